@@ -1,0 +1,24 @@
+// Package buttons places buttons and their holes: a row of equally spaced
+// buttons ([Row]), the length of a buttonhole ([Hole]), whether it crosses the
+// topstitching of the front ([Lap]), and what to give up when the tin holds
+// fewer buttons than the pattern asks for ([Stock]). It is for whoever marks a
+// front, and for programs that print the marks.
+//
+//	p, err := buttons.Row{
+//		First: units.Inch.Frac(5, 8), Last: units.Inch.Of(22), Count: 9,
+//		From: "the finished neck seam", Step: units.Inch.Frac(1, 16),
+//	}.Plan()
+//	for mark, residue := range p.Marks() {
+//		fmt.Println(mark, residue)
+//	}
+//
+// Each noun solves what follows from what is given, then fills what is left with
+// a default that its plan names in Assumed. Zero means not given, in every field.
+// Faults come all at once, as [ticket.Faults]. Every place is exact; it is read
+// to a mark of the tape one by one and never from the place before, so that
+// errors do not add up.
+//
+// The tables ([LigneRows], [HoleRules], [LapRules], [Spacings], [Limits]) keep the
+// printed figures apart where the sources disagree. Not here: hooks and snaps,
+// whose printed sizes could not be found, and the drawing of a worked hole.
+package buttons

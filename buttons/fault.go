@@ -1,0 +1,64 @@
+package buttons
+
+import (
+	"errors"
+	"strings"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// What is particular to buttons; test for them with errors.Is. The common faults
+// are those of package ticket.
+var (
+	// ErrNoCount is a span that no whole number of gaps fills within the limits.
+	ErrNoCount = errors.New("no whole number of buttons fits")
+	// ErrPastEdge is a button or a hole that reaches past the front edge or the
+	// end of the row.
+	ErrPastEdge = errors.New("reaches past the edge")
+)
+
+// The bounds on what is given.
+const (
+	// MaxCount is the most buttons in a row, in a stock and in all its places.
+	MaxCount = 10_000
+	// MaxPlaces is the most placements in one stock.
+	MaxPlaces = 64
+	// MaxMonths is the greatest age of a wearer, in months: 125 years.
+	MaxMonths = 1_500
+)
+
+// whole records a count that may be left out, below zero or above MaxCount.
+func whole(a *ticket.Audit, path string, n, most int) {
+	switch {
+	case n < 0:
+		a.Fault(path, ticket.Of(n).String(), "0 or more", ticket.ErrSign)
+	case n > most:
+		a.Fault(path, ticket.Of(n).String(), "at most "+ticket.Of(most).String(), ticket.ErrRange)
+	}
+}
+
+// unused records a length that is given though nothing here reads it.
+func unused(a *ticket.Audit, path string, l units.Length, why string) {
+	if !l.IsZero() {
+		a.Fault(path, l.String(), "none "+why, ticket.ErrUnused)
+	}
+}
+
+// chosen collects the names of fields filled with a default, and joins them once.
+type chosen struct {
+	names [4]string
+	n     int
+}
+
+func (c *chosen) add(name string) {
+	c.names[c.n] = name
+	c.n++
+}
+
+func (c *chosen) fields() ticket.Fields { return ticket.Fields(strings.Join(c.names[:c.n], " ")) }
+
+// eighth is the default for how far a hole reaches past the button's place, and
+// sixteenth the default mark of the tape: see [Spacings].
+func eighth() units.Length    { return units.Inch.Frac(1, 8) }
+func sixteenth() units.Length { return units.Inch.Frac(1, 16) }

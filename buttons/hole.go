@@ -1,0 +1,141 @@
+package buttons
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Hole is a buttonhole for one button. The cut is the diameter and the
+// thickness of a flat button, or half the girth of a ball, and Ease, rounded up
+// to Step. Zero means not given.
+//
+//	reads        Diameter  Thickness  Outline  Ease  Step  Setting  Place  Reach
+//	flat         yes       yes        yes      yes   yes   yes      yes    yes
+//	ball         yes       no         yes      yes   yes   yes      yes    yes
+//	no setting                                             -        no     no
+type Hole struct {
+	Diameter  units.Length // across the button; a size in lignes is units.Ligne.Of
+	Thickness units.Length // of a flat button, with its shank if that passes the hole; default 1/8 in (source: see [HoleRules])
+	Outline   Outline      // default flat (common practice)
+	Ease      units.Length // more than the button needs; zero is an answer
+	Step      units.Length // the cut is rounded up to a whole number of these; default 1/16 in (common practice)
+	Setting   Setting      // direction of the hole; not given: no Start and End
+	Place     units.Length // of the button along the front, from the end that the row is measured from; needs Setting
+	Reach     units.Length // how far the hole goes past the button's place, against the pull; default 1/8 in (source: see [Spacings]); needs Setting
+}
+
+// A HolePlan is a buttonhole worked out. It is comparable.
+type HolePlan struct {
+	Spec    Hole          // as solved
+	Assumed ticket.Fields // the fields filled with a default
+
+	Exact units.Near   // what the button and Ease need; exact for a flat button
+	Cut   units.Length // Exact rounded up to Step
+	Spare units.Near   // Cut less Exact
+
+	// Start and End are the ends of the hole. A vertical hole runs along the front
+	// from Place - Reach: both are measured from the end that Place is measured
+	// from, or from the button where Place is not given, minus being above it. A
+	// horizontal hole runs across: both are measured from the centre line, minus
+	// being towards the front edge. Both are zero without Setting.
+	Start, End units.Length
+}
+
+// Solve fills the defaults. The faults are [ticket.Faults], with [ErrPastEdge]
+// where a vertical hole would begin before the end of the front.
+func (h Hole) Solve() (Hole, error) {
+	h, _, err := h.solve()
+	return h, err
+}
+
+func (h Hole) solve() (Hole, ticket.Fields, error) {
+	var a ticket.Audit
+	var assumed chosen
+	a.Need("Diameter", h.Diameter)
+	ball := h.Outline == Ball
+	switch {
+	case ball:
+		unused(&a, "Thickness", h.Thickness, "for a ball, which is as thick as it is wide")
+	case h.Thickness.IsZero():
+		h.Thickness = eighth()
+		assumed.add("Thickness")
+	default:
+		a.Need("Thickness", h.Thickness)
+	}
+	switch {
+	case h.Outline == NoOutline:
+		h.Outline = Flat
+		assumed.add("Outline")
+	case !h.Outline.Valid():
+		a.Fault("Outline", h.Outline.String(), wantOutline, ticket.ErrUnknown)
+	}
+	a.NotNegative("Ease", h.Ease)
+	if h.Step.IsZero() {
+		h.Step = sixteenth()
+		assumed.add("Step")
+	}
+	a.NotNegative("Step", h.Step)
+	switch {
+	case h.Setting == NoSetting:
+		unused(&a, "Place", h.Place, "without Setting")
+		unused(&a, "Reach", h.Reach, "without Setting")
+	case !h.Setting.Valid():
+		a.Fault("Setting", h.Setting.String(), wantSetting, ticket.ErrUnknown)
+	default:
+		reach := h.Reach
+		if reach.IsZero() {
+			reach = eighth()
+			assumed.add("Reach")
+		}
+		a.NotNegative("Place", h.Place)
+		if h.Setting == Vertical && h.Place.Sign() > 0 && h.Place.Less(reach) {
+			a.Fault("Place", h.Place.String(), "at least "+reach.String()+" (Reach)", ErrPastEdge)
+		}
+		h.Reach = reach
+		a.NotNegative("Reach", h.Reach)
+	}
+	return h, assumed.fields(), a.Err()
+}
+
+// Plan works the hole out. The faults are those of [Hole.Solve].
+func (h Hole) Plan() (HolePlan, error) {
+	s, assumed, err := h.solve()
+	if err != nil {
+		return HolePlan{}, err
+	}
+	p := HolePlan{Spec: s, Assumed: assumed}
+	if s.Outline == Ball {
+		p.Exact = halfGirth(s.Diameter)
+		if !s.Ease.IsZero() {
+			p.Exact = p.Exact.Plus(s.Ease)
+		}
+	} else {
+		p.Exact = units.Exactly(s.Diameter.Add(s.Thickness).Add(s.Ease))
+	}
+	p.Cut, p.Spare, err = p.Exact.Round(s.Step, units.Up)
+	if err == nil {
+		// Round's residue is Exact less the mark.
+		p.Spare = p.Spare.Neg()
+	}
+	var a ticket.Audit
+	switch {
+	case err != nil:
+		a.Fault("Step", s.Step.String(), "a mark that the hole can be told from", err)
+	case s.Setting != NoSetting && !s.Reach.Less(p.Cut):
+		a.Fault("Reach", s.Reach.String(), "less than "+p.Cut.String()+", the hole", ticket.ErrRange)
+	}
+	if a.Failed() {
+		return HolePlan{}, a.Err()
+	}
+	if s.Setting != NoSetting {
+		p.Start = s.Reach.Neg()
+		if s.Setting == Vertical {
+			p.Start = s.Place.Sub(s.Reach)
+		}
+		p.End = p.Start.Add(p.Cut)
+	}
+	return p, nil
+}
+
+// halfGirth is half the way round a ball: pi d / 2.
+func halfGirth(d units.Length) units.Near { return units.Pi().Of(d.DivInt(2)) }

@@ -1,0 +1,139 @@
+package buttons
+
+import (
+	"iter"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Lap is the front past the centre line, with the hole and the topstitching in
+// it. Places in a lap are measured from the finished front edge inwards, square
+// to it. Zero means not given.
+type Lap struct {
+	Lap       units.Length // from the centre line to the front edge; default by [LapRules] from Diameter: half of it and 1/4 in
+	Hole      units.Length // length of the buttonhole as cut; may be left out where Setting is vertical
+	Diameter  units.Length // across the button; needed where Lap is not given, else checked against the edge
+	Topstitch units.Length // the row of topstitching, from the front edge; not given: none
+	Setting   Setting      // direction of the hole; no default
+	Reach     units.Length // how far a horizontal hole goes past the centre line towards the edge; default 1/8 in (source: see [Spacings])
+}
+
+// A LapPlan is a lap worked out. It is comparable.
+type LapPlan struct {
+	Spec    Lap           // as solved
+	Assumed ticket.Fields // the fields filled with a default
+
+	OuterEnd units.Length // of the hole nearer the edge; a vertical hole lies on the centre line with both
+	InnerEnd units.Length // of the hole farther from the edge
+	Beyond   units.Length // of the lap past the button as fastened; zero if Diameter is not given
+
+	Crosses bool         // whether the topstitching runs through the hole
+	Clash   units.Length // how far the hole reaches past the topstitching; the whole hole where a vertical one lies along it
+	Clear   units.Length // between the hole and the topstitching; zero if they cross or there is none
+}
+
+// Solve fills the defaults. The faults are [ticket.Faults], with [ErrPastEdge]
+// where the button or the hole would reach past the front edge.
+func (l Lap) Solve() (Lap, error) {
+	l, _, err := l.solve()
+	return l, err
+}
+
+func (l Lap) solve() (Lap, ticket.Fields, error) {
+	var a ticket.Audit
+	var assumed chosen
+	half := l.Diameter.DivInt(2)
+	reach := l.Reach
+	if reach.IsZero() {
+		reach = eighth()
+	}
+	if l.Lap.IsZero() && l.Diameter.Sign() > 0 {
+		l.Lap = defaultLap().Lap(l.Diameter)
+		assumed.add("Lap")
+	}
+	switch {
+	case l.Lap.Sign() <= 0:
+		a.Need("Lap", l.Lap)
+	case l.Lap.Less(half):
+		a.Fault("Lap", l.Lap.String(), "at least "+half.String()+", half of Diameter", ErrPastEdge)
+	case l.Setting == Horizontal && !reach.Less(l.Lap):
+		a.Fault("Lap", l.Lap.String(), "more than "+reach.String()+" (Reach)", ErrPastEdge)
+	}
+	if l.Setting == Vertical {
+		a.NotNegative("Hole", l.Hole)
+	} else if a.Need("Hole", l.Hole); l.Setting == Horizontal && l.Hole.Sign() > 0 && !reach.Less(l.Hole) {
+		a.Fault("Hole", l.Hole.String(), "more than "+reach.String()+" (Reach)", ticket.ErrRange)
+	}
+	a.NotNegative("Diameter", l.Diameter)
+	a.NotNegative("Topstitch", l.Topstitch)
+	switch l.Setting {
+	case Vertical:
+		unused(&a, "Reach", l.Reach, "for a vertical hole, which lies on the centre line")
+	case Horizontal:
+		if l.Reach.IsZero() {
+			l.Reach = reach
+			assumed.add("Reach")
+		}
+		a.NotNegative("Reach", l.Reach)
+	case NoSetting:
+		a.Fault("Setting", "", wantSetting, ticket.ErrMissing)
+	default:
+		a.Fault("Setting", l.Setting.String(), wantSetting, ticket.ErrUnknown)
+	}
+	return l, assumed.fields(), a.Err()
+}
+
+// Plan works the lap out. The faults are those of [Lap.Solve].
+func (l Lap) Plan() (LapPlan, error) {
+	s, assumed, err := l.solve()
+	if err != nil {
+		return LapPlan{}, err
+	}
+	p := LapPlan{Spec: s, Assumed: assumed, OuterEnd: s.Lap, InnerEnd: s.Lap}
+	if s.Setting == Horizontal {
+		p.OuterEnd = s.Lap.Sub(s.Reach)
+		p.InnerEnd = p.OuterEnd.Add(s.Hole)
+	}
+	if !s.Diameter.IsZero() {
+		p.Beyond = s.Lap.Sub(s.Diameter.DivInt(2))
+	}
+	row := s.Topstitch
+	switch {
+	case row.IsZero():
+	case s.Setting == Vertical && row == s.Lap:
+		p.Crosses, p.Clash = true, s.Hole
+	case !p.OuterEnd.Less(row):
+		p.Clear = p.OuterEnd.Sub(row)
+	case !row.Less(p.InnerEnd):
+		p.Clear = row.Sub(p.InnerEnd)
+	default:
+		p.Crosses, p.Clash = true, p.InnerEnd.Sub(row)
+	}
+	return p, nil
+}
+
+// Remedies yields the laps that mend a crossing, the least work first: the hole
+// set vertical on the centre line, then the row of topstitching moved inwards to
+// lie Reach clear of the hole, for which the facing must be deep enough. Each is
+// a [Lap] to plan. Nothing is yielded where nothing crosses.
+func (p LapPlan) Remedies() iter.Seq[Lap] {
+	return func(yield func(Lap) bool) {
+		if !p.Crosses {
+			return
+		}
+		if turned := p.Spec; turned.Setting == Horizontal && turned.Topstitch != turned.Lap {
+			turned.Setting, turned.Reach = Vertical, units.Length{}
+			if !yield(turned) {
+				return
+			}
+		}
+		moved := p.Spec
+		reach := moved.Reach
+		if reach.IsZero() {
+			reach = eighth()
+		}
+		moved.Topstitch = p.InnerEnd.Add(reach)
+		yield(moved)
+	}
+}

@@ -1,0 +1,235 @@
+package buttons_test
+
+import (
+	"math/rand/v2"
+	"testing"
+
+	"example.com/clothyard/buttons"
+	"example.com/clothyard/units"
+)
+
+const rounds = 2000
+
+func seeded(n uint64) *rand.Rand { return rand.New(rand.NewPCG(n, 18)) }
+
+// some is a length of one of several kinds: whole inches, eighths, millimetres,
+// thirds, sevenths, prime denominators, near 2^61, wide.
+func some(r *rand.Rand) units.Length {
+	n := 1 + r.Int64N(400)
+	switch r.IntN(8) {
+	case 0:
+		return units.Inch.Of(n)
+	case 1:
+		return units.Inch.Frac(n, 8)
+	case 2:
+		return units.Millimetre.Of(n)
+	case 3:
+		return units.Inch.Frac(n, 3)
+	case 4:
+		return units.Inch.Frac(n, 7)
+	case 5:
+		return units.Inch.Frac(n, []int64{101, 9973, 104729}[r.IntN(3)])
+	case 6:
+		return units.Inch.Frac(1<<61+n, 1<<50)
+	}
+	wide := units.Inch.Frac(1<<61+n, 3)
+	return wide.Scale(wide.Div(units.Inch.Frac(1<<40, 7)))
+}
+
+// TestRowRoads finds the same row by every road that leads to it.
+func TestRowRoads(t *testing.T) {
+	r := seeded(1)
+	for range rounds {
+		first, gap, count := some(r), some(r), 2+r.IntN(20)
+		want, err := buttons.Row{First: first, Gap: gap, Count: count, Step: gap}.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		last := want.Spec.Last
+		for i, road := range []buttons.Row{
+			{First: first, Last: last, Count: count},
+			{First: first, Last: last, Gap: gap},
+			{Last: last, Gap: gap, Count: count},
+			{First: first, Last: last, MinGap: gap, MaxGap: gap},
+			{First: first, Last: last, MinGap: gap},
+			{First: first, Last: last, MaxGap: gap},
+			{First: first, Last: last, Have: count},
+			{First: first, Gap: gap, Have: count},
+		} {
+			road.Step = gap
+			got, err := road.Plan()
+			if err != nil {
+				t.Fatalf("road %d, %+v: %v", i, road, err)
+			}
+			if s := got.Spec; s.First != first || s.Last != last || s.Gap != gap || s.Count != count || got.Span != want.Span || got.WorstMark != want.WorstMark {
+				t.Fatalf("road %d: %+v, want %+v", i, got, want)
+			}
+		}
+		checkRow(t, want)
+	}
+}
+
+// TestRowLimitsHold finds counts whose gaps lie within the limits, and that no
+// smaller and no larger count does.
+func TestRowLimitsHold(t *testing.T) {
+	r := seeded(2)
+	faults := 0
+	for range rounds {
+		first, least := units.Inch.Frac(1+r.Int64N(16), 16), units.Inch.Frac(8+r.Int64N(60), 16)
+		most := least.Add(units.Inch.Frac(r.Int64N(8), 16))
+		last := first.Add(units.Inch.Frac(40+r.Int64N(400), 16))
+		p, err := buttons.Row{First: first, Last: last, MinGap: least, MaxGap: most}.Plan()
+		fits := func(buttons int) bool {
+			if buttons < 2 {
+				return false
+			}
+			gap := last.Sub(first).DivInt(int64(buttons - 1))
+			return !gap.Less(least) && !most.Less(gap)
+		}
+		if err != nil {
+			faults++
+			for n := 2; n < 1000; n++ {
+				if fits(n) {
+					t.Fatalf("%d buttons fit: %v", n, err)
+				}
+			}
+			continue
+		}
+		if p.Spec.Count != p.Fewest || !fits(p.Fewest) || !fits(p.Most) || fits(p.Fewest-1) || fits(p.Most+1) {
+			t.Fatalf("%+v", p)
+		}
+	}
+	if faults == 0 || faults == rounds {
+		t.Errorf("%d faults: the draw tests one side only", faults)
+	}
+}
+
+// TestReusedAgrees compares Reused with a plain comparison of every pair.
+func TestReusedAgrees(t *testing.T) {
+	r := seeded(3)
+	found := 0
+	for range rounds / 4 {
+		first := units.Inch.Frac(1+r.Int64N(4), 2)
+		last := first.Add(units.Inch.Of(12))
+		drafted := buttons.Row{First: first, Last: last, Count: 2 + r.IntN(12)}
+		now, err := buttons.Row{First: first.Add(units.Inch.Of(r.Int64N(3))), Last: last, Count: 2 + r.IntN(12)}.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		d, err := drafted.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		want := map[[2]int]bool{}
+		i := 0
+		for a := range d.Places() {
+			i++
+			k := 0
+			for b := range now.Places() {
+				if k++; a == b {
+					want[[2]int{i, k}] = true
+				}
+			}
+		}
+		seq, err := now.Reused(drafted)
+		if err != nil {
+			t.Fatal(err)
+		}
+		n := 0
+		for old, k := range seq {
+			n++
+			if !want[[2]int{old, k}] {
+				t.Fatalf("%d is not %d of %+v", old, k, now)
+			}
+		}
+		if n != len(want) {
+			t.Fatalf("%d serve, want %d", n, len(want))
+		}
+		found += n
+	}
+	if found == 0 {
+		t.Error("no mark was reused at all")
+	}
+}
+
+// TestHoleHolds finds that the cut takes the button, and less than a step more.
+func TestHoleHolds(t *testing.T) {
+	r := seeded(4)
+	for range rounds / 4 {
+		h := buttons.Hole{Diameter: some(r), Step: units.Inch.Frac(1+r.Int64N(4), 32), Ease: units.Inch.Frac(r.Int64N(4), 32)}
+		if h.Outline = buttons.Ball; r.IntN(4) > 0 {
+			h.Outline, h.Thickness = buttons.Flat, some(r)
+		}
+		p, err := h.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		checkHole(t, p)
+		if c, err := p.Spare.Cmp(units.Exactly(h.Step)); err != nil || c >= 0 {
+			t.Fatalf("spare %v of step %v, %v", p.Spare, h.Step, err)
+		}
+		if whole := p.Exact.Add(p.Spare); whole.Sub(units.Exactly(p.Cut)).Within().Cmp(units.DefaultWithin()) > 0 {
+			t.Fatalf("%v and %v do not make %v", p.Exact, p.Spare, p.Cut)
+		}
+	}
+}
+
+// TestStockComplete compares the first way to make do with a search of all.
+func TestStockComplete(t *testing.T) {
+	r := seeded(5)
+	ways := 0
+	for range rounds / 2 {
+		s := buttons.Stock{Have: 1 + r.IntN(30)}
+		for range 1 + r.IntN(3) {
+			n := 1 + r.IntN(9)
+			s.Places = append(s.Places, buttons.Placement{Count: n, Times: 1 + r.IntN(4), Least: 1 + r.IntN(n)})
+		}
+		p, err := s.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		checkStock(t, p)
+		if p.Short == 0 {
+			continue
+		}
+		best := p.Need + 1
+		var try func(i, up int)
+		try = func(i, up int) {
+			if i == len(s.Places) {
+				if up >= p.Short {
+					best = min(best, up)
+				}
+				return
+			}
+			for k := 0; k <= s.Places[i].Count-s.Places[i].Least; k++ {
+				try(i+1, up+k*s.Places[i].Times)
+			}
+		}
+		try(0, 0)
+		switch {
+		case best > p.Need && len(p.Gives) > 0, best <= p.Need && (len(p.Gives) == 0 || p.Gives[0].Up != best):
+			t.Fatalf("the best gives up %d: %+v", best, p)
+		}
+		ways += len(p.Gives)
+	}
+	if ways == 0 {
+		t.Error("no stock was short")
+	}
+}
+
+// TestStockLarge bounds the work where the ways are many and hardly any fits.
+func TestStockLarge(t *testing.T) {
+	s := buttons.Stock{Have: 5001}
+	for range buttons.MaxPlaces {
+		s.Places = append(s.Places, buttons.Placement{Count: 26, Times: 6})
+	}
+	s.Places[0].Times = 4
+	p, err := s.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	checkStock(t, p)
+	if p.Short == 0 || len(p.Gives) == 0 {
+		t.Errorf("need %d, short %d, %d ways", p.Need, p.Short, len(p.Gives))
+	}
+}

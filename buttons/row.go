@@ -1,0 +1,242 @@
+package buttons
+
+import (
+	"strconv"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Row is a row of buttons with equal gaps, from the first place to the last.
+// All places are measured along the row from one named end. Zero means not
+// given. What is left out is found by [Row.Solve]:
+//
+//	given                            found
+//	First, Last, Count               Gap
+//	First, Count, Gap                Last
+//	Last, Count, Gap                 First
+//	First, Last, Gap                 Count, if it comes out whole
+//	First, Last, MinGap, MaxGap      Count, the fewest buttons within both
+//	First, Last, MinGap              Count, the most buttons
+//	First, Last, MaxGap              Count, the fewest buttons
+//	First, Last, Have                Count: all there are
+//	First, Count 1                   a single button
+//
+// Have stands in for Count where nothing else gives it; otherwise it is only a
+// limit. What is given twice and agrees is accepted.
+type Row struct {
+	First  units.Length // place of the first button, from the named end
+	Last   units.Length // place of the last button, from the same end
+	Count  int          // how many buttons, at most [MaxCount]
+	Gap    units.Length // from one place to the next
+	MinGap units.Length // the least gap that serves
+	MaxGap units.Length // the greatest gap that serves
+	From   string       // the named end; default "the top edge" (common practice)
+	Step   units.Length // the mark of the tape to which places are read; default 1/16 in (common practice)
+	Have   int          // how many buttons there are: no more are used
+	Months int          // age of the wearer in months, for the cautions only
+}
+
+const topEdge = "the top edge"
+
+// Solve fills what follows from what is given, then From and Step. The faults
+// are [ticket.Faults], with [ErrNoCount] where no whole number of buttons fits
+// the gaps asked for; such a fault names the neighbours on either side.
+func (r Row) Solve() (Row, error) {
+	r, _, err := r.solve()
+	return r, err
+}
+
+func (r Row) solve() (Row, ticket.Fields, error) {
+	if err := r.audit(); err != nil {
+		return r, "", err
+	}
+	var a ticket.Audit
+	if r.single() {
+		r.Count, r.Last = 1, r.First
+	} else {
+		r = r.fill(&a)
+	}
+	var assumed chosen
+	if r.From == "" {
+		r.From = topEdge
+		assumed.add("From")
+	}
+	if r.Step.IsZero() {
+		r.Step = sixteenth()
+		assumed.add("Step")
+	}
+	if r.Count > 1 && !a.Failed() {
+		a.AtMost("Step", r.Step, r.Gap, "the gap, or two places share a mark", ticket.ErrRange)
+	}
+	if a.Failed() {
+		return r, "", a.Err()
+	}
+	return r, assumed.fields(), nil
+}
+
+// single reports whether r is one button and no row.
+func (r Row) single() bool {
+	return r.Count == 1 || r.Count == 0 && r.Have == 1 && r.Last.IsZero() && r.Gap.IsZero() && !r.limited()
+}
+
+// limited reports whether the gap has a limit.
+func (r Row) limited() bool { return !r.MinGap.IsZero() || !r.MaxGap.IsZero() }
+
+// audit checks each field, and that enough is given, in the order of the fields.
+func (r Row) audit() error {
+	var a ticket.Audit
+	single := r.single()
+	first, last, gap := !r.First.IsZero(), !r.Last.IsZero(), !r.Gap.IsZero()
+	counted := r.Count != 0 || r.Have != 0
+
+	if first || single || !(last && gap && counted) {
+		a.Need("First", r.First)
+	}
+	switch {
+	case single && last && r.Last != r.First:
+		a.Fault("Last", r.Last.String(), r.First.String()+", the First of a single button", ticket.ErrConflict)
+	case single:
+	case last && r.Last.Sign() > 0 && r.First.Sign() > 0 && !r.First.Less(r.Last):
+		a.Fault("Last", r.Last.String(), "more than "+r.First.String()+" (First)", ticket.ErrRange)
+	case last || !(gap && counted):
+		a.Need("Last", r.Last)
+	}
+	switch {
+	case r.Count != 0:
+		whole(&a, "Count", r.Count, MaxCount)
+	case r.Have == 0 && !(first && last && (gap || r.limited())):
+		a.Fault("Count", "", "Count or Have, or First and Last with Gap, MinGap or MaxGap", ticket.ErrMissing)
+	}
+	if single {
+		unused(&a, "Gap", r.Gap, "for a single button")
+		unused(&a, "MinGap", r.MinGap, "for a single button")
+		unused(&a, "MaxGap", r.MaxGap, "for a single button")
+	} else {
+		a.NotNegative("Gap", r.Gap)
+		a.NotNegative("MinGap", r.MinGap)
+		a.NotNegative("MaxGap", r.MaxGap)
+		if r.MaxGap.Sign() > 0 && r.MaxGap.Less(r.MinGap) {
+			a.Fault("MaxGap", r.MaxGap.String(), "at least "+r.MinGap.String()+" (MinGap)", ticket.ErrConflict)
+		}
+	}
+	a.Text("From", r.From)
+	a.NotNegative("Step", r.Step)
+	whole(&a, "Have", r.Have, MaxCount)
+	if r.Have > 0 && r.Have < r.Count {
+		a.Fault("Have", strconv.Itoa(r.Have), "at least "+strconv.Itoa(r.Count)+" (Count)", ticket.ErrConflict)
+	}
+	if r.Have == 1 && r.Count == 0 && !single {
+		a.Fault("Have", "1", "at least 2 for a row with Last or a gap", ticket.ErrConflict)
+	}
+	whole(&a, "Months", r.Months, MaxMonths)
+	return a.Err()
+}
+
+// fill finds Count, then the one of First, Last and Gap that is left out, and
+// compares where none is.
+func (r Row) fill(a *ticket.Audit) Row {
+	span := r.Last.Sub(r.First)
+	pinned := !r.First.IsZero() && !r.Last.IsZero()
+	if r.Count == 0 {
+		switch {
+		case pinned && !r.Gap.IsZero():
+			r.Count = r.countByGap(a, span)
+		case pinned && r.limited():
+			least, most := r.gaps(a, span)
+			r.Count = least + 1
+			if r.MaxGap.IsZero() {
+				r.Count = most + 1
+			}
+		default:
+			r.Count = r.Have
+		}
+		if a.Failed() {
+			return r
+		}
+	}
+	gaps := int64(r.Count - 1)
+	switch {
+	case !pinned && r.First.IsZero():
+		if r.First = r.Last.Sub(r.Gap.MulInt(gaps)); r.First.Sign() <= 0 {
+			a.Fault("Last", r.Last.String(), "more than "+r.Gap.MulInt(gaps).String()+", what the gaps take", ErrPastEdge)
+			return r
+		}
+	case !pinned:
+		r.Last = r.First.Add(r.Gap.MulInt(gaps))
+	case r.Gap.IsZero():
+		r.Gap = span.DivInt(gaps)
+	case r.Gap.MulInt(gaps) != span:
+		a.Fault("Gap", r.Gap.String(), span.DivInt(gaps).String()+", which "+strconv.Itoa(r.Count)+
+			" buttons from First to Last make", ticket.ErrConflict)
+		return r
+	}
+	if r.Gap.Less(r.MinGap) {
+		a.Fault("MinGap", r.MinGap.String(), "at most "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", ticket.ErrConflict)
+	}
+	if !r.MaxGap.IsZero() && r.MaxGap.Less(r.Gap) {
+		a.Fault("MaxGap", r.MaxGap.String(), "at least "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", ticket.ErrConflict)
+	}
+	return r
+}
+
+// countByGap is the number of buttons whose gap is exactly Gap.
+func (r Row) countByGap(a *ticket.Audit, span units.Length) int {
+	n, ok := span.Div(r.Gap).Int(units.Down)
+	switch {
+	case !ok || n >= MaxCount:
+		a.Fault("Gap", r.Gap.String(), "at least "+span.DivInt(MaxCount-1).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", ticket.ErrRange)
+	case r.Gap.MulInt(n) != span:
+		a.Fault("Gap", r.Gap.String(), neighbours(span, n, n+1), ErrNoCount)
+	case r.Have > 0 && n+1 > int64(r.Have):
+		a.Fault("Have", strconv.Itoa(r.Have), "at least "+strconv.FormatInt(n+1, 10)+", which Gap asks for", ticket.ErrConflict)
+	}
+	return int(n + 1)
+}
+
+// gaps are the fewest and the most gaps that MinGap, MaxGap and Have allow.
+func (r Row) gaps(a *ticket.Audit, span units.Length) (least, most int) {
+	low, high := int64(1), int64(MaxCount-1)
+	if !r.MaxGap.IsZero() {
+		n, ok := span.Div(r.MaxGap).Int(units.Up)
+		if !ok || n > high {
+			a.Fault("MaxGap", r.MaxGap.String(), "at least "+span.DivInt(high).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", ticket.ErrRange)
+			return 0, 0
+		}
+		low = n
+	}
+	if !r.MinGap.IsZero() {
+		n, ok := span.Div(r.MinGap).Int(units.Down)
+		if ok && n < high {
+			high = n
+		} else if (!ok || n > high) && r.MaxGap.IsZero() && r.Have == 0 {
+			a.Fault("MinGap", r.MinGap.String(), "more than "+span.DivInt(MaxCount).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", ticket.ErrRange)
+			return 0, 0
+		}
+	}
+	if high < low {
+		path, got := "MinGap", r.MinGap
+		if r.MinGap.IsZero() {
+			path, got = "MaxGap", r.MaxGap
+		}
+		a.Fault(path, got.String(), neighbours(span, low-1, low), ErrNoCount)
+		return 0, 0
+	}
+	if have := int64(r.Have) - 1; r.Have > 0 && have < high {
+		if have < low {
+			a.Fault("Have", strconv.Itoa(r.Have), "at least "+strconv.FormatInt(low+1, 10)+", which the gaps ask for", ticket.ErrConflict)
+			return 0, 0
+		}
+		high = have
+	}
+	return int(low), int(high)
+}
+
+// neighbours names two counts of gaps, one too few and one too many.
+func neighbours(span units.Length, few, many int64) string {
+	t := strconv.FormatInt(many+1, 10) + " buttons are " + span.DivInt(many).String() + " apart"
+	if few >= 1 {
+		t = strconv.FormatInt(few+1, 10) + " buttons are " + span.DivInt(few).String() + " apart, " + t
+	}
+	return "another limit: " + t
+}

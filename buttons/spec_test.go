@@ -1,0 +1,300 @@
+package buttons_test
+
+import (
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.com/clothyard/buttons"
+	"example.com/clothyard/units"
+)
+
+func long(s string) units.Length { return units.MustParse(s) }
+
+func TestRowSolve(t *testing.T) {
+	for _, c := range []struct {
+		why   string
+		given buttons.Row
+		want  buttons.Row
+	}{
+		{"first, last and count give the gap",
+			buttons.Row{First: long("1 in"), Last: long("9 in"), Count: 5},
+			buttons.Row{First: long("1 in"), Last: long("9 in"), Count: 5, Gap: long("2 in")}},
+		{"first, count and gap give the last",
+			buttons.Row{First: long("1 in"), Count: 5, Gap: long("2 in")},
+			buttons.Row{First: long("1 in"), Last: long("9 in"), Count: 5, Gap: long("2 in")}},
+		{"last, count and gap give the first",
+			buttons.Row{Last: long("9 in"), Count: 5, Gap: long("2 in")},
+			buttons.Row{First: long("1 in"), Last: long("9 in"), Count: 5, Gap: long("2 in")}},
+		{"first, last and gap give the count",
+			buttons.Row{First: long("1 in"), Last: long("9 in"), Gap: long("2 in")},
+			buttons.Row{First: long("1 in"), Last: long("9 in"), Count: 5, Gap: long("2 in")}},
+		{"both limits give the fewest",
+			buttons.Row{First: long("1 in"), Last: long("13 in"), MinGap: long("2 in"), MaxGap: long("4 in")},
+			buttons.Row{First: long("1 in"), Last: long("13 in"), Count: 4, Gap: long("4 in"), MinGap: long("2 in"), MaxGap: long("4 in")}},
+		{"the least gap alone gives the most",
+			buttons.Row{First: long("1 in"), Last: long("13 in"), MinGap: long("2 in")},
+			buttons.Row{First: long("1 in"), Last: long("13 in"), Count: 7, Gap: long("2 in"), MinGap: long("2 in")}},
+		{"the least gap within the stock",
+			buttons.Row{First: long("1 in"), Last: long("13 in"), MinGap: long("2 in"), Have: 5},
+			buttons.Row{First: long("1 in"), Last: long("13 in"), Count: 5, Gap: long("3 in"), MinGap: long("2 in"), Have: 5}},
+		{"a tiny least gap within the stock",
+			buttons.Row{First: long("1 in"), Last: long("13 in"), MinGap: long("1/99999 in"), Have: 5},
+			buttons.Row{First: long("1 in"), Last: long("13 in"), Count: 5, Gap: long("3 in"), MinGap: long("1/99999 in"), Have: 5}},
+		{"the greatest gap alone gives the fewest",
+			buttons.Row{First: long("1 in"), Last: long("13 in"), MaxGap: long("5 in")},
+			buttons.Row{First: long("1 in"), Last: long("13 in"), Count: 4, Gap: long("4 in"), MaxGap: long("5 in")}},
+		{"the stock gives the count",
+			buttons.Row{First: long("1 in"), Last: long("13 in"), Have: 7},
+			buttons.Row{First: long("1 in"), Last: long("13 in"), Count: 7, Gap: long("2 in"), Have: 7}},
+		{"the stock and a gap give the last",
+			buttons.Row{First: long("1 in"), Gap: long("2 in"), Have: 3},
+			buttons.Row{First: long("1 in"), Last: long("5 in"), Count: 3, Gap: long("2 in"), Have: 3}},
+		{"a single button", buttons.Row{First: long("1 1/8 in"), Count: 1},
+			buttons.Row{First: long("1 1/8 in"), Last: long("1 1/8 in"), Count: 1}},
+		{"a single button, said twice", buttons.Row{First: long("1 1/8 in"), Last: long("1 1/8 in"), Count: 1, Have: 4},
+			buttons.Row{First: long("1 1/8 in"), Last: long("1 1/8 in"), Count: 1, Have: 4}},
+		{"the one there is", buttons.Row{First: long("1 1/8 in"), Have: 1},
+			buttons.Row{First: long("1 1/8 in"), Last: long("1 1/8 in"), Count: 1, Have: 1}},
+		{"all given and agreeing",
+			buttons.Row{First: long("1 in"), Last: long("9 in"), Count: 5, Gap: long("2 in"), MinGap: long("1 in"), MaxGap: long("2 in"), Have: 9},
+			buttons.Row{First: long("1 in"), Last: long("9 in"), Count: 5, Gap: long("2 in"), MinGap: long("1 in"), MaxGap: long("2 in"), Have: 9}},
+	} {
+		t.Run(c.why, func(t *testing.T) {
+			got, err := c.given.Solve()
+			if err != nil {
+				t.Fatal(err)
+			}
+			c.want.From, c.want.Step = "the top edge", long("1/16 in")
+			if d := cmp.Diff(c.want, got, same); d != "" {
+				t.Error(d)
+			}
+			p, err := c.given.Plan()
+			if err != nil || p.Spec != got || p.Assumed != "From Step" {
+				t.Errorf("plan of %v, assumed %q, %v", p.Spec, p.Assumed, err)
+			}
+			again, err := got.Plan()
+			if err != nil || again.Spec != got || again.Assumed != "" {
+				t.Errorf("solved again: %v, assumed %q, %v", again.Spec, again.Assumed, err)
+			}
+		})
+	}
+}
+
+// same compares the values that == compares.
+var same = cmp.Options{
+	cmp.Comparer(func(a, b units.Length) bool { return a == b }),
+	cmp.Comparer(func(a, b units.Near) bool { return a == b }),
+}
+
+func TestRowLimits(t *testing.T) {
+	p, err := buttons.Row{First: long("1 in"), Last: long("13 in"), MinGap: long("2 in"), MaxGap: long("4 in"), Have: 6}.Plan()
+	if err != nil || p.Fewest != 4 || p.Most != 6 {
+		t.Errorf("%d to %d buttons, %v", p.Fewest, p.Most, err)
+	}
+	p, err = buttons.Row{First: long("1 in"), Last: long("13 in"), Count: 4}.Plan()
+	if err != nil || p.Fewest != 0 || p.Most != 0 {
+		t.Errorf("without limits: %d to %d buttons, %v", p.Fewest, p.Most, err)
+	}
+	// Here the limits allow more buttons than MaxCount.
+	p, err = buttons.Row{First: long("1 in"), Last: long("13 in"), Count: 4, MinGap: long("1/99999 in")}.Plan()
+	if err != nil || p.Fewest != 0 || p.Most != 0 {
+		t.Errorf("beyond MaxCount: %d to %d buttons, %v", p.Fewest, p.Most, err)
+	}
+}
+
+func TestRowMarksStop(t *testing.T) {
+	for _, count := range []int{1, 9} {
+		p, err := buttons.Row{First: long("1 in"), Count: count, Gap: long("2 in").MulInt(int64(min(count-1, 1)))}.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		seen := 0
+		for range p.Marks() {
+			seen++
+			break
+		}
+		for range p.Places() {
+			seen++
+			break
+		}
+		if seen != 2 {
+			t.Errorf("%d buttons: %d seen", count, seen)
+		}
+	}
+	huge := buttons.RowPlan{Spec: buttons.Row{Count: buttons.MaxCount + 1}, Span: long("1 in")}
+	for range huge.Marks() {
+		t.Error("marks of a plan that no Row makes")
+		break
+	}
+}
+
+func TestReused(t *testing.T) {
+	drafted := buttons.Row{First: long("5/8 in"), Last: long("22 in"), Count: 9}
+	for _, c := range []struct {
+		now  buttons.Row
+		want [][2]int
+	}{
+		{buttons.Row{First: long("5/8 in"), Last: long("22 in"), Count: 7}, [][2]int{{1, 1}, {5, 4}, {9, 7}}},
+		{drafted, [][2]int{{1, 1}, {2, 2}, {3, 3}, {4, 4}, {5, 5}, {6, 6}, {7, 7}, {8, 8}, {9, 9}}},
+		{buttons.Row{First: long("5/8 in"), Count: 1}, [][2]int{{1, 1}}},
+		{buttons.Row{First: long("11 5/16 in"), Last: long("30 in"), Count: 2}, [][2]int{{5, 1}}},
+		{buttons.Row{First: long("1 in"), Last: long("21 in"), Count: 5}, nil},
+	} {
+		p, err := c.now.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		seq, err := p.Reused(drafted)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var got [][2]int
+		for old, now := range seq {
+			got = append(got, [2]int{old, now})
+		}
+		if d := cmp.Diff(c.want, got); d != "" {
+			t.Errorf("%d buttons\n%s", c.now.Count, d)
+		}
+		for range seq {
+			break // stopping early is allowed
+		}
+	}
+}
+
+func TestHoleBall(t *testing.T) {
+	// Half the girth of a ball of 1/2 in is pi/4 in, between 25/32 and 13/16.
+	p, err := buttons.Hole{Diameter: long("1/2 in"), Outline: buttons.Ball, Ease: long("1/32 in")}.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, exact := p.Exact.Exact(); exact {
+		t.Error("pi is exact")
+	}
+	if lo, hi := p.Exact.Bounds(); lo.Less(long("0.8166 in")) || long("0.8167 in").Less(hi) {
+		t.Errorf("between %v and %v", lo, hi)
+	}
+	if p.Cut != long("7/8 in") || p.Assumed != "Step" || p.Start != (units.Length{}) {
+		t.Errorf("cut %v, assumed %q, start %v", p.Cut, p.Assumed, p.Start)
+	}
+}
+
+func TestHoleDefaults(t *testing.T) {
+	p, err := buttons.Hole{Diameter: long("1/2 in"), Setting: buttons.Vertical}.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := buttons.Hole{Diameter: long("1/2 in"), Thickness: long("1/8 in"), Outline: buttons.Flat,
+		Step: long("1/16 in"), Setting: buttons.Vertical, Reach: long("1/8 in")}
+	if d := cmp.Diff(want, p.Spec, same); d != "" {
+		t.Error(d)
+	}
+	if p.Assumed != "Thickness Outline Step Reach" || p.Cut != long("5/8 in") || p.Start != long("-1/8 in") || p.End != long("1/2 in") {
+		t.Errorf("%+v", p)
+	}
+	if s, err := p.Spec.Solve(); err != nil || s != p.Spec {
+		t.Errorf("solved again: %+v, %v", s, err)
+	}
+}
+
+func TestLapPlan(t *testing.T) {
+	lap := func(row string, s buttons.Setting) buttons.Lap {
+		l := buttons.Lap{Lap: long("3/4 in"), Hole: long("9/16 in"), Setting: s}
+		if row != "" {
+			l.Topstitch = long(row)
+		}
+		return l
+	}
+	for _, c := range []struct {
+		why          string
+		given        buttons.Lap
+		crosses      bool
+		clash, clear string
+		remedies     int
+	}{
+		{"no row", lap("", buttons.Horizontal), false, "0 in", "0 in", 0},
+		{"row outside the hole", lap("1/4 in", buttons.Horizontal), false, "0 in", "3/8 in", 0},
+		{"row at its outer end", lap("5/8 in", buttons.Horizontal), false, "0 in", "0 in", 0},
+		{"row on the centre line", lap("3/4 in", buttons.Horizontal), true, "7/16 in", "0 in", 1},
+		{"row through it", lap("1 1/8 in", buttons.Horizontal), true, "1/16 in", "0 in", 2},
+		{"row at its inner end", lap("1 3/16 in", buttons.Horizontal), false, "0 in", "0 in", 0},
+		{"row inside it", lap("1 1/2 in", buttons.Horizontal), false, "0 in", "5/16 in", 0},
+		{"vertical, row outside", lap("1/4 in", buttons.Vertical), false, "0 in", "1/2 in", 0},
+		{"vertical, row along it", lap("3/4 in", buttons.Vertical), true, "9/16 in", "0 in", 1},
+		{"vertical, row inside", lap("1 1/8 in", buttons.Vertical), false, "0 in", "3/8 in", 0},
+	} {
+		t.Run(c.why, func(t *testing.T) {
+			p, err := c.given.Plan()
+			if err != nil {
+				t.Fatal(err)
+			}
+			if p.Crosses != c.crosses || p.Clash != long(c.clash) || p.Clear != long(c.clear) {
+				t.Errorf("crosses %v by %v, clear %v", p.Crosses, p.Clash, p.Clear)
+			}
+			n := 0
+			for l := range p.Remedies() {
+				n++
+				q, err := l.Plan()
+				if err != nil || q.Crosses {
+					t.Errorf("the remedy %+v: %v", q, err)
+				}
+			}
+			if n != c.remedies {
+				t.Errorf("%d remedies", n)
+			}
+			for range p.Remedies() {
+				break // stopping early is allowed
+			}
+		})
+	}
+	l, err := buttons.Lap{Diameter: long("1/2 in"), Setting: buttons.Vertical}.Solve()
+	if err != nil || l.Lap != long("1/2 in") {
+		t.Errorf("default lap %v, %v", l.Lap, err)
+	}
+}
+
+func TestKinds(t *testing.T) {
+	for o := range buttons.Outlines {
+		kindRoundTrip(t, o, new(buttons.Outline), o.Valid())
+		for range buttons.Outlines {
+			break
+		}
+	}
+	for s := range buttons.Settings {
+		kindRoundTrip(t, s, new(buttons.Setting), s.Valid())
+	}
+	kindRoundTrip(t, buttons.NoOutline, new(buttons.Outline), !buttons.NoOutline.Valid())
+	kindRoundTrip(t, buttons.NoSetting, new(buttons.Setting), !buttons.NoSetting.Valid())
+	if buttons.Outline(9).String() != "Outline(9)" || buttons.Setting(9).String() != "Setting(9)" {
+		t.Error("no text for an unknown kind")
+	}
+	if _, err := buttons.Outline(9).MarshalText(); err == nil {
+		t.Error("an unknown outline is written")
+	}
+	if _, err := buttons.Setting(9).MarshalText(); err == nil {
+		t.Error("an unknown setting is written")
+	}
+	if err := new(buttons.Setting).UnmarshalText(make([]byte, 1e6)); err == nil || len(err.Error()) > 1000 {
+		t.Errorf("a long name: %v", err)
+	}
+	if err := new(buttons.Outline).UnmarshalText([]byte("Flat")); err == nil {
+		t.Error("a capital letter is accepted")
+	}
+}
+
+func kindRoundTrip[K interface {
+	comparable
+	MarshalText() ([]byte, error)
+}, P interface {
+	*K
+	UnmarshalText([]byte) error
+}](t *testing.T, k K, to P, valid bool) {
+	t.Helper()
+	b, err := k.MarshalText()
+	if err != nil || !valid {
+		t.Errorf("%v: %v, %v", k, valid, err)
+	}
+	if err := to.UnmarshalText(b); err != nil || *to != k {
+		t.Errorf("%s read back as %v, %v", b, *to, err)
+	}
+}

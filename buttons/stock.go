@@ -1,0 +1,161 @@
+package buttons
+
+import (
+	"slices"
+	"strconv"
+
+	"example.com/clothyard/units/ticket"
+)
+
+// A Placement is a set of places that need buttons alike, such as the cuffs.
+type Placement struct {
+	Name  string // what it is, as in "cuff"
+	Count int    // buttons drafted on each
+	Times int    // how many there are of it, as 2 for cuffs, which are always changed together; default 1
+	Least int    // the fewest buttons on each that serve; default 1
+}
+
+// A Stock is how many buttons there are, and the placements that need them, the
+// most important first. Zero means not given.
+type Stock struct {
+	Have   int         // buttons alike in the tin, at most [MaxCount]
+	Places []Placement // at most [MaxPlaces], with at most [MaxCount] buttons in all
+	Months int         // age of the wearer in months, for the cautions only
+}
+
+// A Give is one way to make the buttons do: how many each placement then has.
+type Give struct {
+	Counts []int // buttons on each, in the order of Places
+	Up     int   // buttons given up in all
+	Spare  int   // buttons left over
+}
+
+// MaxGives is the most alternatives that a [StockPlan] names.
+const MaxGives = 8
+
+// maxSearch bounds the work of looking for alternatives, in placements looked at.
+const maxSearch = 20_000
+
+// A StockPlan is the count of a [Stock].
+type StockPlan struct {
+	Spec    Stock         // as solved
+	Assumed ticket.Fields // Places.Times, Places.Least: one name for all the placements
+
+	Need  int // buttons drafted in all
+	Short int // how many are wanting; zero if there are enough
+	Spare int // how many are left over; zero if there are not
+	Floor int // the fewest that serve in all
+
+	// Gives are the ways to make do, where Short is not zero: those that give up
+	// the fewest buttons first, and among equals those that spare the placements
+	// named first. At most [MaxGives]; none where Floor is above Have.
+	Gives []Give
+}
+
+// Solve fills Times and Least of each placement, in a copy of Places. The faults
+// are [ticket.Faults].
+func (s Stock) Solve() (Stock, error) {
+	s, _, err := s.solve()
+	return s, err
+}
+
+func (s Stock) solve() (Stock, ticket.Fields, error) {
+	if err := s.audit(); err != nil {
+		return s, "", err
+	}
+	times := slices.ContainsFunc(s.Places, func(p Placement) bool { return p.Times == 0 })
+	least := slices.ContainsFunc(s.Places, func(p Placement) bool { return p.Least == 0 })
+	if !times && !least {
+		return s, "", nil
+	}
+	s.Places = slices.Clone(s.Places)
+	for i := range s.Places {
+		s.Places[i].Times = max(1, s.Places[i].Times)
+		s.Places[i].Least = max(1, s.Places[i].Least)
+	}
+	switch {
+	case !times:
+		return s, "Places.Least", nil
+	case !least:
+		return s, "Places.Times", nil
+	}
+	return s, "Places.Times Places.Least", nil
+}
+
+func (s Stock) audit() error {
+	var a ticket.Audit
+	a.Count("Have", s.Have, 1, MaxCount)
+	switch n := len(s.Places); {
+	case n == 0:
+		a.Fault("Places", "", "1 to "+strconv.Itoa(MaxPlaces)+" placements", ticket.ErrMissing)
+	case n > MaxPlaces:
+		a.Fault("Places", strconv.Itoa(n)+" placements", "at most "+strconv.Itoa(MaxPlaces), ticket.ErrRange)
+	default:
+		need := int64(0)
+		for i, p := range s.Places {
+			if !p.audit(&a, i) {
+				continue
+			}
+			need += int64(p.Count) * int64(max(1, p.Times))
+		}
+		if need > MaxCount {
+			a.Fault("Places", strconv.FormatInt(need, 10)+" buttons", "at most "+strconv.Itoa(MaxCount)+" in all", ticket.ErrRange)
+		}
+	}
+	whole(&a, "Months", s.Months, MaxMonths)
+	return a.Err()
+}
+
+// audit checks placement i and reports whether its numbers are within bounds.
+// The path is made only for a fault, so that the good way allocates nothing.
+func (p Placement) audit(a *ticket.Audit, i int) bool {
+	if p.fits() {
+		return true
+	}
+	at := "Places[" + strconv.Itoa(i) + "]."
+	a.Text(at+"Name", p.Name)
+	a.Count(at+"Count", p.Count, 1, MaxCount)
+	whole(a, at+"Times", p.Times, MaxCount)
+	whole(a, at+"Least", p.Least, MaxCount)
+	if p.Count > 0 && p.Count <= MaxCount && p.Least > p.Count && p.Least <= MaxCount {
+		a.Fault(at+"Least", strconv.Itoa(p.Least), "at most "+strconv.Itoa(p.Count)+" (Count)", ticket.ErrConflict)
+	}
+	return false
+}
+
+func (p Placement) fits() bool {
+	var a ticket.Audit
+	a.Text("Name", p.Name)
+	return !a.Failed() && p.Count >= 1 && p.Count <= MaxCount && p.Times >= 0 && p.Times <= MaxCount &&
+		p.Least >= 0 && p.Least <= p.Count
+}
+
+// Plan counts the stock. The faults are those of [Stock.Solve].
+func (s Stock) Plan() (StockPlan, error) {
+	s, assumed, err := s.solve()
+	if err != nil {
+		return StockPlan{}, err
+	}
+	p := StockPlan{Spec: s, Assumed: assumed}
+	for _, q := range s.Places {
+		p.Need += q.Count * q.Times
+		p.Floor += q.Least * q.Times
+	}
+	p.Spare = max(0, s.Have-p.Need)
+	if p.Short = max(0, p.Need-s.Have); p.Short > 0 && p.Floor <= s.Have {
+		p.Gives = s.gives(p.Need, p.Floor)
+	}
+	return p, nil
+}
+
+// With is the stock with the counts of g in place of those drafted; the Least of
+// a placement stays. Counts beyond the placements are left out.
+func (s Stock) With(g Give) Stock {
+	s.Places = slices.Clone(s.Places)
+	for i := range s.Places {
+		if i < len(g.Counts) {
+			s.Places[i].Count = g.Counts[i]
+		}
+	}
+	return s
+}

@@ -1,0 +1,124 @@
+package buttons
+
+import (
+	"iter"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Limit is one rule of law or of a standard on what is fixed to a child's
+// clothes. It is a short extract: the text itself decides, and a later edition
+// may differ.
+type Limit struct {
+	ID     string       // of the row
+	Rule   string       // the paragraph or standard
+	Item   string       // what it is about
+	Below  int          // applies to wearers below this age in months; zero where the row is not by age
+	From   int          // and from this age in months on
+	None   bool         // none at all is allowed
+	Length units.Length // the greatest length; zero where the row has none
+	Newton int          // force that it must hold, in newtons; zero where the row has none
+	Exempt bool         // the rule leaves this item out
+	Source string       // id of the source, see [ticket.Lookup]
+	Known  ticket.Known
+}
+
+// Ages in months. The sizes of the US rule on drawstrings are taken as years, as
+// a size 12 at 12 years: it speaks of sizes.
+const (
+	threeYears    = 36
+	sevenYears    = 7 * 12
+	fourteenYears = 14 * 12
+)
+
+// Taken from the extracts of the rules, 12 rows.
+var limits = [...]Limit{
+	{ID: "small-parts-age", Rule: "16 CFR 1501.2", Item: "small parts", Below: threeYears, Source: "us-small-parts-rule", Known: ticket.Read},
+	{ID: "small-parts-buttons", Rule: "16 CFR 1501.3(d)", Item: "buttons on clothing", Below: threeYears, Exempt: true, Source: "us-small-parts-rule", Known: ticket.Read},
+	{ID: "small-parts-cylinder-width", Rule: "16 CFR 1501.4", Item: "width of the test cylinder", Below: threeYears, Length: units.Inch.Mixed(1, 1, 4), Source: "us-small-parts-rule", Known: ticket.Read},
+	{ID: "small-parts-cylinder-depth", Rule: "16 CFR 1501.4", Item: "greatest depth of the test cylinder", Below: threeYears, Length: units.Inch.Mixed(2, 1, 4), Source: "us-small-parts-rule", Known: ticket.Read},
+	{ID: "small-parts-cylinder-shallow", Rule: "16 CFR 1501.4 figure 1", Item: "least depth of the test cylinder", Below: threeYears, Length: units.Inch.Of(1), Source: "us-small-parts-rule", Known: ticket.Memory},
+	{ID: "button-pull", Rule: "CEN/TS 17394-1", Item: "pull on a button of 6 mm or more", Below: threeYears, Newton: 70, Source: "eu-infant-button-strength", Known: ticket.Read},
+	{ID: "button-pull-small", Rule: "CEN/TS 17394-1", Item: "pull on a button of 3 mm to under 6 mm", Below: threeYears, Newton: 50, Source: "eu-infant-button-strength", Known: ticket.Read},
+	{ID: "us-neck-cord", Rule: "16 CFR 1120", Item: "drawstring at hood or neck", From: 24, Below: 13 * 12, None: true, Source: "us-drawstring-rule", Known: ticket.Read},
+	{ID: "us-waist-cord", Rule: "16 CFR 1120", Item: "drawstring at waist or bottom, outside its channel at full width", From: 24, Below: 17 * 12, Length: units.Inch.Of(3), Source: "us-drawstring-rule", Known: ticket.Read},
+	{ID: "eu-neck-cord-young", Rule: "EN 14682", Item: "cord at hood or neck", Below: sevenYears, None: true, Source: "eu-cords-standard", Known: ticket.Read},
+	{ID: "eu-neck-cord", Rule: "EN 14682", Item: "cord at hood or neck, no free-ended drawstring", From: sevenYears, Below: fourteenYears, Length: units.Millimetre.Of(75), Source: "eu-cords-standard", Known: ticket.Read},
+	{ID: "eu-waist-cord", Rule: "EN 14682", Item: "free end of a cord at chest or waist", Below: fourteenYears, Length: units.Millimetre.Of(140), Source: "eu-cords-standard", Known: ticket.Read},
+}
+
+// Limits yields the rules on small parts and cords that this package knows.
+func Limits(yield func(Limit) bool) {
+	for _, l := range limits {
+		if !yield(l) {
+			return
+		}
+	}
+}
+
+// LimitsAt yields the rules that apply to a wearer of the age in months. An age
+// below 1 yields nothing.
+func LimitsAt(months int) iter.Seq[Limit] {
+	return func(yield func(Limit) bool) {
+		for _, l := range limits {
+			if months >= 1 && months >= l.From && months < l.Below && !yield(l) {
+				return
+			}
+		}
+	}
+}
+
+const decides = "the law and the standards of the place decide, with the workroom's own practice"
+
+// childCautions are the cautions for the wearer's age in months.
+func childCautions(out []ticket.Caution, months int) []ticket.Caution {
+	switch {
+	case months == 0:
+		return append(out, ticket.Caution{
+			Text:  "A button that comes off can choke a small child: for a child's garment give the wearer's age.",
+			Refer: decides,
+		})
+	case months < threeYears:
+		out = append(out, ticket.Caution{
+			Text: "Under three years a loose button can choke. The small-parts rule leaves buttons on clothing out, so the law named " +
+				"does not forbid them; it is wise all the same to use none, or to sew each on by hand with a knotted shank and pull-test it.",
+			Refer: "16 CFR 1501.2 and 1501.3(d), United States; CEN/TS 17394-1 for the strength of buttons, Europe; " + decides,
+		})
+	}
+	if months < 17*12 {
+		out = append(out, ticket.Caution{
+			Text: "Cords, ties and toggles on children's clothes catch and strangle: none at the hood or neck of a small child, " +
+				"short ones elsewhere, no knots or toggles at the ends.",
+			Refer: "16 CFR 1120, United States; EN 14682, Europe; " + decides,
+		})
+	}
+	if months < fourteenYears {
+		out = append(out, ticket.Caution{
+			Text:  "Children's sleepwear must not flare up: buy cloth and trimmings sold for it, and no loose-fitting cotton.",
+			Refer: "16 CFR 1615 and 1616, United States; SI 1985/2043, United Kingdom; " + decides,
+		})
+	}
+	return out
+}
+
+// childCites are the sources of the cautions.
+func childCites(out []ticket.Cite, months int) []ticket.Cite {
+	if months > 0 && months < threeYears {
+		out = append(out,
+			ticket.Cite{For: "small parts, and the exemption of buttons", ID: "us-small-parts-rule", Place: "1501.2, 1501.3(d)", Known: ticket.Read},
+			ticket.Cite{For: "strength of buttons for infants", ID: "eu-infant-button-strength", Known: ticket.Read})
+	}
+	if months > 0 && months < 17*12 {
+		out = append(out,
+			ticket.Cite{For: "drawstrings", ID: "us-drawstring-rule", Known: ticket.Read},
+			ticket.Cite{For: "cords", ID: "eu-cords-standard", Known: ticket.Read})
+	}
+	if months > 0 && months < fourteenYears {
+		out = append(out,
+			ticket.Cite{For: "sleepwear, sizes up to 6X", ID: "us-sleepwear-small-rule", Place: "1615.1 and 1615.3", Known: ticket.Read},
+			ticket.Cite{For: "sleepwear, larger sizes", ID: "us-sleepwear-rule", Place: "1616.3", Known: ticket.Read},
+			ticket.Cite{For: "nightwear", ID: "uk-nightwear-regulations", Known: ticket.Read})
+	}
+	return out
+}

@@ -1,0 +1,252 @@
+package bind
+
+import (
+	"encoding"
+	"errors"
+	"fmt"
+	"reflect"
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Reader reads Specs. The zero Reader asks for a unit in every length. An
+// explicit zero is refused, since a Spec would take it for "not given", except
+// in the fields where zero is an answer.
+type Reader struct {
+	Parser units.Parser // for lengths
+}
+
+// Read sets the fields of the struct that dst points to. The error is
+// ticket.Faults, their paths in the words of the input.
+func (r Reader) Read(n Node, dst any) error {
+	s := state{Reader: r}
+	s.set("", "", n, reflect.ValueOf(dst).Elem())
+	if s.left > 0 {
+		s.faults = append(s.faults, &ticket.Fault{Got: fmt.Sprintf("%d faults more", s.left), Err: ticket.ErrForm})
+	}
+	return s.faults.OrNil()
+}
+
+type state struct {
+	Reader
+	faults ticket.Faults
+	left   int
+}
+
+func (s *state) fault(path, got, limit string, err error) {
+	if len(s.faults) >= MaxFault {
+		s.left++
+		return
+	}
+	s.faults = append(s.faults, &ticket.Fault{Path: path, Got: clip(got), Limit: limit, Err: err})
+}
+
+func clip(s string) string {
+	const most = 80
+	if len(s) <= most {
+		return s
+	}
+	return strings.ToValidUTF8(s[:most], "") + "..."
+}
+
+// set puts n into v. The name of the field, as package.Type.Field, decides about zero.
+func (s *state) set(path, name string, n Node, v reflect.Value) {
+	if n.kind == nullNode {
+		s.fault(path, "null", "a value, or leave it out", ticket.ErrForm)
+		return
+	}
+	if v.Type() == reflect.TypeFor[units.Length]() {
+		s.length(path, name, n, v)
+		return
+	}
+	if u, ok := v.Addr().Interface().(encoding.TextUnmarshaler); ok {
+		s.text(path, name, n, v, u)
+		return
+	}
+	switch v.Kind() {
+	case reflect.Struct:
+		s.object(path, n, v)
+	case reflect.Slice:
+		s.list(path, name, n, v)
+	case reflect.String:
+		if n.kind != stringNode {
+			s.fault(path, n.shown(), "text in quotes", ticket.ErrForm)
+			return
+		}
+		v.SetString(n.text)
+	case reflect.Bool:
+		b, err := strconv.ParseBool(n.text)
+		if err != nil || n.kind != boolNode && n.kind != stringNode || n.text != "true" && n.text != "false" {
+			s.fault(path, n.shown(), "true or false", ticket.ErrForm)
+			return
+		}
+		v.SetBool(b)
+	case reflect.Int, reflect.Int64, reflect.Uint64:
+		s.whole(path, name, n, v)
+	default:
+		s.fault(path, n.shown(), "a field that can be given", ticket.ErrForm)
+	}
+}
+
+func (n Node) shown() string {
+	switch n.kind {
+	case arrayNode, objectNode:
+		return "a " + n.kind.String()
+	case stringNode:
+		return strconv.Quote(clip(n.text))
+	}
+	return n.text
+}
+
+func (s *state) zero(path, name, got string) {
+	if !zeroAnswers(name) {
+		s.fault(path, got, "more than zero, or leave it out", errExplicitZero)
+	}
+}
+
+var errExplicitZero = errors.New("zero means not given")
+
+func (s *state) length(path, name string, n Node, v reflect.Value) {
+	if n.kind != stringNode && n.kind != numberNode {
+		s.fault(path, n.shown(), "a length in quotes, as \"5/8 in\"", ticket.ErrForm)
+		return
+	}
+	l, err := s.Parser.Parse(n.text)
+	if err != nil {
+		s.parse(path, n, err)
+		return
+	}
+	if l.IsZero() {
+		s.zero(path, name, l.String())
+	}
+	v.Set(reflect.ValueOf(l))
+}
+
+func (s *state) parse(path string, n Node, err error) {
+	var p *units.ParseError
+	if errors.As(err, &p) {
+		s.fault(path, n.shown(), p.Want+" (at byte "+strconv.Itoa(p.Offset)+", found "+p.Found+")", ticket.ErrForm)
+		return
+	}
+	s.fault(path, n.shown(), err.Error(), ticket.ErrForm)
+}
+
+func (s *state) text(path, name string, n Node, v reflect.Value, u encoding.TextUnmarshaler) {
+	if n.kind != stringNode && n.kind != numberNode {
+		s.fault(path, n.shown(), "text in quotes", ticket.ErrForm)
+		return
+	}
+	if n.text == "" {
+		s.fault(path, `""`, "a value, or leave it out", ticket.ErrForm)
+		return
+	}
+	if err := u.UnmarshalText([]byte(n.text)); err != nil {
+		s.parse(path, n, err)
+		return
+	}
+	if v.IsZero() {
+		s.zero(path, name, n.text)
+	}
+}
+
+func (s *state) whole(path, name string, n Node, v reflect.Value) {
+	if n.kind != stringNode && n.kind != numberNode {
+		s.fault(path, n.shown(), "a whole number", ticket.ErrForm)
+		return
+	}
+	if v.Kind() == reflect.Uint64 {
+		k, err := strconv.ParseUint(n.text, 10, 64)
+		if err != nil {
+			s.fault(path, n.shown(), "a whole number of zero or more", ticket.ErrForm)
+			return
+		}
+		v.SetUint(k)
+	} else {
+		k, err := strconv.ParseInt(n.text, 10, v.Type().Bits())
+		if err != nil {
+			s.fault(path, n.shown(), "a whole number", ticket.ErrForm)
+			return
+		}
+		v.SetInt(k)
+	}
+	if v.IsZero() {
+		s.zero(path, name, n.text)
+	}
+}
+
+func (s *state) list(path, name string, n Node, v reflect.Value) {
+	if n.kind != arrayNode {
+		s.fault(path, n.shown(), "a list", ticket.ErrForm)
+		return
+	}
+	out := reflect.MakeSlice(v.Type(), len(n.values), len(n.values))
+	for i, item := range n.values {
+		s.set(path+"["+strconv.Itoa(i)+"]", name, item, out.Index(i))
+	}
+	v.Set(out)
+}
+
+func (s *state) object(path string, n Node, v reflect.Value) {
+	if n.kind != objectNode {
+		s.fault(path, n.shown(), "an object, as {\"name\": ...}", ticket.ErrForm)
+		return
+	}
+	seen := make(map[string]bool, len(n.keys))
+	for i, key := range n.keys {
+		at := clip(key)
+		if path != "" {
+			at = path + "." + at
+		}
+		f, ok := field(v.Type(), key)
+		switch {
+		case seen[key]:
+			s.fault(at, n.values[i].shown(), "each key once", ticket.ErrTwice)
+		case !ok:
+			s.fault(at, n.values[i].shown(), "one of "+strings.Join(Keys(v.Type()), ", "), ticket.ErrUnknown)
+		default:
+			s.set(at, v.Type().String()+"."+f.Name, n.values[i], v.FieldByIndex(f.Index))
+		}
+		seen[key] = true
+	}
+}
+
+// field finds the field of a struct by its key; the case must be right.
+func field(t reflect.Type, key string) (reflect.StructField, bool) {
+	for i := range t.NumField() {
+		if f := t.Field(i); f.IsExported() && Key(f.Name) == key {
+			return f, true
+		}
+	}
+	return reflect.StructField{}, false
+}
+
+// Key is the key of a field: its name with the first letter lowered.
+func Key(name string) string {
+	r, n := utf8.DecodeRuneInString(name)
+	return string(unicode.ToLower(r)) + name[n:]
+}
+
+// Keys are the keys of a struct, in the order of its fields.
+func Keys(t reflect.Type) []string {
+	var keys []string
+	for i := range t.NumField() {
+		if f := t.Field(i); f.IsExported() {
+			keys = append(keys, Key(f.Name))
+		}
+	}
+	return keys
+}
+
+// Path is a fault's path in the words of the input: Takes[2].Taken is takes[2].taken.
+func Path(path string) string {
+	parts := strings.Split(path, ".")
+	for i, p := range parts {
+		parts[i] = Key(p)
+	}
+	return strings.Join(parts, ".")
+}

@@ -1,0 +1,180 @@
+package bind
+
+import (
+	"encoding"
+	"encoding/json"
+	"reflect"
+	"strconv"
+	"strings"
+
+	"example.com/clothyard/units/ticket"
+)
+
+// Append writes v as JSON: lengths and other amounts as their exact text, keys
+// as [Key] makes them, in the order of the fields, every field of a struct. It
+// fails only for an amount whose exact text is too long to be read back.
+func Append(b []byte, v any) ([]byte, error) { return appendValue(b, reflect.ValueOf(v)) }
+
+// AppendFields writes the fields of a struct, without the braces round them.
+func AppendFields(b []byte, v any) ([]byte, error) { return appendFields(b, reflect.ValueOf(v)) }
+
+func appendValue(b []byte, v reflect.Value) ([]byte, error) {
+	if m, ok := v.Interface().(encoding.TextMarshaler); ok {
+		t, err := m.MarshalText()
+		if err != nil {
+			return b, err
+		}
+		return quote(b, string(t)), nil
+	}
+	switch v.Kind() {
+	case reflect.Struct:
+		b, err := appendFields(append(b, '{'), v)
+		return append(b, '}'), err
+	case reflect.Slice, reflect.Array:
+		b = append(b, '[')
+		for i := range v.Len() {
+			if i > 0 {
+				b = append(b, ',')
+			}
+			var err error
+			if b, err = appendValue(b, v.Index(i)); err != nil {
+				return b, err
+			}
+		}
+		return append(b, ']'), nil
+	case reflect.Bool:
+		return strconv.AppendBool(b, v.Bool()), nil
+	case reflect.Int, reflect.Int8, reflect.Int16, reflect.Int32, reflect.Int64:
+		return strconv.AppendInt(b, v.Int(), 10), nil
+	case reflect.Uint, reflect.Uint8, reflect.Uint16, reflect.Uint32, reflect.Uint64:
+		return strconv.AppendUint(b, v.Uint(), 10), nil
+	case reflect.String:
+		return quote(b, v.String()), nil
+	}
+	return append(b, "null"...), nil
+}
+
+func appendFields(b []byte, v reflect.Value) ([]byte, error) {
+	first := true
+	for i := range v.NumField() {
+		f := v.Type().Field(i)
+		if !f.IsExported() {
+			continue
+		}
+		if !first {
+			b = append(b, ',')
+		}
+		first = false
+		b = append(quote(b, Key(f.Name)), ':')
+		var err error
+		if b, err = appendValue(b, v.Field(i)); err != nil {
+			return b, err
+		}
+	}
+	return b, nil
+}
+
+func quote(b []byte, s string) []byte {
+	// A string always marshals: bytes that are no text are replaced.
+	t, _ := json.Marshal(s)
+	return append(b, t...)
+}
+
+// AppendFaults writes faults as one JSON object, with the sum and the line where
+// they are known.
+func AppendFaults(b []byte, sum string, line int, faults ticket.Faults) []byte {
+	b = append(b, '{')
+	if sum != "" {
+		b = append(quote(append(b, `"sum":`...), sum), ',')
+	}
+	if line > 0 {
+		b = append(strconv.AppendInt(append(b, `"line":`...), int64(line), 10), ',')
+	}
+	b = append(b, `"faults":[`...)
+	for i, f := range faults {
+		if i > 0 {
+			b = append(b, ',')
+		}
+		b = quote(append(b, `{"path":`...), Path(f.Path))
+		b = quote(append(b, `,"got":`...), f.Got)
+		b = quote(append(b, `,"limit":`...), f.Limit)
+		b = append(b, `,"error":`...)
+		if f.Err != nil {
+			b = quote(b, f.Err.Error())
+		} else {
+			b = quote(b, "fault")
+		}
+		b = append(b, '}')
+	}
+	return append(b, "]}"...)
+}
+
+// A Figure is one field of a Plan, a field of a field with a dot.
+type Figure struct{ Path, Text string }
+
+// Figures are the fields of a Plan that are not empty or zero, in order, except
+// the one named.
+func Figures(v any, except string) ([]Figure, error) {
+	return figures(nil, "", reflect.ValueOf(v), except)
+}
+
+func figures(out []Figure, path string, v reflect.Value, except string) ([]Figure, error) {
+	if m, ok := v.Interface().(encoding.TextMarshaler); ok {
+		t, err := m.MarshalText()
+		return append(out, Figure{path, string(t)}), err
+	}
+	switch v.Kind() {
+	case reflect.Struct:
+		for i := range v.NumField() {
+			f := v.Type().Field(i)
+			if !f.IsExported() || f.Name == except || v.Field(i).IsZero() {
+				continue
+			}
+			at := Key(f.Name)
+			if path != "" {
+				at = path + "." + at
+			}
+			var err error
+			if out, err = figures(out, at, v.Field(i), except); err != nil {
+				return out, err
+			}
+		}
+		return out, nil
+	case reflect.Slice:
+		for i := range v.Len() {
+			var err error
+			if out, err = figures(out, path+"["+strconv.Itoa(i)+"]", v.Index(i), except); err != nil {
+				return out, err
+			}
+		}
+		return out, nil
+	}
+	b, err := appendValue(nil, v)
+	return append(out, Figure{path, strings.Trim(string(b), `"`)}), err
+}
+
+// Describe lists the fields of a Spec, one a line, with what each takes.
+func Describe(t reflect.Type) []string { return describe(nil, "", t, 0) }
+
+func describe(out []string, path string, t reflect.Type, depth int) []string {
+	if depth > MaxDepth {
+		return out
+	}
+	for i := range t.NumField() {
+		f := t.Field(i)
+		if !f.IsExported() {
+			continue
+		}
+		at := path + Key(f.Name)
+		ft, list := f.Type, ""
+		if ft.Kind() == reflect.Slice {
+			ft, list = ft.Elem(), "[0]"
+		}
+		if ft.Kind() == reflect.Struct && !reflect.PointerTo(ft).Implements(reflect.TypeFor[encoding.TextUnmarshaler]()) {
+			out = describe(out, at+list+".", ft, depth+1)
+			continue
+		}
+		out = append(out, at+list+" ("+ft.String()+")")
+	}
+	return out
+}

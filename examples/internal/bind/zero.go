@@ -1,0 +1,48 @@
+package bind
+
+import "slices"
+
+// answers are the fields, as package.Type.Field in alphabetical order, in which
+// zero is an answer and not "not given".
+var answers = [...]string{
+	"buttons.Hole.Ease",
+	"garment.Cloth.Ends",
+	"garment.Cloth.Selvedge",
+	"garment.Cloth.ShrinkLong",
+	"garment.Cloth.ShrinkWide",
+	"garment.Edge.Turn",
+	"garment.Place.X",
+	"garment.Place.Y",
+	"gather.Cuff.Flat",
+	"gather.Cuff.Lap",
+	"gather.Ruffle.Corners",
+	"gather.Ruffle.Hem",
+	"gather.Ruffle.Turn",
+	"hem.Spec.Slope",
+	"layout.Cloth.Ends",
+	"layout.Cloth.Gap",
+	"layout.Cloth.Selvedge",
+	"layout.Spec.Seed",
+	"seam.Course.Turn",
+	"seam.Crossing.Slant",
+	"seam.Edge.Turn",
+	"seam.Take.Slant",
+	"strip.Spec.Allowance",
+	"strip.Spec.Ends",
+	"yardage.Panels.Hems",
+	"yardage.Panels.Seam",
+	"yardage.Panels.Sides",
+	"yardage.Panels.Starts",
+	"yardage.Purchase.Ends",
+	"yardage.Purchase.Shrink",
+	"yardage.Purchase.Starts",
+	"yardage.Remnant.Ends",
+	"yardage.Remnant.Selvedge",
+	"yardage.Remnant.Shrink",
+	"yardage.Remnant.ShrinkWidth",
+}
+
+func zeroAnswers(field string) bool {
+	_, found := slices.BinarySearch(answers[:], field)
+	return found
+}

@@ -1,0 +1,141 @@
+// Worksheet writes the whole job of a garment on one sheet: what to check before
+// cutting, what to cut otherwise than the tissue has it, the work in order, the
+// marks, and what was changed.
+//
+//	worksheet                          the garment of the example
+//	worksheet -units metric shirt.json
+//	worksheet -form markdown - < shirt.json
+//
+// It exits with 0 when done, 1 for a fault in the data and 2 for wrong usage, and
+// writes nothing to standard output unless all of it is good.
+package main
+
+import (
+	"context"
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+
+	"example.com/clothyard/examples/garment"
+	"example.com/clothyard/examples/internal/bind"
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
+
+const usage = `usage: worksheet [flags] [FILE]
+
+FILE is a garment in JSON, - for standard input; without it the garment of the
+example is used (see examples/garment/shirt.json for every part of one).
+
+flags:
+`
+
+func run(args []string, in io.Reader, out, errs io.Writer) int {
+	flags := flag.NewFlagSet("worksheet", flag.ContinueOnError)
+	flags.SetOutput(errs)
+	flags.Usage = func() {
+		fmt.Fprint(errs, usage)
+		flags.PrintDefaults()
+	}
+	system := flags.String("units", "inches", "write in inches, metric or both")
+	form := flags.String("form", "text", "write as text, markdown or json")
+	if err := flags.Parse(args); err != nil {
+		if errors.Is(err, flag.ErrHelp) {
+			return 0
+		}
+		return 2
+	}
+	notation, ok := notations(*system)
+	if !ok {
+		fmt.Fprintf(errs, "worksheet: -units %q: want inches, metric or both\n", *system)
+		return 2
+	}
+	write, ok := map[string]func(garment.Plan, []units.Notation) ([]byte, error){"text": asText, "markdown": asMarkdown, "json": asJSON}[*form]
+	if !ok {
+		fmt.Fprintf(errs, "worksheet: -form %q: want text, markdown or json\n", *form)
+		return 2
+	}
+	if flags.NArg() > 1 {
+		fmt.Fprintln(errs, "worksheet: one garment at a time")
+		return 2
+	}
+	page, err := work(flags.Arg(0), in, func(p garment.Plan) ([]byte, error) { return write(p, notation) })
+	if err == nil {
+		_, err = out.Write(page)
+	}
+	if err != nil {
+		complain(errs, err)
+		return 1
+	}
+	return 0
+}
+
+// work reads a garment, plans it and writes the page.
+func work(name string, in io.Reader, write func(garment.Plan) ([]byte, error)) ([]byte, error) {
+	g, err := read(name, in)
+	if err != nil {
+		return nil, err
+	}
+	p, err := g.Plan(context.Background())
+	if err != nil {
+		return nil, err
+	}
+	return write(p)
+}
+
+func read(name string, in io.Reader) (garment.Garment, error) {
+	switch name {
+	case "":
+		return garment.Default()
+	case "-":
+		return garment.Read(in)
+	}
+	f, err := os.Open(name)
+	if err != nil {
+		return garment.Garment{}, err
+	}
+	defer f.Close()
+	return garment.Read(f)
+}
+
+func notations(system string) ([]units.Notation, bool) {
+	metric := units.Notation{Unit: units.Millimetre}
+	switch system {
+	case "inches":
+		return []units.Notation{{}}, true
+	case "metric":
+		return []units.Notation{metric}, true
+	case "both":
+		return []units.Notation{{}, metric}, true
+	}
+	return nil, false
+}
+
+// complain writes every fault on a line of its own, its path as the JSON has it.
+func complain(w io.Writer, err error) {
+	var faults ticket.Faults
+	if !errors.As(err, &faults) {
+		fmt.Fprintln(w, "worksheet:", err)
+		return
+	}
+	for _, f := range faults {
+		g := *f
+		g.Path = bind.Path(g.Path)
+		fmt.Fprintln(w, "worksheet:", g.Error())
+	}
+}
+
+func asJSON(p garment.Plan, _ []units.Notation) ([]byte, error) {
+	b, err := bind.Append(nil, p)
+	return append(b, '\n'), err
+}
+
+func asText(p garment.Plan, in []units.Notation) ([]byte, error) { return text(sheet(p, in)), nil }
+
+func asMarkdown(p garment.Plan, in []units.Notation) ([]byte, error) {
+	return markdown(sheet(p, in)), nil
+}

@@ -1,0 +1,295 @@
+package main
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.com/clothyard/examples/garment"
+	"example.com/clothyard/seam"
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A writer turns the plan of a garment into a page. It chooses words and order;
+// every figure comes from the plan.
+type writer struct {
+	p        garment.Plan
+	in       []units.Notation
+	cautions []ticket.Caution
+	cites    []ticket.Cite
+}
+
+func sheet(p garment.Plan, in []units.Notation) page {
+	w := &writer{p: p, in: in}
+	out := page{title: p.Spec.Title, intro: w.intro()}
+	if out.title == "" {
+		out.title = "A garment"
+	}
+	for _, make := range [...]func() part{w.before, w.cutting, w.work, w.marks, w.changes, w.kit, w.care, w.sources} {
+		out.parts = append(out.parts, make())
+	}
+	return out
+}
+
+func (w *writer) intro() []string {
+	var lines []string
+	if s := w.p.Spec.Scene; s != "" {
+		lines = append(lines, s+".")
+	}
+	unit := "inches"
+	if w.in[0].Unit.Metric() {
+		unit = "millimetres"
+	}
+	if len(w.in) > 1 {
+		unit += ", millimetres in brackets"
+	}
+	return append(lines, "Measures in "+unit+". A mark is read on the tape; scant is a little less than it, full a little more, and the exact figure follows in brackets.")
+}
+
+// m is a length for the tape.
+func (w *writer) m(l units.Length) string { return ticket.Long(l).Text(w.in...) }
+
+// n is the same for a length that may be known within a bound.
+func (w *writer) n(l units.Near) string { return ticket.About(l).Text(w.in...) }
+
+// x is an exact length, for tables and working.
+func (w *writer) x(l units.Length) string {
+	t := w.in[0].Exact(l)
+	for _, n := range w.in[1:] {
+		t += " (" + n.Exact(l) + ")"
+	}
+	return t
+}
+
+// xn is the same for a length that may be known within a bound.
+func (w *writer) xn(n units.Near) string {
+	if l, ok := n.Exact(); ok {
+		return w.x(l)
+	}
+	return w.n(n)
+}
+
+// count is a number of things with the right ending.
+func count(n int, one, more string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, more)
+}
+
+// take remembers the cautions and sources of a sheet, each once.
+func (w *writer) take(s ticket.Sheet) ticket.Sheet {
+	for _, c := range s.Cautions {
+		if !slices.Contains(w.cautions, c) {
+			w.cautions = append(w.cautions, c)
+		}
+	}
+	for _, c := range s.Sources {
+		if !slices.Contains(w.cites, c) {
+			w.cites = append(w.cites, c)
+		}
+	}
+	return s
+}
+
+// before is what to find out while the cloth is whole.
+func (w *writer) before() part {
+	p := part{title: "Before you cut"}
+	if len(w.p.Spec.Pieces) > 0 {
+		w.doesItDo(&p)
+	}
+	w.mismatches(&p)
+	w.remedies(&p)
+	w.table(&p)
+	return p
+}
+
+func (w *writer) doesItDo(p *part) {
+	c, cloth, r := w.p.Spec.Cloth, w.p.Cloth, w.p.Cloth.Remnant
+	w.take(r.Sheet())
+	w.take(cloth.Purchase.Sheet())
+	yards := units.Notation{Unit: units.Yard}
+	p.under("Does the cloth do?")
+	p.item("in the cupboard", "%s (%s) of %s, %s wide", yards.Exact(c.Have), w.x(c.Have), orSome(c.Name, "cloth"), w.x(c.Width))
+	if !c.Asked.IsZero() {
+		p.item("the envelope asks", "%s (%s) of %s wide", yards.Exact(c.Asked), w.x(c.Asked), w.x(c.AskedWidth))
+		switch {
+		case r.Short.Sign() > 0:
+			p.item("by the envelope", "SHORT by %s", w.m(r.Short))
+		default:
+			p.item("by the envelope", "enough, %s over", w.m(r.Short.Neg()))
+		}
+		if g := cloth.Width; g.HasGrid {
+			w.take(g.Sheet())
+			p.item("by the printed chart of widths", "row %d: %s of this width (%s)", g.GridRow, yards.Exact(g.ByGrid), w.x(g.ByGrid))
+		} else {
+			p.item("by the printed chart of widths", "no such row or width in it")
+		}
+	}
+	area := cloth.Pieces.Over(r.Width)
+	p.item("by area", "%s of the usable width, if no scrap fell anywhere: it proves nothing", w.m(area))
+	p.item("after washing and squaring", "%s long, %s wide between the selvedges", w.m(r.Length), w.m(r.Width))
+	if len(cloth.Own.Placements) > 0 {
+		p.item("by your own lay of rectangles", "%s long, %s wide: %s", w.m(cloth.Own.Used), w.m(cloth.Own.Wide), w.fits(cloth.Own.Fits, cloth.Own.Spare))
+	}
+	if cloth.Lay.Spec.Cloth.Long.IsZero() {
+		p.item("by the lay found here", "%s long, %s wide: DOES NOT FIT, no lay of these pieces can be shorter than %s", w.m(cloth.Lay.Used), w.m(cloth.Lay.Wide), w.m(cloth.Lay.Bound))
+	} else {
+		p.item("by the lay found here", "%s long, %s wide: %s", w.m(cloth.Lay.Used), w.m(cloth.Lay.Wide), w.fits(cloth.Lay.Fits, cloth.Lay.Spare))
+	}
+	p.item("measure after the wash", "about %s is to be expected; %s is the least that does", w.m(r.Washed), w.m(r.LeastWashed))
+	p.item("if you had to buy it", "at least %s unwashed, so ask for %s (%s)", w.m(r.Least), yards.Exact(cloth.Purchase.Buy), w.x(cloth.Purchase.Buy))
+}
+
+func (w *writer) fits(fits bool, spare units.Length) string {
+	if fits {
+		return "FITS, " + w.m(spare) + " to spare"
+	}
+	return "does not fit, longer than the cloth by " + w.m(spare.Neg())
+}
+
+func orSome(s, some string) string {
+	if s == "" {
+		return some
+	}
+	return s
+}
+
+func (w *writer) mismatches(p *part) {
+	if len(w.p.Spec.Pairs) == 0 {
+		return
+	}
+	p.under("Which edges no longer match?")
+	for i, q := range w.p.Spec.Pairs {
+		m := w.p.AsSewn.Pairs[i]
+		label := q.Long + " against " + q.Short
+		drew := "the pattern drew them equal"
+		if !m.Drafted.IsZero() {
+			drew = "the pattern drew it " + w.xn(m.Drafted) + " longer, to be eased in"
+		}
+		sign, err := m.Sewn.Sign()
+		switch {
+		case err != nil:
+			p.item(label, "%s; as sewn the difference is %s", drew, w.n(m.Sewn))
+		case m.Fit != seam.Mismatch && sign == 0:
+			p.item(label, "%s; as sewn they are equal: goes together", drew)
+		case m.Fit != seam.Mismatch:
+			p.item(label, "%s; as sewn it is %s longer: %s", drew, w.n(m.Sewn), m.Fit)
+		case sign > 0:
+			p.item(label, "MISMATCH: %s; as sewn %s is %s too short", drew, q.Short, w.n(m.Change))
+		default:
+			p.item(label, "MISMATCH: %s; as sewn %s is %s SHORTER than %s", drew, q.Long, w.n(m.Sewn.Neg()), q.Short)
+		}
+	}
+}
+
+// describe is a remedy in words.
+func (w *writer) describe(r seam.Remedy) string {
+	s := r.Spec
+	times := ""
+	if k := slices.IndexFunc(w.p.Spec.Seams, func(s garment.Seam) bool { return s.Name == r.Seam }); k >= 0 {
+		times = count(max(1, w.p.Spec.Seams[k].Times), "seam", "seams")
+	}
+	p, err := s.Plan()
+	switch {
+	case r.Act == seam.CutDrift:
+		return fmt.Sprintf("cut the %s edges to an allowance of %s before sewing, then sew as meant (%s)", r.Seam, w.m(s.Cut), times)
+	case r.Act == seam.ChangePass && !s.Second.IsZero():
+		return fmt.Sprintf("sew the %s with passes of %s and %s instead (%s)", r.Seam, w.m(s.First), w.m(s.Second), times)
+	case (r.Act == seam.ChangePass || r.Act == seam.SewPartner) && err == nil && !p.Spec.Second.IsZero():
+		return fmt.Sprintf("sew the %s with passes of %s and %s (%s)", r.Seam, w.m(p.Spec.First), w.m(p.Spec.Second), times)
+	case r.Act == seam.ChangePass || r.Act == seam.SewPartner:
+		return fmt.Sprintf("sew the %s at %s (%s)", r.Seam, w.m(s.Take.Max(s.First)), times)
+	case r.Act == seam.IntoEase:
+		return fmt.Sprintf("ease the rest of %s in", r.Edge)
+	case r.Act == seam.IntoGathers:
+		return fmt.Sprintf("take the rest of %s into the gathers", r.Edge)
+	}
+	return r.Act.String() + " " + r.Seam
+}
+
+func (w *writer) remedies(p *part) {
+	if len(w.p.Remedies) == 0 {
+		return
+	}
+	p.under("What mends it, the best first")
+	mis := w.p.AsSewn.Mismatched()
+	for i, r := range w.p.Remedies {
+		left := "nothing left over"
+		if !r.Left.IsZero() {
+			left = "leaves " + w.n(r.Left)
+		}
+		if r.Breaks > 0 {
+			left += fmt.Sprintf("; spoils %d that fitted", r.Breaks)
+		}
+		p.item(fmt.Sprintf("remedy %d", i+1), "%s. Mends %d of %d; %s.%s", w.describe(r), r.Mends, mis, left, w.leads(r))
+	}
+	if len(w.p.Chosen) == 0 {
+		return
+	}
+	var words []string
+	for _, r := range w.p.Chosen {
+		words = append(words, w.describe(r))
+	}
+	p.item("taken in this sheet", "%s", strings.Join(words, "; then "))
+}
+
+// leads tells what the edges in question measure once a remedy is taken.
+func (w *writer) leads(r seam.Remedy) string {
+	a, err := r.Apply(w.p.AsSewn.Spec)
+	if err != nil {
+		return ""
+	}
+	after, err := a.Plan()
+	if err != nil {
+		return ""
+	}
+	var parts []string
+	for i, m := range w.p.AsSewn.Pairs {
+		if m.Fit != seam.Mismatch || after.Pairs[i].Fit == seam.Mismatch {
+			continue
+		}
+		q := w.p.Spec.Pairs[i]
+		parts = append(parts, q.Long+" "+w.xn(after.Pairs[i].Long.Sewn)+" on "+q.Short+" "+w.xn(after.Pairs[i].Short.Sewn))
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return " Then: " + strings.Join(parts, "; ") + "."
+}
+
+// table is every edge and length, as drafted and both ways.
+func (w *writer) table(p *part) {
+	chosen := "as chosen"
+	p.under("Every edge, as drafted, as sewn with nothing trimmed (A), and as chosen (B)")
+	t := table{head: []string{"edge", "drafted", "A as sewn", "B " + chosen}}
+	for _, e := range w.p.Edges {
+		t.rows = append(t.rows, []string{e.Name, w.xn(e.Drafted), w.xn(e.AsSewn), w.xn(e.AsChosen)})
+	}
+	for i, q := range w.p.Spec.Pairs {
+		a, b := w.p.AsSewn.Pairs[i], w.p.AsChosen.Pairs[i]
+		t.rows = append(t.rows, []string{q.Long + " less " + q.Short, w.signed(a.Drafted), w.signed(a.Sewn), w.signed(b.Sewn)})
+	}
+	for _, d := range w.p.Drops {
+		t.rows = append(t.rows, []string{d.Name, w.x(d.Drafted), w.x(d.AsSewn), w.x(d.AsChosen)})
+	}
+	for _, c := range w.p.Cuffs {
+		t.rows = append(t.rows,
+			[]string{c.Name + ", finished", w.x(c.Drafted.Finished), w.x(c.AsSewn.Finished), w.x(c.AsChosen.Finished)},
+			[]string{"fullness into " + c.Name, c.Drafted.Overall.String(), c.AsSewn.Overall.String(), c.AsChosen.Overall.String()})
+	}
+	p.tabulate(t)
+	for _, e := range w.p.Edges {
+		if !e.AtHem.IsZero() {
+			p.say("%s comes out %s in A along the hem itself, which then hangs lower on a flared side.", e.Name, w.xn(e.AtHem))
+		}
+	}
+}
+
+func (w *writer) signed(n units.Near) string {
+	if s, err := n.Sign(); err == nil && s > 0 {
+		return "+" + w.xn(n)
+	}
+	return w.xn(n)
+}

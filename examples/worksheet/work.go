@@ -1,0 +1,263 @@
+package main
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.com/clothyard/examples/garment"
+	"example.com/clothyard/seam"
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// cutting is what is cut otherwise than the tissue has it, and where each piece lies.
+func (w *writer) cutting() part {
+	p := part{title: "Cut"}
+	if len(w.p.Cuts) == 0 {
+		p.say("Every allowance as the tissue has it.")
+	} else {
+		p.under("Allowances that differ from the tissue; all others as it has them")
+		for _, c := range w.p.Cuts {
+			p.item(c.Seam, "cut at %s, not %s: %s", w.m(c.Cut), w.x(c.Tissue), c.Where)
+		}
+	}
+	lay := w.p.Cloth.Own
+	whose := "your own lay"
+	if len(lay.Placements) == 0 {
+		lay, whose = w.p.Cloth.Lay, "the lay found here"
+	}
+	if len(lay.Placements) == 0 {
+		return p
+	}
+	p.under("Where each piece lies, by " + whose + ": its corner nearest the squared end and the left selvedge, allowances included")
+	t := table{head: []string{"piece", "wide", "long", "from the selvedge", "from the end"}}
+	for _, o := range lay.Placements {
+		piece := lay.Spec.Pieces[o.Piece]
+		name := piece.Name
+		if piece.Count > 1 {
+			name += fmt.Sprintf(" %d", o.Copy)
+		}
+		if o.Across {
+			name += ", turned"
+		}
+		wide, long := o.Size(lay.Spec)
+		t.rows = append(t.rows, []string{name, w.x(wide), w.x(long), w.x(o.X), w.x(o.Y)})
+	}
+	p.tabulate(t)
+	return p
+}
+
+// work is the ticket: every operation in order.
+func (w *writer) work() part {
+	p := part{title: "Work ticket"}
+	for i, t := range w.p.Spec.Work {
+		b := block{head: fmt.Sprintf("Step %d. %s", i+1, t.Title)}
+		if t.Wash {
+			b.steps = append(b.steps, w.step(w.wash()))
+		}
+		if t.Swatch != "" {
+			b.steps = append(b.steps, w.swatch(t.Swatch)...)
+		}
+		for _, s := range t.Before {
+			b.steps = append(b.steps, w.step(own(s)))
+		}
+		if t.Lay {
+			b.steps = append(b.steps, w.step(ticket.Step{Do: "Lay the pieces as listed under CUT and cut them out", Note: "lay all of them before cutting any"}))
+			w.take(ticket.Sheet{Cautions: []ticket.Caution{ticket.CutCare()}})
+		}
+		for _, name := range t.Seams {
+			k := slices.IndexFunc(w.p.Spec.Seams, func(s garment.Seam) bool { return s.Name == name })
+			w.seamSteps(&b, w.p.Spec.Seams[k], w.p.AsChosen.Seams[k], len(t.Seams) > 1)
+		}
+		for _, f := range w.p.Frills {
+			if f.Name == t.Frill {
+				w.steps(&b, w.take(f.Ruffle.Sheet()))
+			}
+		}
+		for _, c := range w.p.Cuffs {
+			if c.Name == t.Cuff {
+				w.steps(&b, w.take(c.AsChosen.Sheet()))
+			}
+		}
+		for _, h := range w.p.Hems {
+			if h.Name == t.Hem {
+				w.steps(&b, w.take(h.AsChosen.Sheet()))
+			}
+		}
+		for k, r := range w.p.Rows {
+			if r.Name == t.Row {
+				w.steps(&b, w.take(r.AsChosen.Sheet()))
+				w.take(w.p.Hole.Sheet())
+				w.take(w.p.Rows[k].Lap.Sheet())
+				w.take(w.p.Stock.Sheet())
+			}
+		}
+		for _, s := range t.After {
+			b.steps = append(b.steps, w.step(own(s)))
+		}
+		for _, c := range t.Check {
+			if g, ok := w.gauge(c, t); ok {
+				b.steps = append(b.steps, step{"Check before going on", g.Items(w.in...)})
+			}
+		}
+		p.blocks = append(p.blocks, b)
+	}
+	return p
+}
+
+func own(s garment.Step) ticket.Step {
+	t := ticket.Step{Do: s.Do, From: s.From, Press: s.Press, Note: s.Note}
+	switch {
+	case s.Right:
+		t.Together = ticket.RightTogether
+	case s.Wrong:
+		t.Together = ticket.WrongTogether
+	}
+	if !s.At.IsZero() {
+		t.At = ticket.Long(s.At)
+	}
+	if !s.Trim.IsZero() {
+		t.Trim = ticket.Long(s.Trim)
+	}
+	return t
+}
+
+func (w *writer) step(s ticket.Step) step { return step{s.Head(), s.Items(w.in...)} }
+
+func (w *writer) steps(b *block, s ticket.Sheet) {
+	for _, st := range s.Steps {
+		b.steps = append(b.steps, w.step(st))
+	}
+}
+
+func (w *writer) seamSteps(b *block, s garment.Seam, p seam.Plan, several bool) {
+	sheet := w.take(p.Sheet())
+	for i, st := range sheet.Steps {
+		if several {
+			st.Do = s.Name + ": " + st.Do
+		}
+		if i == len(sheet.Steps)-1 && s.Press != "" && st.Press != "" {
+			st.Press = s.Press
+		}
+		b.steps = append(b.steps, w.step(st))
+	}
+}
+
+// wash is the measuring after the wash.
+func (w *writer) wash() ticket.Step {
+	r := w.p.Cloth.Remnant
+	st := ticket.Step{Do: "Wash as the costume will be washed, press, square both ends, and measure"}
+	if !r.LeastWashed.IsZero() {
+		st.Check = ticket.Check{What: "length before squaring, at least", Want: ticket.Long(r.LeastWashed),
+			Mend: "if it is less, do not cut: find another lay or more cloth"}
+	}
+	return st
+}
+
+// swatch is a trial of a seam: two pieces joined, measured across.
+func (w *writer) swatch(name string) []step {
+	k := slices.IndexFunc(w.p.Spec.Seams, func(s garment.Seam) bool { return s.Name == name })
+	p := w.p.AsChosen.Seams[k]
+	six := units.Inch.Of(6)
+	across := six.MulInt(2).Sub(p.Upper.Taken).Sub(p.Under.Taken)
+	drafted := six.MulInt(2).Sub(p.Upper.Drafted).Sub(p.Under.Drafted)
+	return []step{
+		w.step(ticket.Step{Do: "Cut two scraps of the cloth", At: ticket.Long(six), From: "edge to edge, each"}),
+		w.step(ticket.Step{Do: "Join them with the " + p.Spec.Kind.String() + " seam of the " + name + ", as in its own step",
+			Check: ticket.Check{What: "across both, seam included", Want: ticket.Long(across), Give: ticket.Long(units.Inch.Frac(1, 16)),
+				Mend: "move the guide of the second pass by half of what it is out"},
+			Note: "a plain seam as drafted would leave " + w.m(drafted)}),
+	}
+}
+
+// gauge is what must measure what, with the mend that the seams allow.
+func (w *writer) gauge(c garment.Gauge, t garment.Task) (ticket.Check, bool) {
+	give := ticket.Long(units.Inch.Frac(1, 16))
+	switch {
+	case c.Edge != "":
+		for i, e := range w.p.Edges {
+			if e.Name == c.Edge {
+				what := e.Name
+				if note := w.p.Spec.Edges[i].Note; note != "" {
+					what += ", " + note
+				}
+				return ticket.Check{What: what, Want: ticket.About(e.AsChosen), Give: give, Mend: w.mend(i, c, t)}, true
+			}
+		}
+	case c.Drop != "":
+		for _, d := range w.p.Drops {
+			if d.Name == c.Drop {
+				return ticket.Check{What: d.Name, Want: ticket.Long(d.AsChosen), Give: give, Mend: c.Mend}, true
+			}
+		}
+	}
+	return ticket.Check{What: c.What, Want: ticket.Long(c.Want), Give: give, Mend: c.Mend}, c.What != ""
+}
+
+// mend says what one sixteenth on the crossing seam is worth along the edge.
+func (w *writer) mend(edge int, c garment.Gauge, t garment.Task) string {
+	if c.Mend != "" {
+		return c.Mend
+	}
+	crossings := w.p.AsSewn.Spec.Edges[edge].Crossings
+	best := -1
+	for i, x := range crossings {
+		if best < 0 || slices.Contains(t.Seams, x.Seam) {
+			best = i
+		}
+	}
+	if best < 0 {
+		return ""
+	}
+	x := crossings[best]
+	k := slices.IndexFunc(w.p.Spec.Seams, func(s garment.Seam) bool { return s.Name == x.Seam })
+	pass := "the seam"
+	if w.p.AsChosen.Seams[k].Spec.Kind == seam.French {
+		pass = "the second pass"
+	}
+	mark := units.Inch.Frac(1, 16)
+	total := mark.MulInt(int64(x.Times * x.Plies))
+	each := x.Seam
+	if x.Times > 1 {
+		each = "each " + each
+	}
+	return fmt.Sprintf("%s too long: take %s of %s wider by %s (%s x %s); too short: narrower by as much",
+		w.m(total), pass, each, w.m(mark), count(x.Times, "seam", "seams"), count(x.Plies, "ply", "plies"))
+}
+
+// kit is thread and needle.
+func (w *writer) kit() part {
+	p := part{title: "Thread and needle"}
+	for _, n := range w.p.Spec.Kit {
+		p.item(n.Head, "%s", n.Text)
+	}
+	if len(w.p.Spec.Kit) == 0 {
+		p.say("As the cloth asks: try stitch and needle on a scrap first.")
+	}
+	return p
+}
+
+// care is every caution, each once.
+func (w *writer) care() part {
+	p := part{title: "Take care"}
+	w.take(ticket.Sheet{Cautions: append([]ticket.Caution{ticket.CutCare(), ticket.IronCare()}, w.p.Spec.Care...)})
+	for _, c := range w.cautions {
+		t := c.Text
+		if c.Refer != "" {
+			t += " (" + strings.TrimSuffix(c.Refer, ".") + ")"
+		}
+		p.blocks = append(p.blocks, block{para: "* " + t})
+	}
+	return p
+}
+
+// sources is where rules and figures come from, each once.
+func (w *writer) sources() part {
+	p := part{title: "Sources"}
+	p.say("The measures are the garment's own. The rules and the figures taken from tables:")
+	for _, c := range w.cites {
+		p.blocks = append(p.blocks, block{para: "* " + c.Text()})
+	}
+	return p
+}

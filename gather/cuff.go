@@ -1,0 +1,188 @@
+package gather
+
+import (
+	"iter"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Cuff is a straight cuff, folded along its length, and the sleeve that is
+// gathered into it. Zero means not given.
+//
+// Finished is Wrist + Ease + Lap: it follows from them, or one of them from it
+// and the others. Finished may also stand alone, for a cuff whose wearer is not
+// known.
+type Cuff struct {
+	Wrist     units.Length // girth of the wrist
+	Ease      units.Length // what the closed cuff is wider than the wrist
+	Lap       units.Length // what one end laps over the other; zero is an answer: the ends only meet
+	Finished  units.Length // length of the finished cuff, from end to end laid flat
+	Depth     units.Length // finished depth, from the seam line to the fold
+	Allowance units.Length // seam allowance all round; default 5/8 in, common practice
+	Turned    units.Length // how much of the inner edge is turned under; at most Allowance; default 1/8 in less than it, common practice
+	Inside    units.Length // how far the gathering row lies from the seam line, inside the allowance; default 1/8 in
+	Sleeve    units.Length // bottom of the sleeve along the seam line, as sewn, from one finished edge of the slit to the other
+	Flat      units.Length // kept flat, ungathered, at each edge of the slit; zero is an answer
+	Setting   Setting      // how the cuff meets the slit; must be given
+	Parts     int          // equal parts marked on sleeve and cuff, 1 to MaxParts; default 4, common practice
+}
+
+// A CuffPlan is what a cuff comes to.
+type CuffPlan struct {
+	Spec      Cuff
+	Assumed   ticket.Fields
+	Finished  units.Length // length of the finished cuff
+	CutLength units.Length // length as cut: Finished and an allowance at each end
+	CutDepth  units.Length // depth as cut, before it is folded: twice Depth and Allowance
+	Onto      units.Length // the part of the cuff that the sleeve goes on
+	Gathered  units.Length // the part of the sleeve that is gathered: Sleeve less what stays flat
+	Into      units.Length // the part of the cuff that takes the gathers: Onto less what stays flat
+	Fullness  units.Ratio  // Gathered over Into
+	Overall   units.Ratio  // Sleeve over Onto; equal to Fullness where nothing stays flat
+	Row       units.Length // gathering row, from the raw edge of the sleeve
+	Past      units.Length // how far the turned inner edge reaches past the seam line, where it is caught; zero: felled by hand
+}
+
+// Solve fills what follows from the fields given, and the defaults. It fails
+// where [Cuff.Plan] does, and then returns c as it is.
+func (c Cuff) Solve() (Cuff, error) {
+	p, err := c.Plan()
+	if err != nil {
+		return c, err
+	}
+	return p.Spec, nil
+}
+
+// Plan works out the cuff. The faults are [ticket.Faults].
+func (c Cuff) Plan() (CuffPlan, error) {
+	var a ticket.Audit
+	c.check(&a)
+	if a.Failed() {
+		return CuffPlan{}, a.Err()
+	}
+	var names assumed
+	c.solveGirth(&a)
+	if c.Setting == Extended && c.Lap.IsZero() && !a.Failed() {
+		a.Fault("Lap", "", "more than 0 in (an extended end stands out by it)", ticket.ErrMissing)
+	}
+	if c.Allowance.IsZero() {
+		c.Allowance = defaultAllowance()
+		names.add("Allowance")
+	}
+	if c.Turned.IsZero() {
+		c.Turned = c.Allowance.Sub(defaultPast())
+		names.add("Turned")
+	}
+	if c.Inside.IsZero() {
+		c.Inside = defaultInside()
+		names.add("Inside")
+	}
+	if c.Parts == 0 {
+		c.Parts = defaultParts
+		names.add("Parts")
+	}
+	switch {
+	case c.Turned.Sign() <= 0:
+		a.Fault("Allowance", c.Allowance.String(), "more than "+defaultPast().String()+" (the turned edge passes the seam by as much)", ticket.ErrRange)
+	case c.Allowance.Cmp(c.Inside) <= 0:
+		a.Fault("Allowance", c.Allowance.String(), "more than "+c.Inside.String()+" (Inside)", ticket.ErrRange)
+	}
+	a.AtMost("Turned", c.Turned, c.Allowance, "Allowance, or the seam would show", ticket.ErrRange)
+	if a.Failed() {
+		return CuffPlan{}, a.Err()
+	}
+	p := CuffPlan{
+		Spec:      c,
+		Finished:  c.Finished,
+		CutLength: c.Finished.Add(c.Allowance.MulInt(2)),
+		CutDepth:  c.Depth.Add(c.Allowance).MulInt(2),
+		Onto:      c.Finished,
+		Row:       c.Allowance.Sub(c.Inside),
+		Past:      c.Allowance.Sub(c.Turned),
+	}
+	if c.Setting == Extended {
+		p.Onto = c.Finished.Sub(c.Lap)
+		if p.Onto.Sign() <= 0 {
+			a.Fault("Lap", c.Lap.String(), "less than "+c.Finished.String()+" (Finished)", ticket.ErrRange)
+			return CuffPlan{}, a.Err()
+		}
+	}
+	flat := c.Flat.MulInt(2)
+	p.Gathered, p.Into = c.Sleeve.Sub(flat), p.Onto.Sub(flat)
+	if c.Sleeve.Less(p.Onto) {
+		a.Fault("Sleeve", c.Sleeve.String(), p.Onto.String()+" or more (the part of the cuff it goes on)", ticket.ErrRange)
+	}
+	if p.Into.Sign() <= 0 {
+		a.Fault("Flat", c.Flat.String(), "less than "+p.Onto.DivInt(2).String()+" (half the part of the cuff it goes on)", ticket.ErrRange)
+	}
+	if a.Failed() {
+		return CuffPlan{}, a.Err()
+	}
+	p.Fullness, p.Overall = p.Gathered.Div(p.Into), c.Sleeve.Div(p.Onto)
+	p.Assumed = names.fields()
+	return p, nil
+}
+
+// check looks at each field by itself, and for what is missing.
+func (c Cuff) check(a *ticket.Audit) {
+	if c.Finished.IsZero() {
+		a.Need("Wrist", c.Wrist)
+		a.Need("Ease", c.Ease)
+	} else {
+		a.NotNegative("Wrist", c.Wrist)
+		a.NotNegative("Ease", c.Ease)
+	}
+	a.NotNegative("Lap", c.Lap)
+	if c.Setting == Extended && c.Lap.IsZero() && (c.Finished.IsZero() || c.Wrist.IsZero() || c.Ease.IsZero()) {
+		a.Fault("Lap", "", "more than 0 in (an extended end stands out by it)", ticket.ErrMissing)
+	}
+	a.NotNegative("Finished", c.Finished)
+	a.Need("Depth", c.Depth)
+	a.NotNegative("Allowance", c.Allowance)
+	a.NotNegative("Turned", c.Turned)
+	a.NotNegative("Inside", c.Inside)
+	a.Need("Sleeve", c.Sleeve)
+	a.NotNegative("Flat", c.Flat)
+	switch {
+	case c.Setting == NoSetting:
+		a.Fault("Setting", "", "flush or extended", ticket.ErrMissing)
+	case c.Setting > Extended:
+		a.Fault("Setting", c.Setting.String(), "flush or extended", ticket.ErrUnknown)
+	}
+	if c.Parts != 0 {
+		a.Count("Parts", c.Parts, 1, MaxParts)
+	}
+}
+
+// solveGirth fills whichever of Wrist, Ease, Lap and Finished follows.
+func (c *Cuff) solveGirth(a *ticket.Audit) {
+	sum := units.Sum(c.Wrist, c.Ease, c.Lap)
+	rest := c.Finished.Sub(sum)
+	switch {
+	case c.Finished.IsZero():
+		c.Finished = sum
+		return
+	case rest.Sign() < 0:
+		a.Fault("Finished", c.Finished.String(), sum.String()+" (Wrist + Ease + Lap) or more", ticket.ErrConflict)
+	case rest.IsZero() || c.Wrist.IsZero() && c.Ease.IsZero():
+		return
+	case c.Wrist.IsZero():
+		c.Wrist = rest
+	case c.Ease.IsZero():
+		c.Ease = rest
+	case c.Lap.IsZero():
+		c.Lap = rest
+	default:
+		a.Fault("Finished", c.Finished.String(), sum.String()+" (Wrist + Ease + Lap)", ticket.ErrConflict)
+	}
+}
+
+// Quarters yields the marks that sleeve and cuff are pinned together by: the
+// first place on the sleeve, from the finished edge of the slit, the second on
+// the cuff, from the finished end that has no extension. The part between the
+// flat stretches is divided, so that the gathers are even. The two ends of that
+// part are not among the marks.
+func (p CuffPlan) Quarters() iter.Seq2[units.Length, units.Length] {
+	return pairs(p.Gathered, p.Spec.Parts, p.Spec.Flat, p.Spec.Flat, p.Fullness)
+}

@@ -1,0 +1,62 @@
+package gather
+
+import (
+	"strconv"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// curve finds the length of the free edge. A line at a distance from a curve is
+// longer than the curve by the distance times what the curve turns.
+func (p *RufflePlan) curve(a *ticket.Audit) {
+	r := p.Spec
+	straight := p.Strip.Edge.Add(r.Depth.Scale(r.Turn))
+	sewn := p.Strip.Strip.Sewn
+	if r.Corners == 0 {
+		if straight.Sign() <= 0 {
+			a.Fault("Turn", r.Turn.String(), "more than "+p.Strip.Edge.Div(r.Depth).Neg().String()+" (Edge over Depth)", ErrCurve)
+			return
+		}
+		p.Outer = units.Exactly(straight)
+		p.OuterFullness = units.ExactlyRatio(sewn.Div(straight))
+		return
+	}
+	outer := units.Pi().Of(r.Depth.MulInt(int64(r.Corners)).DivInt(2)).Plus(straight)
+	if within := units.DefaultWithin(); within.Less(outer.Within()) {
+		if finer, err := outer.Refine(within); err == nil {
+			outer = finer
+		}
+	}
+	sign, err := outer.Sign()
+	if err == nil && sign > 0 {
+		p.Outer = outer
+		p.OuterFullness, err = over(sewn, outer)
+	}
+	if err != nil || sign <= 0 {
+		a.Fault("Corners", strconv.Itoa(r.Corners), "a free edge longer than 0 in", ErrCurve)
+	}
+}
+
+// grid is the fineness of [over]: a thousand-millionth.
+const grid = 1_000_000_000
+
+// over is l divided by a length more than zero that is known within bounds. It
+// is enclosed on a grid, so that the fractions stay short.
+func over(l units.Length, n units.Near) (units.NearRatio, error) {
+	lo, hi := n.Bounds()
+	for lo.Sign() <= 0 {
+		finer, err := n.Refine(n.Within().DivInt(grid))
+		if err != nil {
+			return units.NearRatio{}, err
+		}
+		n = finer
+		lo, hi = n.Bounds()
+	}
+	step := units.RatioOf(1, grid)
+	least, _ := l.Div(hi).Round(step, units.Down)
+	most, _ := l.Div(lo).Round(step, units.Up)
+	two := units.RatioOf(2, 1)
+	mid, half := least.Add(most).Quo(two), most.Sub(least).Quo(two)
+	return units.ParseNearRatio(mid.String() + " +- " + half.String())
+}

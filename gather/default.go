@@ -1,0 +1,45 @@
+package gather
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// The defaults, and the rows of [Defaults] that carry them.
+const (
+	defaultRows  = 1
+	defaultParts = 4
+)
+
+func defaultAllowance() units.Length { return units.Inch.Frac(5, 8) }
+func defaultInside() units.Length    { return units.Inch.Frac(1, 8) }
+func defaultPast() units.Length      { return units.Inch.Frac(1, 8) }
+
+// A Default is what a field is taken to be where it is not given.
+type Default struct {
+	Field  string       // the field, as in Ruffle.Allowance
+	Length units.Length // its value, where it is a length
+	Count  int          // its value, where it is a count
+	Note   string       // how it is meant, where the value alone does not say it
+	Cite   ticket.Cite  // where it comes from
+}
+
+// Defaults yields every default of this package.
+func Defaults(yield func(Default) bool) {
+	inside := ticket.Cite{For: "row inside the seam", ID: "gathering-stitch-glossary", Known: ticket.Read}
+	quarters := ticket.Practise("quarters")
+	for _, d := range [...]Default{
+		{Field: "Ruffle.Allowance", Length: defaultAllowance(), Cite: ticket.Practise("seam allowance")},
+		{Field: "Ruffle.Inside", Length: defaultInside(), Cite: inside},
+		{Field: "Ruffle.Rows", Count: defaultRows, Cite: ticket.Practise("one row, hidden by the seam")},
+		{Field: "Ruffle.Parts", Count: defaultParts, Cite: quarters},
+		{Field: "Cuff.Allowance", Length: defaultAllowance(), Cite: ticket.Practise("seam allowance")},
+		{Field: "Cuff.Turned", Length: defaultPast(), Note: "this much less than Allowance", Cite: ticket.Practise("fold past the seam")},
+		{Field: "Cuff.Inside", Length: defaultInside(), Cite: inside},
+		{Field: "Cuff.Parts", Count: defaultParts, Cite: quarters},
+	} {
+		if !yield(d) {
+			return
+		}
+	}
+}

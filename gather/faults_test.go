@@ -1,0 +1,204 @@
+package gather_test
+
+import (
+	"errors"
+	"math"
+	"strings"
+	"testing"
+
+	"example.com/clothyard/gather"
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/strip"
+	"example.com/clothyard/units/ticket"
+	"github.com/google/go-cmp/cmp"
+)
+
+// faulty asserts the faults of err, in order, and one kind of them.
+func faulty(t *testing.T, why string, err, kind error, want []string) {
+	t.Helper()
+	var faults ticket.Faults
+	if !errors.As(err, &faults) {
+		t.Errorf("%s: no faults but %v", why, err)
+		return
+	}
+	var paths []string
+	for _, f := range faults {
+		paths = append(paths, f.Path)
+		if f.Limit == "" || f.Err == nil {
+			t.Errorf("%s: %q names no limit or no kind", why, f)
+		}
+	}
+	if d := cmp.Diff(want, paths); d != "" || !errors.Is(err, kind) {
+		t.Errorf("%s: %v\n%s", why, err, d)
+	}
+}
+
+func TestStripFaults(t *testing.T) {
+	whole := strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: in("1/2"), Ends: in("1/2")}
+	two := units.RatioOf(2, 1)
+	for _, test := range []struct {
+		why  string
+		spec gather.Strip
+		want []string
+		err  error
+	}{
+		{"nothing given", gather.Strip{}, []string{"Strip.Pieces", "Strip.Each", "Edge", "Fullness"}, ticket.ErrMissing},
+		{"a strip alone", gather.Strip{Strip: whole}, []string{"Edge"}, ticket.ErrMissing},
+		{"pieces and edge", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9")}, []string{"Strip.Each", "Fullness"}, ticket.ErrMissing},
+		{"each and fullness", gather.Strip{Strip: strip.Spec{Each: in("9")}, Fullness: two}, []string{"Strip.Pieces", "Edge"}, ticket.ErrMissing},
+		{"edge and fullness", gather.Strip{Edge: in("9"), Fullness: two}, []string{"Strip.Pieces", "Strip.Each"}, ticket.ErrMissing},
+		{"signs", gather.Strip{Strip: strip.Spec{Pieces: 2, Allowance: in("-1")}, Edge: in("-9"), Fullness: two.Neg()}, []string{"Strip.Allowance", "Edge", "Fullness"}, ticket.ErrSign},
+		{"a strip shorter than its edge", gather.Strip{Strip: whole, Edge: in("34")}, []string{"Edge"}, ticket.ErrRange},
+		{"a fullness below one", gather.Strip{Strip: whole, Fullness: units.RatioOf(1, 2)}, []string{"Fullness"}, ticket.ErrRange},
+		{"below one with all else", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9"), Fullness: units.RatioOf(99, 100)}, []string{"Fullness"}, ticket.ErrRange},
+		{"they disagree", gather.Strip{Strip: whole, Edge: in("15 3/4"), Fullness: two}, []string{"Fullness"}, ticket.ErrConflict},
+		{"the least wanted is another", gather.Strip{Strip: strip.Spec{Pieces: 3, Least: in("30")}, Edge: in("10"), Fullness: two}, []string{"Fullness"}, ticket.ErrConflict},
+		{"more than the pieces there may be", gather.Strip{Strip: strip.Spec{Each: in("1")}, Edge: in("5001"), Fullness: two}, []string{"Edge"}, ticket.ErrRange},
+		{"counts beyond sense", gather.Strip{Strip: strip.Spec{Pieces: math.MaxInt, Each: in("1")}, Edge: in("1")}, []string{"Strip.Pieces"}, ticket.ErrRange},
+	} {
+		p, err := test.spec.Plan()
+		faulty(t, test.why, err, test.err, test.want)
+		if p != (gather.StripPlan{}) {
+			t.Errorf("%s: a plan beside a fault", test.why)
+		}
+		if s, err := test.spec.Solve(); err == nil || s != test.spec {
+			t.Errorf("%s: Solve gave %v, %v", test.why, s, err)
+		}
+	}
+	// A conflict states both sides.
+	_, err := gather.Strip{Strip: whole, Edge: in("15 3/4"), Fullness: two}.Plan()
+	if text := err.Error(); !strings.Contains(text, "Fullness 2:") || !strings.Contains(text, "2 1/7 (strip 33 3/4 in over Edge 15 3/4 in)") {
+		t.Error(text)
+	}
+}
+
+func TestRuffleFaults(t *testing.T) {
+	for _, test := range []struct {
+		why    string
+		change func(*gather.Ruffle)
+		want   []string
+		err    error
+	}{
+		{"nothing given", func(r *gather.Ruffle) { *r = gather.Ruffle{} }, []string{"Strip.Strip.Pieces", "Strip.Strip.Each", "Strip.Edge", "Strip.Fullness", "Depth"}, ticket.ErrMissing},
+		{"everything wrong at once", func(r *gather.Ruffle) {
+			r.Strip.Edge, r.Cut, r.Depth, r.Hem, r.Allowance, r.Inside = in("-1"), in("-1"), in("-1"), in("-1"), in("-1"), in("-1")
+			r.Rows, r.Corners, r.Parts = -1, math.MinInt, math.MaxInt
+		}, []string{"Strip.Edge", "Cut", "Depth", "Hem", "Allowance", "Inside", "Rows", "Corners", "Parts"}, ticket.ErrSign},
+		{"a hem on a fold", func(r *gather.Ruffle) { r.Hem = in("1") }, []string{"Hem"}, ticket.ErrUnused},
+		{"too many rows", func(r *gather.Ruffle) { r.Rows = gather.MaxRows + 1 }, []string{"Rows"}, ticket.ErrRange},
+		{"too many parts", func(r *gather.Ruffle) { r.Parts = gather.MaxParts + 1 }, []string{"Parts"}, ticket.ErrRange},
+		{"too many corners", func(r *gather.Ruffle) { r.Corners = gather.MaxCorners + 1 }, []string{"Corners"}, ticket.ErrRange},
+		{"a row outside the allowance", func(r *gather.Ruffle) { r.Allowance = in("1/8") }, []string{"Allowance"}, ticket.ErrRange},
+		{"a third row off the cloth", func(r *gather.Ruffle) { r.Allowance, r.Rows = in("3/8"), 3 }, []string{"Allowance"}, ticket.ErrRange},
+		{"a second row beyond the free edge", func(r *gather.Ruffle) { r.Depth, r.Rows = in("1/8"), 2 }, []string{"Rows"}, ticket.ErrRange},
+		{"cut too shallow for its seam", func(r *gather.Ruffle) { r.Cut, r.Depth = in("1 1/4"), in("0") }, []string{"Cut"}, ticket.ErrRange},
+		{"cut too shallow for its depth", func(r *gather.Ruffle) { r.Cut = in("2 1/2") }, []string{"Cut"}, ticket.ErrConflict},
+		{"cut another depth", func(r *gather.Ruffle) { r.Cut, r.Allowance = in("4"), in("5/8") }, []string{"Cut"}, ticket.ErrConflict},
+		{"cut less than its hem", func(r *gather.Ruffle) { r.Folded, r.Hem, r.Cut, r.Depth = false, in("1"), in("1/2"), in("0") }, []string{"Cut"}, ticket.ErrRange},
+		{"too hollow", func(r *gather.Ruffle) { r.Turn = units.RatioOf(-63, 5) }, []string{"Turn"}, gather.ErrCurve},
+		{"too many inward corners", func(r *gather.Ruffle) { r.Corners = -9 }, []string{"Corners"}, gather.ErrCurve},
+	} {
+		r := frill()
+		test.change(&r)
+		p, err := r.Plan()
+		faulty(t, test.why, err, test.err, test.want)
+		if p != (gather.RufflePlan{}) {
+			t.Errorf("%s: a plan beside a fault", test.why)
+		}
+		if s, err := r.Solve(); err == nil || s != r {
+			t.Errorf("%s: Solve gave %v, %v", test.why, s, err)
+		}
+	}
+	// Just short of too many: 15 3/4 in less eight quarter turns of 1 1/4 in.
+	r := frill()
+	r.Turn, r.Corners = units.Ratio{}, -8
+	if p, err := r.Solve(); err != nil || p.Rows != 1 {
+		t.Error(err)
+	}
+}
+
+func TestCuffFaults(t *testing.T) {
+	for _, test := range []struct {
+		why    string
+		change func(*gather.Cuff)
+		want   []string
+		err    error
+	}{
+		{"nothing given", func(c *gather.Cuff) { *c = gather.Cuff{} }, []string{"Wrist", "Ease", "Depth", "Sleeve", "Setting"}, ticket.ErrMissing},
+		{"everything wrong at once", func(c *gather.Cuff) {
+			n := in("-1")
+			*c = gather.Cuff{Wrist: n, Ease: n, Lap: n, Finished: n, Depth: n, Allowance: n, Turned: n, Inside: n, Sleeve: n, Flat: n, Setting: 7, Parts: -1}
+		}, []string{"Wrist", "Ease", "Lap", "Finished", "Depth", "Allowance", "Turned", "Inside", "Sleeve", "Flat", "Setting", "Parts"}, ticket.ErrUnknown},
+		{"the library asks which", func(c *gather.Cuff) { c.Setting = gather.NoSetting }, []string{"Setting"}, ticket.ErrMissing},
+		{"an end that is not there", func(c *gather.Cuff) { c.Lap, c.Setting = in("0"), gather.Extended }, []string{"Lap"}, ticket.ErrMissing},
+		{"nothing left for the end", func(c *gather.Cuff) { c.Lap, c.Finished, c.Setting = in("0"), in("8"), gather.Extended }, []string{"Lap"}, ticket.ErrMissing},
+		{"all extension", func(c *gather.Cuff) {
+			c.Wrist, c.Ease, c.Lap, c.Finished, c.Setting = in("0"), in("0"), in("9"), in("9"), gather.Extended
+		}, []string{"Lap"}, ticket.ErrRange},
+		{"finished too short", func(c *gather.Cuff) { c.Finished = in("8") }, []string{"Finished"}, ticket.ErrConflict},
+		{"finished too long", func(c *gather.Cuff) { c.Finished = in("10") }, []string{"Finished"}, ticket.ErrConflict},
+		{"turned past the seam", func(c *gather.Cuff) { c.Turned = in("3/4") }, []string{"Turned"}, ticket.ErrRange},
+		{"no room to turn", func(c *gather.Cuff) { c.Allowance = in("1/8") }, []string{"Allowance"}, ticket.ErrRange},
+		{"no room for the row", func(c *gather.Cuff) { c.Allowance, c.Turned = in("1/8"), in("1/16") }, []string{"Allowance"}, ticket.ErrRange},
+		{"a sleeve too narrow", func(c *gather.Cuff) { c.Sleeve = in("8 7/8") }, []string{"Sleeve"}, ticket.ErrRange},
+		{"all of it flat", func(c *gather.Cuff) { c.Flat = in("4 1/2") }, []string{"Flat"}, ticket.ErrRange},
+		{"too narrow and too flat", func(c *gather.Cuff) { c.Sleeve, c.Flat = in("8"), in("5") }, []string{"Sleeve", "Flat"}, ticket.ErrRange},
+		{"too many parts", func(c *gather.Cuff) { c.Parts = math.MaxInt }, []string{"Parts"}, ticket.ErrRange},
+	} {
+		c := cuff()
+		test.change(&c)
+		p, err := c.Plan()
+		faulty(t, test.why, err, test.err, test.want)
+		if p != (gather.CuffPlan{}) {
+			t.Errorf("%s: a plan beside a fault", test.why)
+		}
+		if s, err := c.Solve(); err == nil || s != c {
+			t.Errorf("%s: Solve gave %v, %v", test.why, s, err)
+		}
+	}
+}
+
+func TestLookupFaults(t *testing.T) {
+	_, err := gather.LookupFullness("parachute", "")
+	faulty(t, "no such use", err, ticket.ErrUnknown, []string{"Use"})
+	_, err = gather.LookupFullness("petticoat ruffle", "oilcloth")
+	faulty(t, "no such cloth", err, ticket.ErrUnknown, []string{"Cloth"})
+	_, err = gather.LookupFullness(strings.Repeat("x", 1<<20), "")
+	faulty(t, "a long name", err, ticket.ErrUnknown, []string{"Use"})
+	if len(err.Error()) > 400 {
+		t.Error("the whole of a long name is told again")
+	}
+	_, err = gather.LookupEase("elbow", "")
+	faulty(t, "no such place", err, ticket.ErrUnknown, []string{"Place"})
+	_, err = gather.LookupEase("seat", "bodice")
+	faulty(t, "no such garment", err, ticket.ErrUnknown, []string{"Garment"})
+}
+
+// TestHuge is a ruffle far beyond any cloth: it is exact, or refused, and does
+// not hang.
+func TestHuge(t *testing.T) {
+	huge := units.MustParse("1" + strings.Repeat("0", 300) + " in")
+	r := frill()
+	r.Strip.Strip.Each, r.Strip.Edge, r.Depth = huge, huge, huge
+	p, err := r.Plan()
+	if err != nil || p.Outer != units.Exactly(huge.Scale(units.RatioOf(3, 2))) {
+		t.Error(p.Outer, err)
+	}
+	r.Corners = gather.MaxCorners
+	if p, err = r.Plan(); err != nil {
+		t.Error(err)
+	}
+	r.Corners = -gather.MaxCorners
+	_, err = r.Plan()
+	faulty(t, "huge and hollow", err, gather.ErrCurve, []string{"Corners"})
+	// So huge that no text of it is taken: the free edge cannot be told.
+	r = frill()
+	r.Corners = 1
+	r.Strip.Strip.Each = units.MustParse("1" + strings.Repeat("0", 1000) + " in")
+	r.Strip.Strip.Pieces = 1
+	for range 3 {
+		r.Strip.Strip.Each = r.Strip.Strip.Each.Scale(units.RatioOf(math.MaxInt64, 1))
+	}
+	_, err = r.Plan()
+	faulty(t, "no text", err, gather.ErrCurve, []string{"Corners"})
+}

@@ -1,0 +1,117 @@
+package gather
+
+import "example.com/clothyard/units/ticket"
+
+// Sheet is how the cuff is made and the sleeve set into it, with the working
+// behind it.
+func (p CuffPlan) Sheet() ticket.Sheet {
+	c := p.Spec
+	catch := ticket.Step{
+		Do: "Turn the cuff right side out and stitch the inner edge down", At: ticket.Long(p.Past.DivInt(2)), From: "the turned fold",
+		Press: "the cuff flat",
+	}
+	if p.Past.IsZero() {
+		catch = ticket.Step{Do: "Turn the cuff right side out and fell the inner edge to the seam by hand", Press: "the cuff flat"}
+	}
+	catch.Check = ticket.Check{
+		What: "from the seam line to the fold", Want: ticket.Long(c.Depth),
+		Mend: "press the fold anew; where the seam strays, unpick and stitch it again",
+	}
+	gather := ticket.Step{
+		Do: "Run the gathering row along the sleeve", At: ticket.Long(p.Row), From: "the raw edge",
+		Note: "from one edge of the slit to the other",
+	}
+	if !c.Flat.IsZero() {
+		gather.Note = "leave the stretches at the slit flat, as the working gives them"
+	}
+	pin := "mark to mark; the ends of the cuff stand out by the allowance beyond the edges of the slit"
+	if c.Setting == Extended {
+		pin = "mark to mark from the flush end; the other end of the cuff stands out by the lap and the allowance"
+	}
+	return ticket.Sheet{
+		Title:   "A sleeve gathered into its cuff",
+		Assumed: p.Assumed,
+		Lines:   p.working(),
+		Steps: []ticket.Step{
+			{Do: "Cut the cuff to its length", At: ticket.Long(p.CutLength), From: "one end to the other", Note: "left and right cuffs are a mirrored pair: lay and mark them so"},
+			{Do: "Cut the cuff to its depth", At: ticket.Long(p.CutDepth), From: "one long edge to the other"},
+			{Do: "Turn the inner long edge under", At: ticket.Long(c.Turned), From: "the raw edge", Press: "to the wrong side"},
+			{Do: "Mark the equal parts on sleeve and cuff", Note: "as the working gives them, from the finished edge of the slit and from the seam line at the end of the cuff"},
+			gather,
+			{
+				Do: "Pin the sleeve to the cuff and draw it up", Together: ticket.RightTogether, Note: pin,
+				Check: ticket.Check{
+					What: "the sleeve, between the edges of the slit", Want: ticket.Long(p.Onto),
+					Mend: "let the thread out or draw it closer; do not cut it yet",
+				},
+			},
+			{Do: "Stitch the sleeve to the cuff", At: ticket.Long(c.Allowance), From: "the raw edge", Press: "the allowances into the cuff"},
+			{
+				Do: "Fold the cuff along its length and stitch across each end", Together: ticket.RightTogether, At: ticket.Long(c.Allowance), From: "the raw end",
+				Check: ticket.Check{
+					What: "the cuff, from end seam to end seam", Want: ticket.Long(p.Finished),
+					Mend: "take the error out at the end that is out, before the corners are trimmed",
+				},
+			},
+			catch,
+		},
+		Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()},
+		Sources: []ticket.Cite{
+			{For: "finished length and two seams", ID: "practical-designer", Place: "lesson 69", Known: ticket.Read},
+			citeQuarters(),
+			ticket.Practise("cuff is wrist, ease and lap; gathers go on the cuff or on the cuff less its extended end"),
+		},
+	}
+}
+
+// working is the sum written out line by line.
+func (p CuffPlan) working() []ticket.Line {
+	c := p.Spec
+	lines := make([]ticket.Line, 0, 8+2*len(markNames))
+	finished := ticket.Line{Label: "finished cuff", Result: ticket.Long(p.Finished)}
+	if !c.Wrist.IsZero() {
+		finished.Terms = []ticket.Term{
+			{Amount: ticket.Long(c.Wrist), Name: "wrist"},
+			{Amount: ticket.Long(c.Ease), Name: "ease"},
+			{Amount: ticket.Long(c.Lap), Name: "lap"},
+		}
+	}
+	lines = append(lines, finished,
+		ticket.Line{Label: "length as cut", Result: ticket.Long(p.CutLength), Terms: []ticket.Term{
+			{Amount: ticket.Long(p.Finished), Name: "finished"},
+			{Amount: ticket.Long(c.Allowance.MulInt(2)), Name: "two allowances"},
+		}},
+		ticket.Line{Label: "depth as cut", Result: ticket.Long(p.CutDepth), Terms: []ticket.Term{
+			{Amount: ticket.Long(c.Depth), Name: "depth"},
+			{Amount: ticket.Long(c.Allowance), Name: "allowance"},
+			{Op: ticket.By, Amount: ticket.Of(2), Name: "because it is folded"},
+		}})
+	onto := ticket.Line{Label: "part of the cuff the sleeve goes on", Result: ticket.Long(p.Onto)}
+	if c.Setting == Extended {
+		onto.Terms = []ticket.Term{
+			{Amount: ticket.Long(p.Finished), Name: "finished"},
+			{Op: ticket.Minus, Amount: ticket.Long(c.Lap), Name: "extended end"},
+		}
+	}
+	lines = append(lines, onto)
+	if !c.Flat.IsZero() {
+		flat := ticket.Term{Op: ticket.Minus, Amount: ticket.Long(c.Flat.MulInt(2)), Name: "kept flat"}
+		lines = append(lines,
+			ticket.Line{Label: "sleeve that is gathered", Result: ticket.Long(p.Gathered), Terms: []ticket.Term{{Amount: ticket.Long(c.Sleeve), Name: "sleeve"}, flat}},
+			ticket.Line{Label: "into", Result: ticket.Long(p.Into), Terms: []ticket.Term{{Amount: ticket.Long(p.Onto), Name: "cuff"}, flat}})
+	}
+	lines = append(lines,
+		ticket.Line{Label: "fullness", Result: ticket.Times(p.Fullness), Terms: []ticket.Term{
+			{Amount: ticket.Long(p.Gathered), Name: "sleeve"},
+			{Op: ticket.Over, Amount: ticket.Long(p.Into), Name: "cuff"},
+		}},
+		ticket.Line{Label: "turned edge past the seam", Result: ticket.Long(p.Past), Terms: []ticket.Term{
+			{Amount: ticket.Long(c.Allowance), Name: "allowance"},
+			{Op: ticket.Minus, Amount: ticket.Long(c.Turned), Name: "turned"},
+		}})
+	parts := int64(max(1, c.Parts))
+	return markLines(lines, p.Quarters(), c.Parts, [2]ticket.Term{
+		{Amount: ticket.Long(p.Gathered.DivInt(parts)), Name: "one part"},
+		{Amount: ticket.Long(p.Into.DivInt(parts)), Name: "one part"},
+	}, [2]string{" on the sleeve", " on the cuff"}, c.Flat)
+}

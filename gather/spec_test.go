@@ -1,0 +1,419 @@
+package gather_test
+
+import (
+	"testing"
+
+	"example.com/clothyard/gather"
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/strip"
+	"example.com/clothyard/units/ticket"
+	"github.com/google/go-cmp/cmp"
+)
+
+// frill is the ruffle of a shirt's collar: three pieces, folded, ends turned in.
+func frill() gather.Ruffle {
+	return gather.Ruffle{
+		Strip: gather.Strip{
+			Strip: strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: in("1/2"), Ends: in("1/2")},
+			Edge:  in("15 3/4"),
+		},
+		Depth: in("1 1/4"), Folded: true, Turn: units.RatioOf(1, 2),
+	}
+}
+
+func cuff() gather.Cuff {
+	return gather.Cuff{
+		Wrist: in("6 3/4"), Ease: in("1 1/4"), Lap: in("1"), Depth: in("2 1/4"), Sleeve: in("17 1/8"), Setting: gather.Flush,
+	}
+}
+
+func TestStripSolve(t *testing.T) {
+	pieces := strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: in("1/2"), Ends: in("1/2")}
+	two := units.RatioOf(2, 1)
+	for _, test := range []struct {
+		why     string
+		spec    gather.Strip
+		n       int
+		each    units.Length
+		edge    units.Length
+		full    units.Ratio // what it has
+		asked   units.Ratio // what the solved spec says
+		surplus units.Length
+	}{
+		{"strip and edge", gather.Strip{Strip: pieces, Edge: in("15 3/4")}, 3, in("12 1/4"), in("15 3/4"), units.RatioOf(15, 7), units.RatioOf(15, 7), in("0")},
+		{"strip and fullness", gather.Strip{Strip: pieces, Fullness: two}, 3, in("12 1/4"), in("16 7/8"), two, two, in("0")},
+		{"pieces, edge and fullness", gather.Strip{Strip: strip.Spec{Pieces: 3, Allowance: in("1/2"), Ends: in("1/2")}, Edge: in("15 3/4"), Fullness: two},
+			3, in("11 1/2"), in("15 3/4"), two, two, in("0")},
+		{"each, edge and fullness: up", gather.Strip{Strip: strip.Spec{Each: in("12 1/4"), Allowance: in("1/2"), Ends: in("1/2")}, Edge: in("15 3/4"), Fullness: two},
+			3, in("12 1/4"), in("15 3/4"), units.RatioOf(15, 7), two, in("2 1/4")},
+		{"all of them agree", gather.Strip{Strip: pieces, Edge: in("15 3/4"), Fullness: units.RatioOf(15, 7)}, 3, in("12 1/4"), in("15 3/4"), units.RatioOf(15, 7), units.RatioOf(15, 7), in("0")},
+		{"a least makes the fullness a least", gather.Strip{Strip: strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: in("1/2"), Ends: in("1/2"), Least: in("31 1/2")}, Edge: in("15 3/4"), Fullness: two},
+			3, in("12 1/4"), in("15 3/4"), units.RatioOf(15, 7), two, in("2 1/4")},
+		{"a least and pieces make the strip", gather.Strip{Strip: strip.Spec{Pieces: 2, Least: in("30")}, Edge: in("20")}, 2, in("15"), in("20"), units.RatioOf(3, 2), units.RatioOf(3, 2), in("0")},
+		{"a least, each and fullness make the edge", gather.Strip{Strip: strip.Spec{Each: in("20"), Least: in("30")}, Fullness: two}, 2, in("20"), in("20"), two, two, in("0")},
+		{"a ring", gather.Strip{Strip: strip.Spec{Pieces: 2, Each: in("21"), Allowance: in("1/2"), Ring: true}, Edge: in("20")}, 2, in("21"), in("20"), two, two, in("0")},
+		{"no fullness at all", gather.Strip{Strip: strip.Spec{Pieces: 1, Each: in("9")}, Edge: in("9")}, 1, in("9"), in("9"), units.RatioOf(1, 1), units.RatioOf(1, 1), in("0")},
+	} {
+		s, err := test.spec.Solve()
+		if err != nil {
+			t.Errorf("%s: %v", test.why, err)
+			continue
+		}
+		p, err := s.Plan()
+		if err != nil {
+			t.Errorf("%s: solved and refused: %v", test.why, err)
+			continue
+		}
+		if p.Spec != s || s.Strip.Pieces != test.n || s.Strip.Each != test.each || s.Edge != test.edge || p.Edge != test.edge ||
+			p.Fullness != test.full || s.Fullness != test.asked || p.Surplus != test.surplus || p.Assumed != "" {
+			t.Errorf("%s: %+v", test.why, p)
+		}
+		if err := p.Sheet().Check(); err != nil {
+			t.Errorf("%s: %v", test.why, err)
+		}
+	}
+}
+
+func TestFrill(t *testing.T) {
+	p, err := frill().Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if p.Assumed != "Allowance Inside Rows Parts" {
+		t.Errorf("assumed %q", p.Assumed)
+	}
+	type pair struct{ Strip, Edge units.Length }
+	var quarters, joins []pair
+	for a, b := range p.Quarters() {
+		quarters = append(quarters, pair{a, b})
+	}
+	for a, b := range p.Joins() {
+		joins = append(joins, pair{a, b})
+	}
+	equal := cmp.Comparer(func(a, b units.Length) bool { return a == b })
+	if d := cmp.Diff([]pair{{in("8 7/16"), in("3 15/16")}, {in("16 7/8"), in("7 7/8")}, {in("25 5/16"), in("11 13/16")}}, quarters, equal); d != "" {
+		t.Error(d)
+	}
+	if d := cmp.Diff([]pair{{in("11 1/4"), in("5 1/4")}, {in("22 1/2"), in("10 1/2")}}, joins, equal); d != "" {
+		t.Error(d)
+	}
+	if p.Clear != in("2 13/16") || p.Crowded {
+		t.Errorf("clear %v, crowded %v", p.Clear, p.Crowded)
+	}
+}
+
+// TestTurn goes round edges that bulge, that are hollow and that have corners.
+func TestTurn(t *testing.T) {
+	for _, test := range []struct {
+		why     string
+		turn    units.Ratio
+		corners int
+		want    string
+		exact   bool
+		full    string // fullness at the free edge, down to three decimals
+	}{
+		{"straight", units.Ratio{}, 0, "15 3/4 in", true, "2.142"},
+		{"bulging", units.RatioOf(1, 2), 0, "16 3/8 in", true, "2.061"},
+		{"hollow", units.RatioOf(-1, 2), 0, "15 1/8 in", true, "2.231"},
+		{"a square corner: 15 3/4 + 1 1/4 x pi / 2", units.Ratio{}, 1, "17.71349540849 in", false, "1.905"},
+		{"an inward corner", units.Ratio{}, -1, "13.78650459151 in", false, "2.448"},
+		{"a corner and a hollow", units.RatioOf(-1, 1), 2, "18.42699081699 in", false, "1.831"},
+	} {
+		r := frill()
+		r.Turn, r.Corners = test.turn, test.corners
+		p, err := r.Plan()
+		if err != nil {
+			t.Errorf("%s: %v", test.why, err)
+			continue
+		}
+		off := p.Outer.Sub(units.Exactly(units.MustParse(test.want)))
+		lo, hi := off.Bounds()
+		if slack := units.Millimetre.Frac(1, 1000); slack.Less(lo.Abs()) || slack.Less(hi.Abs()) {
+			t.Errorf("%s: free edge %v, want %v", test.why, p.Outer, test.want)
+		}
+		if _, exact := p.Outer.Exact(); exact != test.exact {
+			t.Errorf("%s: exact %v", test.why, exact)
+		}
+		least, most := p.OuterFullness.Bounds()
+		least, _ = least.Round(units.RatioOf(1, 1000), units.Down)
+		most, _ = most.Round(units.RatioOf(1, 1000), units.Down)
+		want, err := units.ParseRatio(test.full)
+		if err != nil || least != want || most != want {
+			t.Errorf("%s: fullness %v, want %v", test.why, p.OuterFullness, want)
+		}
+		if err := p.Sheet().Check(); err != nil {
+			t.Errorf("%s: %v", test.why, err)
+		}
+	}
+}
+
+// TestFlatRing is a ring that lies flat: whatever its shape it turns by a whole
+// circle, four square corners, and a depth adds 2 pi times itself.
+func TestFlatRing(t *testing.T) {
+	r := gather.Ruffle{
+		Strip: gather.Strip{Strip: strip.Spec{Pieces: 4, Each: in("41"), Allowance: in("1/2"), Ring: true}, Edge: in("80")},
+		Depth: in("4"), Hem: in("1/2"),
+		Corners: 4,
+	}
+	p, err := r.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := units.Pi().Of(in("8")).Plus(in("80"))
+	if off, err := p.Outer.Sub(want).Refine(units.Millimetre.Frac(1, 1000)); err != nil || units.Millimetre.Frac(2, 1000).Less(off.Mid().Abs()) {
+		t.Errorf("free edge %v, want %v (%v)", p.Outer, want, err)
+	}
+	// Four pieces and four parts: every join but the closing one is on a mark.
+	if !p.Crowded || !p.Clear.IsZero() {
+		t.Errorf("clear %v, crowded %v", p.Clear, p.Crowded)
+	}
+	if n := len(p.Sheet().Cautions); n != 3 {
+		t.Errorf("%d cautions, want one for the joins", n)
+	}
+	r.Parts = 3
+	if p, err = r.Plan(); err != nil || p.Crowded || p.Clear != in("13 1/3") {
+		t.Errorf("three parts: clear %v, crowded %v, %v", p.Clear, p.Crowded, err)
+	}
+	r.Parts = 1
+	if p, err = r.Plan(); err != nil || p.Crowded || !p.Clear.IsZero() {
+		t.Errorf("one part: clear %v, crowded %v, %v", p.Clear, p.Crowded, err)
+	}
+	r.Depth, r.Strip.Edge = in("40"), in("120")
+	if p, err = r.Plan(); err != nil || len(p.Sheet().Cautions) != 3 {
+		t.Errorf("a free edge longer than the strip wants a caution (%v)", err)
+	}
+}
+
+func TestDepth(t *testing.T) {
+	for _, test := range []struct {
+		why                    string
+		cut, depth, allow, hem string
+		folded                 bool
+		wantCut, wantDepth     string
+		wantAllow              string
+		assumed                ticket.Fields
+	}{
+		{"from depth", "0", "3", "1/2", "1", false, "4 1/2", "3", "1/2", "Inside Rows Parts"},
+		{"from depth, folded", "0", "1 1/4", "5/8", "0", true, "3 3/4", "1 1/4", "5/8", "Inside Rows Parts"},
+		{"from cut", "4 1/2", "0", "1/2", "1", false, "4 1/2", "3", "1/2", "Inside Rows Parts"},
+		{"from cut, folded, with the default", "3 3/4", "0", "0", "0", true, "3 3/4", "1 1/4", "5/8", "Allowance Inside Rows Parts"},
+		{"the allowance follows before a default", "5", "2", "0", "0", true, "5", "2", "1/2", "Inside Rows Parts"},
+		{"all agree", "4", "3", "1/2", "1/2", false, "4", "3", "1/2", "Inside Rows Parts"},
+	} {
+		r := frill()
+		r.Cut, r.Depth, r.Allowance, r.Hem, r.Folded = in(test.cut), in(test.depth), in(test.allow), in(test.hem), test.folded
+		p, err := r.Plan()
+		if err != nil {
+			t.Errorf("%s: %v", test.why, err)
+			continue
+		}
+		s := p.Spec
+		if p.CutDepth != in(test.wantCut) || s.Cut != p.CutDepth || s.Depth != in(test.wantDepth) || s.Allowance != in(test.wantAllow) || p.Assumed != test.assumed {
+			t.Errorf("%s: cut %v, depth %v, allowance %v, assumed %q", test.why, s.Cut, s.Depth, s.Allowance, p.Assumed)
+		}
+		if again, err := s.Plan(); err != nil || again.Spec != s {
+			t.Errorf("%s: solved twice: %v", test.why, err)
+		}
+	}
+}
+
+func TestCuffSolve(t *testing.T) {
+	for _, test := range []struct {
+		why        string
+		change     func(*gather.Cuff)
+		girth      [4]string // wrist, ease, lap, finished
+		onto, past string
+		fullness   units.Ratio
+	}{
+		{"finished follows", func(*gather.Cuff) {}, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(137, 72)},
+		{"wrist follows", func(c *gather.Cuff) { c.Finished, c.Wrist = in("9"), in("0") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(137, 72)},
+		{"ease follows", func(c *gather.Cuff) { c.Finished, c.Ease = in("9"), in("0") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(137, 72)},
+		{"lap follows", func(c *gather.Cuff) { c.Finished, c.Lap = in("9"), in("0") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(137, 72)},
+		{"lap follows an extended end", func(c *gather.Cuff) { c.Finished, c.Lap, c.Setting = in("9"), in("0"), gather.Extended }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "8", "1/8", units.RatioOf(137, 64)},
+		{"all agree", func(c *gather.Cuff) { c.Finished = in("9") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(137, 72)},
+		{"finished alone", func(c *gather.Cuff) { c.Finished, c.Wrist, c.Ease, c.Lap = in("9"), in("0"), in("0"), in("0") }, [4]string{"0", "0", "0", "9"}, "9", "1/8", units.RatioOf(137, 72)},
+		{"finished and lap", func(c *gather.Cuff) {
+			c.Finished, c.Wrist, c.Ease, c.Setting = in("9"), in("0"), in("0"), gather.Extended
+		}, [4]string{"0", "0", "1", "9"}, "8", "1/8", units.RatioOf(137, 64)},
+		{"ends that only meet", func(c *gather.Cuff) { c.Lap = in("0") }, [4]string{"6 3/4", "1 1/4", "0", "8"}, "8", "1/8", units.RatioOf(137, 64)},
+		{"no ease is left", func(c *gather.Cuff) { c.Finished, c.Ease = in("7 3/4"), in("0") }, [4]string{"6 3/4", "0", "1", "7 3/4"}, "7 3/4", "1/8", units.RatioOf(137, 62)},
+		{"felled by hand", func(c *gather.Cuff) { c.Turned = in("5/8") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "0", units.RatioOf(137, 72)},
+		{"kept flat at the slit", func(c *gather.Cuff) { c.Flat = in("1/2") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(129, 64)},
+	} {
+		c := cuff()
+		test.change(&c)
+		c, err := c.Solve()
+		if err != nil {
+			t.Errorf("%s: %v", test.why, err)
+			continue
+		}
+		p, err := c.Plan()
+		if err != nil || p.Spec != c {
+			t.Errorf("%s: solved and refused: %v", test.why, err)
+			continue
+		}
+		if got := [4]units.Length{c.Wrist, c.Ease, c.Lap, c.Finished}; got != [4]units.Length{in(test.girth[0]), in(test.girth[1]), in(test.girth[2]), in(test.girth[3])} {
+			t.Errorf("%s: %v", test.why, got)
+		}
+		if p.Onto != in(test.onto) || p.Past != in(test.past) || p.Fullness != test.fullness {
+			t.Errorf("%s: onto %v, past %v, fullness %v", test.why, p.Onto, p.Past, p.Fullness)
+		}
+		if err := p.Sheet().Check(); err != nil {
+			t.Errorf("%s: %v", test.why, err)
+		}
+	}
+}
+
+// TestCuffQuarters divides what is gathered, after what stays flat.
+func TestCuffQuarters(t *testing.T) {
+	c := cuff()
+	c.Flat = in("1/2")
+	p, err := c.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if p.Assumed != "Allowance Turned Inside Parts" {
+		t.Errorf("assumed %q", p.Assumed)
+	}
+	want := [][2]units.Length{{in("4 17/32"), in("2 1/2")}, {in("8 9/16"), in("4 1/2")}, {in("12 19/32"), in("6 1/2")}}
+	k := 0
+	for sleeve, band := range p.Quarters() {
+		if got := [2]units.Length{sleeve, band}; got != want[k] {
+			t.Errorf("mark %d at %v, want %v", k+1, got, want[k])
+		}
+		k++
+	}
+	if k != len(want) {
+		t.Errorf("%d marks", k)
+	}
+}
+
+// TestSheets asks that the sheet of each form names what the form needs.
+func TestSheets(t *testing.T) {
+	has := func(s ticket.Sheet, want units.Length) bool {
+		for _, st := range s.Steps {
+			if st.At == ticket.Long(want) {
+				return true
+			}
+		}
+		return false
+	}
+	for _, test := range []struct {
+		why    string
+		change func(*gather.Ruffle)
+		at     string
+		steps  int
+	}{
+		{"folded with ends", func(*gather.Ruffle) {}, "1 7/8", 10},
+		{"folded, no ends", func(r *gather.Ruffle) { r.Strip.Strip.Ends = in("0") }, "1 7/8", 9},
+		{"folded, in a ring", func(r *gather.Ruffle) { r.Strip.Strip.Ends, r.Strip.Strip.Ring = in("0"), true }, "1 7/8", 9},
+		{"hemmed", func(r *gather.Ruffle) { r.Folded, r.Hem = false, in("3/8") }, "3/8", 10},
+		{"a selvedge", func(r *gather.Ruffle) { r.Folded = false }, "1/2", 9},
+		{"two rows", func(r *gather.Ruffle) { r.Rows = 2 }, "3/4", 11},
+		{"three rows", func(r *gather.Ruffle) { r.Rows = 3 }, "1/4", 12},
+		{"one part", func(r *gather.Ruffle) { r.Parts = 1 }, "1/2", 8},
+		{"nine parts", func(r *gather.Ruffle) { r.Parts = 9 }, "3 3/4", 10},
+	} {
+		r := frill()
+		test.change(&r)
+		p, err := r.Plan()
+		if err != nil {
+			t.Errorf("%s: %v", test.why, err)
+			continue
+		}
+		s := p.Sheet()
+		if err := s.Check(); err != nil {
+			t.Errorf("%s: %v", test.why, err)
+		}
+		if len(s.Steps) != test.steps || !has(s, in(test.at)) {
+			t.Errorf("%s: %d steps, want %d and one at %s\n%s", test.why, len(s.Steps), test.steps, test.at, s.Text())
+		}
+		for _, c := range s.Sources {
+			if _, ok := ticket.Lookup(c.ID); !ok && c.Known != ticket.Practice && c.Known != ticket.Computed {
+				t.Errorf("%s: unknown source %+v", test.why, c)
+			}
+		}
+	}
+	for _, setting := range []gather.Setting{gather.Flush, gather.Extended} {
+		c := cuff()
+		c.Setting = setting
+		p, err := c.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		s := p.Sheet()
+		if !has(s, in("10 1/4")) || !has(s, in("5 3/4")) || !has(s, in("1/16")) {
+			t.Errorf("%v:\n%s", setting, s.Text())
+		}
+		for _, c := range s.Sources {
+			if _, ok := ticket.Lookup(c.ID); !ok && c.Known != ticket.Practice {
+				t.Errorf("unknown source %+v", c)
+			}
+		}
+	}
+	p, err := gather.Strip{Strip: strip.Spec{Each: in("54")}, Edge: in("220"), Fullness: units.RatioOf(3, 1)}.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if s := p.Sheet(); len(s.Lines) != 3 || s.Lines[2].Result != ticket.Long(in("42")) {
+		t.Errorf("the surplus is not told:\n%s", s.Text())
+	}
+}
+
+// TestZero puts the zero value of everything through its methods.
+func TestZero(t *testing.T) {
+	if s := (gather.StripPlan{}).Sheet(); s.Title == "" {
+		t.Error("no title")
+	}
+	if s := (gather.RufflePlan{}).Sheet(); s.Title == "" {
+		t.Error("no title")
+	}
+	if s := (gather.CuffPlan{}).Sheet(); s.Title == "" {
+		t.Error("no title")
+	}
+	for range (gather.RufflePlan{}).Quarters() {
+		t.Error("a mark")
+	}
+	for range (gather.RufflePlan{}).Joins() {
+		t.Error("a join")
+	}
+	for range (gather.CuffPlan{}).Quarters() {
+		t.Error("a mark")
+	}
+	if c := (gather.FullnessRow{}).Cite(); c.Known != ticket.Unknown {
+		t.Error(c)
+	}
+}
+
+func TestSetting(t *testing.T) {
+	n := 0
+	for s := range gather.Settings {
+		n++
+		text, err := s.MarshalText()
+		if err != nil {
+			t.Fatal(err)
+		}
+		var back gather.Setting
+		if err := back.UnmarshalText(text); err != nil || back != s || s.String() != string(text) {
+			t.Errorf("%v as %q and back as %v: %v", s, text, back, err)
+		}
+		c := cuff()
+		c.Setting = s
+		if _, err := c.Plan(); err != nil {
+			t.Errorf("%v: %v", s, err)
+		}
+	}
+	if n != 2 {
+		t.Errorf("%d settings", n)
+	}
+	var s gather.Setting
+	if err := s.UnmarshalText(nil); err != nil || s != gather.NoSetting || s.String() != "" {
+		t.Errorf("no text is %v, %v", s, err)
+	}
+	if err := s.UnmarshalText([]byte("Flush")); err == nil {
+		t.Error("names are lower case")
+	}
+	if _, err := gather.Setting(9).MarshalText(); err == nil || gather.Setting(9).String() != "Setting(9)" {
+		t.Error("a setting that is none has no text")
+	}
+}

@@ -1,0 +1,117 @@
+package gather
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/strip"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Strip is a joined strip gathered onto an edge. Zero means not given; what is
+// not given follows from the rest:
+//
+//	strip, Edge                      Fullness
+//	strip, Fullness                  Edge
+//	Edge, Fullness, Strip.Pieces     Strip.Each, exactly
+//	Edge, Fullness, Strip.Each       Strip.Pieces, up to whole pieces
+//
+// where "strip" is any strip that [strip.Spec.Plan] can work out by itself. All
+// of them may be given where they agree. With Strip.Least given as well, which
+// must then be Edge x Fullness, the strip may be longer: Fullness is the least
+// that is wanted.
+type Strip struct {
+	Strip    strip.Spec   // the strip: pieces, joins, ends, open or a ring
+	Edge     units.Length // the edge it is gathered onto, along the seam line, as sewn
+	Fullness units.Ratio  // length of the strip as sewn over Edge; 1 or more
+}
+
+// A StripPlan is what a gathered strip comes to.
+type StripPlan struct {
+	Spec     Strip         // as solved
+	Assumed  ticket.Fields // always empty: a strip has no default
+	Strip    strip.Plan    // the strip before it is gathered
+	Edge     units.Length  // the edge, along the seam line
+	Fullness units.Ratio   // what the strip really has: Strip.Sewn / Edge
+	Surplus  units.Length  // what it has beyond Edge x the Fullness asked for, because pieces are whole
+}
+
+// Solve fills what follows from the fields given; see [Strip]. It fails where
+// [Strip.Plan] does, and then returns s as it is.
+func (s Strip) Solve() (Strip, error) {
+	p, err := s.Plan()
+	if err != nil {
+		return s, err
+	}
+	return p.Spec, nil
+}
+
+// Plan works out the strip. The faults are [ticket.Faults]; a fullness below 1
+// is one, since a strip shorter than its edge cannot be gathered onto it.
+func (s Strip) Plan() (StripPlan, error) {
+	var a ticket.Audit
+	both := !s.Edge.IsZero() && !s.Fullness.IsZero()
+	whole := s.Strip.Pieces != 0 && !s.Strip.Each.IsZero()
+	st := s.Strip
+	derived := both && !whole && st.Least.IsZero()
+	if derived {
+		// In magnitude, so that a wrong sign is told once, in its own field.
+		st.Least = s.Edge.Abs().Scale(s.Fullness.Abs())
+	}
+	sp, err := st.Plan()
+	for _, f := range ticket.Under("Strip", err) {
+		if derived && f.Path == "Strip.Least" {
+			f.Path, f.Got = "Edge", s.Edge.String()+" at a fullness of "+s.Fullness.String()
+		}
+		a.Fault(f.Path, f.Got, f.Limit, f.Err)
+	}
+	s.check(&a, whole || !s.Strip.Least.IsZero())
+	if a.Failed() {
+		return StripPlan{}, a.Err()
+	}
+
+	s.Strip = sp.Spec
+	p := StripPlan{Strip: sp}
+	if s.Edge.IsZero() {
+		s.Edge = sp.Sewn.Unscale(s.Fullness)
+	}
+	p.Edge, p.Fullness = s.Edge, sp.Sewn.Div(s.Edge)
+	switch {
+	case s.Fullness.IsZero():
+		a.AtMost("Edge", s.Edge, sp.Sewn, "the strip as sewn", ticket.ErrRange)
+		s.Fullness = p.Fullness
+	case both:
+		want := s.Edge.Scale(s.Fullness)
+		p.Surplus = sp.Sewn.Sub(want)
+		if !p.Surplus.IsZero() && s.Strip.Least != want {
+			a.Fault("Fullness", s.Fullness.String(), p.Fullness.String()+" (strip "+sp.Sewn.String()+" over Edge "+s.Edge.String()+")", ticket.ErrConflict)
+		}
+	}
+	if a.Failed() {
+		return StripPlan{}, a.Err()
+	}
+	p.Spec = s
+	return p, nil
+}
+
+// check looks at Edge and Fullness. One of them is needed where the strip is
+// known by itself, else both.
+func (s Strip) check(a *ticket.Audit, known bool) {
+	switch {
+	case s.Edge.Sign() < 0:
+		a.NotNegative("Edge", s.Edge)
+	case !s.Edge.IsZero():
+	case !known:
+		a.Fault("Edge", "", "more than 0 in, or a strip given in full", ticket.ErrMissing)
+	case s.Fullness.IsZero():
+		a.Fault("Edge", "", "more than 0 in, or a Fullness", ticket.ErrMissing)
+	}
+	switch {
+	case s.Fullness.Sign() < 0:
+		a.Fault("Fullness", s.Fullness.String(), "1 or more", ticket.ErrSign)
+	case !s.Fullness.IsZero():
+		if s.Fullness.Less(units.RatioOf(1, 1)) {
+			a.Fault("Fullness", s.Fullness.String(), "1 or more (a strip shorter than its edge is not gathered)", ticket.ErrRange)
+		}
+	case !known:
+		a.Fault("Fullness", "", "1 or more, or a strip given in full", ticket.ErrMissing)
+	}
+}

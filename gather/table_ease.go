@@ -1,0 +1,95 @@
+package gather
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// An EaseRow is what one source prints of the ease at one place of a garment:
+// how much longer or wider it is than what it goes on or round.
+type EaseRow struct {
+	Garment string       // as in fitted shirt
+	Place   string       // as in bust, cap or wrist
+	Low     units.Length // the least; zero is an answer where High or Least is given
+	High    units.Length // the most; zero where Least
+	Least   bool         // only a least is given
+	Note    string       // what else the source says
+	Source  string       // id in the list of sources; empty for common practice
+	At      string       // page or chapter
+	Known   ticket.Known // how the figure is known
+}
+
+// Cite is the row as a citation.
+func (r EaseRow) Cite() ticket.Cite {
+	return ticket.Cite{For: r.Garment + ", " + r.Place, ID: r.Source, Place: r.At, Known: r.Known}
+}
+
+// eighths is n eighths of an inch.
+func eighths(n int64) units.Length { return units.Inch.Frac(n, 8) }
+
+const (
+	costume = "costume-construction-text"
+	girths  = "chapter 16"
+)
+
+// 25 rows: as printed, or common practice. 8 eighths are an inch.
+var easeRows = [...]EaseRow{
+	{"bodice", "bust", eighths(12), eighths(16), false, "", costume, girths, ticket.Read},
+	{"dress", "waist", eighths(6), eighths(8), false, "", costume, girths, ticket.Read},
+	{"skirt or trousers, women's", "waist", eighths(4), eighths(6), false, "", costume, girths, ticket.Read},
+	{"any", "hip", eighths(16), eighths(22), false, "", costume, girths, ticket.Read},
+	{"fitted shirt, men's", "chest", eighths(12), eighths(20), false, "", costume, girths, ticket.Read},
+	{"standard shirt, men's", "chest", units.Length{}, eighths(24), false, "up to", costume, girths, ticket.Read},
+	{"trousers, men's", "waist", eighths(6), eighths(8), false, "", costume, girths, ticket.Read},
+	{"trousers, men's", "seat", eighths(12), eighths(16), false, "", costume, girths, ticket.Read},
+	{"trousers, men's", "thigh", eighths(8), units.Length{}, true, "", costume, girths, ticket.Read},
+	{"eased seam", "limit before gathers", eighths(12), eighths(16), false, "in all", costume, "chapter 11", ticket.Read},
+	{"sleeve", "upper arm", eighths(16), units.Length{}, true, "", "set-in-sleeve-article", "", ticket.Read},
+	{"sleeve", "upper arm", eighths(16), eighths(24), false, "", "unfitted-sleeve-page", "", ticket.Read},
+	{"set-in sleeve", "cap", eighths(8), eighths(12), false, "as textbooks are reported", "cap-ease-page", "", ticket.Read},
+	{"set-in sleeve", "cap", eighths(8), eighths(16), false, "", "round-the-arm-page", "", ticket.Read},
+	{"set-in sleeve", "cap, back half", eighths(4), eighths(5), false, "", "sleeve-facts-page", "", ticket.Read},
+	{"set-in sleeve", "cap, front half", eighths(3), eighths(4), false, "", "sleeve-facts-page", "", ticket.Read},
+	{"knit", "cap", units.Length{}, eighths(6), false, "none, or 1/2 to 3/4", "cap-ease-page", "", ticket.Read},
+	{"tailored, the opposing view", "cap", units.Length{}, units.Length{}, false, "none at all", "cap-ease-dissent", "", ticket.Read},
+	{"any woven, the least", "bust", eighths(24), units.Length{}, true, "", "least-ease-page", "", ticket.Read},
+	{"any woven, the least", "waist", eighths(8), eighths(16), false, "", "least-ease-page", "", ticket.Read},
+	{"any woven, the least", "hip", eighths(16), units.Length{}, true, "", "least-ease-page", "", ticket.Read},
+	{"trousers", "crotch length", eighths(8), units.Length{}, true, "", "least-ease-page", "", ticket.Read},
+	{"shirt sleeve", "cap", units.Length{}, eighths(4), false, "", "", "", ticket.Practice},
+	{"long sleeve in a band or cuff", "wrist", eighths(8), eighths(16), false, "", "", "", ticket.Practice},
+	{"cuff", "lap", eighths(6), eighths(8), false, "", "", "", ticket.Practice},
+}
+
+// Eases yields every row of the table of ease.
+func Eases(yield func(EaseRow) bool) {
+	for _, r := range easeRows {
+		if !yield(r) {
+			return
+		}
+	}
+}
+
+// LookupEase is every row for a place, and for a garment where one is given;
+// rows for any garment are among them. What is not in the table is an error,
+// [ticket.ErrUnknown].
+func LookupEase(place, garment string) ([]EaseRow, error) {
+	var rows []EaseRow
+	known := false
+	for _, r := range easeRows {
+		if r.Place != place {
+			continue
+		}
+		known = true
+		if garment == "" || r.Garment == garment || r.Garment == "any" {
+			rows = append(rows, r)
+		}
+	}
+	if len(rows) > 0 {
+		return rows, nil
+	}
+	if known {
+		return nil, unknown("Garment", garment, "a garment that the table has for this place")
+	}
+	return nil, unknown("Place", place, "a place that the table has")
+}

@@ -1,0 +1,148 @@
+package hem_test
+
+import (
+	"errors"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.com/clothyard/hem"
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+func TestFaults(t *testing.T) {
+	five := units.RatioOf(5, 64)
+	for _, test := range []struct {
+		why  string
+		s    hem.Spec
+		want []string
+		errs []error
+	}{
+		{"nothing", hem.Spec{}, []string{"Kind: not given, want single, double, narrow or slit"}, []error{ticket.ErrMissing}},
+		{"no such kind", hem.Spec{Kind: 77, Depth: l("-1")}, []string{
+			"Kind Kind(77): not known, want single, double, narrow or slit",
+			"Depth -1 in: wrong sign, want 0 in or more"}, []error{ticket.ErrUnknown, ticket.ErrSign}},
+		{"no depth", hem.Spec{Kind: hem.Double}, []string{"Depth: not given, want more than 0 in, or Take"}, []error{ticket.ErrMissing}},
+		{"no depth of a single hem", hem.Spec{Kind: hem.Single}, []string{"Depth: not given, want more than 0 in, or Take"}, []error{ticket.ErrMissing}},
+		{"only the first turn", hem.Spec{Kind: hem.Double, First: l("1/4")}, []string{"Depth: not given, want more than 0 in, or Take"}, []error{ticket.ErrMissing}},
+		{"no depth of a slit", hem.Spec{Kind: hem.Slit, Opening: hem.InSeam, Drafted: l("1"), SeamTake: l("1/2")},
+			[]string{"Depth: not given, want more than 0 in, or Take"}, []error{ticket.ErrMissing}},
+		{"every length below zero", hem.Spec{Kind: hem.Double, Drafted: l("-1"), Cut: l("-2"), First: l("-3"), Depth: l("-4"), Take: l("-5"), Trim: l("-6"), Stitch: l("-7"), Sweep: l("-8")},
+			[]string{
+				"Drafted -1 in: wrong sign, want 0 in or more", "Cut -2 in: wrong sign, want 0 in or more",
+				"First -3 in: wrong sign, want 0 in or more", "Depth -4 in: wrong sign, want 0 in or more",
+				"Take -5 in: wrong sign, want 0 in or more", "Trim -6 in: wrong sign, want 0 in or more",
+				"Stitch -7 in: wrong sign, want 0 in or more", "Sweep -8 in: wrong sign, want 0 in or more",
+			}, []error{ticket.ErrSign}},
+		{"unused in a single hem", hem.Spec{Kind: hem.Single, First: l("1"), Trim: l("1"), Depth: l("1"), Slit: l("3"), Opening: hem.Faced, SeamTake: l("1")},
+			[]string{
+				"First 1 in: not used here, want none for single", "Trim 1 in: not used here, want none for single",
+				"Slit 3 in: not used here, want none for single", "Opening faced: not used here, want none for single",
+				"SeamTake 1 in: not used here, want none for single",
+			}, []error{ticket.ErrUnused}},
+		{"unused in a cut slit", hem.Spec{Kind: hem.Slit, Opening: hem.Tucked, Drafted: l("1"), Cut: l("1"), Depth: l("1"), Slope: five, Edges: 2, SeamTake: l("1")},
+			[]string{
+				"Drafted 1 in: not used here, want none for a slit that is tucked", "Cut 1 in: not used here, want none for a slit that is tucked",
+				"Slope 5/64: not used here, want none for a slit that is tucked", "Edges 2: not used here, want none for a slit that is tucked",
+				"SeamTake 1 in: not used here, want none for a slit that is tucked",
+			}, []error{ticket.ErrUnused}},
+		{"slit without an end", hem.Spec{Kind: hem.Slit, Depth: l("1"), Sweep: l("1"), Slit: l("-3")},
+			[]string{"Slit -3 in: wrong sign, want 0 in or more", "Opening: not given, want tucked, faced or in-seam"}, []error{ticket.ErrSign, ticket.ErrMissing}},
+		{"slit without a known end", hem.Spec{Kind: hem.Slit, Depth: l("1"), Opening: 9, SeamTake: l("1")},
+			[]string{"Opening Opening(9): not known, want tucked, faced or in-seam", "SeamTake 1 in: not used here, want none for slit"}, []error{ticket.ErrUnknown}},
+		{"opening without its seam", hem.Spec{Kind: hem.Slit, Depth: l("1"), Opening: hem.InSeam},
+			[]string{"SeamTake: not given, want more than 0 in"}, []error{ticket.ErrMissing}},
+		{"opening in a seam below zero", hem.Spec{Kind: hem.Slit, Depth: l("1"), Opening: hem.InSeam, SeamTake: l("-1")},
+			[]string{"SeamTake -1 in: wrong sign, want more than 0 in"}, []error{ticket.ErrSign}},
+		{"first turn past the finished edge", hem.Spec{Kind: hem.Double, First: l("1/2"), Depth: l("3/8")},
+			[]string{"First 1/2 in: out of range, want at most 3/8 in (Depth), or a Trim of that"}, []error{ticket.ErrRange}},
+		{"the same, by what is taken", hem.Spec{Kind: hem.Double, Depth: l("3/8"), Take: l("1")},
+			[]string{"Take 1 in: out of range, want at most 3/4 in (twice Depth)"}, []error{ticket.ErrRange}},
+		{"no cloth left to turn", hem.Spec{Kind: hem.Double, First: l("1"), Drafted: l("1/2")},
+			[]string{"First 1 in: out of range, want less than 1/2 in (Cut)"}, []error{ticket.ErrRange}},
+		{"trimmed, but not enough", hem.Spec{Kind: hem.Narrow, First: l("1/2"), Depth: l("1/8"), Trim: l("1/4")},
+			[]string{"Trim 1/4 in: out of range, want at most 1/8 in (the lesser of First and Depth)"}, []error{ticket.ErrRange}},
+		{"trimmed to more than there is", hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("1"), Trim: l("3/8")},
+			[]string{"Trim 3/8 in: out of range, want at most 1/4 in (the lesser of First and Depth)"}, []error{ticket.ErrRange}},
+		{"all three, that disagree", hem.Spec{Kind: hem.Narrow, First: l("1/4"), Depth: l("1/2"), Take: l("1")},
+			[]string{"Take 1 in: disagrees with what else is given, want 3/4 in (First + Depth)"}, []error{ticket.ErrConflict}},
+		{"single, that disagrees", hem.Spec{Kind: hem.Single, Depth: l("1/2"), Take: l("1")},
+			[]string{"Take 1 in: disagrees with what else is given, want 1/2 in (Depth)"}, []error{ticket.ErrConflict}},
+		{"less taken than the first turn", hem.Spec{Kind: hem.Double, First: l("1"), Take: l("1")},
+			[]string{"Take 1 in: disagrees with what else is given, want more than 1 in (First)"}, []error{ticket.ErrConflict}},
+		{"less taken than the depth", hem.Spec{Kind: hem.Double, Depth: l("1"), Take: l("3/4")},
+			[]string{"Take 3/4 in: disagrees with what else is given, want more than 1 in (Depth)"}, []error{ticket.ErrConflict}},
+		{"no more taken than the depth", hem.Spec{Kind: hem.Narrow, Depth: l("1"), Take: l("1")},
+			[]string{"Take 1 in: disagrees with what else is given, want more than 1 in (Depth)"}, []error{ticket.ErrConflict}},
+		{"stitched past the finished edge", hem.Spec{Kind: hem.Double, Depth: l("1/4"), Stitch: l("1/4")},
+			[]string{"Stitch 1/4 in: out of range, want less than 1/4 in (Depth)"}, []error{ticket.ErrRange}},
+		{"flare on no edges", hem.Spec{Kind: hem.Single, Depth: l("1"), Slope: five},
+			[]string{"Edges: not given, want 1 to 1000, since Slope is given"}, []error{ticket.ErrMissing}},
+		{"edges below zero", hem.Spec{Kind: hem.Single, Depth: l("1"), Slope: five, Edges: -2},
+			[]string{"Edges -2: out of range, want 1 to 1000"}, []error{ticket.ErrRange}},
+		{"too many edges", hem.Spec{Kind: hem.Single, Depth: l("1"), Sweep: l("3"), Edges: math.MaxInt32},
+			[]string{"Edges 2147483647: out of range, want 1 to 1000"}, []error{ticket.ErrRange}},
+		{"nothing left of the edge", hem.Spec{Kind: hem.Slit, Opening: hem.Faced, First: l("1/4"), Depth: l("1/4"), Sweep: l("1")},
+			[]string{"Sweep 1 in: out of range, want more than 1 in, which the hem takes from it"}, []error{ticket.ErrRange}},
+		{"several at once, in the order of the fields", hem.Spec{Kind: hem.Double, First: l("1/2"), Depth: l("1/4"), Take: l("1"), Trim: l("3/4"), Stitch: l("1"), Slope: five, Slit: l("1")},
+			[]string{
+				"Take 1 in: disagrees with what else is given, want 3/4 in (First + Depth)",
+				"Trim 3/4 in: out of range, want at most 1/4 in (the lesser of First and Depth)",
+				"Stitch 1 in: out of range, want less than 1/4 in (Depth)",
+				"Edges: not given, want 1 to 1000, since Slope is given",
+				"Slit 1 in: not used here, want none for double",
+			}, []error{ticket.ErrConflict, ticket.ErrRange, ticket.ErrMissing, ticket.ErrUnused}},
+	} {
+		t.Run(test.why, func(t *testing.T) {
+			p, err := test.s.Plan()
+			if err == nil {
+				t.Fatalf("planned: %+v", p)
+			}
+			if p != (hem.Plan{}) {
+				t.Error("a plan beside the faults")
+			}
+			if diff := cmp.Diff(test.want, strings.Split(err.Error(), "\n")); diff != "" {
+				t.Error(diff)
+			}
+			for _, want := range test.errs {
+				if !errors.Is(err, want) {
+					t.Errorf("is not %q", want)
+				}
+			}
+			var fs ticket.Faults
+			if !errors.As(err, &fs) {
+				t.Errorf("%T", err)
+			}
+			if back, err2 := test.s.Solve(); back != test.s || err2 == nil {
+				t.Errorf("Solve: %v %v", back, err2)
+			}
+		})
+	}
+}
+
+// TestNoLimit: what only looks wrong is allowed.
+func TestNoLimit(t *testing.T) {
+	for why, s := range map[string]hem.Spec{
+		"deeper than the allowance":           {Kind: hem.Double, Drafted: l("1/2"), First: l("1/4"), Depth: l("2")},
+		"equal turns":                         {Kind: hem.Double, First: l("1/2"), Depth: l("1/2")},
+		"straight edges, counted":             {Kind: hem.Single, Depth: l("1"), Edges: 4},
+		"narrowing to the hem":                {Kind: hem.Single, Depth: l("1"), Edges: 4, Slope: units.RatioOf(-1, 8)},
+		"most edges":                          {Kind: hem.Single, Depth: l("1"), Edges: hem.MaxEdges, Slope: units.RatioOf(1, 8)},
+		"cut longer than drafted":             {Kind: hem.Single, Depth: l("1"), Drafted: l("1"), Cut: l("2")},
+		"a depth beyond any cloth":            {Kind: hem.Single, Depth: l("1" + strings.Repeat("0", 300))},
+		"a deep first turn that is trimmed":   {Kind: hem.Double, First: l("1/2"), Depth: l("1/8"), Trim: l("1/8")},
+		"a narrow hem of more than is common": {Kind: hem.Narrow, Take: l("2")},
+	} {
+		p, err := s.Plan()
+		if err != nil {
+			t.Errorf("%s: %v", why, err)
+			continue
+		}
+		if err := p.Sheet().Check(); err != nil {
+			t.Errorf("%s: %v", why, err)
+		}
+	}
+}

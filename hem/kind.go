@@ -1,0 +1,143 @@
+package hem
+
+import (
+	"fmt"
+	"strconv"
+
+	"example.com/clothyard/units/ticket"
+)
+
+// A Kind is a way to hem. The fields that each kind reads beside Kind:
+//
+//	          Drafted Cut  First Depth Take  Trim  Stitch  Slope Edges Sweep  Slit Opening SeamTake
+//	single    d       d    -     S     S     -     d       o     o     o      -    -       -
+//	double    d       d    D     S     S     o     d       o     o     o      -    -       -
+//	narrow    d       d    D     D     S     o     d       o     o     o      -    -       -
+//	slit      in-seam      D     S     S     o     d       -     -     o      o    needed  in-seam
+//
+// S follows from others or is needed, D the same but with a default, d has a
+// default, o may be left out, - must be zero. The columns marked in-seam are
+// read by an opening left in a seam only, where SeamTake is needed.
+type Kind uint8
+
+// The kinds. The zero value is not given, which a [Spec] refuses.
+const (
+	NoKind Kind = iota
+	Single      // the raw edge finished flat and turned once
+	Double      // turned twice, by equal or unequal turns, so that the raw edge is hidden
+	Narrow      // a double hem of small depth, with defaults
+	Slit        // a double hem along both sides of a slit, or of an opening left in a seam
+)
+
+var kindNames = [...]string{"none", "single", "double", "narrow", "slit"}
+
+// Kinds yields every kind, [NoKind] excepted.
+func Kinds(yield func(Kind) bool) {
+	for k := Single; k <= Slit; k++ {
+		if !yield(k) {
+			return
+		}
+	}
+}
+
+// Valid reports whether k is one of the kinds, [NoKind] excepted.
+func (k Kind) Valid() bool { return k > NoKind && int(k) < len(kindNames) }
+
+// String is the kind's name, as in double, and none for [NoKind].
+func (k Kind) String() string { return nameOf(kindNames[:], uint8(k), "Kind") }
+
+// MarshalText is the kind's name, empty for [NoKind]. It fails for a number that
+// is no kind.
+func (k Kind) MarshalText() ([]byte, error) { return marshalName(kindNames[:], uint8(k), "Kind") }
+
+// UnmarshalText takes a kind's name; empty text is [NoKind].
+func (k *Kind) UnmarshalText(text []byte) error {
+	n, err := unmarshalName(kindNames[:], text, "Kind", kindList)
+	if err == nil {
+		*k = Kind(n)
+	}
+	return err
+}
+
+// An Opening is how a slit ends at its top, where a hem alone has no cloth to
+// turn. Every [Slit] must say.
+type Opening uint8
+
+// The openings. The zero value is not given; it is the only one for a hem that is
+// not round a slit.
+const (
+	NoOpening Opening = iota
+	Tucked            // cut into the cloth, the top taken as a tapering tuck across its end
+	Faced             // cut into the cloth, the top finished with a small facing
+	InSeam            // left open in a seam, the allowance clipped where the seam ends
+)
+
+var openingNames = [...]string{"none", "tucked", "faced", "in-seam"}
+
+// Openings yields every opening, [NoOpening] excepted.
+func Openings(yield func(Opening) bool) {
+	for o := Tucked; o <= InSeam; o++ {
+		if !yield(o) {
+			return
+		}
+	}
+}
+
+// Valid reports whether o is one of the openings, [NoOpening] excepted.
+func (o Opening) Valid() bool { return o > NoOpening && int(o) < len(openingNames) }
+
+// String is the opening's name, as in in-seam, and none for [NoOpening].
+func (o Opening) String() string { return nameOf(openingNames[:], uint8(o), "Opening") }
+
+// MarshalText is the opening's name, empty for [NoOpening]. It fails for a number
+// that is no opening.
+func (o Opening) MarshalText() ([]byte, error) {
+	return marshalName(openingNames[:], uint8(o), "Opening")
+}
+
+// UnmarshalText takes an opening's name; empty text is [NoOpening].
+func (o *Opening) UnmarshalText(text []byte) error {
+	n, err := unmarshalName(openingNames[:], text, "Opening", openingList)
+	if err == nil {
+		*o = Opening(n)
+	}
+	return err
+}
+
+const (
+	kindList    = "single, double, narrow or slit"
+	openingList = "tucked, faced or in-seam"
+)
+
+func nameOf(names []string, n uint8, kind string) string {
+	if int(n) < len(names) {
+		return names[n]
+	}
+	return fmt.Sprintf("%s(%d)", kind, n)
+}
+
+func marshalName(names []string, n uint8, kind string) ([]byte, error) {
+	switch {
+	case n == 0:
+		return nil, nil
+	case int(n) >= len(names):
+		return nil, &ticket.Fault{Path: kind, Got: nameOf(names, n, kind), Err: ticket.ErrUnknown}
+	}
+	return []byte(names[n]), nil
+}
+
+func unmarshalName(names []string, text []byte, kind, list string) (int, error) {
+	if len(text) == 0 {
+		return 0, nil
+	}
+	for i, name := range names[1:] {
+		if string(text) == name {
+			return i + 1, nil
+		}
+	}
+	got := fmt.Sprintf("%d bytes", len(text))
+	if len(text) <= ticket.MaxName {
+		got = strconv.Quote(string(text))
+	}
+	return 0, &ticket.Fault{Path: kind, Got: got, Limit: list, Err: ticket.ErrUnknown}
+}

@@ -1,0 +1,163 @@
+package hem_test
+
+import (
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.com/clothyard/hem"
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+func l(text string) units.Length {
+	if text == "" {
+		return units.Length{}
+	}
+	return units.MustParse(text + " in")
+}
+
+// TestSolve checks what follows and what is assumed.
+func TestSolve(t *testing.T) {
+	for _, test := range []struct {
+		why     string
+		s, want hem.Spec
+		assumed ticket.Fields
+	}{
+		{"single, turned at the drafted line", hem.Spec{Kind: hem.Single, Drafted: l("1")},
+			hem.Spec{Kind: hem.Single, Drafted: l("1"), Cut: l("1"), Depth: l("1"), Take: l("1"), Stitch: l("1/4")}, "Cut Depth Take Stitch"},
+		{"single, Depth follows from Take", hem.Spec{Kind: hem.Single, Take: l("3/8"), Cut: l("1/2")},
+			hem.Spec{Kind: hem.Single, Drafted: l("1/2"), Cut: l("1/2"), Depth: l("3/8"), Take: l("3/8"), Stitch: l("3/16")}, "Drafted Stitch"},
+		{"single, both agree", hem.Spec{Kind: hem.Single, Take: l("2"), Depth: l("2")},
+			hem.Spec{Kind: hem.Single, Drafted: l("2"), Cut: l("2"), Depth: l("2"), Take: l("2"), Stitch: l("1/4")}, "Drafted Cut Stitch"},
+		{"double, Take follows", hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("2"), Drafted: l("2 1/2")},
+			hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("2"), Take: l("2 1/4"), Drafted: l("2 1/2"), Cut: l("2 1/2"), Stitch: l("1/16")}, "Cut Stitch"},
+		{"double, Depth follows", hem.Spec{Kind: hem.Double, First: l("1/4"), Take: l("1"), Stitch: l("1/8")},
+			hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("3/4"), Take: l("1"), Drafted: l("1"), Cut: l("1"), Stitch: l("1/8")}, "Drafted Cut"},
+		{"double, First follows", hem.Spec{Kind: hem.Double, Depth: l("3/4"), Take: l("1")},
+			hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("3/4"), Take: l("1"), Drafted: l("1"), Cut: l("1"), Stitch: l("1/16")}, "Drafted Cut Stitch"},
+		{"double, first turn of the table", hem.Spec{Kind: hem.Double, Depth: l("1")},
+			hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("1"), Take: l("1 1/4"), Drafted: l("1 1/4"), Cut: l("1 1/4"), Stitch: l("1/16")}, "Drafted Cut First Take Stitch"},
+		{"double, too shallow for it", hem.Spec{Kind: hem.Double, Depth: l("1/16")},
+			hem.Spec{Kind: hem.Double, First: l("1/16"), Depth: l("1/16"), Take: l("1/8"), Drafted: l("1/8"), Cut: l("1/8"), Stitch: l("1/32")}, "Drafted Cut First Take Stitch"},
+		{"double, all of a small take", hem.Spec{Kind: hem.Double, Take: l("3/8")},
+			hem.Spec{Kind: hem.Double, First: l("3/16"), Depth: l("3/16"), Take: l("3/8"), Drafted: l("3/8"), Cut: l("3/8"), Stitch: l("1/16")}, "Drafted Cut First Depth Stitch"},
+		{"double, turned at the drafted line", hem.Spec{Kind: hem.Double, First: l("1/4"), Drafted: l("2")},
+			hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("1 3/4"), Take: l("2"), Drafted: l("2"), Cut: l("2"), Stitch: l("1/16")}, "Cut Depth Take Stitch"},
+		{"double, Cut wins over Drafted", hem.Spec{Kind: hem.Double, Drafted: l("2"), Cut: l("1")},
+			hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("3/4"), Take: l("1"), Drafted: l("2"), Cut: l("1"), Stitch: l("1/16")}, "First Depth Take Stitch"},
+		{"narrow, the table", hem.Spec{Kind: hem.Narrow},
+			hem.Spec{Kind: hem.Narrow, First: l("1/4"), Depth: l("1/4"), Take: l("1/2"), Drafted: l("1/2"), Cut: l("1/2"), Stitch: l("1/16")}, "Drafted Cut First Depth Take Stitch"},
+		{"narrow, equal to First", hem.Spec{Kind: hem.Narrow, First: l("1/8")},
+			hem.Spec{Kind: hem.Narrow, First: l("1/8"), Depth: l("1/8"), Take: l("1/4"), Drafted: l("1/4"), Cut: l("1/4"), Stitch: l("1/16")}, "Drafted Cut Depth Take Stitch"},
+		{"narrow, equal to Depth", hem.Spec{Kind: hem.Narrow, Depth: l("3/8"), Drafted: l("1")},
+			hem.Spec{Kind: hem.Narrow, First: l("3/8"), Depth: l("3/8"), Take: l("3/4"), Drafted: l("1"), Cut: l("1"), Stitch: l("1/16")}, "Cut First Take Stitch"},
+		{"narrow, half of Take", hem.Spec{Kind: hem.Narrow, Take: l("1/3")},
+			hem.Spec{Kind: hem.Narrow, First: l("1/6"), Depth: l("1/6"), Take: l("1/3"), Drafted: l("1/3"), Cut: l("1/3"), Stitch: l("1/16")}, "Drafted Cut First Depth Stitch"},
+		{"baby hem, as deep as what is left", hem.Spec{Kind: hem.Narrow, First: l("1/2"), Trim: l("1/8")},
+			hem.Spec{Kind: hem.Narrow, First: l("1/2"), Trim: l("1/8"), Depth: l("1/8"), Take: l("5/8"), Drafted: l("5/8"), Cut: l("5/8"), Stitch: l("1/16")}, "Drafted Cut Depth Take Stitch"},
+		{"cut slit, which has no allowance", hem.Spec{Kind: hem.Slit, Opening: hem.Tucked, Depth: l("3/16")},
+			hem.Spec{Kind: hem.Slit, Opening: hem.Tucked, First: l("3/16"), Depth: l("3/16"), Take: l("3/8"), Stitch: l("1/16")}, "First Take Stitch"},
+		{"opening, as wide as the seam", hem.Spec{Kind: hem.Slit, Opening: hem.InSeam, Take: l("1/4"), SeamTake: l("7/16")},
+			hem.Spec{Kind: hem.Slit, Opening: hem.InSeam, First: l("1/8"), Depth: l("1/8"), Take: l("1/4"), Drafted: l("7/16"), Cut: l("7/16"), Stitch: l("1/16"), SeamTake: l("7/16")}, "Drafted Cut First Depth Stitch"},
+	} {
+		t.Run(test.why, func(t *testing.T) {
+			got, err := test.s.Solve()
+			if err != nil {
+				t.Fatal(err)
+			}
+			if got != test.want {
+				t.Errorf("got\n%v\nwant\n%v", got, test.want)
+			}
+			p, err := test.s.Plan()
+			if err != nil || p.Spec != got || p.Assumed != test.assumed {
+				t.Errorf("%v: assumed %q, want %q", err, p.Assumed, test.assumed)
+			}
+			again, err := got.Plan()
+			if err != nil || again.Spec != got || again.Assumed != "" {
+				t.Errorf("a solved spec is solved otherwise: %v %v", again.Spec, err)
+			}
+		})
+	}
+}
+
+// TestWorked is a hem worked by hand: drafted 1 1/4, cut at 3/4, turned 3/8 twice.
+func TestWorked(t *testing.T) {
+	s := hem.Spec{Kind: hem.Double, Drafted: l("1 1/4"), Cut: l("3/4"), First: l("3/8"), Depth: l("3/8"),
+		Slope: units.RatioOf(5, 64), Edges: 4, Sweep: l("49 3/4")}
+	p, err := s.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	solved, _ := s.Solve()
+	want := hem.Plan{
+		Spec: solved, Assumed: "Stitch", Taken: l("3/4"), CutOff: l("1/2"), Plies: 3,
+		RawToFirstFold: l("3/8"), RawToSecondFold: l("3/4"), RawToStitch: l("7/16"), FinishedToStitch: l("5/16"),
+		LineToFirstFold: l("3/8"), LineToRaw: l("3/4"), LineToStitch: l("-5/16"),
+		Excess: l("15/64"), Inset: l("15/256"), Swept: l("49 3/4"), Run: l("49 3/4"),
+	}
+	if p != want {
+		t.Errorf("got\n%+v\nwant\n%+v", p, want)
+	}
+	// Each fold of the cloth lies on the garment: the mirrored side edge is as far
+	// out at the first fold as the garment is where that fold comes to lie.
+	straight := p.LineToFirstFold.Scale(s.Slope)
+	if got, want := straight.Sub(p.Inset), p.LineToFirstFold.Neg().Scale(s.Slope); got != want {
+		t.Errorf("first fold lies at %v, the garment at %v", got, want)
+	}
+	straight = p.LineToRaw.Scale(s.Slope)
+	// The raw edge comes to lie First below the first fold, which lies Depth above the line.
+	if got, want := straight.Sub(p.Inset), solved.First.Sub(solved.Depth).Scale(s.Slope); got != want {
+		t.Errorf("raw edge lies at %v, the garment at %v", got, want)
+	}
+	s.Cut = units.Length{}
+	if p, err = s.Plan(); err != nil || p.Drift != l("1/2") || p.SweepDrift != l("5/32") || p.Swept != l("49 29/32") || !p.CutOff.IsZero() {
+		t.Errorf("uncut: %+v %v", p, err)
+	}
+	s.Cut = l("1/2")
+	if p, err = s.Plan(); err != nil || p.Drift != l("-1/4") || p.SweepDrift != l("-5/64") || p.LineToSecondFold != l("-1/4") || p.LineToRaw != l("1/2") {
+		t.Errorf("cut short: %+v %v", p, err)
+	}
+}
+
+// TestSlit checks the three ways to end a slit.
+func TestSlit(t *testing.T) {
+	s := hem.Spec{Kind: hem.Slit, Opening: hem.Tucked, First: l("3/16"), Depth: l("3/16"), Sweep: l("17 1/2"), Slit: l("3")}
+	p, err := s.Plan()
+	if err != nil || p.Lost != l("3/4") || p.Swept != l("16 3/4") || p.Run != l("6") || p.LineToFirstFold != l("-3/16") || p.LineToRaw != l("") {
+		t.Errorf("cut: %+v %v", p, err)
+	}
+	s.Opening = hem.Faced
+	if q, err := s.Plan(); err != nil || q.Swept != p.Swept || q.Jog != l("") {
+		t.Errorf("faced: %+v %v", q, err)
+	}
+	s.Opening, s.SeamTake, s.Drafted = hem.InSeam, l("7/16"), l("5/8")
+	if p, err = s.Plan(); err != nil || p.Jog != l("1/16") || p.Drift != l("1/4") || p.Swept != l("18") || p.Lost != l("3/4") {
+		t.Errorf("in a seam: %+v %v", p, err)
+	}
+	s.SeamTake = l("5/16")
+	if p, err = s.Plan(); err != nil || p.Jog != l("-1/16") {
+		t.Errorf("gaping: %+v %v", p, err)
+	}
+}
+
+func TestPieces(t *testing.T) {
+	p, err := hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("3/4")}.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	single := hem.Plan{Plies: 2}
+	type row struct{ Finished, CutFor units.Length }
+	for hems, want := range map[int]row{
+		1: {l("10"), l("12")}, 2: {l("9"), l("13")}, 12: {l("-1"), l("23")},
+		0: {}, -1: {}, hem.MaxHems + 1: {}, int(^uint(0) >> 1): {},
+	} {
+		if got := (row{p.Finished(l("11"), hems), p.CutFor(l("11"), hems)}); got != want {
+			t.Errorf("%d hems: %v, want %v", hems, got, want)
+		}
+	}
+	got := []int{p.Crossing(5), single.Crossing(5), p.Crossing(0), p.Crossing(-1), p.Crossing(hem.MaxRidge), p.Crossing(hem.MaxRidge + 1)}
+	if diff := cmp.Diff([]int{15, 10, 0, 0, 3 * hem.MaxRidge, 0}, got); diff != "" {
+		t.Error(diff)
+	}
+}

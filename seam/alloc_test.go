@@ -1,0 +1,22 @@
+package seam_test
+
+import (
+	"testing"
+
+	"example.com/clothyard/seam"
+)
+
+func TestAllocs(t *testing.T) {
+	for _, s := range []seam.Spec{
+		{Kind: seam.Plain}, {Kind: seam.French}, {Kind: seam.French, Drafted: in(5, 8), First: in(3, 16), Second: in(1, 4), Fraying: true},
+		{Kind: seam.FlatFelled}, {Kind: seam.Bound},
+	} {
+		p := planned(t, s)
+		if n := testing.AllocsPerRun(100, func() { _, _ = s.Plan() }); n > 2 {
+			t.Errorf("%v: a plan takes %v allocations", s.Kind, n)
+		}
+		if n := testing.AllocsPerRun(100, func() { _ = p.Sheet() }); n > 40 {
+			t.Errorf("%v: a sheet takes %v allocations", s.Kind, n)
+		}
+	}
+}

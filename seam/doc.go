@@ -1,0 +1,15 @@
+// Package seam works out seams: what a seam takes from each ply, how much bigger
+// or smaller that leaves the piece than the pattern drew it, how wide and how
+// thick the finished seam is, and how it is sewn, stage by stage.
+//
+//	s := seam.Spec{Kind: seam.French, Drafted: five8, First: three16, Second: quarter}
+//	p, err := s.Plan()
+//	// p.Upper.Taken is 7/16 in, p.Upper.Drift 3/16 in, p.Gain 3/8 in
+//	fmt.Print(p.Sheet().Text(units.Notation{}))
+//
+// Every pass is measured from the raw edge as cut, or from a fold that the sheet
+// names. The drift of a ply is what was cut beyond the drafted stitching line
+// less what the seam takes: plus where the piece comes out bigger. Zero means not
+// given in every field; what a plan assumed it names. The rules are common
+// practice of the trade, or cited on the row of the table they stand in.
+package seam

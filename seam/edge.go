@@ -1,0 +1,294 @@
+package seam
+
+import (
+	"strconv"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// Bounds of one edge.
+const (
+	MaxTakes = 50   // most seams that cross one edge
+	MaxPlies = 1000 // most plies of one Take
+)
+
+// A Take is one seam, or one open end, that crosses an edge. What it keeps in
+// each ply, Cut less Taken, makes the edge longer; what it takes beyond the cut
+// allowance makes the edge shorter. The rule is common practice.
+type Take struct {
+	Name    string       // the seam's name; takes of one name are one seam
+	Drafted units.Length // allowance the pattern drew, beyond its stitching line
+	Cut     units.Length // allowance as cut, beyond the drafted stitching line; default Drafted; where it differs from Drafted it is the most that may be taken
+	Taken   units.Length // what is sewn away from each ply, from the raw edge as cut; default Drafted
+	Plies   int          // plies of this edge in it: a seam between two pieces 2, an open end 1; a fold is no Take; default 2
+	Slant   units.Ratio  // tangent of the angle between the edge's seam line and this seam, taken below a right angle; zero is square
+}
+
+// Drift is what each ply keeps of its allowance: Cut less Taken, measured
+// square to the seam. More than zero makes the piece bigger.
+func (t Take) Drift() units.Length { return t.Cut.Sub(t.Taken) }
+
+// An Edge is a drafted stitching line (a neck, an armhole, the top of a sleeve)
+// and the seams that cross it. All lengths are on the stitching line, never on
+// the cut edge.
+//
+// Along and Net are two readings of one line; give either. Where a slanted
+// crossing has no exact sine, Along cannot be stated exactly: give one only.
+type Edge struct {
+	Name  string       // as the pattern calls it
+	Along units.Length // drafted length from raw end to raw end
+	Net   units.Length // drafted length between the drafted seam lines: Along less Plies x Drafted for each of Takes
+	Takes []Take       // what crosses the edge, at most [MaxTakes]
+	Own   Take         // the seam along the edge itself, without Plies and Slant; zero where it is sewn as drafted
+	Turn  units.Ratio  // signed turning of the line in radians: more than zero where the allowance lies outside the curve (a collar), less where inside (a neck, an armhole); zero is straight
+}
+
+// An EdgePlan is what an edge comes to once the seams that cross it are sewn.
+type EdgePlan struct {
+	Spec      Edge          // as solved; a copy of the caller's Takes
+	Assumed   ticket.Fields // what a default filled; a field of Takes is named once for all of them
+	Drafted   units.Near    // between the drafted seam lines
+	Sewn      units.Near    // between the seam lines as sewn, along the edge's own seam line as sewn
+	Change    units.Near    // Sewn less Drafted
+	CutLength units.Near    // along the raw edge of the own seam, between the drafted seam lines; shorter than Drafted where the line is concave. Never compare it with another edge
+}
+
+// edgeFields is a set of what was assumed of an edge.
+type edgeFields uint8
+
+const (
+	takesCut edgeFields = 1 << iota
+	takesTaken
+	takesPlies
+	ownCut
+	ownTaken
+	edgeFieldsEnd
+)
+
+var edgeFieldNames = [...]string{"Takes.Cut", "Takes.Taken", "Takes.Plies", "Own.Cut", "Own.Taken"}
+
+// edgeFieldSets spells out every set, so that a Plan takes no memory for it.
+var edgeFieldSets = func() (sets [edgeFieldsEnd]ticket.Fields) {
+	for i := range sets {
+		for bit, name := range edgeFieldNames {
+			if i>>bit&1 != 0 {
+				sets[i] = sets[i].With(name)
+			}
+		}
+	}
+	return sets
+}()
+
+// edgeWork is an edge with its lengths before they are enclosed.
+type edgeWork struct {
+	spec          Edge
+	assumed       edgeFields
+	drafted, sewn sum
+	cut           sum
+}
+
+func (w edgeWork) plan() EdgePlan {
+	return EdgePlan{
+		Spec:      w.spec,
+		Assumed:   edgeFieldSets[w.assumed],
+		Drafted:   w.drafted.near(),
+		Sewn:      w.sewn.near(),
+		Change:    w.sewn.sub(w.drafted).near(),
+		CutLength: w.cut.near(),
+	}
+}
+
+// Plan works out the edge. The faults are [ticket.Faults]; a sum of slanted
+// crossings beyond the limit of work is a fault with [units.ErrBound]. A seam may
+// take more than the pattern drew: the edge is then shorter.
+func (e Edge) Plan() (EdgePlan, error) {
+	w, err := e.work(nil)
+	if err != nil {
+		return EdgePlan{}, err
+	}
+	return w.plan(), nil
+}
+
+// Solve fills Net from Along, or Along from Net, and the defaults of Takes and
+// Own. Where a slanted crossing has no exact sine it leaves the other zero. The
+// Takes are copied.
+func (e Edge) Solve() (Edge, error) {
+	w, err := e.work(nil)
+	if err != nil {
+		return e, err
+	}
+	return w.spec, nil
+}
+
+// work solves and measures e; its takes are appended to space.
+func (e Edge) work(space []Take) (edgeWork, error) {
+	var a ticket.Audit
+	a.Text("Name", e.Name)
+	a.NotNegative("Along", e.Along)
+	a.NotNegative("Net", e.Net)
+	if e.Along.IsZero() && e.Net.IsZero() {
+		a.Fault("Along", "", "Along or Net, more than 0 in", ticket.ErrMissing)
+	}
+	a.Count("Takes", len(e.Takes), 0, MaxTakes)
+	if len(e.Takes) <= MaxTakes {
+		for i, t := range e.Takes {
+			if err := t.audit(); err != nil {
+				a.Include("Takes["+strconv.Itoa(i)+"]", err)
+			}
+		}
+	}
+	if err := e.Own.auditOwn(); err != nil {
+		a.Include("Own", err)
+	}
+	if a.Failed() {
+		return edgeWork{}, a.Err()
+	}
+	if space == nil && len(e.Takes) > 0 {
+		space = make([]Take, 0, len(e.Takes))
+	}
+	start := len(space)
+	space = append(space, e.Takes...)
+	e.Takes = space[start:len(space):len(space)]
+	var set edgeFields
+	for i := range e.Takes {
+		set |= e.Takes[i].fill()
+	}
+	if e.Own != (Take{}) {
+		set |= e.Own.fill() & (takesCut | takesTaken) << 3
+		e.Own.Plies = 0
+	}
+	w, err := e.measure(nil)
+	w.assumed = set
+	return w, err
+}
+
+// audit checks a crossing.
+func (t Take) audit() error {
+	var a ticket.Audit
+	t.lengths(&a)
+	a.Count("Plies", t.Plies, 0, MaxPlies)
+	if !t.Slant.IsZero() {
+		slant(&a, t.Slant)
+	}
+	return a.Err()
+}
+
+// auditOwn checks the seam along the edge.
+func (t Take) auditOwn() error {
+	if t == (Take{}) {
+		return nil
+	}
+	var a ticket.Audit
+	t.lengths(&a)
+	if t.Plies != 0 {
+		a.Fault("Plies", strconv.Itoa(t.Plies), "none for the edge's own seam", ticket.ErrUnused)
+	}
+	if !t.Slant.IsZero() {
+		a.Fault("Slant", short(t.Slant.String()), "none for the edge's own seam", ticket.ErrUnused)
+	}
+	return a.Err()
+}
+
+func (t Take) lengths(a *ticket.Audit) {
+	a.Text("Name", t.Name)
+	a.Need("Drafted", t.Drafted)
+	a.NotNegative("Cut", t.Cut)
+	a.NotNegative("Taken", t.Taken)
+	if t.Cut.Sign() <= 0 || t.Cut == t.Drafted {
+		return
+	}
+	switch {
+	case t.Taken.IsZero() && t.Cut.Less(t.Drafted):
+		a.Fault("Taken", "", "at most "+t.Cut.String()+" (Cut)", ticket.ErrMissing)
+	default:
+		a.AtMost("Taken", t.Taken, t.Cut, "Cut", ticket.ErrRange)
+	}
+}
+
+func (t *Take) fill() (set edgeFields) {
+	if t.Cut.IsZero() {
+		t.Cut, set = t.Drafted, set|takesCut
+	}
+	if t.Taken.IsZero() {
+		t.Taken, set = t.Drafted, set|takesTaken
+	}
+	if t.Plies == 0 {
+		t.Plies, set = 2, set|takesPlies
+	}
+	return set
+}
+
+// measure works out an edge whose takes are solved. The slopes are those of its
+// takes; nil works them out.
+func (e Edge) measure(slopes []slope) (edgeWork, error) {
+	var a ticket.Audit
+	var drawn, gain sum // the drafted allowances, and the drift, along the edge
+	for i, t := range e.Takes {
+		s := square()
+		if slopes != nil {
+			s = slopes[i]
+		} else if !t.Slant.IsZero() {
+			s, _ = slopeOf(t.Slant)
+		}
+		drawn.put(t.Drafted.MulInt(int64(t.Plies)), s)
+		gain.put(t.Drift().MulInt(int64(t.Plies)), s)
+	}
+	given := "Net"
+	exact := drawn.isExact()
+	w := edgeWork{drafted: just(e.Net)}
+	switch {
+	case e.Net.IsZero():
+		given = "Along"
+		w.drafted = just(e.Along).sub(drawn)
+		if exact {
+			e.Net = w.drafted.exact
+		}
+	case e.Along.IsZero():
+		if exact {
+			e.Along = e.Net.Add(drawn.exact)
+		}
+	case !exact:
+		a.Fault("Net", e.Net.String(), "Along or Net, not both, where a slanted seam has no exact sine", ticket.ErrConflict)
+	case e.Along.Sub(drawn.exact) != e.Net:
+		a.Fault("Net", e.Net.String(), e.Along.Sub(drawn.exact).String()+" (Along "+e.Along.String()+" less the drafted allowances "+drawn.exact.String()+")", ticket.ErrConflict)
+	}
+	w.sewn = w.drafted.add(gain)
+	w.cut = w.drafted
+	if !e.Turn.IsZero() {
+		w.sewn.exact = w.sewn.exact.Add(e.Own.Drift().Scale(e.Turn))
+		w.cut.exact = w.cut.exact.Add(e.Own.Cut.Scale(e.Turn))
+	}
+	w.spec = e
+	if a.Failed() {
+		return w, a.Err()
+	}
+	value := e.Net
+	if given == "Along" {
+		value = e.Along
+	}
+	for _, one := range [...]struct {
+		path, want string
+		is         sum
+	}{
+		{given, "more than the drafted allowances take", w.drafted},
+		{given, "more than the seams take away from it", w.sewn},
+		{"Turn", "a curve less tight than the allowance is wide", w.cut},
+	} {
+		sign, err := one.is.sign()
+		if err == nil && sign > 0 {
+			continue
+		}
+		got := value.String()
+		if one.path == "Turn" {
+			got = e.Turn.String()
+		}
+		if err != nil {
+			a.Fault(one.path, short(got), "amounts of fewer places", err)
+		} else {
+			a.Fault(one.path, short(got), one.want, ticket.ErrRange)
+		}
+		break
+	}
+	return w, a.Err()
+}

@@ -1,0 +1,174 @@
+package seam_test
+
+import (
+	"errors"
+	"math"
+	"strings"
+	"testing"
+
+	"example.com/clothyard/seam"
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// faultPaths are the paths of err, which must be Faults that say something.
+func faultPaths(t *testing.T, err error) string {
+	t.Helper()
+	var fs ticket.Faults
+	if !errors.As(err, &fs) || len(fs) == 0 {
+		t.Fatalf("%v is not Faults", err)
+	}
+	var paths []string
+	for _, f := range fs {
+		if f.Path == "" || f.Err == nil || f.Limit == "" {
+			t.Errorf("fault says too little: %+v", *f)
+		}
+		paths = append(paths, f.Path)
+	}
+	return strings.Join(paths, " ")
+}
+
+func TestFaults(t *testing.T) {
+	type S = seam.Spec
+	for _, c := range []struct {
+		why   string
+		spec  S
+		paths string
+		err   error
+	}{
+		{"no kind", S{}, "Kind", ticket.ErrMissing},
+		{"no such kind", S{Kind: 200}, "Kind", ticket.ErrUnknown},
+		{"negative everywhere", S{Kind: seam.French, Drafted: in(-1, 8), DraftedUnder: in(-1, 8), Cut: in(-1, 8), CutUnder: in(-1, 8), First: in(-1, 8),
+			Second: in(-1, 8), Take: in(-1, 8), Trim: in(-1, 8), Thickness: in(-1, 8)},
+			"Drafted DraftedUnder Cut CutUnder First Second Take Trim Thickness", ticket.ErrSign},
+		{"no kind and a negative field", S{First: in(-1, 8)}, "Kind First", ticket.ErrSign},
+		{"a field that plain does not read", S{Kind: seam.Plain, Second: in(1, 4), Thickness: in(1, 32)}, "Second Thickness", ticket.ErrUnused},
+		{"a field that felled does not read", S{Kind: seam.FlatFelled, Thickness: in(-1, 32)}, "Thickness", ticket.ErrUnused},
+		{"a field that bound does not read", S{Kind: seam.Bound, Thickness: in(1, 32)}, "Thickness", ticket.ErrUnused},
+		{"unequal plies, plain", S{Kind: seam.Plain, Drafted: in(1, 1), DraftedUnder: in(5, 8)}, "First", ticket.ErrMissing},
+		{"unequal plies, French", S{Kind: seam.French, Drafted: in(1, 1), DraftedUnder: in(5, 8)}, "First", ticket.ErrMissing},
+		{"unequal plies, felled", S{Kind: seam.FlatFelled, Drafted: in(1, 1), DraftedUnder: in(5, 8)}, "First", ticket.ErrMissing},
+		{"unequal plies, bound", S{Kind: seam.Bound, Drafted: in(1, 1), DraftedUnder: in(5, 8)}, "First", ticket.ErrMissing},
+		{"take against first", S{Kind: seam.Plain, First: in(1, 2), Take: in(5, 8)}, "Take", ticket.ErrConflict},
+		{"take against the passes", S{Kind: seam.French, First: in(3, 16), Second: in(1, 4), Take: in(5, 8)}, "Take", ticket.ErrConflict},
+		{"first leaves nothing", S{Kind: seam.French, First: in(5, 8), Take: in(5, 8)}, "First", ticket.ErrConflict},
+		{"second leaves nothing", S{Kind: seam.French, Second: in(3, 4), Take: in(5, 8)}, "Second", ticket.ErrConflict},
+		{"more than was cut", S{Kind: seam.French, Cut: in(3, 8), First: in(3, 16), Second: in(1, 4)}, "Cut CutUnder", ticket.ErrRange},
+		{"more than the under ply has", S{Kind: seam.Plain, CutUnder: in(3, 8), First: in(1, 2)}, "CutUnder", ticket.ErrRange},
+		{"second pass too narrow", S{Kind: seam.French, First: in(3, 8), Second: in(1, 8), Trim: in(1, 16)}, "Second", ticket.ErrRange},
+		{"not hidden", S{Kind: seam.French, First: in(3, 8), Second: in(1, 4), Trim: in(1, 4)}, "Trim", seam.ErrHidden},
+		{"trim wider than the first pass", S{Kind: seam.French, First: in(1, 8), Second: in(1, 4), Trim: in(3, 16)}, "Trim", ticket.ErrRange},
+		{"trim too near, fraying", S{Kind: seam.French, Trim: in(1, 16), Fraying: true}, "Trim", ticket.ErrRange},
+		{"trim too near", S{Kind: seam.French, Trim: in(1, 32)}, "Trim", ticket.ErrRange},
+		{"four at once", S{Kind: seam.French, Drafted: in(5, 8), Cut: in(3, 8), First: in(3, 8), Second: in(1, 8), Take: in(9, 16), Trim: in(1, 8)},
+			"Cut CutUnder Second Take Trim", seam.ErrHidden},
+		{"a fell that cannot lie flat", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(1, 4)}, "Second", seam.ErrFlat},
+		{"a fell with nothing to turn in", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(5, 8)}, "Second", seam.ErrHidden},
+		{"a fell that shows", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(3, 8), Trim: in(3, 8)}, "Trim", seam.ErrHidden},
+		{"a binding wider than the allowance", S{Kind: seam.Bound, First: in(3, 8), Second: in(1, 2)}, "Second", ticket.ErrRange},
+		{"a binding wider than what is left", S{Kind: seam.Bound, Trim: in(3, 16)}, "Second", ticket.ErrRange},
+	} {
+		p, err := c.spec.Plan()
+		if got := faultPaths(t, err); got != c.paths || !errors.Is(err, c.err) {
+			t.Errorf("%s: faults of %s, want %s, %v; got\n%v", c.why, got, c.paths, c.err, err)
+		}
+		if p != (seam.Plan{}) {
+			t.Errorf("%s: a plan beside the faults", c.why)
+		}
+		if _, err := c.spec.Solve(); err == nil {
+			t.Errorf("%s: solved", c.why)
+		}
+	}
+}
+
+// The fault of a fell says what would have been right.
+func TestFlatLimit(t *testing.T) {
+	_, err := seam.Spec{Kind: seam.FlatFelled, First: in(5, 8), Second: in(1, 4)}.Plan()
+	const want = "Second 1/4 in: would not lie flat, want at least 5/16 in (half of First), or First trimmed to 1/2 in at most"
+	if err == nil || err.Error() != want {
+		t.Errorf("got %v\nwant %s", err, want)
+	}
+}
+
+func TestDartFaults(t *testing.T) {
+	type D = seam.Dart
+	for _, c := range []struct {
+		why   string
+		dart  D
+		paths string
+		err   error
+	}{
+		{"nothing", D{}, "Length Width", ticket.ErrMissing},
+		{"negative", D{Length: in(-1, 1), Leg: in(-1, 1), Width: in(-1, 1), Allowance: in(-1, 1), Stop: in(-1, 1), Trim: in(-1, 1)},
+			"Length Leg Width Allowance Stop Trim", ticket.ErrSign},
+		{"stop with a leg", D{Leg: in(6, 1), Width: in(1, 1), Stop: in(1, 2)}, "Stop", ticket.ErrUnused},
+		{"leg too short", D{Leg: in(1, 2), Width: in(1, 1)}, "Leg", ticket.ErrRange},
+		{"leg against length", D{Length: in(4, 1), Leg: in(6, 1), Width: in(6, 1)}, "Leg", ticket.ErrConflict},
+		{"all allowance", D{Length: in(1, 1), Width: in(1, 1), Stop: in(3, 8)}, "Length", ticket.ErrRange},
+		{"all allowance, by the leg", D{Leg: in(5, 8), Width: in(1, 1)}, "Leg", ticket.ErrRange},
+		{"trim wider than the fold", D{Length: in(6, 1), Width: in(1, 1), Trim: in(1, 2)}, "Trim", ticket.ErrRange},
+	} {
+		p, err := c.dart.Plan()
+		if got := faultPaths(t, err); got != c.paths || !errors.Is(err, c.err) {
+			t.Errorf("%s: faults of %s, want %s, %v; got\n%v", c.why, got, c.paths, c.err, err)
+		}
+		if p != (seam.DartPlan{}) {
+			t.Errorf("%s: a plan beside the faults", c.why)
+		}
+	}
+	if _, err := (seam.Dart{}).Solve(); err == nil {
+		t.Error("solved no dart")
+	}
+}
+
+// huge is 10 to the power of 19 n inches.
+func huge(n int) units.Length {
+	l := units.Inch.Of(1)
+	for range n {
+		l = l.MulInt(math.MaxInt64)
+	}
+	return l
+}
+
+func TestHugeLengths(t *testing.T) {
+	big := huge(16)
+	for k := range seam.Kinds {
+		p := planned(t, seam.Spec{Kind: k, Drafted: big})
+		if err := p.Sheet().Check(); err != nil {
+			t.Errorf("%v: %v", k, err)
+		}
+		if p.Gain.Sign() != 0 {
+			t.Errorf("%v: gain %v", k, p.Gain)
+		}
+	}
+	if p := planned(t, seam.Spec{Kind: seam.French, Thickness: big}); p.Turn.IsZero() {
+		t.Error("no turn for a thick cloth")
+	}
+	p, err := seam.Dart{Length: big, Width: in(1, 1)}.Plan()
+	if err != nil || p.Sheet().Check() != nil {
+		t.Errorf("a long dart: %v", err)
+	}
+	if _, err := (seam.Dart{Leg: huge(400), Width: in(1, 3), Allowance: big}).Plan(); err != nil {
+		t.Errorf("a longer one: %v", err)
+	}
+}
+
+func TestAcrossOffTheDart(t *testing.T) {
+	for _, d := range []seam.Dart{{Length: in(6, 1), Width: in(1, 1)}, {Leg: in(6, 1), Width: in(1, 1)}} {
+		p, err := d.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, h := range []units.Length{in(-1, 16), in(97, 16)} {
+			if n, err := p.Across(h); !errors.Is(err, ticket.ErrRange) || !n.IsZero() {
+				t.Errorf("%v off the dart: %v, %v", h, n, err)
+			}
+		}
+		if n, err := p.Across(in(3, 1)); err != nil || n.IsZero() {
+			t.Errorf("half way: %v, %v", n, err)
+		}
+	}
+	if d, err := (seam.Dart{Leg: in(6, 1), Width: in(1, 1)}).Solve(); err != nil || d.Allowance != seam.Standard() {
+		t.Errorf("solved %+v, %v", d, err)
+	}
+}

@@ -1,0 +1,138 @@
+package seam
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// french solves Take = First + Second, and the trim between the passes.
+func (v *solver) french() {
+	row := v.passes()
+	if v.First.IsZero() || v.Second.IsZero() {
+		return // passes has recorded why
+	}
+	v.enough()
+	if low := narrowest(); v.Second.Cmp(low) <= 0 {
+		v.audit.Fault("Second", v.Second.String(), "more than "+low.String()+" (the trimmed edges must fit inside)", ticket.ErrRange)
+	}
+	if sum := v.First.Add(v.Second); v.Take != sum {
+		v.audit.Fault("Take", v.Take.String(), sum.String()+" (First and Second)", ticket.ErrConflict)
+	}
+	usual := usualTrim()
+	if !row.Trim.IsZero() {
+		usual = row.Trim
+	}
+	v.trimmed(usual)
+	if !v.Trim.Less(v.Second) {
+		v.audit.Fault("Trim", v.Trim.String(), "less than "+v.Second.String()+" (Second)", ErrHidden)
+	}
+}
+
+// passes fills First, Second and Take, and returns the printed set it used, if any.
+func (v *solver) passes() (row EnclosedRow) {
+	first, second := !v.First.IsZero(), !v.Second.IsZero()
+	switch {
+	case first && second:
+	case !v.Take.IsZero() && first:
+		v.Second = v.rest(v.First, "First")
+	case !v.Take.IsZero() && second:
+		v.First = v.rest(v.Second, "Second")
+	default:
+		row = v.printedPasses()
+	}
+	if v.Take.IsZero() {
+		v.Take = v.First.Add(v.Second)
+	}
+	return row
+}
+
+// rest is what one pass leaves of Take for the other.
+func (v *solver) rest(pass units.Length, path string) units.Length {
+	if !pass.Less(v.Take) {
+		v.audit.Fault(path, pass.String(), "less than "+v.Take.String()+" (Take)", ticket.ErrConflict)
+		return units.Length{}
+	}
+	return v.Take.Sub(pass)
+}
+
+// printedPasses fills the passes by default: from the printed set for this
+// allowance, or by the general rule.
+func (v *solver) printedPasses() (row EnclosedRow) {
+	total, equal := v.whole()
+	if !v.Take.IsZero() {
+		total, equal = v.Take, true
+	}
+	if equal {
+		row = printedFrench(total, v.First, v.Second)
+	}
+	switch {
+	case !row.First.IsZero():
+		v.fill(&v.First, fieldFirst, row.First)
+		v.fill(&v.Second, fieldSecond, row.Second)
+	case !v.First.IsZero():
+		v.fill(&v.Second, fieldSecond, usualSecond())
+	case !v.Second.IsZero():
+		v.fill(&v.First, fieldFirst, usualFirst())
+	case !equal:
+		v.missing()
+	default:
+		v.fill(&v.First, fieldFirst, total.DivInt(2))
+		v.fill(&v.Second, fieldSecond, total.DivInt(2))
+	}
+	return row
+}
+
+func (p *Plan) french() {
+	s := p.Spec
+	p.Finished = s.Second
+	p.Plies = 5
+	most := s.Second.Sub(clearance()).Min(s.First)
+	p.Upper.bounds(p.least(), most)
+	p.Under.bounds(p.least(), most)
+	if !s.Thickness.IsZero() {
+		p.Turn = quarterTurn().Of(s.Thickness)
+	}
+}
+
+// quarterTurn is pi/2 - 1: what a quarter round of radius 1 is longer than its
+// radius.
+func quarterTurn() units.NearRatio {
+	return units.Pi().Scale(units.RatioOf(1, 2)).Sub(units.ExactlyRatio(units.RatioOf(1, 1)))
+}
+
+func (p Plan) frenchSheet(sh *ticket.Sheet) {
+	s := p.Spec
+	sh.Lines = append(sh.Lines, line("clear inside the ridge", s.Second.Sub(s.Trim), plus(s.Second, "second pass"), minus(s.Trim, "left after trimming")))
+	if !s.Thickness.IsZero() {
+		sh.Lines = append(sh.Lines, ticket.Line{Label: "turn of cloth, each ply, not counted above", Result: ticket.About(p.Turn)})
+	}
+	sh.Steps = append(sh.Steps,
+		p.first("Stitch the first pass", ticket.WrongTogether),
+		ticket.Step{Do: "Press the first pass", Press: "flat as sewn, then open"},
+		p.trimStep("Trim both allowances just before the second pass"),
+		ticket.Step{Do: "Fold the plies back along the stitching", Together: ticket.RightTogether, Press: "with the stitching exactly on the fold"},
+		ticket.Step{
+			Do: "Stitch the second pass", Together: ticket.RightTogether, At: ticket.Long(s.Second), From: "the fold",
+			Note: "the trimmed edges must lie wholly inside",
+			Check: ticket.Check{
+				What: "across the ridge", Want: ticket.Long(s.Second), Give: ticket.Long(straightness()),
+				Mend: "unpick the second pass and sew it again, wider where threads show through",
+			},
+		},
+		ticket.Step{Do: "Press the ridge", Press: "to the back", Note: "where two ridges meet press them opposite ways"})
+	p.tight(sh, "second pass")
+	sh.Sources = append(sh.Sources,
+		ticket.Cite{For: "trim before the second pass", ID: "extension-french-seam-sheet", Known: ticket.Read},
+		ticket.Practise("the clearance inside the second pass, and the turn of cloth"))
+	for i := range enclosed {
+		r := &enclosed[i]
+		if r.Seam != "french" || r.First.IsZero() || r.Second.IsZero() || !r.FirstMost.IsZero() || r.First.Add(r.Second) != s.Take {
+			continue
+		}
+		c := ticket.Cite{For: "passes as here", ID: r.Source, Place: r.Place, Known: r.Known}
+		if r.First != s.First {
+			c.For = "other passes that come to the same"
+		}
+		sh.Sources = append(sh.Sources, c)
+	}
+}

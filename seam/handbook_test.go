@@ -1,0 +1,207 @@
+package seam_test
+
+import (
+	"encoding/csv"
+	"errors"
+	"os"
+	"strings"
+	"testing"
+
+	"example.com/clothyard/seam"
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// bookPair is one name=value of the handbook.
+type bookPair struct{ name, value string }
+
+func bookPairs(t *testing.T, text string) []bookPair {
+	t.Helper()
+	var out []bookPair
+	for part := range strings.SplitSeq(text, ";") {
+		name, value, ok := strings.Cut(part, "=")
+		if !ok || name == "" || value == "" {
+			t.Fatalf("%q is not name=value", part)
+		}
+		out = append(out, bookPair{name, value})
+	}
+	return out
+}
+
+func bookLength(t *testing.T, text string) units.Length {
+	t.Helper()
+	l, err := units.Parse(text)
+	if err != nil {
+		t.Fatalf("%q: %v", text, err)
+	}
+	return l
+}
+
+func TestHandbook(t *testing.T) {
+	f, err := os.Open("testdata/handbook.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	rows, err := csv.NewReader(f).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	const header = "id,kind,given,want,source,place,known,reason"
+	if len(rows) < 40 || strings.Join(rows[0], ",") != header {
+		t.Fatalf("the handbook is empty, short or has another header")
+	}
+	ids, inputs, read := map[string]bool{}, map[string]bool{}, map[string]int{}
+	for _, r := range rows[1:] {
+		id, kind, given, want, source, known, reason := r[0], r[1], r[2], r[3], r[4], r[6], r[7]
+		if ids[id] || inputs[kind+given] {
+			t.Errorf("%s: id or input twice", id)
+		}
+		ids[id], inputs[kind+given] = true, true
+		if reason == "" {
+			t.Errorf("%s: no reason", id)
+		}
+		switch known {
+		case "read":
+			read[source]++
+			if _, ok := ticket.Lookup(source); !ok {
+				t.Errorf("%s: unknown source %q", id, source)
+			}
+		case "practice", "computed":
+			if source != "" {
+				t.Errorf("%s: %s has a source", id, known)
+			}
+		default:
+			t.Errorf("%s: known %q", id, known)
+		}
+		t.Run(id, func(t *testing.T) {
+			if kind == "dart" {
+				bookDart(t, bookPairs(t, given), bookPairs(t, want), reason)
+				return
+			}
+			bookSeam(t, kind, bookPairs(t, given), bookPairs(t, want), reason)
+		})
+	}
+	total := 0
+	for _, n := range read {
+		total += n
+	}
+	if total < 14 || len(read) < 3 {
+		t.Errorf("%d rows read in %d sources", total, len(read))
+	}
+}
+
+func bookSeam(t *testing.T, kind string, given, want []bookPair, reason string) {
+	var s seam.Spec
+	if err := s.Kind.UnmarshalText([]byte(kind)); err != nil {
+		t.Fatal(err)
+	}
+	fields := map[string]*units.Length{
+		"drafted": &s.Drafted, "draftedunder": &s.DraftedUnder, "cut": &s.Cut, "cutunder": &s.CutUnder,
+		"first": &s.First, "second": &s.Second, "take": &s.Take, "trim": &s.Trim, "thickness": &s.Thickness,
+	}
+	for _, g := range given {
+		to, ok := fields[g.name]
+		if !ok {
+			t.Fatalf("no field %q", g.name)
+		}
+		*to = bookLength(t, g.value)
+	}
+	p, err := s.Plan()
+	if want[0].name == "fault" {
+		var fs ticket.Faults
+		if !errors.As(err, &fs) || fs[0].Path != want[0].value {
+			t.Errorf("got %v, want a fault of %s (%s)", err, want[0].value, reason)
+		}
+		return
+	}
+	if err != nil {
+		t.Fatalf("%v (%s)", err, reason)
+	}
+	sh := p.Sheet()
+	if err := sh.Check(); err != nil {
+		t.Error(err)
+	}
+	s = p.Spec // so that fields points to the solved spec
+	for name, l := range map[string]units.Length{
+		"finished": p.Finished, "gain": p.Gain, "drift": p.Upper.Drift, "driftunder": p.Under.Drift, "turned": p.Turned,
+		"stripsingle": p.StripSingle, "stripdouble": p.StripDouble, "stripdoublewide": p.StripDoubleWide,
+	} {
+		fields[name] = &l
+	}
+	for _, l := range sh.Lines {
+		if n, ok := l.Result.Near().Exact(); ok && l.Label == "the test swatch measures across" {
+			fields["swatch"] = &n
+		}
+	}
+	for _, w := range want {
+		switch w.name {
+		case "plies":
+			if got := ticket.Of(p.Plies).String(); got != w.value {
+				t.Errorf("plies %s, want %s (%s)", got, w.value, reason)
+			}
+		case "raw":
+			if p.Raw != (w.value == "true") {
+				t.Errorf("raw %v, want %s (%s)", p.Raw, w.value, reason)
+			}
+		default:
+			got, ok := fields[w.name]
+			if !ok {
+				t.Fatalf("no figure %q", w.name)
+			}
+			if *got != bookLength(t, w.value) {
+				t.Errorf("%s %v, want %s (%s)", w.name, *got, w.value, reason)
+			}
+		}
+	}
+}
+
+func bookDart(t *testing.T, given, want []bookPair, reason string) {
+	var d seam.Dart
+	fields := map[string]*units.Length{
+		"length": &d.Length, "leg": &d.Leg, "width": &d.Width, "allowance": &d.Allowance, "stop": &d.Stop, "trim": &d.Trim,
+	}
+	for _, g := range given {
+		to, ok := fields[g.name]
+		if !ok {
+			t.Fatalf("no field %q", g.name)
+		}
+		*to = bookLength(t, g.value)
+	}
+	p, err := d.Plan()
+	if err != nil {
+		t.Fatalf("%v (%s)", err, reason)
+	}
+	if err := p.Sheet().Check(); err != nil {
+		t.Error(err)
+	}
+	edge := units.Near{}
+	if c, ok := p.Centre.Exact(); ok {
+		if edge, err = p.Across(c); err != nil {
+			t.Fatal(err)
+		}
+	}
+	figures := map[string]units.Near{
+		"leg": p.Leg, "centre": p.Centre, "sewn": p.Sewn, "atseam": p.AtSeam, "half": p.Half, "atedge": edge,
+	}
+	for _, w := range want {
+		n, ok := figures[w.name]
+		if !ok {
+			t.Fatalf("no figure %q", w.name)
+		}
+		wanted := bookLength(t, w.value)
+		got, exact := n.Exact()
+		if !exact { // printed to four places of its unit
+			step := units.Inch.Frac(1, 10_000)
+			if strings.HasSuffix(w.value, "cm") {
+				step = units.Centimetre.Frac(1, 10_000)
+			}
+			if got, _, err = n.Round(step, units.HalfAway); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if got != wanted {
+			t.Errorf("%s %v, want %s (%s)", w.name, n, w.value, reason)
+		}
+	}
+}

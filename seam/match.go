@@ -1,0 +1,266 @@
+package seam
+
+import (
+	"cmp"
+	"fmt"
+	"strings"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Fit is how an edge goes onto its partner.
+type Fit uint8
+
+// The fits. An edge that is shorter than its partner is a mismatch, never ease.
+const (
+	NoFit    Fit = iota // not worked out
+	Fits                // the two are equally long
+	Eases               // the long edge is longer, within the limit of ease
+	Gathers             // the long edge is longer, within the limit of gathers
+	Mismatch            // the long edge is shorter than its partner, or longer than the limits allow
+)
+
+var fitNames = [...]string{NoFit: "none", Fits: "fits", Eases: "eases", Gathers: "gathers", Mismatch: "mismatch"}
+
+// String is the fit's name, as in eases; none for [NoFit].
+func (f Fit) String() string {
+	if int(f) < len(fitNames) {
+		return fitNames[f]
+	}
+	return fmt.Sprintf("Fit(%d)", uint8(f))
+}
+
+// MarshalText is the fit's name, empty for [NoFit]. A value that is no fit is a
+// fault.
+func (f Fit) MarshalText() ([]byte, error) { return writeName("Fit", fitNames[:], int(f)) }
+
+// UnmarshalText takes a fit's name. Empty text is [NoFit].
+func (f *Fit) UnmarshalText(text []byte) error {
+	i, err := readName("Fit", fitNames[:], text)
+	if err == nil {
+		*f = Fit(i)
+	}
+	return err
+}
+
+// Verdicts yields every [Fit], [NoFit] excepted.
+func Verdicts(yield func(Fit) bool) {
+	for f := Fits; int(f) < len(fitNames); f++ {
+		if !yield(f) {
+			return
+		}
+	}
+}
+
+// writeName is the text of an enumeration whose zero is not given.
+func writeName(path string, names []string, i int) ([]byte, error) {
+	switch {
+	case i == 0:
+		return nil, nil
+	case i >= len(names):
+		return nil, &ticket.Fault{Path: path, Got: fmt.Sprint(i), Limit: "one of " + strings.Join(names[1:], ", "), Err: ticket.ErrUnknown}
+	}
+	return []byte(names[i]), nil
+}
+
+// readName finds the name of an enumeration; empty text is its zero.
+func readName(path string, names []string, text []byte) (int, error) {
+	if len(text) == 0 {
+		return 0, nil
+	}
+	for i, n := range names[1:] {
+		if n == string(text) {
+			return i + 1, nil
+		}
+	}
+	got := fmt.Sprintf("%q", text[:min(len(text), ticket.MaxName)])
+	return 0, &ticket.Fault{Path: path, Got: got, Limit: "one of " + strings.Join(names[1:], ", "), Err: ticket.ErrUnknown}
+}
+
+// A Match sets two edges against each other that must be sewn together, such as
+// the top of a sleeve into an armhole. An edge with several partners needs a
+// Match with each.
+//
+// How much ease or gathering is right is the caller's to say: the limits are
+// shares of Short as sewn.
+type Match struct {
+	Long       Edge        // the edge that may be the longer: it is eased or gathered; Name defaults to "long edge"
+	Short      Edge        // the edge it goes onto; Name defaults to "short edge"
+	MaxEase    units.Ratio // most that Long may be longer, as a share of Short, and be eased in; zero: the difference that the pattern drew
+	MaxGathers units.Ratio // most that Long may be longer, as a share of Short, and be gathered; zero: it is not gathered
+}
+
+// A MatchPlan is how two edges go together. Differences are Long less Short.
+type MatchPlan struct {
+	Spec        Match         // as solved; MaxEase stays zero where it was, since the pattern's difference then is the limit
+	Assumed     ticket.Fields // what a default filled; a field of Takes is named once for all of them
+	Long, Short EdgePlan      // each edge by itself
+	Drafted     units.Near    // the difference that the pattern drew: ease or fullness on purpose
+	Sewn        units.Near    // the difference as sewn
+	Change      units.Near    // Sewn less Drafted
+	Limit       units.Near    // most that Sewn may be and still be eased in
+	Fit         Fit
+}
+
+// matchWork is a match with its lengths before they are enclosed.
+type matchWork struct {
+	long, short   edgeWork
+	drafted, sewn sum
+	limit         sum
+	fit           Fit
+}
+
+// Plan works out both edges and judges the fit. The faults are [ticket.Faults];
+// where a comparison of slanted crossings passes the limit of work, it is a
+// fault with [units.ErrBound].
+func (m Match) Plan() (MatchPlan, error) {
+	assumed, w, err := m.solve()
+	if err != nil {
+		return MatchPlan{}, err
+	}
+	p := w.plan(w.long.plan(), w.short.plan(), m.MaxEase, m.MaxGathers)
+	p.Assumed = assumed.list()
+	return p, nil
+}
+
+// solve works out both edges; their takes share one piece of memory.
+func (m Match) solve() (matchFields, matchWork, error) {
+	var a ticket.Audit
+	var set matchFields
+	if m.Long.Name == "" {
+		m.Long.Name, set = "long edge", set|longName
+	}
+	if m.Short.Name == "" {
+		m.Short.Name, set = "short edge", set|shortName
+	}
+	space := make([]Take, 0, min(len(m.Long.Takes), MaxTakes)+min(len(m.Short.Takes), MaxTakes))
+	long, err := m.Long.work(space)
+	if err != nil {
+		a.Include("Long", err)
+	} else {
+		space = space[:len(long.spec.Takes)]
+	}
+	short, err := m.Short.work(space)
+	if err != nil {
+		a.Include("Short", err)
+	}
+	if m.Long.Name == m.Short.Name {
+		a.Fault("Short.Name", fmt.Sprintf("%.*q", ticket.MaxName, m.Short.Name), "a name other than Long has", ticket.ErrConflict)
+	}
+	limits(&a, m.MaxEase, m.MaxGathers)
+	if a.Failed() {
+		return 0, matchWork{}, a.Err()
+	}
+	set |= matchFields(long.assumed)<<longShift | matchFields(short.assumed)<<shortShift
+	if m.MaxEase.IsZero() {
+		set |= maxEase
+	}
+	w, err := compare(&long, &short, m.MaxEase, m.MaxGathers)
+	if err != nil {
+		a.Fault("Long", "", "amounts of fewer places", err)
+	}
+	return set, w, a.Err()
+}
+
+// limits checks the limits of ease and gathers.
+func limits(a *ticket.Audit, ease, gathers units.Ratio) {
+	if ease.Sign() < 0 {
+		a.Fault("MaxEase", ease.String(), "0 or more", ticket.ErrSign)
+	}
+	switch {
+	case gathers.Sign() < 0:
+		a.Fault("MaxGathers", gathers.String(), "0 or more", ticket.ErrSign)
+	case gathers.Sign() > 0 && gathers.Less(ease):
+		a.Fault("MaxGathers", gathers.String(), "at least "+ease.String()+" (MaxEase)", ticket.ErrConflict)
+	}
+}
+
+// compare judges the fit of two edges.
+func compare(long, short *edgeWork, ease, gathers units.Ratio) (matchWork, error) {
+	w := matchWork{
+		long:    *long,
+		short:   *short,
+		drafted: long.drafted.sub(short.drafted),
+		sewn:    long.sewn.sub(short.sewn),
+		fit:     Mismatch,
+	}
+	drawn, err1 := w.drafted.sign()
+	switch {
+	case !ease.IsZero():
+		w.limit = short.sewn.scale(ease)
+	case drawn > 0:
+		w.limit = w.drafted
+	}
+	sign, err2 := w.sewn.sign()
+	over, err3 := w.sewn.sub(w.limit).sign()
+	full, err4 := 1, error(nil)
+	if !gathers.IsZero() {
+		full, err4 = w.sewn.sub(short.sewn.scale(gathers)).sign()
+	}
+	switch {
+	case sign == 0:
+		w.fit = Fits
+	case sign > 0 && over <= 0:
+		w.fit = Eases
+	case sign > 0 && full <= 0:
+		w.fit = Gathers
+	}
+	return w, cmp.Or(err1, err2, err3, err4)
+}
+
+// change is the difference beyond what the pattern drew.
+func (w matchWork) change() sum { return w.sewn.sub(w.drafted) }
+
+func (w matchWork) plan(long, short EdgePlan, ease, gathers units.Ratio) MatchPlan {
+	return MatchPlan{
+		Spec:    Match{long.Spec, short.Spec, ease, gathers},
+		Long:    long,
+		Short:   short,
+		Drafted: w.drafted.near(),
+		Sewn:    w.sewn.near(),
+		Change:  w.change().near(),
+		Limit:   w.limit.near(),
+		Fit:     w.fit,
+	}
+}
+
+// matchFields is a set of what was assumed of a match, in the order of its
+// fields.
+type matchFields uint16
+
+const (
+	longName   matchFields = 1
+	longShift              = 1
+	shortName  matchFields = 1 << (longShift + len(edgeFieldNames))
+	shortShift             = longShift + len(edgeFieldNames) + 1
+	maxEase    matchFields = 1 << (shortShift + len(edgeFieldNames))
+)
+
+// list names the fields of f in one allocation.
+func (f matchFields) list() ticket.Fields {
+	if f == 0 {
+		return ""
+	}
+	var space [192]byte
+	b := space[:0]
+	put := func(bit matchFields, of, name string) {
+		if f&bit == 0 {
+			return
+		}
+		if len(b) > 0 {
+			b = append(b, ' ')
+		}
+		b = append(append(b, of...), name...)
+	}
+	put(longName, "Long.", "Name")
+	for i, n := range edgeFieldNames {
+		put(1<<(longShift+i), "Long.", n)
+	}
+	put(shortName, "Short.", "Name")
+	for i, n := range edgeFieldNames {
+		put(1<<(shortShift+i), "Short.", n)
+	}
+	put(maxEase, "", "MaxEase")
+	return ticket.Fields(b)
+}

@@ -1,0 +1,539 @@
+package seam
+
+import (
+	"cmp"
+	"fmt"
+	"iter"
+	"slices"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// MaxTries is the most changes that one search for remedies tries. Changes of
+// seams that cross a mismatched edge are tried first, in the order of the seams.
+const MaxTries = 600
+
+// An Act is what a [Remedy] does.
+type Act uint8
+
+// The acts.
+const (
+	NoAct       Act = iota
+	ChangePass      // sew the seam with passes that take what was cut, so that nothing drifts
+	CutDrift        // cut both plies of the seam to what it takes before sewing it, and sew it as meant
+	SewPartner      // sew the partner's own crossing seam so that the partner drifts too
+	IntoEase        // change nothing: the limit of ease takes the difference in
+	IntoGathers     // change nothing: the limit of gathers takes the difference in
+)
+
+var actNames = [...]string{
+	NoAct: "none", ChangePass: "change-pass", CutDrift: "cut-drift", SewPartner: "sew-partner",
+	IntoEase: "into-ease", IntoGathers: "into-gathers",
+}
+
+// String is the act's name, as in cut-drift; none for [NoAct].
+func (a Act) String() string {
+	if int(a) < len(actNames) {
+		return actNames[a]
+	}
+	return fmt.Sprintf("Act(%d)", uint8(a))
+}
+
+// MarshalText is the act's name, empty for [NoAct]. A value that is no act is a
+// fault.
+func (a Act) MarshalText() ([]byte, error) { return writeName("Act", actNames[:], int(a)) }
+
+// UnmarshalText takes an act's name. Empty text is [NoAct].
+func (a *Act) UnmarshalText(text []byte) error {
+	i, err := readName("Act", actNames[:], text)
+	if err == nil {
+		*a = Act(i)
+	}
+	return err
+}
+
+// Acts yields every [Act], [NoAct] excepted.
+func Acts(yield func(Act) bool) {
+	for a := ChangePass; int(a) < len(actNames); a++ {
+		if !yield(a) {
+			return
+		}
+	}
+}
+
+// A Remedy is one change that can be carried out, and what it comes to: its
+// counts are found by working out the whole anew with the change made. It is
+// comparable.
+type Remedy struct {
+	Act    Act
+	Edge   string     // the edge in question: the first mismatched one that the seam crosses; for IntoEase and IntoGathers the long one
+	Seam   string     // the seam that is changed; empty for IntoEase and IntoGathers
+	Spec   Spec       // how that seam is then sewn; from a [Match], which knows no kinds, Drafted, Cut and Take only
+	Left   units.Near // the greatest difference, beyond what the pattern drew and without sign, that stays in the pairs which the seam touches
+	Mends  int        // pairs that were mismatched and no longer are
+	Breaks int        // pairs that were not mismatched and now are
+	Cuts   int        // cut edges to be trimmed: the plies of the seam, as often as it crosses the edge that it crosses most often
+}
+
+// Apply is a copy of a with the remedy carried out. It fails as
+// [Assembly.With] does, and for a remedy without an Act.
+func (r Remedy) Apply(a Assembly) (Assembly, error) {
+	switch r.Act {
+	case ChangePass, CutDrift, SewPartner:
+		return a.With(r.Seam, r.Spec)
+	case IntoEase, IntoGathers:
+		return a.clone(), nil
+	}
+	return Assembly{}, r.noAct()
+}
+
+func (r Remedy) noAct() error {
+	return ticket.Faults{{Path: "Act", Got: r.Act.String(), Limit: "one of the acts", Err: ticket.ErrUnknown}}
+}
+
+// ranked puts the remedies in order: most pairs mended, fewest left mismatched,
+// then those that leave the passes as they were meant before those that change
+// them, fewest cuts, least left over; and else as found.
+func ranked(rs []Remedy) []Remedy {
+	keeps := func(r Remedy) int {
+		switch r.Act {
+		case CutDrift:
+			return 0
+		case ChangePass, SewPartner:
+			return 1
+		}
+		return 2
+	}
+	slices.SortStableFunc(rs, func(r, s Remedy) int {
+		return cmp.Or(
+			cmp.Compare(s.Mends, r.Mends),
+			cmp.Compare(r.Breaks, s.Breaks),
+			cmp.Compare(keeps(r), keeps(s)),
+			cmp.Compare(r.Cuts, s.Cuts),
+			r.Left.Mid().Cmp(s.Left.Mid()),
+		)
+	})
+	return rs
+}
+
+// Remedies are the single changes that mend at least one mismatched pair, the
+// best first: the most pairs mended by the one change, then the fewest left
+// mismatched, then cutting before changing a pass, then the fewest cuts. After
+// them stand the pairs that have moved away from what the pattern drew but stay
+// within their limits. There are none where nothing has moved, and none that
+// the kind of seam does not allow.
+//
+// It fails as [Assembly.Plan] does.
+func (a Assembly) Remedies() ([]Remedy, error) {
+	f, err := a.frame()
+	if err != nil {
+		return nil, err
+	}
+	_, pairs, err := f.measure()
+	if err != nil {
+		return nil, err
+	}
+	s := search{frame: f, now: pairs}
+	for j := range f.seams {
+		s.own(j)
+	}
+	for i := range pairs {
+		if pairs[i].fit == Mismatch {
+			s.partner(i)
+		}
+	}
+	for _, w := range pairs {
+		if r, ok := w.within(); ok {
+			s.found = append(s.found, r)
+		}
+	}
+	return ranked(s.found), nil
+}
+
+// within is the remedy of a pair that has moved and stays within its limits.
+func (w matchWork) within() (Remedy, bool) {
+	r := Remedy{Edge: w.long.spec.Name}
+	switch w.fit {
+	case Eases:
+		r.Act = IntoEase
+	case Gathers:
+		r.Act = IntoGathers
+	default:
+		return r, false
+	}
+	left, err := w.change().without()
+	r.Left = left.near()
+	return r, err == nil && !r.Left.IsZero()
+}
+
+// A search tries changes of one seam at a time.
+type search struct {
+	*frame
+	now   []matchWork // the pairs before any change
+	tries int
+	found []Remedy
+}
+
+// crosses is how many plies of an edge a seam crosses.
+func (f *frame) crosses(edge, seam int) (plies int) {
+	for k, j := range f.edges[edge].seams {
+		if j == seam {
+			x := f.spec.Edges[edge].Crossings[k]
+			plies += x.Times * x.Plies
+		}
+	}
+	return plies
+}
+
+// touches reports whether the length of an edge hangs on a seam.
+func (f *frame) touches(edge, seam int) bool {
+	return f.edges[edge].own == seam && !f.spec.Edges[edge].Turn.IsZero() || f.crosses(edge, seam) > 0
+}
+
+// own tries what can be done to a seam that has drifted and crosses an edge of
+// a mismatched pair.
+func (s *search) own(j int) {
+	p, given := s.seams[j], s.spec.Seams[j].Spec
+	if p.Upper.Drift.IsZero() && p.Under.Drift.IsZero() {
+		return
+	}
+	edge := -1
+	for i, w := range s.now {
+		if w.fit != Mismatch {
+			continue
+		}
+		for _, e := range s.pairs[i] {
+			if edge < 0 && s.touches(e, j) {
+				edge = e
+			}
+		}
+	}
+	if edge < 0 {
+		return
+	}
+	cut := given
+	cut.First, cut.Second, cut.Take = p.Spec.First, p.Spec.Second, units.Length{}
+	cut.Cut, cut.CutUnder = p.Upper.Taken, p.Under.Taken
+	s.try(CutDrift, edge, j, cut)
+	// Unequal plies drift by as much again the other way.
+	take := p.Upper.Cut.Add(p.Under.Cut).DivInt(2)
+	if spec, ok := withTake(given, p, take); ok {
+		s.try(ChangePass, edge, j, spec)
+	}
+}
+
+// partner tries the seams of the edge that has moved less, and of that edge
+// alone, so that it moves as its partner did, or at least comes out as long.
+func (s *search) partner(i int) {
+	w, at := s.now[i], s.pairs[i]
+	targets, ok := w.targets()
+	if !ok {
+		return
+	}
+	for side, e := range at {
+		if !w.follows(side) {
+			continue
+		}
+		for j, p := range s.seams {
+			if !s.touches(e, j) || s.touches(at[1-side], j) || p.Upper.Taken != p.Under.Taken {
+				continue
+			}
+			per, ok := s.share(e, j)
+			if !ok || per.IsZero() {
+				continue
+			}
+			if side == 1 {
+				per = per.Neg()
+			}
+			for _, want := range targets {
+				take := p.Upper.Taken.Sub(want.Sub(w.sewn.exact).Unscale(per))
+				if spec, ok := withTake(s.spec.Seams[j].Spec, p, take); ok {
+					s.try(SewPartner, e, j, spec)
+				}
+			}
+		}
+	}
+}
+
+// targets are the differences to aim at: the one that the pattern drew, and
+// none. They are exact only where the differences are.
+func (w matchWork) targets() (to [2]units.Length, ok bool) {
+	to[0] = w.drafted.exact.Max(units.Length{})
+	return to, w.drafted.isExact() && w.sewn.isExact()
+}
+
+// follows reports whether an edge of the pair, 0 the long and 1 the short, has
+// moved no more than the other.
+func (w matchWork) follows(side int) bool {
+	long, err1 := w.long.sewn.sub(w.long.drafted).without()
+	short, err2 := w.short.sewn.sub(w.short.drafted).without()
+	if side == 1 {
+		long, short = short, long
+	}
+	sign, err3 := long.sub(short).sign()
+	return err1 == nil && err2 == nil && err3 == nil && sign <= 0
+}
+
+// share is by how much an edge grows for each unit of drift per ply of a seam,
+// where that is exact.
+func (f *frame) share(edge, seam int) (r units.Ratio, ok bool) {
+	for k, j := range f.edges[edge].seams {
+		if j != seam {
+			continue
+		}
+		if f.edges[edge].slopes[k].root != 1 {
+			return r, false
+		}
+		x := f.spec.Edges[edge].Crossings[k]
+		r = r.Add(f.edges[edge].slopes[k].times.Mul(units.RatioOf(int64(x.Times*x.Plies), 1)))
+	}
+	if f.edges[edge].own == seam {
+		r = r.Add(f.spec.Edges[edge].Turn)
+	}
+	return r, true
+}
+
+// withTake is a seam sewn by s, whose plan is p, made to take so much from each
+// ply. Of two passes a wider take widens the first, so that the ridge stays, and
+// a narrower one narrows the second, so that enough is caught; where the kind
+// does not allow that, the other, or halves.
+func withTake(s Spec, p Plan, take units.Length) (Spec, bool) {
+	if take.Sign() <= 0 {
+		return s, false
+	}
+	type passes [2]units.Length
+	first, second := p.Spec.First, p.Spec.Second
+	list := []passes{{take, s.Second}, {take}}
+	if s.Kind == French {
+		list = []passes{{take.Sub(second), second}, {first, take.Sub(first)}, {take.DivInt(2), take.DivInt(2)}}
+		if take.Less(p.Upper.Taken) {
+			list[0], list[1] = list[1], list[0]
+		}
+	}
+	s.Take = units.Length{}
+	for _, one := range list {
+		s.First, s.Second = one[0], one[1]
+		if s.First.Sign() <= 0 || s.Second.Sign() < 0 || s.Kind == French && s.Second.IsZero() {
+			continue
+		}
+		for _, trim := range [...]units.Length{s.Trim, {}} {
+			t := s
+			t.Trim = trim
+			if q, err := t.Plan(); err == nil && q.Upper.Taken == take && q.Under.Taken == take {
+				return t, true
+			}
+		}
+	}
+	return s, false
+}
+
+// try works out the whole assembly with one seam changed, and keeps the change
+// if it mends a pair.
+func (s *search) try(act Act, edge, j int, spec Spec) {
+	name := s.spec.Seams[j].Name
+	if s.tries >= MaxTries || slices.ContainsFunc(s.found, func(r Remedy) bool { return r.Seam == name && r.Spec == spec }) {
+		return
+	}
+	s.tries++
+	plan, err := spec.Plan()
+	if err != nil {
+		return
+	}
+	f := *s.frame
+	f.seams = slices.Clone(s.seams)
+	f.seams[j] = plan
+	_, pairs, err := f.measure()
+	if err != nil {
+		return
+	}
+	r := Remedy{Act: act, Edge: s.spec.Edges[edge].Name, Seam: name, Spec: spec}
+	var most sum
+	for i, w := range pairs {
+		switch was := s.now[i].fit; {
+		case was == Mismatch && w.fit != Mismatch:
+			r.Mends++
+		case was != Mismatch && w.fit == Mismatch:
+			r.Breaks++
+		}
+		if s.touches(s.pairs[i][0], j) || s.touches(s.pairs[i][1], j) {
+			left, err1 := w.change().without()
+			more, err2 := left.sub(most).sign()
+			if err1 != nil || err2 != nil {
+				return
+			}
+			if more > 0 {
+				most = left
+			}
+		}
+	}
+	r.Left = most.near()
+	if act == CutDrift {
+		r.Cuts = 2
+		for e := range s.edges {
+			r.Cuts = max(r.Cuts, s.crosses(e, j))
+		}
+	}
+	if r.Mends > 0 {
+		s.found = append(s.found, r)
+	}
+}
+
+// ApplyMatch is a copy of m with the remedy carried out on the takes of the seam
+// Seam of the edge Edge. It fails where m has no such takes.
+func (r Remedy) ApplyMatch(m Match) (Match, error) {
+	m.Long.Takes, m.Short.Takes = slices.Clone(m.Long.Takes), slices.Clone(m.Short.Takes)
+	switch r.Act {
+	case ChangePass, CutDrift, SewPartner:
+	case IntoEase, IntoGathers:
+		return m, nil
+	default:
+		return Match{}, r.noAct()
+	}
+	var takes []Take
+	switch r.Edge {
+	case cmp.Or(m.Long.Name, "long edge"):
+		takes = m.Long.Takes
+	case cmp.Or(m.Short.Name, "short edge"):
+		takes = m.Short.Takes
+	default:
+		return Match{}, ticket.Faults{{Path: "Edge", Got: quote(r.Edge), Limit: "the name of an edge", Err: ticket.ErrUnknown}}
+	}
+	found := false
+	for i, t := range takes {
+		if t.Name != r.Seam {
+			continue
+		}
+		found = true
+		t.fill()
+		if r.Act == CutDrift {
+			t.Cut = t.Taken
+		} else {
+			t.Taken = r.Spec.Take
+		}
+		takes[i] = t
+	}
+	if !found {
+		return Match{}, ticket.Faults{{Path: "Seam", Got: quote(r.Seam), Limit: "the name of a seam that crosses the edge", Err: ticket.ErrUnknown}}
+	}
+	return m, nil
+}
+
+// Remedies yields what mends the match, in the order of [Assembly.Remedies]:
+// each seam that crosses an edge and has drifted cut to its take, or sewn to
+// what was cut, and the seams of the edge that moved less sewn so that it moves
+// too. An [Assembly] knows what else a change does, and what the kinds of seam
+// allow; a Match does not. A fault of m is yielded alone.
+func (m Match) Remedies() iter.Seq2[Remedy, error] {
+	return func(yield func(Remedy, error) bool) {
+		_, w, err := m.solve()
+		if err != nil {
+			yield(Remedy{}, err)
+			return
+		}
+		for _, r := range ranked(m.remedies(w)) {
+			if !yield(r, nil) {
+				return
+			}
+		}
+	}
+}
+
+func (m Match) remedies(w matchWork) (found []Remedy) {
+	if r, ok := w.within(); ok {
+		return []Remedy{r}
+	}
+	if w.fit != Mismatch {
+		return nil
+	}
+	try := func(act Act, edge Edge, t Take) {
+		r := Remedy{Act: act, Edge: edge.Name, Seam: t.Name, Spec: Spec{Drafted: t.Drafted, Cut: t.Cut, Take: t.Taken}, Mends: 1}
+		changed, err := r.ApplyMatch(m)
+		if err != nil {
+			return
+		}
+		_, q, err := changed.solve()
+		if err != nil || q.fit == Mismatch {
+			return
+		}
+		left, err := q.change().without()
+		if err != nil {
+			return
+		}
+		r.Left = left.near()
+		if act == CutDrift {
+			for _, o := range edge.Takes {
+				if o.Name == t.Name {
+					r.Cuts += o.Plies
+				}
+			}
+		}
+		if !slices.ContainsFunc(found, func(o Remedy) bool { o.Act = act; return o == r }) {
+			found = append(found, r)
+		}
+	}
+	targets, exact := w.targets()
+	for side, e := range [...]Edge{w.long.spec, w.short.spec} {
+		var names []string
+		for _, t := range e.Takes {
+			if slices.Contains(names, t.Name) {
+				continue
+			}
+			names = append(names, t.Name)
+			g := e.together(t.Name)
+			if g.drifts {
+				c := t
+				c.Cut = c.Taken
+				try(CutDrift, e, c)
+				c = t
+				c.Taken = g.cut
+				try(ChangePass, e, c)
+			}
+			per := g.share
+			if side == 1 {
+				per = per.Neg()
+			}
+			if !exact || !g.exact || !w.follows(side) {
+				continue
+			}
+			for _, want := range targets {
+				c := t
+				if c.Taken = t.Taken.Sub(want.Sub(w.sewn.exact).Unscale(per)); c.Taken.Sign() > 0 {
+					try(SewPartner, e, c)
+				}
+			}
+		}
+	}
+	return found
+}
+
+// group is the takes of one name on an edge.
+type group struct {
+	drifts bool
+	cut    units.Length // what each ply must lose for the edge to stay as drafted
+	share  units.Ratio  // growth of the edge for each unit of drift per ply
+	exact  bool         // whether share is exact, and all takes take alike
+}
+
+func (e Edge) together(name string) group {
+	g := group{exact: true}
+	plies := int64(0)
+	var taken units.Length
+	for _, t := range e.Takes {
+		if t.Name != name {
+			continue
+		}
+		if plies == 0 {
+			taken = t.Taken
+		}
+		s, _ := slopeOf(t.Slant)
+		g.exact = g.exact && s.root == 1 && t.Taken == taken
+		n := int64(t.Plies)
+		g.share = g.share.Add(s.times.Mul(units.RatioOf(n, 1)))
+		g.cut = g.cut.Add(t.Cut.MulInt(n))
+		g.drifts = g.drifts || !t.Drift().IsZero()
+		plies += n
+	}
+	g.cut = g.cut.DivInt(plies)
+	return g
+}

@@ -1,0 +1,189 @@
+package seam
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// Sheet is the plan as work: the working, every stage with its guide, trim,
+// pressing and check, the cautions and the sources.
+func (p Plan) Sheet() ticket.Sheet {
+	sh := ticket.Sheet{
+		Title:    p.Spec.Kind.title(),
+		Assumed:  p.Assumed,
+		Steps:    make([]ticket.Step, 0, 10),
+		Lines:    make([]ticket.Line, 0, 10),
+		Cautions: make([]ticket.Caution, 0, 6),
+		Sources:  make([]ticket.Cite, 0, 12),
+	}
+	if !p.Spec.Kind.Valid() {
+		return sh // the plan of no seam has nothing to say
+	}
+	p.working(&sh)
+	p.cutting(&sh)
+	p.swatch(&sh)
+	sh.Cautions = append(sh.Cautions, ticket.CutCare(), ticket.IronCare())
+	p.smaller(&sh)
+	p.cites(&sh)
+	switch p.Spec.Kind {
+	case French:
+		p.frenchSheet(&sh)
+	case FlatFelled:
+		p.felledSheet(&sh)
+	case Bound:
+		p.boundSheet(&sh)
+	default:
+		p.plainSheet(&sh)
+	}
+	return sh
+}
+
+func (k Kind) title() string {
+	switch k {
+	case Plain:
+		return "Plain seam"
+	case French:
+		return "French seam"
+	case FlatFelled:
+		return "Flat-felled seam"
+	case Bound:
+		return "Bound seam"
+	}
+	return "No seam"
+}
+
+// line is one sum of lengths, each term but the first with its own sign.
+func line(label string, result units.Length, terms ...ticket.Term) ticket.Line {
+	return ticket.Line{Label: label, Result: ticket.Long(result), Terms: terms}
+}
+
+func plus(l units.Length, name string) ticket.Term {
+	return ticket.Term{Op: ticket.Plus, Amount: ticket.Long(l), Name: name}
+}
+
+func minus(l units.Length, name string) ticket.Term {
+	return ticket.Term{Op: ticket.Minus, Amount: ticket.Long(l), Name: name}
+}
+
+func times(n int) ticket.Term { return ticket.Term{Op: ticket.By, Amount: ticket.Of(n)} }
+
+// working is the sum that every seam has.
+func (p Plan) working(sh *ticket.Sheet) {
+	s := p.Spec
+	if s.Kind == French {
+		sh.Lines = append(sh.Lines, line("taken from each ply", s.Take, plus(s.First, "first pass"), plus(s.Second, "second pass")))
+	} else {
+		sh.Lines = append(sh.Lines, line("taken from each ply", s.Take, plus(s.First, "from the raw edge to the seam")))
+	}
+	sh.Lines = append(sh.Lines,
+		line("drift of the upper ply", p.Upper.Drift, plus(s.Cut, "cut"), minus(s.Take, "taken")),
+		line("drift of the under ply", p.Under.Drift, plus(s.CutUnder, "cut"), minus(s.Take, "taken")),
+		line("an edge crossed square comes out longer by", p.Gain, plus(p.Upper.Drift, "upper"), plus(p.Under.Drift, "under")))
+	if s.Cut != s.CutUnder {
+		wide, narrow := s.Cut.Max(s.CutUnder), s.Cut.Min(s.CutUnder)
+		sh.Lines = append(sh.Lines, line("the drafted lines lie apart by", wide.Sub(narrow), plus(wide, "wider allowance"), minus(narrow, "narrower allowance")))
+	}
+}
+
+// cutting is what is done to the raw edges before the first pass.
+func (p Plan) cutting(sh *ticket.Sheet) {
+	s := p.Spec
+	const from = "the drafted stitching line"
+	upper, under := s.Cut.Less(s.Drafted), s.CutUnder.Less(s.DraftedUnder)
+	switch {
+	case upper && under && s.Cut == s.CutUnder:
+		sh.Steps = append(sh.Steps, ticket.Step{Do: "Cut both plies to the narrower allowance", At: ticket.Long(s.Cut), From: from})
+	default:
+		if upper {
+			sh.Steps = append(sh.Steps, ticket.Step{Do: "Cut the upper ply to the narrower allowance", At: ticket.Long(s.Cut), From: from})
+		}
+		if under {
+			sh.Steps = append(sh.Steps, ticket.Step{Do: "Cut the under ply to the narrower allowance", At: ticket.Long(s.CutUnder), From: from})
+		}
+	}
+	if s.Cut != s.CutUnder {
+		sh.Steps = append(sh.Steps, ticket.Step{
+			Do: "Trim both plies to one allowance before the first row, if their drafted lines are to meet",
+			At: ticket.Long(s.Cut.Min(s.CutUnder)), From: from,
+			Note: "the figures here are for plies left as cut: the raw edges meet and the drafted lines do not. Once trimmed, plan again with that allowance as cut",
+		})
+	}
+}
+
+// swatch is the test before the garment: two pieces seamed as planned.
+func (p Plan) swatch(sh *ticket.Sheet) {
+	take := p.Spec.Take
+	piece := units.Inch.Of(6).Max(take.MulInt(4))
+	want := piece.Sub(take).MulInt(2)
+	mend := "move the guide of the row by half of what it is out: wider where the swatch is too wide, narrower where it is too narrow"
+	if p.Spec.Kind == French {
+		mend = "move the guide of the second pass by half of what it is out: wider where the swatch is too wide, narrower where it is too narrow"
+	}
+	sh.Lines = append(sh.Lines, line("the test swatch measures across", want,
+		plus(piece, "one piece"), plus(piece, "the other"), minus(take, "taken from the one"), minus(take, "taken from the other")))
+	sh.Steps = append(sh.Steps, ticket.Step{
+		Do: "Cut two test pieces of the same cloth, and seam them as below", At: ticket.Long(piece), From: "side to side",
+		Check: ticket.Check{
+			What: "across the seamed swatch, square to the seam", Want: ticket.Long(want), Give: ticket.Long(straightness()),
+			Mend: mend,
+		},
+	})
+}
+
+// first is the row that every seam begins with.
+func (p Plan) first(do string, sides ticket.Sides) ticket.Step {
+	st := ticket.Step{Do: do, Together: sides, At: ticket.Long(p.Spec.First), From: "the raw edge"}
+	if !snip().Less(p.Spec.First) {
+		st.Note = "mark notches with chalk or thread; a snip would reach the stitching"
+	}
+	return st
+}
+
+// trimStep is the trim after the first row; the plan says of which plies.
+func (p Plan) trimStep(do string) ticket.Step {
+	s := p.Spec
+	if s.Trim == s.First {
+		return ticket.Step{Do: "Clip loose threads", Note: "nothing of the allowance is trimmed off"}
+	}
+	return ticket.Step{
+		Do: do, Trim: ticket.Long(s.Trim),
+		Check: ticket.Check{
+			What: "from the stitching to the trimmed edge", Want: ticket.Long(s.Trim),
+			Mend: "trim again where it is too wide; where it is too narrow overcast the edge before going on",
+		},
+	}
+}
+
+// smaller warns of a ply that comes out smaller than drafted.
+func (p Plan) smaller(sh *ticket.Sheet) {
+	if p.Upper.Drift.Sign() < 0 || p.Under.Drift.Sign() < 0 {
+		sh.Cautions = append(sh.Cautions, ticket.Caution{
+			Text:  "The seam takes more than was cut for it: the piece comes out smaller than drafted.",
+			Refer: "the working above says by how much on each ply",
+		})
+	}
+}
+
+// tight warns of an edge that is hidden with less to spare than the trade asks.
+func (p Plan) tight(sh *ticket.Sheet, under string) {
+	if p.Spec.Second.Sub(clearance()).Less(p.Spec.Trim) {
+		sh.Cautions = append(sh.Cautions, ticket.Caution{
+			Text:  "Very little cloth lies between the trimmed edge and the stitching of the " + under + ": whiskers may come through.",
+			Refer: "common practice; sew the test swatch first",
+		})
+	}
+	if low := leastTrim(p.Spec.Fraying); p.Spec.First.Less(low) {
+		sh.Cautions = append(sh.Cautions, ticket.Caution{
+			Text:  "The first row lies very near the raw edge and may pull out of it.",
+			Refer: "common practice; sew the test swatch first",
+		})
+	}
+}
+
+// cites are the sources of the allowances assumed.
+func (p Plan) cites(sh *ticket.Sheet) {
+	if p.Assumed.Has("Drafted") {
+		sh.Sources = append(sh.Sources, standardCite())
+	}
+	sh.Sources = append(sh.Sources, straightnessCite())
+}

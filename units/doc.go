@@ -1,0 +1,74 @@
+// Package units holds exact lengths, ratios and areas for sewing: inches with
+// their fractions, millimetres, yards and lignes in one sum, nothing rounded
+// until the caller asks. It is for programs that must agree with a tape.
+//
+//	seam := units.MustParse("1-5/8 in").Add(units.Millimetre.Of(3))
+//	mark, residue := seam.Round(units.Inch.Frac(1, 16), units.HalfAway)
+//	text, _ := units.Notation{Glyphs: true}.Format(seam)
+//
+// # Conventions
+//
+//   - Exact: a [Length], [Ratio] or [Area] is a rational number. Arithmetic never
+//     rounds or overflows; beyond 63 bits it is slower. An inch is 25.4 mm.
+//   - The zero value is zero, and a Spec reads it as "not given".
+//   - == is numeric equality; values are immutable, may be map keys and may be
+//     shared between goroutines.
+//   - Rounding happens only where a step or a [Notation] is passed, and gives the
+//     residue back: exact == mark + residue.
+//   - scant is a little less than the mark, full a little more, up to
+//     [Notation].Slack; more is written out.
+//   - What is irrational is a [Near]: two exact bounds, refined as a question
+//     needs, until [ErrBound].
+//   - Errors in text are a [*ParseError] with the byte. Only dividing by
+//     zero, counting in no [Unit] and [MustParse] panic.
+//   - Text above [MaxText] bytes is refused.
+//
+// Signs, counts and directions:
+//
+//	              plus                      minus
+//	residue       the mark is too short     the mark is too long
+//	drift, ease   the made thing is bigger  smaller
+//	turning       convex edge               concave edge
+//	distance      away from the line named  never
+//	count         how many, from 1; a mark is numbered from 0
+//
+// # Grammar
+//
+// [Parse] takes Length; a [Parser] with DecimalComma takes Comma; [ParseRatio]
+// and [ParseArea] take the others. Case counts. The grammar:
+//
+//	Text    = Length | Comma | Ratio | Area .
+//	Length  = [ space ] [ sign ] part { [ space ] part } [ space ] .
+//	Comma   = [ space ] [ sign ] cpart { [ space ] cpart } [ space ] .
+//	Ratio   = [ space ] [ sign ] number [ space ] [ "%" | ":" [ space ] number ] [ space ] .
+//	Area    = [ space ] [ sign ] number [ space ] square [ space ] .
+//
+//	part    = number [ space ] unit .
+//	cpart   = cnumber [ space ] unit .
+//	square  = "sq" ( space word | [ space ] prime ) | unit "²" .
+//	number  = [ digits ] "." digits | mixed .
+//	cnumber = [ digits ] "," digits | mixed .
+//	mixed   = digits [ slash digits | glyph | ( space | "-" ) below ] | glyph .
+//	below   = glyph | digits slash digits .
+//	digits  = digit { digit } .
+//	digit   = "0" … "9" .
+//	glyph   = "½" | "¼" | "¾" | "⅛" | "⅜" | "⅝" | "⅞" | "⅓" | "⅔" | "⅕" | "⅖" | "⅗" | "⅘" |
+//	          "⅙" | "⅚" | "⅐" | "⅑" | "⅒" .
+//	sign    = "+" | "-" | "\u2212" .
+//	slash   = "/" | "\u2044" .
+//	space   = blank { blank } .
+//	blank   = " " | "\t" | "\u00a0" | "\u2009" | "\u202f" .
+//	unit    = word | prime .
+//	word    = "in" | "inch" [ "es" ] | "ft" | "foot" | "feet" | "yd" [ "s" ] | "yard" [ "s" ] | "mm" | "cm" |
+//	          "m" | [ "milli" | "centi" ] ( "metre" | "meter" ) [ "s" ] | "L" | "ligne" [ "s" ] .
+//	prime   = "\"" | "\u2033" | "\u201d" | "'" | "\u2032" | "\u2019" .
+//
+// Narrower than the grammar: no denominator or divisor is zero; below is less
+// than one (1 13/8 in is refused, 13/8 in is not); the units of a compound length
+// fall and stay in one system (1 in 3 mm is refused), and a ligne stands alone.
+//
+// The sign is the whole length's: -1 5/8 in is minus 1 5/8 in, and 1-5/8 in is a
+// mixed number. 1 - 5/8 in, exponents, 5. in and thousands marks (1,500 mm) are
+// refused; with DecimalComma 1,500 mm is 1 1/2 mm. Parser.Bare is the unit of a
+// lone number.
+package units

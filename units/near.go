@@ -1,0 +1,442 @@
+package units
+
+import (
+	"fmt"
+	"math/big"
+	"strings"
+)
+
+// interval is the one enclosure under Near and NearRatio: the true value lies
+// between lo and hi. Where the two are equal it is exact and has no recipe.
+type interval struct {
+	lo, hi exact
+	how    recipe
+}
+
+func point(v exact) interval { return interval{lo: v, hi: v} }
+
+func (n interval) isExact() bool { return n.lo == n.hi }
+
+// code is the recipe, or the constant that an exact interval stands for; it is
+// empty for an enclosure whose making is not known.
+func (n interval) code() string {
+	switch {
+	case n.isExact():
+		return constant(n.lo)
+	case n.how == recipe{}:
+		return ""
+	}
+	return n.how.Value()
+}
+
+// join makes the recipe of an operation on two intervals.
+func join(a, b interval, op string) recipe {
+	x, y := a.code(), b.code()
+	if x == "" || y == "" {
+		return recipe{}
+	}
+	return newRecipe(x + y + op)
+}
+
+func (a interval) add(b interval) interval {
+	if a.isExact() && b.isExact() {
+		return point(a.lo.add(b.lo))
+	}
+	return interval{a.lo.add(b.lo), a.hi.add(b.hi), join(a, b, "+")}.snap()
+}
+
+func (a interval) sub(b interval) interval {
+	if a.isExact() && b.isExact() {
+		return point(a.lo.sub(b.lo))
+	}
+	if a.how == b.how && a.how != (recipe{}) {
+		return interval{} // made alike, whatever the bounds
+	}
+	return interval{a.lo.sub(b.hi), a.hi.sub(b.lo), join(a, b, "-")}.snap()
+}
+
+func (a interval) mul(b interval) interval {
+	if a.isExact() && b.isExact() {
+		return point(a.lo.mul(b.lo))
+	}
+	if a == (interval{}) || b == (interval{}) {
+		return interval{}
+	}
+	lo := a.lo.mul(b.lo)
+	hi := lo
+	for _, v := range [3]exact{a.lo.mul(b.hi), a.hi.mul(b.lo), a.hi.mul(b.hi)} {
+		if v.cmp(lo) < 0 {
+			lo = v
+		}
+		if v.cmp(hi) > 0 {
+			hi = v
+		}
+	}
+	return interval{lo, hi, join(a, b, "*")}.snap()
+}
+
+// quo divides by an exact number; zero panics.
+func (a interval) quo(by exact) interval { return a.mul(point(exact{num: 1}.quo(by))) }
+
+// snap widens the ends to a binary grid once their fractions have grown, so that
+// they do not grow with the number of steps taken. The grid is so much finer than
+// the width that thousands of steps widen it by a little only.
+func (n interval) snap() interval {
+	const plain, finer = 1 << 32, 18
+	if n.lo.less >= 0 && n.lo.less < plain && n.hi.less >= 0 && n.hi.less < plain {
+		return n
+	}
+	grid := n.hi.sub(n.lo).rat()
+	exp := grid.Num().BitLen() - grid.Denom().BitLen() - finer
+	step := new(big.Rat).SetInt64(1)
+	if exp >= 0 {
+		step.SetInt(new(big.Int).Lsh(big.NewInt(1), uint(exp)))
+	} else {
+		step.SetFrac(big.NewInt(1), new(big.Int).Lsh(big.NewInt(1), uint(-exp)))
+	}
+	s := fromRat(step)
+	n.lo, n.hi = n.lo.round(s, Down), n.hi.round(s, Up)
+	return n
+}
+
+// refine encloses n again so that lo and hi are at most 2 x within apart.
+func (n interval) refine(within exact) (interval, error) {
+	if n.isExact() || n.hi.sub(n.lo).cmp(within.mulInt(2)) <= 0 {
+		return n, nil
+	}
+	code := n.code()
+	if code == "" || within.sign() <= 0 {
+		return n, ErrBound
+	}
+	for places := uint(64); places <= maxBits; places *= 2 {
+		f := evaluate(code, places)
+		one := new(big.Int).Lsh(big.NewInt(1), places)
+		r := interval{fromRat(new(big.Rat).SetFrac(f.lo, one)), fromRat(new(big.Rat).SetFrac(f.hi, one)), n.how}
+		if width := r.hi.sub(r.lo); width.cmp(within) <= 0 {
+			// Leave room for the grid: half of what was asked is enough for it.
+			s := within.divInt(4)
+			r.lo, r.hi = r.lo.round(s, Down), r.hi.round(s, Up)
+			return r, nil
+		}
+	}
+	return n, ErrBound
+}
+
+// decide refines n until f gives the same answer at both ends.
+func decide[T comparable](n interval, f func(exact) T) (T, error) {
+	finer := fraction(1, 1<<16)
+	for {
+		lo, hi := f(n.lo), f(n.hi)
+		if lo == hi {
+			return lo, nil
+		}
+		var err error
+		n, err = n.refine(n.hi.sub(n.lo).mul(finer))
+		finer = finer.mul(finer)
+		if err != nil {
+			var none T
+			return none, err
+		}
+	}
+}
+
+// root is the square root of a number of zero or more.
+func root(v exact) interval {
+	r := v.rat()
+	n, d := new(big.Int).Sqrt(r.Num()), new(big.Int).Sqrt(r.Denom())
+	exactly := new(big.Rat).SetFrac(n, d)
+	if new(big.Rat).Mul(exactly, exactly).Cmp(r) == 0 {
+		return point(fromRat(exactly))
+	}
+	// The ends are rough; the caller refines them.
+	lo := new(big.Int).Sqrt(new(big.Int).Quo(r.Num(), r.Denom()))
+	hi := new(big.Int).Add(lo, big.NewInt(1))
+	return interval{
+		lo:  fromRat(new(big.Rat).SetInt(lo)),
+		hi:  fromRat(new(big.Rat).SetInt(hi)),
+		how: newRecipe(constant(v) + "r"),
+	}
+}
+
+// A Near is a length that may be irrational: a circle, a diagonal, an arc. It
+// encloses the true value between two exact lengths. Its zero value is the
+// exact length zero. Two Nears are == where they were made alike; to compare
+// what they measure use [Near.Cmp].
+type Near struct{ v interval }
+
+// DefaultWithin is the bound used where none is asked: 1/1000 mm.
+func DefaultWithin() Length { return Length{exact{num: 16}} }
+
+// Exactly is l as a Near.
+func Exactly(l Length) Near { return Near{point(l.v)} }
+
+// Exact is the length, where n is known exactly.
+func (n Near) Exact() (l Length, ok bool) { return Length{n.v.lo}, n.v.isExact() }
+
+// IsZero reports whether n is exactly zero.
+func (n Near) IsZero() bool { return n == Near{} }
+
+// Bounds are the two lengths between which the true value lies.
+func (n Near) Bounds() (lo, hi Length) { return Length{n.v.lo}, Length{n.v.hi} }
+
+// Mid is the length half way between the bounds.
+func (n Near) Mid() Length { return Length{n.v.lo.add(n.v.hi).divInt(2)} }
+
+// Within is the most by which Mid can differ from the true value; zero if n is exact.
+func (n Near) Within() Length { return Length{n.v.hi.sub(n.v.lo).divInt(2)} }
+
+// Add is n + m; the bounds add up.
+func (n Near) Add(m Near) Near { return Near{n.v.add(m.v)} }
+
+// Sub is n - m.
+func (n Near) Sub(m Near) Near { return Near{n.v.sub(m.v)} }
+
+// Neg is -n.
+func (n Near) Neg() Near { return Near{interval{}.sub(n.v)} }
+
+// Plus is n + l.
+func (n Near) Plus(l Length) Near { return Near{n.v.add(point(l.v))} }
+
+// Scale is n times r.
+func (n Near) Scale(r Ratio) Near { return Near{n.v.mul(point(r.v))} }
+
+// MulInt is n times k.
+func (n Near) MulInt(k int64) Near { return Near{n.v.mul(point(exact{num: k}))} }
+
+// DivInt is n / k. It panics if k is zero.
+func (n Near) DivInt(k int64) Near { return Near{n.v.quo(exact{num: k})} }
+
+// Div is n / l, a pure number. It panics if l is zero.
+func (n Near) Div(l Length) NearRatio { return NearRatio{n.v.quo(l.v)} }
+
+// Refine encloses n again to the bound given, which must be more than zero. It
+// fails with [ErrBound] where that would pass the limit of work, or where n was
+// read from text that gave bounds only.
+func (n Near) Refine(within Length) (Near, error) {
+	v, err := n.v.refine(within.v)
+	return Near{v}, err
+}
+
+// Cmp is -1, 0 or 1 as n is shorter than, equal to or longer than m, refining
+// both until it is decided. It fails with [ErrBound] where it cannot be, as for
+// two irrational lengths that are equal.
+func (n Near) Cmp(m Near) (int, error) { return n.Sub(m).Sign() }
+
+// Sign is -1, 0 or 1 as n is negative, zero or positive, as [Near.Cmp] decides it.
+func (n Near) Sign() (int, error) { return decide(n.v, exact.sign) }
+
+// Round is the mark that n is read to and the residue, n less the mark. It
+// refines n until the mark is decided, and fails with [ErrBound] where it
+// cannot be. A step of zero or less fails too, unless n is exact.
+func (n Near) Round(step Length, m Mode) (mark Length, residue Near, err error) {
+	if step.Sign() <= 0 {
+		if !n.v.isExact() {
+			return Length{}, n, ErrBound
+		}
+		return Length{n.v.lo}, Near{}, nil
+	}
+	v, err := decide(n.v, func(e exact) exact { return e.round(step.v, m) })
+	if err != nil {
+		return Length{}, n, err
+	}
+	return Length{v}, Near{n.v.sub(point(v))}, nil
+}
+
+// Sqrt is the side of the square of area a, enclosed to within the bound given;
+// zero asks for [DefaultWithin]. It is exact where the root is rational. It
+// fails with [ErrNegative] for a negative area and [ErrBound] past the limit of
+// work.
+func Sqrt(a Area, within Length) (Near, error) {
+	if a.Sign() < 0 {
+		return Near{}, ErrNegative
+	}
+	if within.IsZero() {
+		within = DefaultWithin()
+	}
+	v, err := root(a.v).refine(within.v)
+	return Near{v}, err
+}
+
+// A NearRatio is a pure number that may be irrational, such as pi. It encloses
+// the true value between two exact ratios, as a [Near] does a length.
+type NearRatio struct{ v interval }
+
+const billion = 1_000_000_000
+
+// ratioWithin bounds a NearRatio where no bound is asked: a thousand-millionth.
+func ratioWithin() exact { return fraction(1, billion) }
+
+// ExactlyRatio is r as a NearRatio.
+func ExactlyRatio(r Ratio) NearRatio { return NearRatio{point(r.v)} }
+
+// Pi is the ratio of a circle to its diameter, within a thousand-millionth; a
+// length made with it can be refined as far as one likes.
+func Pi() NearRatio {
+	return NearRatio{interval{fraction(3141592653, billion), fraction(3141592654, billion), newRecipe("p")}}
+}
+
+// SqrtRatio is the square root of r, within a thousand-millionth. It fails with
+// [ErrNegative] for a negative number and [ErrBound] past the limit of work.
+func SqrtRatio(r Ratio) (NearRatio, error) {
+	if r.Sign() < 0 {
+		return NearRatio{}, ErrNegative
+	}
+	v, err := root(r.v).refine(ratioWithin())
+	return NearRatio{v}, err
+}
+
+// Exact is the ratio, where n is known exactly.
+func (n NearRatio) Exact() (r Ratio, ok bool) { return Ratio{n.v.lo}, n.v.isExact() }
+
+// IsZero reports whether n is exactly zero.
+func (n NearRatio) IsZero() bool { return n == NearRatio{} }
+
+// Bounds are the two ratios between which the true value lies.
+func (n NearRatio) Bounds() (lo, hi Ratio) { return Ratio{n.v.lo}, Ratio{n.v.hi} }
+
+// Mid is the ratio half way between the bounds.
+func (n NearRatio) Mid() Ratio { return Ratio{n.v.lo.add(n.v.hi).divInt(2)} }
+
+// Within is the most by which Mid can differ from the true value; zero if n is exact.
+func (n NearRatio) Within() Ratio { return Ratio{n.v.hi.sub(n.v.lo).divInt(2)} }
+
+// Add is n + m.
+func (n NearRatio) Add(m NearRatio) NearRatio { return NearRatio{n.v.add(m.v)} }
+
+// Sub is n - m.
+func (n NearRatio) Sub(m NearRatio) NearRatio { return NearRatio{n.v.sub(m.v)} }
+
+// Mul is n times m.
+func (n NearRatio) Mul(m NearRatio) NearRatio { return NearRatio{n.v.mul(m.v)} }
+
+// Scale is n times r.
+func (n NearRatio) Scale(r Ratio) NearRatio { return NearRatio{n.v.mul(point(r.v))} }
+
+// Of is the length n times l.
+func (n NearRatio) Of(l Length) Near { return Near{n.v.mul(point(l.v))} }
+
+// Sign is -1, 0 or 1 as n is negative, zero or positive; it fails with
+// [ErrBound] where that cannot be decided.
+func (n NearRatio) Sign() (int, error) { return decide(n.v, exact.sign) }
+
+// between separates the middle of an enclosure from its bound in text.
+const between = " +- "
+
+// inDecimals writes an enclosure as a decimal and its bound, widening it to whole
+// decimal places where it does not end in them.
+func (n interval) inDecimals(unit string) string {
+	half := n.hi.sub(n.lo).divInt(2)
+	places, step := 0, exact{num: 1}
+	for places < 18 && half.cmp(step) < 0 {
+		places, step = places+1, step.divInt(10)
+	}
+	lo, hi := n.lo.round(step, Down), n.hi.round(step, Up)
+	mid := lo.add(hi).divInt(2).round(step, Down)
+	bound := hi.sub(mid)
+	scale := pow10(places)
+	b := mid.mul(scale).appendDecimal(nil, places, '.', false)
+	b = append(b, unit+between...)
+	b = bound.mul(scale).appendDecimal(b, places, '.', false)
+	return string(append(b, unit...))
+}
+
+// String is the exact text of n where it is exact, else a middle and a bound in
+// decimals of a millimetre, as in 15.2405 mm +- 0.0005 mm. [ParseNear] reads it
+// back to bounds that enclose those of n.
+func (n Near) String() string {
+	if l, ok := n.Exact(); ok {
+		return l.String()
+	}
+	return n.v.quo(exact{num: perMillimetre}).inDecimals(" mm")
+}
+
+// AppendText appends the text of [Near.String].
+func (n Near) AppendText(b []byte) ([]byte, error) { return checkSize(b, append(b, n.String()...)) }
+
+// MarshalText is the text of [Near.String]; it fails only where that would be
+// longer than [MaxText].
+func (n Near) MarshalText() ([]byte, error) { return n.AppendText(nil) }
+
+// UnmarshalText reads a Near as [ParseNear] does.
+func (n *Near) UnmarshalText(text []byte) error {
+	v, err := ParseNear(string(text))
+	if err == nil {
+		*n = v
+	}
+	return err
+}
+
+// Format writes n for fmt as [Length.Format] does a length.
+func (n Near) Format(s fmt.State, verb rune) { format(s, verb, "units.Near", n.String()) }
+
+// ParseNear reads a length, or a length and a bound, as [Near.String] writes
+// them. What is read from a bound cannot be refined.
+func ParseNear(text string) (Near, error) {
+	if len(text) > MaxText {
+		return Near{}, tooLong(text)
+	}
+	mid, bound, ok := strings.Cut(text, between)
+	l, err := Parse(mid)
+	if err != nil || !ok {
+		return Exactly(l), err
+	}
+	w, err := Parse(bound)
+	if err == nil && w.Sign() < 0 {
+		err = &ParseError{Input: strings.Clone(text), Offset: len(mid) + len(between), Found: quoteFound(bound), Want: "a bound of zero or more"}
+	}
+	if err != nil {
+		return Near{}, err
+	}
+	return Near{interval{lo: l.Sub(w).v, hi: l.Add(w).v}}, nil
+}
+
+// String is the exact text of n where it is exact, else a middle and a bound in
+// decimals. [ParseNearRatio] reads it back to bounds that enclose those of n.
+func (n NearRatio) String() string {
+	if r, ok := n.Exact(); ok {
+		return r.String()
+	}
+	return n.v.inDecimals("")
+}
+
+// AppendText appends the text of [NearRatio.String].
+func (n NearRatio) AppendText(b []byte) ([]byte, error) {
+	return checkSize(b, append(b, n.String()...))
+}
+
+// MarshalText is the text of [NearRatio.String]; it fails only where that would
+// be longer than [MaxText].
+func (n NearRatio) MarshalText() ([]byte, error) { return n.AppendText(nil) }
+
+// UnmarshalText reads a NearRatio as [ParseNearRatio] does.
+func (n *NearRatio) UnmarshalText(text []byte) error {
+	v, err := ParseNearRatio(string(text))
+	if err == nil {
+		*n = v
+	}
+	return err
+}
+
+// Format writes n for fmt as [Length.Format] does a length.
+func (n NearRatio) Format(s fmt.State, verb rune) { format(s, verb, "units.NearRatio", n.String()) }
+
+// ParseNearRatio reads a ratio, or a ratio and a bound. What is read from a
+// bound cannot be refined.
+func ParseNearRatio(text string) (NearRatio, error) {
+	if len(text) > MaxText {
+		return NearRatio{}, tooLong(text)
+	}
+	mid, bound, ok := strings.Cut(text, between)
+	r, err := ParseRatio(mid)
+	if err != nil || !ok {
+		return ExactlyRatio(r), err
+	}
+	w, err := ParseRatio(bound)
+	if err == nil && w.Sign() < 0 {
+		err = &ParseError{Input: strings.Clone(text), Offset: len(mid) + len(between), Found: quoteFound(bound), Want: "a bound of zero or more"}
+	}
+	if err != nil {
+		return NearRatio{}, err
+	}
+	return NearRatio{interval{lo: r.Sub(w).v, hi: r.Add(w).v}}, nil
+}

@@ -1,0 +1,241 @@
+package units
+
+import "strconv"
+
+// A Notation says how a length is written for people, and to what mark it is
+// read. The zero Notation writes inches to the nearest 1/16, as 5 5/16 in. It
+// is a value: change a copy as you like.
+//
+// A length that does not lie on a mark is written as the trade does: scant
+// where it is a little less than the mark, full where it is a little more, as
+// in scant 6 in. Where the residue is greater than Slack it is written out
+// instead, so that the text never hides more than the reader agreed to.
+type Notation struct {
+	Unit         Unit   // default inches
+	Compound     bool   // yards and inches, feet and inches, metres and centimetres
+	Finest       int    // finest fraction, 16 for sixteenths; default 16 for inches, 8 for yards, 1 for lignes
+	Places       int    // decimals instead of fractions; metric units default to whole millimetres
+	Glyphs       bool   // 1⅝ instead of 1 5/8, where there is a glyph
+	DecimalComma bool   // 1,5 instead of 1.5
+	Mode         Mode   // direction of rounding to a mark
+	Slack        Length // the most that scant and full may hide; default 1/32 in
+}
+
+// MaxFinest and MaxPlaces bound [Notation]'s Finest and Places; more is taken as the bound.
+const (
+	MaxFinest = 1 << 20
+	MaxPlaces = 9
+)
+
+// fine is the unit in which the last part of a text stands, its steps in one
+// unit, and whether those are decimal places.
+func (n Notation) fine() (u Unit, steps int64, places int) {
+	u = n.Unit
+	if !u.Valid() {
+		u = Inch
+	}
+	if n.Compound {
+		switch u {
+		case Yard, Foot:
+			u = Inch
+		case Metre:
+			u = Centimetre
+		}
+	}
+	places = max(0, min(n.Places, MaxPlaces))
+	if places == 0 && u.Metric() {
+		places = map3(u, 0, 1, 3)
+	}
+	if places > 0 || u.Metric() {
+		steps = 1
+		for range places {
+			steps *= 10
+		}
+		return u, steps, places
+	}
+	steps = int64(max(0, min(n.Finest, MaxFinest)))
+	if steps == 0 {
+		switch u {
+		case Yard:
+			steps = 8
+		case Ligne:
+			steps = 1
+		default:
+			steps = 16
+		}
+	}
+	return u, steps, 0
+}
+
+func map3(u Unit, mm, cm, m int) int {
+	switch u {
+	case Centimetre:
+		return cm
+	case Metre:
+		return m
+	}
+	return mm
+}
+
+// Step is the distance between two marks of n, 1/16 inch for the zero Notation.
+func (n Notation) Step() Length {
+	u, steps, _ := n.fine()
+	return Length{exact{num: u.size()}.divInt(steps)}
+}
+
+func (n Notation) slack() Length {
+	if n.Slack.IsZero() {
+		return Length{exact{num: perInch / 32}}
+	}
+	return n.Slack
+}
+
+// Round is the mark that l is read to, and the residue: l == mark + residue.
+func (n Notation) Round(l Length) (mark, residue Length) { return l.Round(n.Step(), n.Mode) }
+
+// Format is the text of l in n, and the residue that the text does not state as
+// a number: l less the mark. It is zero where l lies on a mark.
+func (n Notation) Format(l Length) (text string, residue Length) {
+	var buf [64]byte
+	b, residue := n.Append(buf[:0], l)
+	return string(b), residue
+}
+
+// Append appends the text of [Notation.Format] to b.
+func (n Notation) Append(b []byte, l Length) ([]byte, Length) {
+	mark, residue := n.Round(l)
+	if residue.IsZero() {
+		return n.appendMark(b, mark), residue
+	}
+	over := residue.Sign() > 0
+	if n.slack().Less(residue.Abs()) {
+		b = n.appendMark(b, mark)
+		if over {
+			b = append(b, " plus "...)
+		} else {
+			b = append(b, " less "...)
+		}
+		return n.appendExact(b, residue.Abs()), residue
+	}
+	if over == (mark.Sign() >= 0) {
+		b = append(b, "full "...)
+	} else {
+		b = append(b, "scant "...)
+	}
+	return n.appendMark(b, mark), residue
+}
+
+// Exact is the exact text of l in n's unit, whatever its finest mark: decimals
+// where n writes decimals and they end, else a fraction. [Parse] reads it back,
+// unless n has a decimal comma.
+func (n Notation) Exact(l Length) string {
+	var buf [64]byte
+	return string(n.appendExact(buf[:0], l))
+}
+
+func (n Notation) appendExact(b []byte, l Length) []byte {
+	u, _, places := n.fine()
+	if l.Sign() < 0 {
+		b = append(b, '-')
+		l = l.Neg()
+	}
+	big, rest := n.split(l)
+	if !big.IsZero() {
+		b = appendUnit(b, big.In(n.Unit), n.Unit, Notation{})
+		if rest.IsZero() {
+			return b
+		}
+		b = append(b, ' ')
+	}
+	count := rest.In(u)
+	if places > 0 || u.Metric() {
+		if digits, ok := count.decimals(); ok {
+			b = count.v.mul(pow10(digits)).appendDecimal(b, digits, n.mark(), true)
+			b = append(b, ' ')
+			return append(b, u.String()...)
+		}
+	}
+	return appendUnit(b, count, u, n)
+}
+
+// decimals is how many decimals r needs, if it ends within 18.
+func (r Ratio) decimals() (int, bool) {
+	if r.v.isWide() {
+		return 0, false
+	}
+	d := r.v.den()
+	two, five := 0, 0
+	for d%2 == 0 {
+		d, two = d/2, two+1
+	}
+	for d%5 == 0 {
+		d, five = d/5, five+1
+	}
+	return max(two, five), d == 1 && max(two, five) <= 18
+}
+
+func pow10(n int) exact {
+	p := int64(1)
+	for range n {
+		p *= 10
+	}
+	return exact{num: p}
+}
+
+func (n Notation) mark() byte {
+	if n.DecimalComma {
+		return ','
+	}
+	return '.'
+}
+
+// split parts a length of zero or more into whole units of n.Unit and the rest.
+func (n Notation) split(l Length) (big, rest Length) {
+	if !n.Compound || n.Unit != Yard && n.Unit != Foot && n.Unit != Metre {
+		return Length{}, l
+	}
+	return l.Round(n.Unit.Of(1), Down)
+}
+
+func (n Notation) appendMark(b []byte, mark Length) []byte {
+	u, steps, places := n.fine()
+	if mark.Sign() < 0 {
+		b = append(b, '-')
+		mark = mark.Neg()
+	}
+	big, rest := n.split(mark)
+	if !big.IsZero() {
+		b = appendUnit(b, big.In(n.Unit), n.Unit, Notation{})
+		if rest.IsZero() {
+			return b
+		}
+		b = append(b, ' ')
+	}
+	count := rest.In(u)
+	if places > 0 || u.Metric() {
+		b = count.v.mulInt(steps).appendDecimal(b, places, n.mark(), false)
+		b = append(b, ' ')
+		return append(b, u.String()...)
+	}
+	return appendUnit(b, count, u, n)
+}
+
+// appendUnit writes a count of at least zero and a unit, as in 1 5/8 in.
+func appendUnit(b []byte, count Ratio, u Unit, n Notation) []byte {
+	if n.Glyphs && count.v.less > 0 {
+		whole, part := count.Round(Ratio{exact{num: 1}}, Down)
+		for _, g := range glyphs {
+			if part == RatioOf(g.num, g.den) {
+				if !whole.IsZero() {
+					b = strconv.AppendInt(b, whole.v.num, 10)
+				}
+				b = append(b, string(g.r)...)
+				b = append(b, ' ')
+				return append(b, u.String()...)
+			}
+		}
+	}
+	b = count.v.appendMixed(b)
+	b = append(b, ' ')
+	return append(b, u.String()...)
+}

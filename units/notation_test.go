@@ -1,0 +1,167 @@
+package units_test
+
+import (
+	"strings"
+	"testing"
+
+	"example.com/clothyard/units"
+)
+
+func TestNotationTable(t *testing.T) {
+	in, cm := units.Notation{}, units.Notation{Unit: units.Centimetre}
+	yd := units.Notation{Unit: units.Yard, Compound: true}
+	for _, c := range []struct {
+		n       units.Notation
+		l       string
+		text    string
+		residue string
+		why     string
+	}{
+		{in, "5 5/16 in", "5 5/16 in", "0 in", "on the mark"},
+		{in, "0 in", "0 in", "0 in", "nothing"},
+		{in, "5 63/64 in", "scant 6 in", "-1/64 in", "a little less"},
+		{in, "6 1/64 in", "full 6 in", "1/64 in", "a little more"},
+		{in, "-6 1/64 in", "full -6 in", "-1/64 in", "full and scant go by the size"},
+		{in, "-5 63/64 in", "scant -6 in", "1/64 in", "below zero too"},
+		{in, "1/100 in", "full 0 in", "1/100 in", "more than nothing"},
+		{in, "15 mm", "full 9/16 in", "0.7125 mm", "metric on a tape of inches"},
+		{in, "6 1/32 in", "scant 6 1/16 in", "-1/32 in", "a tie goes away from zero, and just within the slack"},
+		{units.Notation{Mode: units.Down}, "6 1/32 in", "full 6 in", "1/32 in", "down"},
+		{units.Notation{Mode: units.Down}, "6 3/64 in", "6 in plus 3/64 in", "3/64 in", "more than the slack is written"},
+		{units.Notation{Mode: units.Up}, "6 1/64 in", "6 1/16 in less 3/64 in", "-3/64 in", "the other way"},
+		{units.Notation{Slack: units.MustParse("1/100 in")}, "6 1/64 in", "6 in plus 1/64 in", "1/64 in", "less slack"},
+		{units.Notation{Slack: units.MustParse("-1 in")}, "6 1/64 in", "6 in plus 1/64 in", "1/64 in", "no slack at all"},
+		{units.Notation{Finest: 8}, "5 5/16 in", "5 3/8 in less 1/16 in", "-1/16 in", "eighths"},
+		{units.Notation{Finest: 3}, "2 2/3 in", "2 2/3 in", "0 in", "thirds"},
+		{units.Notation{Finest: -5}, "5 5/16 in", "5 5/16 in", "0 in", "a negative finest is none given"},
+		{units.Notation{Finest: 1 << 62}, "5/8 in", "5/8 in", "0 in", "bounded"},
+		{units.Notation{Glyphs: true}, "1 5/8 in", "1⅝ in", "0 in", "a glyph"},
+		{units.Notation{Glyphs: true}, "5/8 in", "⅝ in", "0 in", "a glyph alone"},
+		{units.Notation{Glyphs: true}, "1 5/16 in", "1 5/16 in", "0 in", "no glyph for sixteenths"},
+		{units.Notation{Glyphs: true}, "2 in", "2 in", "0 in", "no fraction"},
+		{units.Notation{Places: 3}, "5/8 in", "0.625 in", "0 in", "decimals of an inch"},
+		{units.Notation{Places: 2}, "5/8 in", "scant 0.63 in", "-0.127 mm", "rounded decimals"},
+		{units.Notation{Places: 99}, "1/8 in", "0.125000000 in", "0 in", "bounded places"},
+		{units.Notation{Places: -1}, "1/8 in", "1/8 in", "0 in", "negative places are none"},
+		{units.Notation{Unit: 99}, "1/8 in", "1/8 in", "0 in", "no unit is inches"},
+		{units.Notation{Unit: units.Millimetre}, "15 mm", "15 mm", "0 in", "whole millimetres"},
+		{units.Notation{Unit: units.Millimetre}, "5/8 in", "scant 16 mm", "-0.125 mm", "rounded to one"},
+		{cm, "15 mm", "1.5 cm", "0 in", "one decimal"},
+		{cm, "20 mm", "2.0 cm", "0 in", "kept where it is zero"},
+		{units.Notation{Unit: units.Centimetre, DecimalComma: true}, "15 mm", "1,5 cm", "0 in", "a comma"},
+		{units.Notation{Unit: units.Metre}, "1 yd", "full 0.914 m", "0.4 mm", "three decimals"},
+		{units.Notation{Unit: units.Metre, Compound: true}, "1.345 m", "1 m 34.5 cm", "0 in", "metres and centimetres"},
+		{units.Notation{Unit: units.Metre, Compound: true}, "2 m", "2 m", "0 in", "nothing over"},
+		{yd, "40 1/2 in", "1 yd 4 1/2 in", "0 in", "yards and inches"},
+		{yd, "36 in", "1 yd", "0 in", "nothing over"},
+		{yd, "35 31/32 in", "scant 1 yd", "-1/32 in", "rounded into the yard"},
+		{yd, "4 in", "4 in", "0 in", "no yards"},
+		{yd, "-40 in", "-1 yd 4 in", "0 in", "one sign"},
+		{yd, "0 in", "0 in", "0 in", "nothing"},
+		{units.Notation{Unit: units.Foot, Compound: true}, "64 in", "5 ft 4 in", "0 in", "feet and inches"},
+		{units.Notation{Unit: units.Inch, Compound: true}, "64 in", "64 in", "0 in", "nothing to compound"},
+		{units.Notation{Unit: units.Yard}, "40 1/2 in", "1 1/8 yd", "0 in", "eighths of a yard"},
+		{units.Notation{Unit: units.Ligne}, "5/8 in", "25 L", "0 in", "lignes"},
+		{units.Notation{Unit: units.Foot}, "8 in", "11/16 ft less 1/48 ft", "-1/4 in", "sixteenths of a foot"},
+		{in, "100000000000000000000 in", "100000000000000000000 in", "0 in", "large"},
+		{cm, "-100000000000000000000.25 mm", "full -10000000000000000000.0 cm", "-0.25 mm", "large and below zero"},
+	} {
+		l := units.MustParse(c.l)
+		text, residue := c.n.Format(l)
+		if text != c.text || residue != units.MustParse(c.residue) {
+			t.Errorf("%s in %+v (%s): %q, %v; want %q, %s", c.l, c.n, c.why, text, residue, c.text, c.residue)
+		}
+		if b, r := c.n.Append([]byte("x"), l); string(b) != "x"+text || r != residue {
+			t.Errorf("Append of %s: %q, %v", c.l, b, r)
+		}
+	}
+}
+
+// aNotation is a notation at random, nonsense included.
+func aNotation(r interface{ IntN(int) int }) units.Notation {
+	return units.Notation{
+		Unit: units.Unit(r.IntN(10)), Compound: r.IntN(2) == 0, Finest: r.IntN(70) - 5, Places: max(0, r.IntN(16)-5), Glyphs: r.IntN(2) == 0,
+		DecimalComma: r.IntN(4) == 0, Mode: modes[r.IntN(len(modes))], Slack: units.Inch.Frac(int64(r.IntN(3)), 64),
+	}
+}
+
+// readMark reads what Format wrote: the mark and the residue as far as the text
+// states it.
+func readMark(n units.Notation, text string) (mark units.Length, stated units.Length, err error) {
+	p := units.Parser{DecimalComma: n.DecimalComma}
+	text = strings.TrimPrefix(strings.TrimPrefix(text, "scant "), "full ")
+	sign := int64(1)
+	head, tail, ok := strings.Cut(text, " plus ")
+	if !ok {
+		sign = -1
+		head, tail, ok = strings.Cut(text, " less ")
+	}
+	if mark, err = p.Parse(head); err != nil || !ok {
+		return mark, stated, err
+	}
+	stated, err = p.Parse(tail)
+	return mark, stated.MulInt(sign), err
+}
+
+// TestNotationLaws: the text reads back to the mark; what it states of the residue
+// is all of it, or nothing and then it is within the slack.
+func TestNotationLaws(t *testing.T) {
+	r := seeded(13)
+	for range *oracleN * 20 {
+		n, l := aNotation(r), lengthOf(operand(r))
+		checkNotation(t, n, l)
+	}
+}
+
+func checkNotation(t *testing.T, n units.Notation, l units.Length) {
+	t.Helper()
+	text, residue := n.Format(l)
+	if len(text) > units.MaxText {
+		return
+	}
+	mark, stated, err := readMark(n, text)
+	if err != nil || mark.Add(residue) != l || !mark.IsMultiple(n.Step()) {
+		t.Fatalf("%v in %+v is %q: mark %v, residue %v, %v", l, n, text, mark, residue, err)
+	}
+	slack := n.Slack
+	if slack.IsZero() {
+		slack = units.Inch.Frac(1, 32)
+	}
+	hidden := strings.HasPrefix(text, "scant ") || strings.HasPrefix(text, "full ")
+	switch {
+	case hidden && (slack.Less(residue.Abs()) || residue.IsZero()):
+		t.Fatalf("%v in %+v is %q and hides %v", l, n, text, residue)
+	case !hidden && stated != residue:
+		t.Fatalf("%v in %+v is %q and states %v of %v", l, n, text, stated, residue)
+	}
+	if m, res := n.Round(l); m != mark || res != residue {
+		t.Fatalf("%v in %+v rounds to %v and %v, written %q", l, n, m, res, text)
+	}
+	exact := n.Exact(l)
+	back, err := units.Parser{DecimalComma: n.DecimalComma}.Parse(exact)
+	if len(exact) <= units.MaxText && (err != nil || back != l) {
+		t.Fatalf("%v in %+v is exactly %q, read as %v, %v", l, n, exact, back, err)
+	}
+}
+
+func TestNotationExact(t *testing.T) {
+	for _, c := range []struct {
+		n       units.Notation
+		l, want string
+	}{
+		{units.Notation{}, "1/100 in", "1/100 in"},
+		{units.Notation{}, "15 mm", "75/127 in"},
+		{units.Notation{Unit: units.Centimetre}, "5/8 in", "1.5875 cm"},
+		{units.Notation{Unit: units.Centimetre}, "1/3 in", "127/150 cm"},
+		{units.Notation{Unit: units.Centimetre, DecimalComma: true}, "5/8 in", "1,5875 cm"},
+		{units.Notation{Places: 1}, "5/8 in", "0.625 in"},
+		{units.Notation{Places: 1}, "1/3 in", "1/3 in"},
+		{units.Notation{Unit: units.Yard, Compound: true, Glyphs: true}, "-40 5/8 in", "-1 yd 4⅝ in"},
+		{units.Notation{Unit: units.Yard, Compound: true}, "72 in", "2 yd"},
+		{units.Notation{Unit: units.Millimetre}, "100000000000000000000 mm", "100000000000000000000 mm"},
+	} {
+		if got := c.n.Exact(units.MustParse(c.l)); got != c.want {
+			t.Errorf("%s in %+v is exactly %q, want %q", c.l, c.n, got, c.want)
+		}
+	}
+}

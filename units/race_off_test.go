@@ -1,0 +1,5 @@
+//go:build !race
+
+package units_test
+
+const raceOn = false

@@ -1,0 +1,145 @@
+package units
+
+import (
+	"encoding/binary"
+	"math/big"
+	"unique"
+)
+
+// A recipe is how an irrational amount was made, so that it can be made again
+// to more places: a stack program in a string, interned so that amounts stay
+// comparable. The zero handle is no recipe.
+//
+//	'#' key   push the rational in the key, which is length and [encodeWide]
+//	'p'       push pi
+//	'r'       square root of the top
+//	'+' '-' '*'  the two on top
+type recipe = unique.Handle[string]
+
+// maxRecipe bounds the work of refining; a longer recipe is dropped.
+const maxRecipe = 1 << 14
+
+// maxBits is the precision at which refining gives up.
+const maxBits = 1 << 12
+
+func constant(v exact) string {
+	key := encodeWide(v.rat())
+	b := binary.AppendUvarint([]byte{'#'}, uint64(len(key)))
+	return string(append(b, key...))
+}
+
+func newRecipe(code string) recipe {
+	if code == "" || len(code) > maxRecipe {
+		return recipe{}
+	}
+	return unique.Make(code)
+}
+
+// fixed is an interval of binary fractions lo/2^bits to hi/2^bits.
+type fixed struct{ lo, hi *big.Int }
+
+// evaluate encloses a recipe with so many binary places in every middle value.
+func evaluate(code string, places uint) fixed {
+	var stack []fixed
+	var pi fixed // made once, however often it is asked for
+	pop := func() fixed {
+		f := stack[len(stack)-1]
+		stack = stack[:len(stack)-1]
+		return f
+	}
+	for i := 0; i < len(code); i++ {
+		switch op := code[i]; op {
+		case '#':
+			n, k := binary.Uvarint([]byte(code[i+1 : min(len(code), i+1+binary.MaxVarintLen64)]))
+			r := decodeWide(code[i+1+k : i+1+k+int(n)])
+			i += k + int(n)
+			num := new(big.Int).Lsh(r.Num(), places)
+			stack = append(stack, fixed{floorDiv(num, r.Denom()), ceilDiv(num, r.Denom())})
+		case 'p':
+			if pi.lo == nil {
+				pi = piFixed(places)
+			}
+			stack = append(stack, pi)
+		case 'r':
+			// What is rooted is a constant above zero, so lo is not negative.
+			f := pop()
+			lo, hi := new(big.Int).Lsh(f.lo, places), new(big.Int).Lsh(f.hi, places)
+			stack = append(stack, fixed{lo.Sqrt(lo), hi.Add(hi.Sqrt(hi), big.NewInt(1))})
+		default:
+			b, a := pop(), pop()
+			stack = append(stack, combine(op, a, b, places))
+		}
+	}
+	return stack[0]
+}
+
+func combine(op byte, a, b fixed, places uint) fixed {
+	switch op {
+	case '+':
+		return fixed{new(big.Int).Add(a.lo, b.lo), new(big.Int).Add(a.hi, b.hi)}
+	case '-':
+		return fixed{new(big.Int).Sub(a.lo, b.hi), new(big.Int).Sub(a.hi, b.lo)}
+	}
+	// A product: its ends are among those of the four corners.
+	one := new(big.Int).Lsh(big.NewInt(1), places)
+	var least, most *big.Int
+	for _, x := range [2]*big.Int{a.lo, a.hi} {
+		for _, y := range [2]*big.Int{b.lo, b.hi} {
+			p := new(big.Int).Mul(x, y)
+			if least == nil || p.Cmp(least) < 0 {
+				least = p
+			}
+			if most == nil || p.Cmp(most) > 0 {
+				most = p
+			}
+		}
+	}
+	return fixed{floorDiv(least, one), ceilDiv(most, one)}
+}
+
+// floorDiv and ceilDiv divide towards the lesser and the greater whole number.
+func floorDiv(a, b *big.Int) *big.Int {
+	q, r := new(big.Int).QuoRem(a, b, new(big.Int))
+	if r.Sign() != 0 && r.Sign() != b.Sign() {
+		q.Sub(q, big.NewInt(1))
+	}
+	return q
+}
+
+func ceilDiv(a, b *big.Int) *big.Int {
+	q := floorDiv(new(big.Int).Neg(a), b)
+	return q.Neg(q)
+}
+
+// piFixed encloses pi by Machin's formula, 16 atan(1/5) - 4 atan(1/239).
+func piFixed(places uint) fixed {
+	const guard = 16
+	p := atanInverse(5, 16, places+guard)
+	p.Sub(p, atanInverse(239, 4, places+guard))
+	// Each term is cut by less than one, and there are fewer than places terms
+	// in the two series: the guard bits and one step each way cover them.
+	slack := big.NewInt(int64(2*places + 64))
+	lo := new(big.Int).Sub(p, slack)
+	hi := new(big.Int).Add(p, slack)
+	lo.Rsh(lo, guard)
+	hi.Add(hi.Rsh(hi, guard), big.NewInt(1))
+	return fixed{lo, hi}
+}
+
+// atanInverse is scale x atan(1/n) by its series, in binary places.
+func atanInverse(n, scale int64, places uint) *big.Int {
+	term := new(big.Int).Lsh(big.NewInt(scale), places)
+	term.Quo(term, big.NewInt(n))
+	sum := new(big.Int).Set(term)
+	square := big.NewInt(n * n)
+	for k := int64(3); term.Sign() != 0; k += 2 {
+		term.Quo(term, square)
+		part := new(big.Int).Quo(term, big.NewInt(k))
+		if k%4 == 3 {
+			sum.Sub(sum, part)
+		} else {
+			sum.Add(sum, part)
+		}
+	}
+	return sum
+}

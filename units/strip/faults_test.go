@@ -1,0 +1,75 @@
+package strip_test
+
+import (
+	"errors"
+	"math"
+	"strings"
+	"testing"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/strip"
+	"example.com/clothyard/units/ticket"
+	"github.com/google/go-cmp/cmp"
+)
+
+func TestFaults(t *testing.T) {
+	huge := units.MustParse("1" + strings.Repeat("0", 300) + " in")
+	for _, test := range []struct {
+		why  string
+		spec strip.Spec
+		want []string
+		err  error
+	}{
+		{"nothing given", strip.Spec{}, []string{"Pieces", "Each"}, ticket.ErrMissing},
+		{"a length wanted and no pieces", strip.Spec{Least: in("9")}, []string{"Pieces", "Each"}, ticket.ErrMissing},
+		{"pieces alone", strip.Spec{Pieces: 2}, []string{"Each"}, ticket.ErrMissing},
+		{"one piece alone", strip.Spec{Each: in("9")}, []string{"Pieces"}, ticket.ErrMissing},
+		{"everything wrong at once", strip.Spec{Pieces: -1, Each: in("-1"), Allowance: in("-1"), Ends: in("-1"), Ring: true, Least: in("-1")},
+			[]string{"Pieces", "Each", "Allowance", "Ends", "Ends", "Least"}, ticket.ErrSign},
+		{"ends of a ring", strip.Spec{Pieces: 2, Each: in("9"), Ends: in("1"), Ring: true}, []string{"Ends"}, ticket.ErrUnused},
+		{"too many", strip.Spec{Pieces: strip.MaxPieces + 1, Each: in("1")}, []string{"Pieces"}, ticket.ErrRange},
+		{"far too many", strip.Spec{Pieces: math.MaxInt, Each: in("1")}, []string{"Pieces"}, ticket.ErrRange},
+		{"far too few", strip.Spec{Pieces: math.MinInt, Each: in("1"), Least: in("1")}, []string{"Pieces"}, ticket.ErrRange},
+		{"too long for the pieces", strip.Spec{Each: in("1"), Least: in("10001")}, []string{"Least"}, ticket.ErrRange},
+		{"longer than numbers go", strip.Spec{Each: in("1"), Least: huge}, []string{"Least"}, ticket.ErrRange},
+		{"a join takes the whole piece", strip.Spec{Pieces: 2, Each: in("1"), Allowance: in("1/2")}, []string{"Each"}, ticket.ErrRange},
+		{"and more than the piece", strip.Spec{Each: in("1"), Allowance: in("1"), Least: in("5")}, []string{"Each"}, ticket.ErrRange},
+		{"even of one piece in a ring", strip.Spec{Pieces: 1, Each: in("1"), Allowance: in("1/2"), Ring: true}, []string{"Each"}, ticket.ErrRange},
+		{"the ends take all", strip.Spec{Pieces: 1, Each: in("1"), Ends: in("1/2")}, []string{"Each"}, ticket.ErrRange},
+		{"a join in the end", strip.Spec{Pieces: 20, Each: in("1.1"), Allowance: in("1/2"), Ends: in("1")}, []string{"Ends"}, ticket.ErrRange},
+		{"less wanted than a join takes", strip.Spec{Pieces: 2, Allowance: in("1"), Least: in("1")}, []string{"Least"}, ticket.ErrRange},
+		{"too short", strip.Spec{Pieces: 2, Each: in("9"), Least: in("19")}, []string{"Least"}, ticket.ErrConflict},
+	} {
+		p, err := test.spec.Plan()
+		var faults ticket.Faults
+		if !errors.As(err, &faults) {
+			t.Errorf("%s: no faults but %v", test.why, err)
+			continue
+		}
+		var paths []string
+		for _, f := range faults {
+			paths = append(paths, f.Path)
+			if f.Limit == "" || f.Err == nil {
+				t.Errorf("%s: %q names no limit or no kind", test.why, f)
+			}
+		}
+		if d := cmp.Diff(test.want, paths); d != "" || !errors.Is(err, test.err) {
+			t.Errorf("%s: %v\n%s", test.why, err, d)
+		}
+		if p != (strip.Plan{}) {
+			t.Errorf("%s: a plan beside a fault", test.why)
+		}
+		if s, err := test.spec.Solve(); err == nil || s != test.spec {
+			t.Errorf("%s: Solve gave %v, %v", test.why, s, err)
+		}
+	}
+}
+
+// TestHuge is a length far beyond any cloth, which is exact all the same.
+func TestHuge(t *testing.T) {
+	huge := units.MustParse("1" + strings.Repeat("0", 300) + " in")
+	p, err := strip.Spec{Pieces: strip.MaxPieces, Least: huge}.Plan()
+	if err != nil || p.Sewn != huge {
+		t.Error(p.Sewn, err)
+	}
+}

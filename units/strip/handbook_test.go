@@ -1,0 +1,148 @@
+package strip_test
+
+import (
+	"encoding/csv"
+	"os"
+	"strconv"
+	"strings"
+	"testing"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/strip"
+	"example.com/clothyard/units/ticket"
+	"github.com/google/go-cmp/cmp"
+)
+
+func in(s string) units.Length { return units.MustParse(s + " in") }
+
+// TestHandbook puts printed cases to the public API, in the notation of the book.
+func TestHandbook(t *testing.T) {
+	f, err := os.Open("testdata/handbook.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	rows, err := csv.NewReader(f).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(rows) < 2 {
+		t.Fatal("the handbook is empty")
+	}
+	if d := cmp.Diff(strings.Split("id,kind,given,want,source,place,known,reason", ","), rows[0]); d != "" {
+		t.Fatal(d)
+	}
+	ids, givens, sources, read := map[string]bool{}, map[string]string{}, map[string]bool{}, 0
+	for _, row := range rows[1:] {
+		id, kind, given, want, source, known, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
+		t.Run(id, func(t *testing.T) {
+			if ids[id] {
+				t.Error("the id stands twice")
+			}
+			ids[id] = true
+			if other := givens[given]; other != "" {
+				t.Error("the same is given in", other)
+			}
+			givens[given] = id
+			if kind != "strip" {
+				t.Error("unknown kind", kind)
+			}
+			if reason == "" {
+				t.Error("no reason")
+			}
+			if _, ok := ticket.Lookup(source); !ok && (source != "" || known == "read") {
+				t.Errorf("unknown source %q", source)
+			}
+			switch known {
+			case "read":
+				read++
+				sources[source] = true
+			case "practice", "computed", "memory":
+			default:
+				t.Errorf("known %q", known)
+			}
+			p, err := fill(t, given).Plan()
+			if err != nil {
+				t.Fatal(err)
+			}
+			if err := p.Sheet().Check(); err != nil {
+				t.Error(err)
+			}
+			for pair := range strings.SplitSeq(want, ";") {
+				name, value, _ := strings.Cut(pair, "=")
+				if d := cmp.Diff(exact(t, value), answer(t, p, name)); d != "" {
+					t.Errorf("%s (-want +got):\n%s\n%s", name, d, reason)
+				}
+			}
+		})
+	}
+	if read < 14 || len(sources) < 3 {
+		t.Errorf("%d rows read from %d sources, want at least 14 from 3", read, len(sources))
+	}
+}
+
+// exact is the exact text of a length or a count.
+func exact(t *testing.T, text string) string {
+	t.Helper()
+	if _, err := strconv.Atoi(text); err == nil {
+		return text
+	}
+	l, err := units.Parse(text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return l.String()
+}
+
+func fill(t *testing.T, given string) strip.Spec {
+	t.Helper()
+	var s strip.Spec
+	for pair := range strings.SplitSeq(given, ";") {
+		name, value, _ := strings.Cut(pair, "=")
+		var err error
+		switch name {
+		case "pieces":
+			s.Pieces, err = strconv.Atoi(value)
+		case "each":
+			s.Each, err = units.Parse(value)
+		case "allowance":
+			s.Allowance, err = units.Parse(value)
+		case "ends":
+			s.Ends, err = units.Parse(value)
+		case "least":
+			s.Least, err = units.Parse(value)
+		case "ring":
+			s.Ring, err = strconv.ParseBool(value)
+		default:
+			t.Fatalf("unknown name %q", name)
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	return s
+}
+
+func answer(t *testing.T, p strip.Plan, name string) string {
+	t.Helper()
+	switch name {
+	case "pieces":
+		return strconv.Itoa(p.Spec.Pieces)
+	case "each":
+		return p.Spec.Each.String()
+	case "sewn":
+		return p.Sewn.String()
+	case "joins":
+		return strconv.Itoa(p.Joins)
+	case "lost":
+		return p.Lost.String()
+	case "spare":
+		return p.Spare.String()
+	case "join1":
+		return p.Join(1).String()
+	case "join2":
+		return p.Join(2).String()
+	}
+	t.Fatalf("unknown name %q", name)
+	return ""
+}

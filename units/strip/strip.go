@@ -1,0 +1,148 @@
+package strip
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// MaxPieces is the greatest number of pieces in one strip.
+const MaxPieces = 10_000
+
+// A Spec is a strip of equal pieces joined end to end by straight seams. Zero
+// means not given. Two of Pieces, Each and Least are needed; all three may be
+// given, where the pieces make Least or more.
+type Spec struct {
+	Pieces    int          // how many pieces, at most MaxPieces
+	Each      units.Length // length of one piece as cut
+	Allowance units.Length // taken from each piece at a join, so a join costs twice this; zero where the ends only meet
+	Ends      units.Length // lost at each open end; zero is an answer; must be zero in a ring
+	Ring      bool         // the last piece is joined to the first
+	Least     units.Length // the sewn length wanted, from which Pieces or Each follows
+}
+
+// A Plan is what a strip comes to.
+type Plan struct {
+	Spec    Spec          // as solved
+	Assumed ticket.Fields // always empty: a strip has no default
+	Sewn    units.Length  // length after the joins and the ends: between the seam lines of an open strip, round a ring
+	Joins   int           // how many joins
+	Lost    units.Length  // what the joins and the ends take
+	Spare   units.Length  // Sewn less Least, where Least was given; never less than zero
+}
+
+// Solve fills Pieces from Each and Least, rounding up to whole pieces, or Each
+// from Pieces and Least, exactly. It fails where [Spec.Plan] does, and then
+// returns s as it is.
+func (s Spec) Solve() (Spec, error) {
+	p, err := s.Plan()
+	if err != nil {
+		return s, err
+	}
+	return p.Spec, nil
+}
+
+// Plan works out the strip. The faults are [ticket.Faults].
+func (s Spec) Plan() (Plan, error) {
+	var a ticket.Audit
+	s.check(&a)
+	if a.Failed() {
+		return Plan{}, a.Err()
+	}
+	given := s.Pieces > 0 && !s.Each.IsZero()
+	s = s.fill(&a)
+	if a.Failed() {
+		return Plan{}, a.Err()
+	}
+	p := Plan{Spec: s, Joins: s.Pieces - 1}
+	if s.Ring {
+		p.Joins = s.Pieces
+	}
+	p.Lost = s.Allowance.MulInt(2 * int64(p.Joins)).Add(s.Ends.MulInt(2))
+	p.Sewn = s.Each.MulInt(int64(s.Pieces)).Sub(p.Lost)
+	switch {
+	case p.Sewn.Sign() <= 0:
+		a.Fault("Each", s.Each.String(), "more than what the joins and ends take, "+p.Lost.String()+" in all", ticket.ErrRange)
+	case p.Joins > 0 && !s.Ring && s.Each.Sub(s.Allowance).Cmp(s.Ends) <= 0:
+		a.Fault("Ends", s.Ends.String(), "less than "+s.Each.Sub(s.Allowance).String()+" (where the first join lies)", ticket.ErrRange)
+	}
+	if !s.Least.IsZero() {
+		p.Spare = p.Sewn.Sub(s.Least)
+		if given && p.Spare.Sign() < 0 {
+			a.Fault("Least", s.Least.String(), "at most "+p.Sewn.String()+" (what the pieces given make)", ticket.ErrConflict)
+		}
+	}
+	if a.Failed() {
+		return Plan{}, a.Err()
+	}
+	return p, nil
+}
+
+// check looks at each field by itself, and for what is missing.
+func (s Spec) check(a *ticket.Audit) {
+	least := 1
+	if s.Pieces == 0 && s.Each.Sign() != 0 && s.Least.Sign() != 0 {
+		least = 0
+	}
+	a.Count("Pieces", s.Pieces, least, MaxPieces)
+	if s.Each.Sign() != 0 || s.Least.IsZero() || s.Pieces == 0 {
+		a.Need("Each", s.Each)
+	}
+	a.NotNegative("Allowance", s.Allowance)
+	a.NotNegative("Ends", s.Ends)
+	if s.Ring && !s.Ends.IsZero() {
+		a.Fault("Ends", s.Ends.String(), "none in a ring, which has no open end", ticket.ErrUnused)
+	}
+	a.NotNegative("Least", s.Least)
+}
+
+// fill finds Each or Pieces, whichever is not given.
+func (s Spec) fill(a *ticket.Audit) Spec {
+	join := s.Allowance.MulInt(2)
+	// An open strip of n pieces is n Each - (n-1) join - 2 Ends; a ring n Each - n join.
+	fixed := join.Sub(s.Ends.MulInt(2))
+	if s.Ring {
+		fixed = units.Length{}
+	}
+	if s.Each.IsZero() {
+		net := s.Least.Sub(fixed).DivInt(int64(s.Pieces))
+		if net.Sign() <= 0 && s.Pieces > 1 {
+			a.Fault("Least", s.Least.String(), "more than "+fixed.String()+" (what one join takes beyond the ends)", ticket.ErrRange)
+			return s
+		}
+		s.Each = net.Add(join)
+		return s
+	}
+	if s.Pieces == 0 && !s.Ring && s.Each.Sub(s.Ends.MulInt(2)).Cmp(s.Least) >= 0 {
+		s.Pieces = 1 // no join, whatever one would take
+		return s
+	}
+	net := s.Each.Sub(join)
+	if net.Sign() <= 0 && (s.Pieces != 1 || s.Ring) {
+		a.Fault("Each", s.Each.String(), "more than "+join.String()+" (what one join takes)", ticket.ErrRange)
+		return s
+	}
+	if s.Pieces == 0 {
+		n, ok := s.Least.Sub(fixed).Div(net).Int(units.Up)
+		if !ok || n > MaxPieces {
+			a.Fault("Least", s.Least.String(), "a length that "+ticket.Of(MaxPieces).String()+" pieces can make", ticket.ErrRange)
+			return s
+		}
+		s.Pieces = int(n)
+	}
+	return s
+}
+
+// Join is where join k lies, counted from 1, from the starting seam line of the
+// strip as sewn. In a ring the last join closes it and lies at Sewn. It is zero
+// for a k that is no join.
+func (p Plan) Join(k int) units.Length {
+	if k < 1 || k > p.Joins {
+		return units.Length{}
+	}
+	s := p.Spec
+	at := s.Each.Sub(s.Allowance.MulInt(2)).MulInt(int64(k))
+	if s.Ring {
+		return at
+	}
+	return at.Add(s.Allowance).Sub(s.Ends)
+}

@@ -1,0 +1,130 @@
+package ticket
+
+import (
+	"strconv"
+
+	"example.com/clothyard/units"
+)
+
+// A Measure says what an [Amount] measures.
+type Measure uint8
+
+// The measures. The zero value is no amount at all.
+const (
+	None   Measure = iota
+	Length         // a length, exact or within a bound
+	Ratio          // a pure number
+	Area           // an area
+	Count          // a number of things
+	Money          // a price, as decimal text
+)
+
+// An Amount is a number of any of the kinds that a sum gives, so that it can be
+// written in any notation later. It is comparable; the zero Amount is none.
+type Amount struct {
+	measure Measure
+	near    units.Near
+	ratio   units.Ratio
+	area    units.Area
+	count   int64
+	money   string
+}
+
+// Long is an exact length.
+func Long(l units.Length) Amount { return Amount{measure: Length, near: units.Exactly(l)} }
+
+// About is a length that may be known within a bound only.
+func About(n units.Near) Amount { return Amount{measure: Length, near: n} }
+
+// Times is a pure number.
+func Times(r units.Ratio) Amount { return Amount{measure: Ratio, ratio: r} }
+
+// Square is an area.
+func Square(a units.Area) Amount { return Amount{measure: Area, area: a} }
+
+// Of is a number of things.
+func Of(n int) Amount { return Amount{measure: Count, count: int64(n)} }
+
+// Price is an amount of money, as decimal text with its currency.
+func Price(text string) Amount { return Amount{measure: Money, money: text} }
+
+// Measure tells what a measures.
+func (a Amount) Measure() Measure { return a.measure }
+
+// IsZero reports whether a is no amount; an amount of 0 in is one.
+func (a Amount) IsZero() bool { return a == Amount{} }
+
+// Near is the length, zero if a is not one.
+func (a Amount) Near() units.Near { return a.near }
+
+// Number is a as a pure number: the ratio or the count; zero for the others.
+func (a Amount) Number() units.Ratio {
+	if a.measure == Count {
+		return units.RatioOf(a.count, 1)
+	}
+	return a.ratio
+}
+
+// String is the exact text of a.
+func (a Amount) String() string {
+	switch a.measure {
+	case Length:
+		return a.near.String()
+	case Ratio:
+		return a.ratio.String()
+	case Area:
+		return a.area.String()
+	case Count:
+		return strconv.FormatInt(a.count, 10)
+	case Money:
+		return a.money
+	}
+	return ""
+}
+
+// MarshalText is the exact text of a.
+func (a Amount) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
+
+// Text is a written in the first notation, with the others after it in
+// brackets. A length that does not lie on a mark of the first is followed by
+// its exact text, so that nothing is lost.
+func (a Amount) Text(in ...units.Notation) string {
+	if a.measure != Length {
+		return a.String()
+	}
+	if len(in) == 0 {
+		in = []units.Notation{{}}
+	}
+	l, exact := a.near.Exact()
+	if !exact {
+		l = a.near.Mid()
+	}
+	text, residue := in[0].Format(l)
+	var extra []string
+	switch {
+	case !exact:
+		text = "about " + text
+	case !residue.IsZero():
+		extra = append(extra, in[0].Exact(l))
+	}
+	for _, n := range in[1:] {
+		if exact {
+			extra = append(extra, n.Exact(l))
+		} else {
+			t, _ := n.Format(l)
+			extra = append(extra, "about "+t)
+		}
+	}
+	for i, e := range extra {
+		if i == 0 {
+			text += " ("
+		} else {
+			text += ", "
+		}
+		text += e
+	}
+	if len(extra) > 0 {
+		text += ")"
+	}
+	return text
+}

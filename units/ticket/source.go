@@ -1,0 +1,118 @@
+package ticket
+
+import "iter"
+
+// Known says how a figure is known.
+type Known uint8
+
+// How a figure is known. The zero value claims nothing.
+const (
+	Unknown  Known = iota
+	Read           // seen in the source named
+	Memory         // recalled from the source named, not opened
+	Practice       // common practice of the trade, no source
+	Computed       // worked out from exact definitions
+)
+
+// String is read, memory, common practice or computed.
+func (k Known) String() string {
+	switch k {
+	case Read:
+		return "read"
+	case Memory:
+		return "memory"
+	case Practice:
+		return "common practice"
+	case Computed:
+		return "computed"
+	}
+	return "unknown"
+}
+
+// MarshalText is the name of k.
+func (k Known) MarshalText() ([]byte, error) { return []byte(k.String()), nil }
+
+// A Cite names a source, the place in it, and how the figure is known.
+type Cite struct {
+	For   string // what is taken from it
+	ID    string // the source's id, see [Lookup]; empty for common practice
+	Place string // page, section or row
+	Known Known  // how the figure is known
+}
+
+// Practise is the citation of a rule that is common practice of the trade.
+func Practise(what string) Cite { return Cite{For: what, Known: Practice} }
+
+// Text is the citation for people, the source written out.
+func (c Cite) Text() string {
+	t := c.For + ": "
+	if s, ok := Lookup(c.ID); ok {
+		t += s.String()
+		if c.Place != "" {
+			t += ", " + c.Place
+		}
+		return t + " (" + c.Known.String() + ")"
+	}
+	return t + c.Known.String()
+}
+
+// A Source is a publication. Names of authors, titles and publishers stand in
+// this list and nowhere else.
+type Source struct {
+	ID        string // a neutral name, as in needlework-encyclopedia
+	Author    string // author or body, if known
+	Title     string // title of the book, leaflet or page
+	Year      string // year or edition, if known
+	Publisher string // publisher, or the address at which it was read
+	Rank      Rank   // authority, by which a default is chosen
+}
+
+// Rank orders sources by authority, the highest first.
+type Rank uint8
+
+// The ranks.
+const (
+	Law       Rank = iota + 1 // law and published standards
+	Extension                 // government and university extension services, public schools of the trade
+	Handbook                  // printed handbooks and school books
+	Paper                     // trade papers and magazines
+	Other                     // everything else
+)
+
+// String is the source in one line: author, title, year, publisher.
+func (s Source) String() string {
+	t := ""
+	for _, part := range [...]string{s.Author, s.Title, s.Year, s.Publisher} {
+		if part == "" {
+			continue
+		}
+		if t != "" {
+			t += ", "
+		}
+		t += part
+	}
+	return t
+}
+
+// Lookup finds a source by its id.
+func Lookup(id string) (Source, bool) {
+	for s := range Sources() {
+		if s.ID == id {
+			return s, true
+		}
+	}
+	return Source{}, false
+}
+
+// Sources yields every source, in the order of the list.
+func Sources() iter.Seq[Source] {
+	return func(yield func(Source) bool) {
+		for _, part := range sourceTables() {
+			for _, s := range part {
+				if !yield(s) {
+					return
+				}
+			}
+		}
+	}
+}

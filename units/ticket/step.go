@@ -1,0 +1,100 @@
+package ticket
+
+import "example.com/clothyard/units"
+
+// Sides says which sides of the cloth lie against each other.
+type Sides uint8
+
+// The sides. The zero value is for a step where no two layers are put together.
+const (
+	NoSides       Sides = iota
+	RightTogether       // right sides together
+	WrongTogether       // wrong sides together
+	RightOnWrong        // right side of the upper on the wrong side of the under
+	WrongOnRight        // wrong side of the upper on the right side of the under
+)
+
+// String is the trade's wording, as in "wrong sides together".
+func (s Sides) String() string {
+	switch s {
+	case RightTogether:
+		return "right sides together"
+	case WrongTogether:
+		return "wrong sides together"
+	case RightOnWrong:
+		return "right side on wrong side"
+	case WrongOnRight:
+		return "wrong side on right side"
+	}
+	return ""
+}
+
+// MarshalText is the trade's wording.
+func (s Sides) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
+
+// A Step is one thing to do at the machine, the iron or the table.
+type Step struct {
+	Do       string // what to do: "Stitch the first pass"
+	Together Sides  // which sides of the cloth are put together, if any
+	At       Amount // the guide: how far the needle, the fold or the mark is
+	From     string // from where: "the raw edge"
+	Trim     Amount // what is left of the allowance after trimming; none if nothing is trimmed
+	Press    string // which way to press: "to the back"; empty if not pressed
+	Note     string // anything else
+	Check    Check  // what must measure what before the next step
+}
+
+// A Check is what must measure what before the next step.
+type Check struct {
+	What string // what to measure: "from seam line to raw edge"
+	Want Amount // what it must measure; none if there is nothing to check
+	Give Amount // how much either way is good enough; none if not stated
+	Mend string // what to do if it is out
+}
+
+// A Caution warns of what can hurt a person or spoil the work, and says to whom
+// it defers.
+type Caution struct {
+	Text  string // what can go wrong and how to avoid it
+	Refer string // the law, standard or practice that decides, if any
+}
+
+// A Sheet is what a Plan has to say beside its numbers. It holds amounts, not
+// their text: [Sheet.Text] writes it.
+type Sheet struct {
+	Title    string    // what the sheet is about
+	Steps    []Step    // the work, in order
+	Lines    []Line    // the working, line by line
+	Assumed  Fields    // the fields that were filled with a default
+	Cautions []Caution // what can hurt or spoil
+	Sources  []Cite    // where the rules and figures come from
+}
+
+// Check works every line of the sheet again; see [Line.Check].
+func (s Sheet) Check() error {
+	for _, l := range s.Lines {
+		if err := l.Check(); err != nil {
+			return &Fault{Path: l.Label, Got: l.Text(), Err: err}
+		}
+	}
+	return nil
+}
+
+// CutCare is the caution for needles, shears and rotary cutters.
+func CutCare() Caution {
+	return Caution{
+		Text:  "Needles, pins, shears and rotary cutters cut: keep fingers clear, put them away, count the pins.",
+		Refer: "the maker's instructions and the workroom's own rules decide",
+	}
+}
+
+// IronCare is the caution for the iron.
+func IronCare() Caution {
+	return Caution{
+		Text:  "An iron burns and can set cloth alight: test on a scrap, start cool, never leave it face down.",
+		Refer: "the cloth's care label decides (ISO 3758 symbols)",
+	}
+}
+
+// Text is the whole sheet for people, 80 columns wide.
+func (s Sheet) Text(in ...units.Notation) string { return writeSheet(s, in) }

@@ -1,0 +1,140 @@
+package ticket
+
+import (
+	"fmt"
+	"strings"
+	"unicode/utf8"
+
+	"example.com/clothyard/units"
+)
+
+// Columns is the width that text for people keeps to.
+const Columns = 80
+
+// Wrap breaks text at blanks to keep within [Columns], the first line after
+// first, the others after rest. A word too long for a line stands alone.
+func Wrap(first, rest, text string) string {
+	var b strings.Builder
+	b.WriteString(first)
+	col, fresh := utf8.RuneCountInString(first), true
+	for word := range strings.FieldsSeq(text) {
+		n := utf8.RuneCountInString(word)
+		if !fresh && col+1+n > Columns {
+			b.WriteString("\n" + rest)
+			col, fresh = utf8.RuneCountInString(rest), true
+		}
+		if !fresh {
+			b.WriteByte(' ')
+			col++
+		}
+		b.WriteString(word)
+		col, fresh = col+n, false
+	}
+	b.WriteByte('\n')
+	return b.String()
+}
+
+// An Item is one line of a step: a label such as guide, trim or CHECK, and its text.
+type Item struct {
+	Label string // what the line is about
+	Text  string // the line itself
+}
+
+// Head is what to do, with the sides of the cloth in capitals.
+func (s Step) Head() string {
+	if s.Together == NoSides {
+		return s.Do
+	}
+	return s.Do + ", " + strings.ToUpper(s.Together.String())
+}
+
+// Items are the lines under a step's head, one measure in each.
+func (s Step) Items(in ...units.Notation) []Item {
+	var items []Item
+	if !s.At.IsZero() {
+		t := s.At.Text(in...)
+		if s.From != "" {
+			t += " from " + s.From
+		}
+		items = append(items, Item{"guide", t})
+	}
+	if !s.Trim.IsZero() {
+		items = append(items, Item{"trim", "to " + s.Trim.Text(in...) + " beyond the stitching"})
+	}
+	if s.Press != "" {
+		items = append(items, Item{"press", s.Press})
+	}
+	if s.Note != "" {
+		items = append(items, Item{"note", s.Note})
+	}
+	return append(items, s.Check.Items(in...)...)
+}
+
+// Items are the lines of a check, none where nothing is checked.
+func (c Check) Items(in ...units.Notation) []Item {
+	if c.Want.IsZero() {
+		return nil
+	}
+	t := c.What + " = " + c.Want.Text(in...)
+	if !c.Give.IsZero() {
+		t += ", " + c.Give.Text(in[:min(1, len(in))]...) + " either way"
+	}
+	items := []Item{{"CHECK", t}}
+	if c.Mend != "" {
+		items = append(items, Item{"if it is out", c.Mend})
+	}
+	return items
+}
+
+// Text is the step for people, indented, each measure on a line of its own.
+func (s Step) Text(number int, in ...units.Notation) string {
+	var b strings.Builder
+	first := "   "
+	if number > 0 {
+		first = fmt.Sprintf("%2d ", number)
+	}
+	b.WriteString(Wrap(first, "   ", s.Head()+"."))
+	for _, it := range s.Items(in...) {
+		b.WriteString(Wrap("     "+it.Label+": ", "       ", it.Text))
+	}
+	return b.String()
+}
+
+func writeSheet(s Sheet, in []units.Notation) string {
+	var b strings.Builder
+	if s.Title != "" {
+		b.WriteString(Wrap("", "", s.Title))
+	}
+	if len(s.Lines) > 0 {
+		b.WriteString("Working\n")
+		for _, l := range s.Lines {
+			b.WriteString(Wrap("   ", "     ", l.Text(in...)))
+		}
+	}
+	if len(s.Steps) > 0 {
+		b.WriteString("Work\n")
+		for i, st := range s.Steps {
+			b.WriteString(st.Text(i+1, in...))
+		}
+	}
+	if s.Assumed != "" {
+		b.WriteString(Wrap("Assumed: ", "   ", strings.ReplaceAll(string(s.Assumed), " ", ", ")))
+	}
+	if len(s.Cautions) > 0 {
+		b.WriteString("Take care\n")
+		for _, c := range s.Cautions {
+			t := c.Text
+			if c.Refer != "" {
+				t += " (" + c.Refer + ")"
+			}
+			b.WriteString(Wrap("   ", "   ", t))
+		}
+	}
+	if len(s.Sources) > 0 {
+		b.WriteString("Sources\n")
+		for _, c := range s.Sources {
+			b.WriteString(Wrap("   ", "     ", c.Text()))
+		}
+	}
+	return b.String()
+}

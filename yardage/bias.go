@@ -1,0 +1,176 @@
+package yardage
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// MaxSide is the greatest number of steps in the side of a square for bias.
+const MaxSide = 1_000_000
+
+// A Bias is a continuous bias strip cut from a square of cloth: the square is cut
+// from corner to corner, joined to a slanted piece, joined again to a tube and
+// cut round and round. Of Square and Wanted one is needed; Wanted gives the
+// least Square. Given both, the square must be big enough.
+type Bias struct {
+	Strip  units.Length // the width of the strip as cut, square to its edge
+	Wanted units.Length // the length of strip wanted, before its ends are joined
+	Square units.Length // the side of the square, as cut
+	// Seam is the allowance of the two joins. Default 1/4 in, common practice.
+	Seam units.Length
+	// Step is the mark the side goes up to where it follows from Wanted. Default
+	// 1 in; not used where Square is given.
+	Step units.Length
+}
+
+// A BiasPlan is the square and what it yields.
+type BiasPlan struct {
+	Spec       Bias // as solved
+	Assumed    ticket.Fields
+	ByArea     units.Length // Square x Square / Strip: more than any square yields
+	Length     units.Length // Square x (Square - 4 Seam) / Strip: what is left of it by the two joins, to be taken as about
+	Spare      units.Length // Length less Wanted; zero if Wanted is not given
+	SideByArea units.Length // the side that the rule of area alone asks; zero if Wanted is not given or Square is
+}
+
+// yield is the length of strip in a square of the side given.
+func (s Bias) yield(square, seam units.Length) units.Length {
+	return square.Times(square.Sub(seam.MulInt(4))).Over(s.Strip)
+}
+
+// least is the least whole number of steps whose square yields Wanted.
+func (s Bias) least(seam units.Length) (units.Length, bool) {
+	floor := seam.MulInt(4).Add(s.Strip)
+	enough := func(n int64) bool {
+		q := s.Step.MulInt(n)
+		return !q.Less(floor) && !s.yield(q, seam).Less(s.Wanted)
+	}
+	// Doubling first keeps the areas small.
+	low, high := int64(1), int64(1)
+	for !enough(high) {
+		if high == MaxSide {
+			return units.Length{}, false
+		}
+		low, high = high+1, min(2*high, MaxSide)
+	}
+	for low < high {
+		if mid := (low + high) / 2; enough(mid) {
+			high = mid
+		} else {
+			low = mid + 1
+		}
+	}
+	return s.Step.MulInt(low), true
+}
+
+func (s Bias) audit(a *ticket.Audit) {
+	a.Need("Strip", s.Strip)
+	a.NotNegative("Wanted", s.Wanted)
+	if a.NotNegative("Square", s.Square); s.Square.IsZero() && s.Wanted.IsZero() {
+		a.Fault("Square", "", "more than 0 in, or Wanted", ticket.ErrMissing)
+	}
+	a.NotNegative("Seam", s.Seam)
+	if !s.Square.IsZero() && !s.Step.IsZero() {
+		a.Fault("Step", s.Step.String(), "none where Square is given", ticket.ErrUnused)
+	} else {
+		a.NotNegative("Step", s.Step)
+	}
+}
+
+// Solve fills the defaults and the least Square for the length wanted.
+func (s Bias) Solve() (Bias, error) {
+	p, err := s.Plan()
+	if err != nil {
+		return s, err
+	}
+	return p.Spec, nil
+}
+
+// Plan works out the square and what it yields.
+func (s Bias) Plan() (BiasPlan, error) {
+	var a ticket.Audit
+	if s.audit(&a); a.Failed() {
+		return BiasPlan{}, a.Err()
+	}
+	var p BiasPlan
+	if s.Seam.IsZero() {
+		s.Seam = units.Inch.Frac(1, 4)
+		p.Assumed = "Seam"
+	}
+	if s.Square.IsZero() {
+		if s.Step.IsZero() {
+			s.Step = units.Inch.Of(1)
+			if p.Assumed == "" {
+				p.Assumed = "Step"
+			} else {
+				p.Assumed = "Seam Step"
+			}
+		}
+		var ok bool
+		if s.Square, ok = s.least(s.Seam); !ok {
+			a.Fault("Wanted", s.Wanted.String(), "a strip that a square of "+ticket.Of(MaxSide).String()+" steps can give", ticket.ErrRange)
+			return BiasPlan{}, a.Err()
+		}
+		p.SideByArea, _ = s.least(units.Length{})
+	}
+	// The second join is in a piece as high as the square less the first join, and
+	// one turn of the tube must hold at least the strip itself.
+	if low := s.Seam.MulInt(4).Add(s.Strip); s.Square.Less(low) {
+		a.Fault("Square", s.Square.String(), "at least "+low.String()+" (four seams and the strip)", ticket.ErrRange)
+		return BiasPlan{}, a.Err()
+	}
+	p.Spec = s
+	p.ByArea = s.yield(s.Square, units.Length{})
+	p.Length = s.yield(s.Square, s.Seam)
+	if !s.Wanted.IsZero() {
+		if p.Spare = p.Length.Sub(s.Wanted); p.Spare.Sign() < 0 {
+			a.Fault("Square", s.Square.String(), "a square that yields "+s.Wanted.String()+" (Wanted): this yields about "+p.Length.String(), ticket.ErrConflict)
+			return BiasPlan{}, a.Err()
+		}
+	}
+	return p, nil
+}
+
+// rootTwo is the root of 2, the diagonal of a square to its side.
+var rootTwo, _ = units.SqrtRatio(units.RatioOf(2, 1))
+
+// Along is what one strip takes along the straight edge of the cloth: Strip times
+// the root of 2, since the strip lies at 45 degrees to it.
+func (p BiasPlan) Along() units.Near { return rootTwo.Of(p.Spec.Strip) }
+
+// Diagonal is the corner to corner of the square, the longest single strip in it.
+func (p BiasPlan) Diagonal() units.Near { return rootTwo.Of(p.Spec.Square) }
+
+// Sheet is the working, and how the strip is made.
+func (p BiasPlan) Sheet() ticket.Sheet {
+	s := p.Spec
+	area := ticket.Square(s.Square.Times(s.Square))
+	short := s.Square.Sub(s.Seam.MulInt(4))
+	sh := ticket.Sheet{Title: "Continuous bias from a square", Assumed: p.Assumed}
+	sh.Lines = append(make([]ticket.Line, 0, 5),
+		line("by area, more than it yields", ticket.Long(p.ByArea), ticket.Term{Amount: area, Name: "square"}, overLong(s.Strip, "strip")),
+		line("side less four seams", ticket.Long(short), long(s.Square, "side"), less(s.Seam, "seam"), less(s.Seam, "seam"), less(s.Seam, "seam"), less(s.Seam, "seam")),
+		line("with the two joins, about", ticket.Long(p.Length), long(s.Square, "side"), byLong(short, "side less four seams"), overLong(s.Strip, "strip")))
+	if !s.Wanted.IsZero() {
+		sh.Lines = append(sh.Lines, line("spare", ticket.Long(p.Spare), long(p.Length, "about"), less(s.Wanted, "wanted")))
+	}
+	mark := ticket.Step{Do: "Rule lines parallel to the bias edges", At: ticket.Long(s.Strip), From: "the bias edge, square to it",
+		Note:  "measured along the straight edge the lines are farther apart than the strip is wide",
+		Check: ticket.Check{What: "line to line along the straight edge", Want: ticket.About(p.Along()), Mend: "rule again from the bias edge"}}
+	sh.Steps = []ticket.Step{
+		{Do: "Cut a true square on the straight grain", At: ticket.Long(s.Square), From: "each edge to the one opposite"},
+		{Do: "Cut it corner to corner and join two straight edges", Together: ticket.RightTogether, At: ticket.Long(s.Seam), From: "the raw edge", Press: "open"},
+		mark,
+		{Do: "Join the other straight edges to a tube, one line farther on at the start", Together: ticket.RightTogether, At: ticket.Long(s.Seam), From: "the raw edge", Press: "open"},
+		{Do: "Cut along the line, round and round",
+			Check: ticket.Check{What: "length of strip, about", Want: ticket.Long(p.Length), Mend: "the last part of a turn is narrower than the strip and is cut off"}},
+	}
+	sh.Cautions = []ticket.Caution{{Text: "The figure by area is never reached: two joins and the last part of a turn come off it.", Refer: "the cut strip decides"}, ticket.CutCare(), ticket.IronCare()}
+	sh.Sources = append(make([]ticket.Cite, 0, 3),
+		ticket.Cite{For: "the figure by area", ID: srcBiasPage, Known: ticket.Read},
+		ticket.Cite{For: "that a square yields less than its area", ID: srcContinuousBias, Known: ticket.Read})
+	if p.Assumed != "" {
+		sh.Sources = append(sh.Sources, ticket.Practise("the seam and the step assumed"))
+	}
+	return sh
+}

@@ -1,0 +1,231 @@
+package layout_test
+
+import (
+	"context"
+	"errors"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/yardage/layout"
+)
+
+// doublet is a page's doublet on a remnant, without fault.
+func doublet() layout.Spec {
+	return layout.Spec{
+		Cloth:  layout.Cloth{Wide: in("36"), Selvedge: in("1/2"), Long: in("40"), Gap: in("1/4"), Ends: in("1")},
+		Pieces: []layout.Piece{{Name: "back", Wide: in("16"), Long: in("18"), Count: 1}, {Name: "pocket", Wide: in("6"), Long: in("7"), Count: 2, Turn: layout.Quarter}},
+		Work:   1,
+	}
+}
+
+func huge() units.Length { return units.MustParse("1" + strings.Repeat("0", 300) + " in") }
+
+func many(n int) []layout.Piece { return make([]layout.Piece, n) }
+
+type found struct {
+	Path string
+	Err  error
+}
+
+func list(err error) []found {
+	var faults ticket.Faults
+	if !errors.As(err, &faults) {
+		return nil
+	}
+	out := make([]found, len(faults))
+	for i, f := range faults {
+		out[i] = found{f.Path, f.Err}
+	}
+	return out
+}
+
+var sameError = cmp.Comparer(func(a, b error) bool { return a == b })
+
+func TestFaults(t *testing.T) {
+	tests := []struct {
+		why    string
+		change func(*layout.Spec)
+		want   []found
+	}{
+		{"nothing is given", func(s *layout.Spec) { *s = layout.Spec{} },
+			[]found{{"Cloth.Wide", ticket.ErrMissing}, {"Pieces", ticket.ErrMissing}}},
+		{"all faults at once, in the order of the fields", func(s *layout.Spec) {
+			s.Cloth = layout.Cloth{Wide: in("-36"), Selvedge: in("-1"), Long: in("-1"), Gap: in("-1"), Ends: in("-1")}
+			s.Pieces = []layout.Piece{{Name: "back\n", Wide: in("-1"), Count: -1, Turn: 9}, {Wide: in("1"), Long: in("1")}}
+			s.Work = -1
+		}, []found{
+			{"Cloth.Wide", ticket.ErrSign}, {"Cloth.Selvedge", ticket.ErrSign}, {"Cloth.Long", ticket.ErrSign}, {"Cloth.Gap", ticket.ErrSign}, {"Cloth.Ends", ticket.ErrSign},
+			{"Pieces[0].Name", ticket.ErrForm}, {"Pieces[0].Wide", ticket.ErrSign}, {"Pieces[0].Long", ticket.ErrMissing}, {"Pieces[0].Count", ticket.ErrRange}, {"Pieces[0].Turn", ticket.ErrUnknown},
+			{"Pieces[1].Count", ticket.ErrMissing}, {"Work", ticket.ErrRange},
+		}},
+		{"selvedges leave nothing", func(s *layout.Spec) { s.Cloth.Selvedge = in("18") }, []found{{"Cloth.Selvedge", ticket.ErrRange}}},
+		{"ends leave nothing", func(s *layout.Spec) { s.Cloth.Ends = in("20") }, []found{{"Cloth.Ends", ticket.ErrRange}}},
+		{"too much work", func(s *layout.Spec) { s.Work = layout.MaxWork + 1 }, []found{{"Work", ticket.ErrRange}}},
+		{"a million pieces", func(s *layout.Spec) { s.Pieces = many(1_000_000) }, []found{{"Pieces", ticket.ErrRange}}},
+		{"counts that pass the limit together", func(s *layout.Spec) { s.Pieces[0].Count, s.Pieces[1].Count = 600, 401 }, []found{{"Pieces", ticket.ErrRange}}},
+		{"the greatest count", func(s *layout.Spec) { s.Pieces[0].Count = math.MaxInt }, []found{{"Pieces[0].Count", ticket.ErrRange}}},
+		{"a long name", func(s *layout.Spec) { s.Pieces[1].Name = strings.Repeat("x", ticket.MaxName+1) }, []found{{"Pieces[1].Name", ticket.ErrRange}}},
+		{"wider than the cloth", func(s *layout.Spec) { s.Pieces[0].Wide = in("35 1/8") }, []found{{"Pieces[0]", ticket.ErrRange}}},
+		{"longer than the cloth", func(s *layout.Spec) { s.Pieces[0].Long = in("38 1/8") }, []found{{"Pieces[0]", ticket.ErrRange}}},
+		{"too large either way round", func(s *layout.Spec) { s.Pieces[1].Wide, s.Pieces[1].Long = in("36"), in("36") }, []found{{"Pieces[1]", ticket.ErrRange}}},
+		{"more than the cloth has room for", func(s *layout.Spec) { s.Pieces[1].Count = 30 }, []found{{"Cloth.Long", ticket.ErrRange}}},
+		{"pieces that cannot lie side by side", func(s *layout.Spec) { s.Pieces[0].Wide, s.Pieces[0].Count = in("17 1/2"), 3 }, []found{{"Cloth.Long", ticket.ErrRange}}},
+		{"a huge piece", func(s *layout.Spec) { s.Pieces[0].Wide = huge() }, []found{{"Pieces[0]", ticket.ErrRange}}},
+		{"a huge piece on a huge cloth", func(s *layout.Spec) { s.Cloth, s.Pieces[0].Wide = layout.Cloth{Wide: huge().MulInt(2)}, huge() }, []found{{"Pieces[0].Wide", layout.ErrGrid}}},
+		{"a piece too long for its count", func(s *layout.Spec) {
+			s.Cloth.Long, s.Pieces[0].Long, s.Pieces[0].Count = units.Length{}, units.Inch.Of(1<<50), 600
+		}, []found{{"Pieces[0]", layout.ErrGrid}}},
+		{"a huge gap", func(s *layout.Spec) { s.Cloth.Gap = huge() }, []found{{"Cloth.Gap", layout.ErrGrid}}},
+		{"a wide gap", func(s *layout.Spec) { s.Cloth.Gap = units.Inch.Of(1 << 62) }, []found{{"Cloth.Gap", layout.ErrGrid}}},
+		{"no common grid", func(s *layout.Spec) {
+			s.Pieces[0].Wide, s.Pieces[1].Long = units.Inch.Frac(1, 1<<35+1), units.Inch.Frac(1, 1<<35-1)
+		}, []found{{"Pieces[1].Long", layout.ErrGrid}}},
+		{"a common grid that is too fine", func(s *layout.Spec) {
+			s.Pieces[0].Wide = units.Inch.Frac(1, 1<<58-1)
+		}, []found{{"Pieces[0].Wide", layout.ErrGrid}}},
+	}
+	for _, test := range tests {
+		t.Run(test.why, func(t *testing.T) {
+			s := doublet()
+			test.change(&s)
+			_, errSolve := s.Solve()
+			_, errPlan := s.Plan(context.Background())
+			errVerify := layout.Verify(s, nil)
+			for name, err := range map[string]error{"Solve": errSolve, "Plan": errPlan, "Verify": errVerify} {
+				if diff := cmp.Diff(test.want, list(err), sameError); diff != "" {
+					t.Errorf("%s: %s", name, diff)
+				}
+			}
+			if len(errPlan.Error()) > 10_000 {
+				t.Errorf("a message of %d bytes", len(errPlan.Error()))
+			}
+		})
+	}
+}
+
+// The edges of what is good.
+func TestNoFaults(t *testing.T) {
+	tests := []struct {
+		why    string
+		change func(*layout.Spec)
+	}{
+		{"as it is", func(*layout.Spec) {}},
+		{"exactly as wide as the cloth", func(s *layout.Spec) { s.Pieces[0].Wide = in("35") }},
+		{"exactly as long as the cloth", func(s *layout.Spec) { s.Pieces[0].Long = in("38") }},
+		{"too wide, but may turn", func(s *layout.Spec) { s.Pieces[1].Wide, s.Pieces[1].Count = in("36"), 1 }},
+		{"too long across, so it stays", func(s *layout.Spec) { s.Pieces[1].Long, s.Pieces[1].Count = in("36"), 1 }},
+		{"a gap wider than the cloth", func(s *layout.Spec) { s.Cloth.Long, s.Cloth.Gap = units.Length{}, in("50") }},
+		{"cloth without end", func(s *layout.Spec) { s.Cloth.Wide, s.Cloth.Long = huge(), huge() }},
+		{"ends without a length", func(s *layout.Spec) { s.Cloth.Long = units.Length{} }},
+		{"thirds and sevenths", func(s *layout.Spec) { s.Pieces[0].Wide, s.Pieces[1].Long = in("16 1/3"), in("6 6/7") }},
+		{"millimetres and inches", func(s *layout.Spec) { s.Pieces[0].Wide = units.MustParse("400 mm") }},
+	}
+	for _, test := range tests {
+		t.Run(test.why, func(t *testing.T) {
+			s := doublet()
+			test.change(&s)
+			solved, err := s.Solve()
+			if err != nil || solved.Work != 1 {
+				t.Fatal(solved.Work, err)
+			}
+			p, err := s.Plan(context.Background())
+			if err != nil {
+				t.Fatal(err)
+			}
+			if err := layout.Verify(s, p.Placements); err != nil || !p.Fits {
+				t.Errorf("fits %v: %v", p.Fits, err)
+			}
+			if p.Lay.Less(p.Bound) {
+				t.Errorf("lay %v shorter than its bound %v", p.Lay, p.Bound)
+			}
+		})
+	}
+}
+
+// Work that is not given is filled; a nil context is never done.
+func TestDefaults(t *testing.T) {
+	s := doublet()
+	s.Work = 0
+	solved, err := s.Solve()
+	if err != nil || solved.Work != layout.DefaultWork {
+		t.Errorf("work %d: %v", solved.Work, err)
+	}
+	var none context.Context
+	p, err := s.Plan(none)
+	if err != nil || p.Stopped || !p.Assumed.Has("Work") || p.Spec.Work != layout.DefaultWork {
+		t.Errorf("%+v: %v", p, err)
+	}
+	// The plan's pieces are its own.
+	s.Pieces[0].Name = "changed"
+	if p.Spec.Pieces[0].Name != "back" {
+		t.Error("the plan changed with its Spec")
+	}
+}
+
+func TestVerifyFaults(t *testing.T) {
+	s := shirt()
+	tests := []struct {
+		why    string
+		change func([]layout.Placement) []layout.Placement
+		want   []found
+	}{
+		{"nothing laid", func(p []layout.Placement) []layout.Placement { return p[:0] }, []found{
+			{"Pieces[0].Count", layout.ErrCount}, {"Pieces[1].Count", layout.ErrCount}, {"Pieces[2].Count", layout.ErrCount}, {"Pieces[3].Count", layout.ErrCount},
+			{"Pieces[4].Count", layout.ErrCount}, {"Pieces[5].Count", layout.ErrCount}, {"Pieces[6].Count", layout.ErrCount}, {"Pieces[7].Count", layout.ErrCount}}},
+		{"one left out", func(p []layout.Placement) []layout.Placement { return append(p[:4:4], p[5:]...) }, []found{{"Pieces[2].Count", layout.ErrCount}}},
+		{"a hair over its neighbour", func(p []layout.Placement) []layout.Placement {
+			p[3].Y = p[3].Y.Sub(units.Millimetre.Frac(1, 1_000_000))
+			return p
+		}, []found{{"Placements[3]", layout.ErrOverlap}}},
+		{"two in one place", func(p []layout.Placement) []layout.Placement { p[2].X = p[1].X; return p }, []found{{"Placements[2]", layout.ErrOverlap}}},
+		{"one inside another", func(p []layout.Placement) []layout.Placement { p[14].X, p[14].Y = in("5"), in("5"); return p }, []found{{"Placements[14]", layout.ErrOverlap}}},
+		{"on the selvedge", func(p []layout.Placement) []layout.Placement { p[0].X = in("7/16"); return p }, []found{{"Placements[0].X", layout.ErrOutside}}},
+		{"off the right-hand edge", func(p []layout.Placement) []layout.Placement { p[13].X = in("31 15/16"); return p }, []found{{"Placements[13].X", layout.ErrOutside}}},
+		{"in the cut end", func(p []layout.Placement) []layout.Placement { p[0].Y = in("0"); return p }, []found{{"Placements[0].Y", layout.ErrOutside}}},
+		{"off the far end", func(p []layout.Placement) []layout.Placement { p[13].Y = in("79"); return p }, []found{{"Placements[13].Y", layout.ErrOutside}}},
+		{"turned", func(p []layout.Placement) []layout.Placement { p[14].Across = true; return p }, []found{{"Placements[14].Across", layout.ErrTurn}}},
+		{"no such piece", func(p []layout.Placement) []layout.Placement { p[0].Piece = 8; return p }, []found{{"Placements[0].Piece", ticket.ErrUnknown}, {"Pieces[0].Count", layout.ErrCount}}},
+		{"a piece before the first", func(p []layout.Placement) []layout.Placement { p[0].Piece = math.MinInt; return p }, []found{{"Placements[0].Piece", ticket.ErrUnknown}, {"Pieces[0].Count", layout.ErrCount}}},
+		{"copies counted from 0", func(p []layout.Placement) []layout.Placement { p[0].Copy = 0; return p }, []found{{"Placements[0].Copy", ticket.ErrRange}, {"Pieces[0].Count", layout.ErrCount}}},
+		{"one copy too many", func(p []layout.Placement) []layout.Placement { p[2].Copy = 3; return p }, []found{{"Placements[2].Copy", ticket.ErrRange}, {"Pieces[1].Count", layout.ErrCount}}},
+		{"one copy twice", func(p []layout.Placement) []layout.Placement { p[2].Copy = 1; return p }, []found{{"Placements[2].Copy", ticket.ErrTwice}, {"Pieces[1].Count", layout.ErrCount}}},
+		{"a million placements", func([]layout.Placement) []layout.Placement { return make([]layout.Placement, 1_000_000) }, []found{{"Placements", ticket.ErrRange}}},
+	}
+	for _, test := range tests {
+		t.Run(test.why, func(t *testing.T) {
+			if diff := cmp.Diff(test.want, list(layout.Verify(s, test.change(byHand()))), sameError); diff != "" {
+				t.Error(diff)
+			}
+		})
+	}
+}
+
+// Pieces that touch are clear of each other; with a gap they are not, and the
+// fault names both.
+func TestGap(t *testing.T) {
+	s := layout.Spec{Cloth: layout.Cloth{Wide: in("10")}, Work: 1, Pieces: []layout.Piece{{Name: "cuff", Wide: in("4"), Long: in("3"), Count: 2}, {Wide: in("1"), Long: in("1"), Count: 1}}}
+	touch := []layout.Placement{{Copy: 1}, {Copy: 2, X: in("4")}, {Piece: 1, Copy: 1, Y: in("3")}}
+	if err := layout.Verify(s, touch); err != nil {
+		t.Fatal(err)
+	}
+	s.Cloth.Gap = in("1/8")
+	err := layout.Verify(s, touch)
+	const want = "Placements[1] cuff 2: pieces overlap, want at least 1/8 in clear of cuff 1, Placements[0]\n" +
+		"Placements[2] Pieces[1]: pieces overlap, want at least 1/8 in clear of cuff 1, Placements[0]"
+	if err == nil || err.Error() != want {
+		t.Errorf("got %v\nwant %v", err, want)
+	}
+	touch[1].X, touch[2].Y = in("4 1/8"), in("3 1/8")
+	if err := layout.Verify(s, touch); err != nil {
+		t.Error(err)
+	}
+	p, err := s.Plan(context.Background())
+	if err != nil || p.Lay != in("3") || p.Wide != in("9 1/4") {
+		t.Errorf("lay %v, width %v: %v", p.Lay, p.Wide, err)
+	}
+}

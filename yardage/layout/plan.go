@@ -1,0 +1,130 @@
+package layout
+
+import (
+	"cmp"
+	"context"
+	"slices"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Plan is a lay and what it comes to.
+type Plan struct {
+	Spec       Spec          // as solved
+	Assumed    ticket.Fields // what was not given and filled by default
+	Placements []Placement   // by Piece, then Copy
+	Lay        units.Length  // from the first end that is used to the far edge of the farthest piece
+	Used       units.Length  // the cloth's length that this takes: Lay and both Ends
+	Wide       units.Length  // from the inner edge of the left-hand selvedge to the far edge of the outermost piece
+	Density    units.Ratio   // area of the pieces as part of the usable width by Lay
+	Bound      units.Length  // no lay of these pieces is shorter: where Lay is equal to it, this is the shortest
+	Spare      units.Length  // Cloth.Long less Used; zero where Long is not given, negative where the lay is too long
+	Fits       bool          // the lay is within Cloth.Long; true where that is not given
+	Stopped    bool          // the search was stopped before its Work was done
+}
+
+// Plan finds a lay as short as its Work allows. The faults of s are
+// [ticket.Faults], see [Spec.Solve].
+//
+// Where no lay within Cloth.Long is found the plan is the shortest that was,
+// Fits is false and Spare negative, and the error is nil: it is not proven that
+// there is none. Every lay that is returned has been through [Verify], against
+// the cloth as long as need be where it does not fit.
+//
+// When ctx is done with a lay in hand that lay is returned, with Stopped set and
+// no error; when it is done before, its error is. A nil ctx is never done. No
+// goroutine is started.
+func (s Spec) Plan(ctx context.Context) (Plan, error) {
+	g, err := s.check()
+	if err != nil {
+		return Plan{}, err
+	}
+	if ctx == nil {
+		ctx = context.Background()
+	}
+	p := Plan{Spec: s}
+	if s.Work == 0 {
+		p.Spec.Work = DefaultWork
+		p.Assumed = p.Assumed.With("Work")
+	}
+	p.Spec.Pieces = slices.Clone(s.Pieces)
+	best, stopped := g.search(ctx, p.Spec.Work, s.Seed)
+	if best.spots == nil {
+		return Plan{}, context.Cause(ctx)
+	}
+	p.Stopped = stopped
+	p.place(g, best)
+	p.measure()
+	p.Bound = g.length(g.bound)
+	if err := p.verify(); err != nil {
+		return Plan{}, err
+	}
+	return p, nil
+}
+
+// verify checks the plan's own lay.
+func (p *Plan) verify() error {
+	s := p.Spec
+	if !p.Fits {
+		s.Cloth.Long = units.Length{}
+	}
+	return Verify(s, p.Placements)
+}
+
+// place turns spots of shapes into placements of pieces. The copies of a piece
+// are counted from the cut end, those beside each other from the left.
+func (p *Plan) place(g grid, best lay) {
+	spots := slices.Clone(best.spots)
+	slices.SortFunc(spots, func(a, b spot) int {
+		return cmp.Or(cmp.Compare(a.y, b.y), cmp.Compare(a.x, b.x))
+	})
+	p.Placements = make([]Placement, 0, len(spots))
+	used := make([]int, len(g.shapes))
+	for _, at := range spots {
+		piece := g.shapes[at.shape].of[used[at.shape]]
+		used[at.shape]++
+		p.Placements = append(p.Placements, Placement{
+			Piece:  piece,
+			Across: at.across,
+			X:      p.Spec.Cloth.Selvedge.Add(g.length(at.x)),
+			Y:      p.Spec.Cloth.Ends.Add(g.length(at.y)),
+		})
+	}
+	slices.SortStableFunc(p.Placements, func(a, b Placement) int { return cmp.Compare(a.Piece, b.Piece) })
+	for i := range p.Placements {
+		p.Placements[i].Copy = 1
+		if i > 0 && p.Placements[i-1].Piece == p.Placements[i].Piece {
+			p.Placements[i].Copy += p.Placements[i-1].Copy
+		}
+	}
+}
+
+// measure finds what the placements come to.
+func (p *Plan) measure() {
+	c := p.Spec.Cloth
+	var far, right units.Length
+	for _, at := range p.Placements {
+		wide, long := at.Size(p.Spec)
+		right = right.Max(at.X.Add(wide))
+		far = far.Max(at.Y.Add(long))
+	}
+	p.Lay = far.Sub(c.Ends)
+	p.Used = far.Add(c.Ends)
+	p.Wide = right.Sub(c.Selvedge)
+	p.Density = p.Spec.area().Div(c.Usable().Times(p.Lay))
+	p.Fits = true
+	if !c.Long.IsZero() {
+		p.Spare = c.Long.Sub(p.Used)
+		p.Fits = p.Spare.Sign() >= 0
+	}
+}
+
+// area is the area of all the pieces.
+func (s Spec) area() units.Area {
+	var sum units.Area
+	for _, p := range s.Pieces {
+		sum = sum.Add(p.Wide.Times(p.Long).MulInt(int64(p.Count)))
+	}
+	return sum
+}

@@ -1,0 +1,127 @@
+package layout
+
+import (
+	"fmt"
+	"strconv"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// Verify checks a lay, anybody's, against s: every copy of every piece laid
+// once, none turned more than it may be, all inside the cloth's selvedges, ends
+// and length (where Cloth.Long is given), and no two nearer than Cloth.Gap. It
+// compares the lengths themselves and shares nothing with the search.
+//
+// The faults are [ticket.Faults]: those of s itself, else ErrOverlap, ErrOutside
+// and ErrTurn with the path of the placement, and ErrCount with that of the
+// piece. Of the overlaps of one placement, the first with an earlier one is
+// named.
+func Verify(s Spec, placements []Placement) error {
+	if _, err := s.check(); err != nil {
+		return err
+	}
+	if n := len(placements); n > MaxPieces {
+		return ticket.Faults{{Path: "Placements", Got: strconv.Itoa(n), Limit: fmt.Sprintf("at most %d", MaxPieces), Err: ticket.ErrRange}}
+	}
+	var a ticket.Audit
+	laid := make([][]bool, len(s.Pieces))
+	for i, p := range s.Pieces {
+		laid[i] = make([]bool, p.Count)
+	}
+	known := make([]bool, len(placements))
+	for i, at := range placements {
+		path := "Placements[" + strconv.Itoa(i) + "]"
+		if at.Piece < 0 || at.Piece >= len(s.Pieces) {
+			a.Fault(path+".Piece", strconv.Itoa(at.Piece), fmt.Sprintf("0 to %d", len(s.Pieces)-1), ticket.ErrUnknown)
+			continue
+		}
+		known[i] = true
+		proveCopy(&a, path, s, at, laid[at.Piece])
+		proveInside(&a, path, s, at)
+		for j, other := range placements[:i] {
+			if known[j] && !separate(s, at, other) {
+				a.Fault(path, s.title(at), s.clearance()+s.title(other)+", Placements["+strconv.Itoa(j)+"]", ErrOverlap)
+				break
+			}
+		}
+	}
+	for i, p := range s.Pieces {
+		n := 0
+		for _, done := range laid[i] {
+			if done {
+				n++
+			}
+		}
+		if n != p.Count {
+			a.Fault(piecePath(i)+".Count", strconv.Itoa(n)+" laid", strconv.Itoa(p.Count), ErrCount)
+		}
+	}
+	return a.Err()
+}
+
+// proveCopy checks that this copy is one of the piece's, is laid for the first
+// time, and is not turned against the rule.
+func proveCopy(a *ticket.Audit, path string, s Spec, at Placement, laid []bool) {
+	switch {
+	case at.Copy < 1 || at.Copy > len(laid):
+		a.Fault(path+".Copy", strconv.Itoa(at.Copy), fmt.Sprintf("1 to %d", len(laid)), ticket.ErrRange)
+	case laid[at.Copy-1]:
+		a.Fault(path+".Copy", strconv.Itoa(at.Copy), "each copy once", ticket.ErrTwice)
+	default:
+		laid[at.Copy-1] = true
+	}
+	if turn := s.Pieces[at.Piece].Turn; at.Across && turn != Quarter {
+		a.Fault(path+".Across", "true", "false for turn "+turn.String(), ErrTurn)
+	}
+}
+
+// proveInside checks that the piece is within the cloth that may be used.
+func proveInside(a *ticket.Audit, path string, s Spec, at Placement) {
+	c := s.Cloth
+	wide, long := at.Size(s)
+	if last := c.Wide.Sub(c.Selvedge).Sub(wide); at.X.Less(c.Selvedge) || last.Less(at.X) {
+		a.Fault(path+".X", at.X.String(), c.Selvedge.String()+" to "+last.String(), ErrOutside)
+	}
+	if at.Y.Less(c.Ends) {
+		a.Fault(path+".Y", at.Y.String(), "at least "+c.Ends.String(), ErrOutside)
+		return
+	}
+	if last := c.Long.Sub(c.Ends).Sub(long); !c.Long.IsZero() && last.Less(at.Y) {
+		a.Fault(path+".Y", at.Y.String(), c.Ends.String()+" to "+last.String(), ErrOutside)
+	}
+}
+
+// clearance says how far apart pieces must be.
+func (s Spec) clearance() string {
+	if s.Cloth.Gap.IsZero() {
+		return "clear of "
+	}
+	return "at least " + s.Cloth.Gap.String() + " clear of "
+}
+
+// separate reports whether two pieces are a gap apart across or along.
+func separate(s Spec, a, b Placement) bool {
+	aw, al := a.Size(s)
+	bw, bl := b.Size(s)
+	return apart(a.X, aw, b.X, bw, s.Cloth.Gap) || apart(a.Y, al, b.Y, bl, s.Cloth.Gap)
+}
+
+// apart reports whether two spans, each from its start on, are a gap apart.
+func apart(a, along, b, blong, gap units.Length) bool {
+	return !b.Less(a.Add(along).Add(gap)) || !a.Less(b.Add(blong).Add(gap))
+}
+
+// title names a placement for people: the piece's name and, where there are
+// several, which copy.
+func (s Spec) title(at Placement) string {
+	p := s.Pieces[at.Piece]
+	name := p.Name
+	if name == "" {
+		name = piecePath(at.Piece)
+	}
+	if p.Count > 1 {
+		name += " " + strconv.Itoa(at.Copy)
+	}
+	return name
+}

@@ -1,0 +1,155 @@
+package layout
+
+import (
+	"errors"
+	"fmt"
+	"strconv"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// The bounds on what is given.
+const (
+	MaxPieces = 1000      // most pieces in one lay, every copy counted
+	MaxWork   = 1_000_000 // most Work
+	MaxGrid   = 1 << 60   // longest row of all the pieces, in steps of the grid they share
+)
+
+// DefaultWork is the Work done where none is given: less than a second on most machines.
+const DefaultWork = 20
+
+// The faults of a lay, found by [Verify], and of lengths that share no grid.
+var (
+	ErrOverlap = errors.New("pieces overlap")
+	ErrOutside = errors.New("off the cloth")
+	ErrCount   = errors.New("not every piece is laid")
+	ErrTurn    = errors.New("turned more than it may be")
+	ErrGrid    = errors.New("too fine and too long together")
+)
+
+// A Spec is what is to be laid on what. Zero means not given.
+type Spec struct {
+	Cloth  Cloth
+	Pieces []Piece // at least one; at most MaxPieces with all their copies
+	Work   int     // how long to search, in millions of steps, each a look at one piece for one place; zero is DefaultWork, at most MaxWork
+	Seed   uint64  // which way to search; every seed is good, zero too
+}
+
+// Solve checks s and fills Work where it is not given. The faults are
+// [ticket.Faults], in the order of the fields. A piece that is wider or longer
+// than the cloth can take, any way it may be turned, is ErrRange, and so is a
+// cloth whose length is less than any lay of these pieces needs (see
+// Plan.Bound); that a length is enough is never claimed here.
+func (s Spec) Solve() (Spec, error) {
+	_, err := s.check()
+	if err == nil && s.Work == 0 {
+		s.Work = DefaultWork
+	}
+	return s, err
+}
+
+// check audits all of s; the grid is good where there is no fault.
+func (s Spec) check() (grid, error) {
+	var a ticket.Audit
+	good := s.auditCloth(&a)
+	good = s.auditPieces(&a) && good
+	var g grid
+	if good {
+		g, good = s.auditRoom(&a)
+	}
+	if s.Work < 0 || s.Work > MaxWork {
+		a.Fault("Work", strconv.Itoa(s.Work), fmt.Sprintf("1 to %d, or 0 for %d", MaxWork, DefaultWork), ticket.ErrRange)
+	}
+	return g, a.Err()
+}
+
+// auditCloth checks the cloth by itself.
+func (s Spec) auditCloth(a *ticket.Audit) bool {
+	var own ticket.Audit
+	c := s.Cloth
+	own.Need("Wide", c.Wide)
+	own.NotNegative("Selvedge", c.Selvedge)
+	if !own.Failed() && c.Usable().Sign() <= 0 {
+		own.Fault("Selvedge", c.Selvedge.String(), "less than half the width, "+c.Wide.DivInt(2).String(), ticket.ErrRange)
+	}
+	own.NotNegative("Long", c.Long)
+	own.NotNegative("Gap", c.Gap)
+	own.NotNegative("Ends", c.Ends)
+	if c.Long.Sign() > 0 && c.Ends.Sign() > 0 && !c.Ends.MulInt(2).Less(c.Long) {
+		own.Fault("Ends", c.Ends.String(), "less than half the length, "+c.Long.DivInt(2).String(), ticket.ErrRange)
+	}
+	a.Include("Cloth", own.Err())
+	return !own.Failed()
+}
+
+// auditPieces checks the pieces by themselves.
+func (s Spec) auditPieces(a *ticket.Audit) bool {
+	if n := len(s.Pieces); n == 0 {
+		a.Fault("Pieces", "", "at least 1", ticket.ErrMissing)
+		return false
+	} else if n > MaxPieces {
+		a.Fault("Pieces", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxPieces), ticket.ErrRange)
+		return false
+	}
+	good, total := true, 0
+	for i, p := range s.Pieces {
+		var own ticket.Audit
+		own.Text("Name", p.Name)
+		own.Need("Wide", p.Wide)
+		own.Need("Long", p.Long)
+		own.Count("Count", p.Count, 1, MaxPieces)
+		if int(p.Turn) >= len(turnNames) {
+			own.Fault("Turn", p.Turn.String(), turnList, ticket.ErrUnknown)
+		}
+		if own.Failed() {
+			a.Include(piecePath(i), own.Err())
+			good = false
+			continue
+		}
+		total += p.Count
+	}
+	if total > MaxPieces {
+		a.Fault("Pieces", strconv.Itoa(total)+" with all copies", fmt.Sprintf("at most %d", MaxPieces), ticket.ErrRange)
+		good = false
+	}
+	return good
+}
+
+// auditRoom checks the pieces against the cloth. Both are good by themselves.
+func (s Spec) auditRoom(a *ticket.Audit) (grid, bool) {
+	wide := s.Cloth.Usable()
+	var long units.Length // zero is no limit
+	if !s.Cloth.Long.IsZero() {
+		long = s.Cloth.Long.Sub(s.Cloth.Ends.MulInt(2))
+	}
+	fits := func(w, l units.Length) bool { return !wide.Less(w) && (long.IsZero() || !long.Less(l)) }
+	good := true
+	for i, p := range s.Pieces {
+		if fits(p.Wide, p.Long) || p.Turn == Quarter && fits(p.Long, p.Wide) {
+			continue
+		}
+		good = false
+		room := "at most " + wide.String() + " across"
+		if !long.IsZero() {
+			room += " and " + long.String() + " along"
+		}
+		if p.Turn == Quarter {
+			room += ", either way round"
+		}
+		a.Fault(piecePath(i), p.Wide.String()+" by "+p.Long.String(), room+" (the cloth inside its selvedges and ends)", ticket.ErrRange)
+	}
+	if !good {
+		return grid{}, false
+	}
+	g, good := s.grid(a)
+	if good && !long.IsZero() {
+		if least := g.length(g.bound).Add(s.Cloth.Ends.MulInt(2)); s.Cloth.Long.Less(least) {
+			a.Fault("Cloth.Long", s.Cloth.Long.String(), "at least "+least.String()+" (what the pieces take up, whatever the lay)", ticket.ErrRange)
+			return g, false
+		}
+	}
+	return g, good
+}
+
+func piecePath(i int) string { return "Pieces[" + strconv.Itoa(i) + "]" }

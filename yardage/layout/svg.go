@@ -1,0 +1,108 @@
+package layout
+
+import (
+	"fmt"
+	"html"
+	"unicode/utf8"
+
+	"example.com/clothyard/units"
+)
+
+// SVG draws the lay to scale, the cut end at the top: the cloth with its
+// selvedges and ends shaded, every piece with its name and its grain line, and a
+// bar of a foot. It is a drawing to look at, rounded to a tenth of a millimetre;
+// Placements has the figures. It is empty for a Plan that no cloth is given for
+// or that is too large to draw.
+func (p Plan) SVG() string {
+	c := p.Spec.Cloth
+	end := p.Used.Max(c.Long)
+	d := drawing{ok: true}
+	wide, long := d.tenths(c.Wide), d.tenths(end)
+	left, head := d.tenths(c.Selvedge), d.tenths(c.Ends)
+	if !d.ok || wide <= 0 || long <= 0 {
+		return ""
+	}
+	d.font = max(wide/45, 1)
+	margin, line := 2*d.font, max(d.font/10, 1)
+	w, h := wide+2*margin, long+2*margin+3*d.font
+	const screen = 720 // width on the screen, in pixels
+	d.printf("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\" height=\"%d\" viewBox=\"%d %d %d %d\" font-family=\"sans-serif\" stroke-width=\"%d\">\n",
+		screen, max(min(h/max(w/screen, 1), 100*screen), 1), -margin, -margin, w, h, line)
+	d.printf("<title>Lay of %d pieces</title>\n", len(p.Placements))
+	d.printf("<rect width=\"%d\" height=\"%d\" fill=\"#ddd\" stroke=\"#000\"/>\n", wide, long)
+	d.printf("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"#fff\"/>\n", left, head, max(wide-2*left, 0), max(long-2*head, 0))
+	names := p.Spec.titles(p.Placements)
+	for i, at := range p.Placements {
+		d.piece(p.Spec, at, names[i][len("Lay "):])
+	}
+	used := d.tenths(p.Used)
+	d.printf("<path d=\"M%d %dH%d\" stroke=\"#000\" stroke-dasharray=\"%d\"/>\n", -margin/2, used, wide+margin/2, d.font/2)
+	foot := d.tenths(units.Foot.Of(1))
+	d.printf("<path d=\"M0 %dv%dh%dv%d\" fill=\"none\" stroke=\"#000\"/>\n", long+d.font, d.font, foot, -d.font)
+	d.printf("<text x=\"%d\" y=\"%d\" font-size=\"%d\">1 ft; the broken line ends the lay</text>\n</svg>\n", foot+d.font, long+2*d.font, d.font)
+	if !d.ok {
+		return ""
+	}
+	return string(d.out)
+}
+
+// A drawing is an SVG in the making, in tenths of a millimetre.
+type drawing struct {
+	out  []byte
+	font int64
+	ok   bool // every length so far could be drawn
+}
+
+func (d *drawing) printf(format string, args ...any) { d.out = fmt.Appendf(d.out, format, args...) }
+
+// tenths is l in tenths of a millimetre, to the nearest.
+func (d *drawing) tenths(l units.Length) int64 {
+	n, ok := l.In(units.Millimetre).Mul(units.RatioOf(10, 1)).Int(units.HalfAway)
+	if !ok || n > 1<<40 || n < -1<<40 {
+		d.ok = false
+		return 0
+	}
+	return n
+}
+
+// piece draws one piece. Name and grain line run along the longer side.
+func (d *drawing) piece(s Spec, at Placement, name string) {
+	wide, long := at.Size(s)
+	x, y, w, h := d.tenths(at.X), d.tenths(at.Y), d.tenths(wide), d.tenths(long)
+	fill := "#cfe3f2"
+	if at.Across {
+		fill = "#f2dcc2"
+	}
+	d.printf("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"%s\" stroke=\"#000\"/>\n", x, y, w, h, fill)
+	run, deep := w, h
+	if h > w {
+		run, deep = h, w
+	}
+	size := min(d.font, deep*2/3, run*5/4/int64(max(utf8.RuneCountInString(name), 1)))
+	// The grain line runs a font's height beside the name, or across it.
+	tip, half := d.font/3, max(h/2-d.font/2, 0)
+	if at.Across {
+		half = max(w/2-d.font/2, 0)
+	}
+	turn := func(upright bool) string {
+		if upright {
+			return " rotate(90)"
+		}
+		return ""
+	}
+	side := min(d.font, deep*2/5)
+	if along := (h >= w) != at.Across; !along {
+		side = -run * 7 / 16 // the name lies across the grain: the line goes to one end
+	}
+	shift := fmt.Sprintf("%d,0", side)
+	if at.Across {
+		shift = fmt.Sprintf("0,%d", side)
+	}
+	d.printf("<path transform=\"translate(%d,%d) translate(%s)%s\" d=\"M%d 0H%dM%d %dl%d %dl%d %dM%d %dl%d %dl%d %d\" fill=\"none\" stroke=\"#555\"/>\n",
+		x+w/2, y+h/2, shift, turn(!at.Across), -half, half,
+		-half+tip, -tip, -tip, tip, tip, tip, half-tip, -tip, tip, tip, -tip, tip)
+	if size > 0 {
+		d.printf("<text transform=\"translate(%d,%d)%s\" y=\"%d\" text-anchor=\"middle\" font-size=\"%d\">%s</text>\n",
+			x+w/2, y+h/2, turn(h > w), size/3, size, html.EscapeString(name))
+	}
+}

@@ -1,0 +1,157 @@
+package yardage
+
+import (
+	"github.com/shopspring/decimal"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// The bounds of a price. MaxDigits bounds the digits of Each and of the amount
+// charged, and how far the point of Each may lie from its last digit;
+// MaxCoinPlaces bounds the decimals of Coin.
+const (
+	MaxDigits     = 18
+	MaxCoinPlaces = 9
+)
+
+// A Price is a length of cloth at so much a unit.
+type Price struct {
+	Length   units.Length    // the length charged for
+	Each     decimal.Decimal // the price of one Per
+	Per      units.Unit      // yard, metre or another unit; it has no default, as a yard is not a metre
+	Currency string          // written after the amount; may be empty
+	// Coin is the least amount charged, as a number of the currency: 1/100, or
+	// 1/20 where the smallest coin is 5 cents, or 1 for whole amounts. Its decimals
+	// must end within [MaxCoinPlaces]. Default 1/100, common practice.
+	Coin units.Ratio
+	// Mode is the direction in which the amount goes to a whole number of coins.
+	// The zero Mode is to the nearest, a tie upwards.
+	Mode units.Mode
+}
+
+// A PricePlan is the amount exact and as charged. Compare amounts of money with
+// the methods of decimal.Decimal, not with ==.
+type PricePlan struct {
+	Spec    Price
+	Assumed ticket.Fields
+	Units   units.Ratio     // how many of Per the length is
+	Rate    units.Ratio     // Each as a number
+	Exact   units.Ratio     // the amount, not rounded
+	Charged decimal.Decimal // the amount in whole coins, with as many places as the coin has
+	Residue units.Ratio     // Exact less Charged, either sign
+}
+
+// ten is 10^n, for n up to 18.
+func ten(n int) int64 {
+	p := int64(1)
+	for range n {
+		p *= 10
+	}
+	return p
+}
+
+// decimalRatio is d as a number, if it is within the bounds.
+func decimalRatio(d decimal.Decimal) (units.Ratio, bool) {
+	e := d.Exponent()
+	if e < -MaxDigits || e > MaxDigits || d.NumDigits() > MaxDigits {
+		return units.Ratio{}, false
+	}
+	if e < 0 {
+		return units.RatioOf(d.CoefficientInt64(), ten(int(-e))), true
+	}
+	return units.RatioOf(d.CoefficientInt64(), 1).Mul(units.RatioOf(ten(int(e)), 1)), true
+}
+
+// coinPlaces is how many decimal places a coin has.
+func coinPlaces(coin units.Ratio) (int, bool) {
+	for n := range MaxCoinPlaces + 1 {
+		if coin.Mul(units.RatioOf(ten(n), 1)).IsInt() {
+			return n, true
+		}
+	}
+	return 0, false
+}
+
+// Plan works out the amount.
+func (s Price) Plan() (PricePlan, error) {
+	var a ticket.Audit
+	var p PricePlan
+	a.Need("Length", s.Length)
+	switch rate, ok := decimalRatio(s.Each); {
+	case !ok:
+		a.Fault("Each", "a longer number", "at most "+ticket.Of(MaxDigits).String()+" digits", ticket.ErrRange)
+	case rate.IsZero():
+		a.Fault("Each", "", "more than 0", ticket.ErrMissing)
+	case rate.Sign() < 0:
+		a.Fault("Each", s.Each.String(), "more than 0", ticket.ErrSign)
+	default:
+		p.Rate = rate
+	}
+	if s.Per == units.NoUnit {
+		a.Fault("Per", "", "a unit of length, as yd or m", ticket.ErrMissing)
+	} else if !s.Per.Valid() {
+		a.Fault("Per", s.Per.String(), "a unit of length, as yd or m", ticket.ErrUnknown)
+	}
+	a.Text("Currency", s.Currency)
+	if s.Coin.IsZero() {
+		s.Coin = units.RatioOf(1, 100)
+		p.Assumed = "Coin"
+	}
+	places, ok := coinPlaces(s.Coin)
+	switch {
+	case s.Coin.Sign() < 0:
+		a.Fault("Coin", s.Coin.String(), "more than 0", ticket.ErrSign)
+	case !ok:
+		a.Fault("Coin", s.Coin.String(), "a number whose decimals end within "+ticket.Of(MaxCoinPlaces).String()+" places", ticket.ErrRange)
+	}
+	if s.Mode > units.ToZero {
+		a.Fault("Mode", s.Mode.String(), "half-away, half-even, down, up or to-zero", ticket.ErrUnknown)
+	}
+	if a.Failed() {
+		return PricePlan{}, a.Err()
+	}
+	p.Spec = s
+	p.Units = s.Length.In(s.Per)
+	p.Exact = p.Units.Mul(p.Rate)
+	mark, residue := p.Exact.Round(s.Coin, s.Mode)
+	n, ok := mark.Mul(units.RatioOf(ten(places), 1)).Int(units.Down)
+	if !ok || n >= ten(MaxDigits) {
+		a.Fault("Length", s.Length.String(), "an amount of at most "+ticket.Of(MaxDigits).String()+" digits", ticket.ErrRange)
+		return PricePlan{}, a.Err()
+	}
+	p.Charged, p.Residue = decimal.New(n, -int32(places)), residue
+	return p, nil
+}
+
+// Text is the amount charged with its places and currency, as in 50.40 GBP.
+func (p PricePlan) Text() string {
+	t := p.Charged.StringFixed(-p.Charged.Exponent())
+	if p.Spec.Currency != "" {
+		t += " " + p.Spec.Currency
+	}
+	return t
+}
+
+// Sheet is the working of the price.
+func (p PricePlan) Sheet() ticket.Sheet {
+	s := p.Spec
+	charged := p.Exact.Sub(p.Residue)
+	per := s.Per.String()
+	rounded := ticket.Term{Op: ticket.Minus, Amount: ticket.Times(p.Residue), Name: "rounded away, " + s.Mode.String()}
+	if p.Residue.Sign() < 0 {
+		rounded = ticket.Term{Amount: ticket.Times(p.Residue.Neg()), Name: "rounded up, " + s.Mode.String()}
+	}
+	sh := ticket.Sheet{Title: "Price of the cloth", Assumed: p.Assumed, Lines: []ticket.Line{
+		line("length in "+per, ticket.Times(p.Units), long(s.Length, "of cloth"), overLong(s.Per.Of(1), "")),
+		line("amount, exact", ticket.Times(p.Exact), ticket.Term{Amount: ticket.Times(p.Units), Name: per}, by(p.Rate, "each")),
+		line("amount in whole coins", ticket.Times(charged), ticket.Term{Amount: ticket.Times(p.Exact), Name: "exact"}, rounded),
+		line("to pay", ticket.Price(p.Text())),
+	}}
+	sh.Cautions = []ticket.Caution{{Text: "A till may round each item or only the whole bill, and tax may be in the price or not.", Refer: "the shop's own terms decide"}}
+	if p.Assumed.Has("Coin") {
+		sh.Sources = append(sh.Sources, ticket.Practise("the hundredth as the least amount charged"))
+	}
+	sh.Sources = append(sh.Sources, ticket.Cite{For: "the working", Known: ticket.Computed})
+	return sh
+}

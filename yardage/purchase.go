@@ -1,0 +1,141 @@
+package yardage
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// MaxRepeats is the greatest number of pattern repeats in one length.
+const MaxRepeats = 1_000_000
+
+// A Purchase is a length of cloth to buy. The order of the sum is fixed, since
+// another order buys too little: the lay, whole repeats of the washed cloth, the
+// ends lost in squaring, the shrinkage, and last the counter's step.
+type Purchase struct {
+	// Need is the length of the lay on washed and squared cloth. Nap is in the
+	// lay already, as a with-nap layout: nothing is added for it here.
+	Need units.Length
+	// Repeat is the length of the pattern repeat on the cloth as sold; none for
+	// plain cloth. The washed repeat is shorter by Shrink.
+	Repeat units.Length
+	// Starts is how many further repeats the order takes so that the first piece
+	// can begin where the pattern wants; one is usual in furnishing. Zero is an
+	// answer. It needs a Repeat.
+	Starts int
+	// Ends is lost in squaring the two ends, both together, after washing. Zero
+	// is an answer.
+	Ends units.Length
+	// Shrink is the shrinkage in length, 3 % being 3/100; at least 0 and less than
+	// 1. Zero is an answer: cloth that is not washed before it is cut.
+	Shrink units.Ratio
+	// Counter is the step in which the shop cuts. Default 1/8 yd, [Counters].
+	Counter units.Length
+}
+
+// A PurchasePlan is the length to buy and how it came about.
+type PurchasePlan struct {
+	Spec         Purchase
+	Assumed      ticket.Fields
+	WashedRepeat units.Length // the repeat after washing; zero for plain cloth
+	Repeats      int          // whole repeats bought, Starts included; zero for plain cloth
+	InRepeats    units.Length // the lay in whole washed repeats; the lay itself for plain cloth
+	Squared      units.Length // with the ends: what must be there after washing
+	Unshrunk     units.Length // the same before washing: the least that does
+	Steps        units.Ratio  // how many of the counter's steps are bought, a whole number
+	Buy          units.Length // what to ask for: whole steps of the counter
+	Surplus      units.Length // Buy less Unshrunk, never below zero
+	Washed       units.Length // what Buy is expected to measure after washing
+}
+
+func (s Purchase) audit(a *ticket.Audit) {
+	a.Need("Need", s.Need)
+	a.NotNegative("Repeat", s.Repeat)
+	if s.Starts != 0 && s.Repeat.IsZero() {
+		a.Fault("Starts", ticket.Of(s.Starts).String(), "none without a Repeat", ticket.ErrUnused)
+	} else if s.Starts < 0 || s.Starts > MaxRepeats {
+		a.Fault("Starts", ticket.Of(s.Starts).String(), "0 to "+ticket.Of(MaxRepeats).String(), ticket.ErrRange)
+	}
+	a.NotNegative("Ends", s.Ends)
+	shrinkage(a, "Shrink", s.Shrink)
+	a.NotNegative("Counter", s.Counter)
+}
+
+// Plan works out the length to buy.
+func (s Purchase) Plan() (PurchasePlan, error) {
+	var a ticket.Audit
+	if s.audit(&a); a.Failed() {
+		return PurchasePlan{}, a.Err()
+	}
+	p := PurchasePlan{InRepeats: s.Need}
+	if s.Counter.IsZero() {
+		s.Counter = counterDefault()
+		p.Assumed = "Counter"
+	}
+	stay := left(s.Shrink)
+	if !s.Repeat.IsZero() {
+		p.WashedRepeat = s.Repeat.Scale(stay)
+		n, ok := s.Need.Div(p.WashedRepeat).Int(units.Up)
+		if !ok || n > MaxRepeats-int64(s.Starts) {
+			a.Fault("Repeat", s.Repeat.String(), "a repeat of which "+ticket.Of(MaxRepeats).String()+" make the lay", ticket.ErrRange)
+			return PurchasePlan{}, a.Err()
+		}
+		p.Repeats = int(n) + s.Starts
+		p.InRepeats = p.WashedRepeat.MulInt(int64(p.Repeats))
+	}
+	p.Spec = s
+	p.Squared = p.InRepeats.Add(s.Ends)
+	p.Unshrunk = p.Squared.Unscale(stay)
+	p.Buy, _ = p.Unshrunk.Round(s.Counter, units.Up)
+	p.Steps = p.Buy.Div(s.Counter)
+	p.Surplus = p.Buy.Sub(p.Unshrunk)
+	p.Washed = p.Buy.Scale(stay)
+	return p, nil
+}
+
+// Sheet is the working, and what to measure at the counter and after the wash.
+func (p PurchasePlan) Sheet() ticket.Sheet {
+	s := p.Spec
+	sh := ticket.Sheet{Title: "Cloth to buy", Assumed: p.Assumed}
+	stay := left(s.Shrink)
+	sh.Lines = make([]ticket.Line, 0, 6)
+	if s.Repeat.IsZero() {
+		sh.Lines = append(sh.Lines, line("length of the lay", ticket.Long(s.Need)))
+	} else {
+		sh.Lines = append(sh.Lines,
+			line("repeat after washing", ticket.Long(p.WashedRepeat), long(s.Repeat, "repeat as sold"), by(stay, "left of 1")),
+			line("lay in whole repeats", ticket.Long(p.InRepeats), long(p.WashedRepeat, "repeat"), count(p.Repeats, "repeats")))
+	}
+	if !s.Ends.IsZero() {
+		sh.Lines = append(sh.Lines, line("with the ends", ticket.Long(p.Squared), long(p.InRepeats, "for the lay"), long(s.Ends, "lost in squaring")))
+	}
+	if !s.Shrink.IsZero() {
+		sh.Lines = append(sh.Lines, line("before washing", ticket.Long(p.Unshrunk), long(p.Squared, "after washing"), over(stay, "left of 1")))
+	}
+	sh.Lines = append(sh.Lines, line("to buy", ticket.Long(p.Buy), long(s.Counter, "step of the counter"), by(p.Steps, "steps")),
+		line("surplus", ticket.Long(p.Surplus), long(p.Buy, "bought"), less(p.Unshrunk, "least that does")))
+	sh.Steps = make([]ticket.Step, 0, 3)
+	sh.Steps = append(sh.Steps, ticket.Step{Do: "Have the cloth cut", At: ticket.Long(p.Buy), From: "the squared end of the bolt",
+		Check: ticket.Check{What: "length cut, at the shorter selvedge", Want: ticket.Long(p.Buy), Mend: "if it is short or torn crooked, have the loss made good before it is paid for"}})
+	if !s.Shrink.IsZero() {
+		sh.Steps = append(sh.Steps, ticket.Step{Do: "Wash and press the cloth as the garment will be washed", Press: "flat, along the grain",
+			Check: ticket.Check{What: "length after washing, expected", Want: ticket.Long(p.Washed), Mend: "measure again and go by the least length below; nothing is cut yet"}})
+	}
+	sh.Steps = append(sh.Steps, ticket.Step{Do: "Square both ends and press out the fold",
+		Check: ticket.Check{What: "length between the squared ends, at least", Want: ticket.Long(p.InRepeats), Mend: "if it is shorter, lay the pieces again before cutting anything"}})
+	sh.Cautions = []ticket.Caution{ticket.CutCare()}
+	if !s.Shrink.IsZero() {
+		sh.Cautions = []ticket.Caution{swatchCare(), ticket.IronCare(), ticket.CutCare()}
+	}
+	sh.Sources = make([]ticket.Cite, 0, 4)
+	if p.Assumed.Has("Counter") {
+		sh.Sources = append(sh.Sources, ticket.Cite{For: "the counter's step", ID: srcSchool, Place: "Amount of material for garments", Known: ticket.Read})
+	}
+	if !s.Shrink.IsZero() {
+		sh.Sources = append(sh.Sources, ticket.Cite{For: "dividing by what is left, never adding the shrinkage", ID: srcShrinkMath, Known: ticket.Read})
+	}
+	if !s.Repeat.IsZero() {
+		sh.Sources = append(sh.Sources, ticket.Cite{For: "whole repeats", ID: srcWorkroomLeaflet, Place: "August 2011", Known: ticket.Read})
+	}
+	sh.Sources = append(sh.Sources, ticket.Practise("the order of the sum"))
+	return sh
+}

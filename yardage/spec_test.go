@@ -1,0 +1,241 @@
+package yardage_test
+
+import (
+	"errors"
+	"testing"
+
+	"github.com/shopspring/decimal"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/yardage"
+)
+
+var in = units.MustParse
+
+func pct(n int64) units.Ratio { return units.RatioOf(n, 100) }
+
+func money(t testing.TB, s string) decimal.Decimal {
+	t.Helper()
+	d, err := decimal.NewFromString(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return d
+}
+
+func TestEnumerationsRoundTrip(t *testing.T) {
+	n := 0
+	for v := range yardage.Trusts {
+		text, _ := v.MarshalText()
+		var back yardage.Trust
+		if err := back.UnmarshalText(text); err != nil || back != v || len(text) == 0 {
+			t.Errorf("%v: %v, %v", v, back, err)
+		}
+		n++
+	}
+	for range yardage.Trusts {
+		break
+	}
+	for v := range yardage.Verdicts {
+		text, _ := v.MarshalText()
+		var back yardage.Verdict
+		if err := back.UnmarshalText(text); err != nil || back != v || len(text) == 0 {
+			t.Errorf("%v: %v, %v", v, back, err)
+		}
+		n++
+	}
+	for range yardage.Verdicts {
+		break
+	}
+	if n != 7 {
+		t.Errorf("%d names, want 7", n)
+	}
+	var tr yardage.Trust
+	var ve yardage.Verdict
+	long := string(make([]byte, 1000))
+	if err := tr.UnmarshalText([]byte("guess")); !errors.Is(err, ticket.ErrUnknown) {
+		t.Error(err)
+	}
+	if err := ve.UnmarshalText([]byte(long)); !errors.Is(err, ticket.ErrUnknown) || len(err.Error()) > 2000 {
+		t.Error(err)
+	}
+	if yardage.Trust(99).String() != "unknown" || yardage.Verdict(99).String() != "Verdict(99)" {
+		t.Error("a value out of range has a name")
+	}
+}
+
+func TestSwatchSolvesEachOfThree(t *testing.T) {
+	want := yardage.Swatch{Before: in("20 in"), After: in("17 in"), Shrink: pct(15)}
+	for _, give := range []yardage.Swatch{
+		{Before: in("20 in"), After: in("17 in")},
+		{Before: in("20 in"), Shrink: pct(15)},
+		{After: in("17 in"), Shrink: pct(15)},
+		want,
+	} {
+		got, err := give.Solve()
+		if err != nil || got != want {
+			t.Errorf("%v: %v, %v", give, got, err)
+		}
+	}
+	still, err := yardage.Swatch{Before: in("10 in"), After: in("10 in")}.Plan()
+	if err != nil || !still.Spec.Shrink.IsZero() || !still.Lost.IsZero() {
+		t.Errorf("a swatch that does not shrink: %v, %v", still, err)
+	}
+}
+
+func TestPanelsSolveEachOfThree(t *testing.T) {
+	base := yardage.Panels{Width: in("54 in"), Seam: in("1/2 in"), Sides: in("2 in"), Drop: in("80 in")}
+	flat := in("156 in") // 3 x 54 - 2 x 1 - 2 x 2
+	a := base
+	a.Cover, a.Fullness = in("65 in"), units.RatioOf(9, 4)
+	p, err := a.Plan()
+	if err != nil || p.Spec.Widths != 3 || p.Flat != flat || p.Joins != 2 || p.Made != flat.Div(in("65 in")) {
+		t.Errorf("widths: %+v, %v", p, err)
+	}
+	b := base
+	b.Cover, b.Widths = in("65 in"), 3
+	if s, err := b.Solve(); err != nil || s.Fullness != p.Made {
+		t.Errorf("fullness: %v, %v", s, err)
+	}
+	c := base
+	c.Widths, c.Fullness = 3, units.RatioOf(2, 1)
+	if s, err := c.Solve(); err != nil || s.Cover != in("78 in") {
+		t.Errorf("cover: %v, %v", s, err)
+	}
+	d := a
+	d.Widths = 4 // more than is needed agrees
+	if s, err := d.Plan(); err != nil || s.Length != in("320 in") {
+		t.Errorf("more widths: %v, %v", s, err)
+	}
+	d.Widths = 2
+	if _, err := d.Plan(); !errors.Is(err, ticket.ErrConflict) {
+		t.Errorf("too few widths: %v", err)
+	}
+	b.Widths = 1
+	if _, err := b.Plan(); !errors.Is(err, ticket.ErrConflict) {
+		t.Errorf("widths that do not cover: %v", err)
+	}
+	e := base
+	e.Widths = 1
+	if q, err := e.Plan(); err != nil || q.Joins != 0 || !q.Made.IsZero() || q.Flat != in("50 in") {
+		t.Errorf("one width: %+v, %v", q, err)
+	}
+}
+
+func TestHalfDropNeedsHalfARepeatOnlyWhereTheWasteIsLess(t *testing.T) {
+	s := yardage.Panels{Widths: 3, Width: in("54 in"), Drop: in("95 in"), Repeat: in("24 in"), HalfDrop: true, Starts: 1}
+	for _, c := range []struct {
+		drop, extra string
+		widths      int
+		why         string
+	}{
+		{"95 in", "36 in", 3, "1 in is wasted: half a repeat and the start"},
+		{"84 in", "24 in", 3, "exactly half is wasted: the start alone"},
+		{"95 in", "24 in", 1, "one width has no neighbour to step down to"},
+	} {
+		s.Drop, s.Widths = in(c.drop), c.widths
+		if p, err := s.Plan(); err != nil || p.Extra != in(c.extra) {
+			t.Errorf("%s: %v, %v", c.why, p.Extra, err)
+		}
+	}
+}
+
+func TestRemnantVerdicts(t *testing.T) {
+	for _, c := range []struct {
+		s    yardage.Remnant
+		want yardage.Verdict
+		why  string
+	}{
+		{yardage.Remnant{Have: in("2 yd"), HaveWidth: in("45 in")}, yardage.LayItOut, "nothing is known"},
+		{yardage.Remnant{Have: in("3 yd"), HaveWidth: in("45 in"), Asked: in("3 yd"), AskedWidth: in("45 in")}, yardage.AsAsked, "just what is asked"},
+		{yardage.Remnant{Have: in("3 yd"), HaveWidth: in("45 in"), Asked: in("3 yd")}, yardage.LayItOut, "the width asked on is not known"},
+		{yardage.Remnant{Have: in("9 yd"), HaveWidth: in("44 in"), Asked: in("3 yd"), AskedWidth: in("45 in")}, yardage.LayItOut, "narrower: area would say yes"},
+		{yardage.Remnant{Have: in("2 yd"), HaveWidth: in("90 in"), Asked: in("3 yd"), AskedWidth: in("45 in")}, yardage.LayItOut, "shorter: area would say yes"},
+		{yardage.Remnant{Have: in("2 yd"), HaveWidth: in("45 in"), Need: in("72 in"), NeedWidth: in("45 in")}, yardage.Fits, "to the thread"},
+		{yardage.Remnant{Have: in("2 yd"), HaveWidth: in("45 in"), Need: in("72 in")}, yardage.LayItOut, "the width of the lay is not known"},
+		{yardage.Remnant{Have: in("2 yd"), HaveWidth: in("45 in"), Need: in("72 in"), Ends: in("1/16 in")}, yardage.TooLong, "the ends are lost"},
+		{yardage.Remnant{Have: in("2 yd"), HaveWidth: in("45 in"), Need: in("70 in"), NeedWidth: in("44 in"), Selvedge: in("5/8 in")}, yardage.TooWide, "the selvedges are lost"},
+	} {
+		p, err := c.s.Plan()
+		if err != nil || p.Verdict != c.want {
+			t.Errorf("%s: %v, %v, want %v", c.why, p.Verdict, err, c.want)
+		}
+	}
+}
+
+func TestWidthColumns(t *testing.T) {
+	for _, c := range []struct {
+		from, to string
+		grid     bool
+		known    ticket.Known
+		why      string
+	}{
+		{"45 in", "60 in", true, ticket.Read, "headings"},
+		{"44 1/2 in", "59 in", true, ticket.Read, "between the ends of a heading"},
+		{"115 cm", "150 cm", true, ticket.Memory, "150 cm lies in 58-60 itself, 115 cm is paired from memory"},
+		{"112 cm", "60 in", true, ticket.Read, "paired with 44 in in a source that was read"},
+		{"45 in", "140 cm", false, ticket.Unknown, "paired with 54-56, which heads no column"},
+		{"45 in", "47 in", false, ticket.Unknown, "under no heading"},
+		{"46 in", "60 in", false, ticket.Unknown, "under no heading"},
+	} {
+		p, err := yardage.Width{Asked: in("2 3/4 yd"), From: in(c.from), To: in(c.to)}.Plan()
+		if err != nil || p.HasGrid != c.grid || p.GridKnown != c.known {
+			t.Errorf("%s: %+v, %v", c.why, p, err)
+		}
+		if c.grid && p.ByGrid != in("2 yd") {
+			t.Errorf("%s: %v", c.why, p.ByGrid)
+		}
+	}
+}
+
+func TestPriceRounding(t *testing.T) {
+	s := yardage.Price{Length: in("1 yd"), Each: money(t, "1.025"), Per: units.Yard, Currency: "GBP"}
+	for _, c := range []struct {
+		mode units.Mode
+		coin units.Ratio
+		want string
+		why  string
+	}{
+		{units.HalfAway, units.Ratio{}, "1.03 GBP", "a tie goes up"},
+		{units.HalfEven, units.Ratio{}, "1.02 GBP", "a tie goes to the even coin"},
+		{units.Down, units.Ratio{}, "1.02 GBP", "down"},
+		{units.Up, units.RatioOf(1, 20), "1.05 GBP", "5 cents are the smallest coin"},
+		{units.HalfAway, units.RatioOf(1, 1), "1 GBP", "whole amounts"},
+		{units.HalfAway, units.RatioOf(1, 1000), "1.025 GBP", "thousandths"},
+	} {
+		s.Mode, s.Coin = c.mode, c.coin
+		p, err := s.Plan()
+		if err != nil || p.Text() != c.want {
+			t.Errorf("%s: %s, %v", c.why, p.Text(), err)
+			continue
+		}
+		if p.Exact.Sub(p.Residue).Rat().Cmp(p.Charged.Rat()) != 0 {
+			t.Errorf("%s: exact less residue is not what is charged", c.why)
+		}
+	}
+	big := yardage.Price{Length: in("1 m"), Each: decimal.New(25, 1), Per: units.Metre}
+	if p, err := big.Plan(); err != nil || p.Text() != "250.00" || p.Rate != units.RatioOf(250, 1) {
+		t.Errorf("a price with a positive exponent: %v, %v", p.Text(), err)
+	}
+}
+
+func TestBiasSpare(t *testing.T) {
+	p, err := yardage.Bias{Strip: in("2 in"), Wanted: in("150 in"), Square: in("20 in"), Seam: in("1/4 in")}.Plan()
+	if err != nil || p.Spare != in("40 in") || p.Assumed != "" {
+		t.Errorf("%+v, %v", p, err)
+	}
+	s, err := yardage.Bias{Strip: in("2 in"), Wanted: in("250 in"), Seam: in("1/4 in")}.Solve()
+	if err != nil || s.Square != in("23 in") || s.Step != in("1 in") {
+		t.Errorf("%+v, %v", s, err)
+	}
+	if _, err := (yardage.Bias{}).Solve(); !errors.Is(err, ticket.ErrMissing) {
+		t.Error(err)
+	}
+	if lo, hi := p.Along().Bounds(); lo.Times(lo).Cmp(in("2 in").Times(in("4 in"))) > 0 || hi.Times(hi).Cmp(in("2 in").Times(in("4 in"))) < 0 {
+		t.Errorf("the root of 8 is not between %v and %v", lo, hi)
+	}
+	if mark, _, err := p.Diagonal().Round(in("1/8 in"), units.Down); err != nil || mark != in("28 1/4 in") {
+		t.Errorf("diagonal %v, %v", mark, err)
+	}
+}

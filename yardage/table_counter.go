@@ -1,0 +1,51 @@
+package yardage
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Counter is a step in which cloth is cut for sale. What is bought goes up to
+// it; what a made-up piece yields goes down to it; only a scale is read to the
+// nearest.
+type Counter struct {
+	Step   units.Length
+	Use    string // where it is used
+	Source string // id of the source, see [ticket.Lookup]; empty for common practice
+	Known  ticket.Known
+}
+
+var counterRows = [...]struct {
+	unit     units.Unit
+	num, den int64
+	use      string
+	source   string
+	known    ticket.Known
+}{
+	{units.Yard, 1, 8, "shops; the default", srcSchool, ticket.Read},
+	{units.Yard, 1, 4, "shops", srcSchool, ticket.Read},
+	{units.Yard, 1, 3, "shops that sell thirds", srcWorkplace, ticket.Read},
+	{units.Yard, 1, 2, "furnishing cloth", srcDrapesMeasuring, ticket.Read},
+	{units.Yard, 1, 1, "whole yards", srcYardLesson, ticket.Read},
+	{units.Yard, 1, 10, "decimal yards", "", ticket.Practice},
+	{units.Metre, 1, 4, "metric shops, quilting cloth", srcMetricCounter, ticket.Read},
+	{units.Metre, 1, 2, "curtain orders", srcCurtainMeasure, ticket.Read},
+	{units.Metre, 1, 10, "metric shops", "", ticket.Practice},
+	{units.Centimetre, 5, 1, "printed equivalents of yards", srcYardMetres, ticket.Read},
+}
+
+// Counters yields every step. Sources disagree: the caller chooses, the first
+// row is the default.
+func Counters(yield func(Counter) bool) {
+	for _, r := range counterRows {
+		if !yield(Counter{r.unit.Frac(r.num, r.den), r.use, r.source, r.known}) {
+			return
+		}
+	}
+}
+
+// counterDefault is the first row.
+func counterDefault() units.Length {
+	r := counterRows[0]
+	return r.unit.Frac(r.num, r.den)
+}

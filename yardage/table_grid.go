@@ -1,0 +1,139 @@
+package yardage
+
+import (
+	"errors"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// The printed chart of garment lengths by width of cloth: 12 rows, one garment
+// each, by 9 widths, 108 cells, in eighths of a yard. Taken cell by cell; the
+// 32 in column is from memory but for one cell that a second print confirms. It
+// is data: no rule of area or rounding makes it, so nothing is computed from it.
+
+// ErrOutside is returned for a look-up that a printed table does not hold.
+var ErrOutside = errors.New("yardage: not in the printed table")
+
+// A GridCell is one cell of the printed chart.
+type GridCell struct {
+	Row      int          // counted from 1; all the cells of a row are one garment
+	From, To units.Length // the widths of cloth that head the column, equal where one is printed
+	Length   units.Length // the length of cloth for that garment on that width
+	Source   string       // id of the source, see [ticket.Lookup]
+	Known    ticket.Known
+}
+
+var gridColumns = [...]struct{ from, to int64 }{
+	{32, 32}, {35, 36}, {39, 39}, {41, 41}, {44, 45}, {50, 50}, {52, 54}, {58, 60}, {66, 66},
+}
+
+var gridEighths = [12][len(gridColumns)]int64{
+	{15, 14, 12, 12, 11, 10, 9, 8, 7},
+	{18, 16, 14, 14, 13, 12, 11, 10, 9},
+	{20, 18, 16, 16, 14, 13, 12, 11, 10},
+	{22, 20, 18, 18, 17, 14, 14, 13, 12},
+	{25, 23, 20, 20, 18, 16, 15, 14, 13},
+	{27, 25, 22, 22, 20, 18, 16, 15, 14},
+	{30, 27, 24, 23, 22, 19, 18, 16, 15},
+	{32, 30, 26, 25, 23, 21, 19, 18, 17},
+	{35, 34, 28, 27, 25, 22, 21, 19, 18},
+	{37, 36, 30, 29, 27, 24, 22, 21, 20},
+	{40, 38, 32, 31, 29, 26, 23, 22, 21},
+	{42, 40, 34, 33, 31, 27, 25, 23, 22},
+}
+
+// gridAdded is the allowance printed with the chart.
+func gridAdded() units.Length { return units.Yard.Frac(1, 4) }
+
+func gridLength(row, column int) units.Length { return units.Yard.Frac(gridEighths[row][column], 8) }
+
+// gridSource is where a cell was read. The one cell of the 32 in column that was
+// read stands in row 7.
+func gridSource(row, column int) string {
+	switch {
+	case column > 0:
+		return srcGrid
+	case row == 6:
+		return srcGrid32
+	}
+	return srcExtensionGrid
+}
+
+func gridKnown(row, column int) ticket.Known {
+	if gridSource(row, column) == srcExtensionGrid {
+		return ticket.Memory
+	}
+	return ticket.Read
+}
+
+func gridCell(row, column int) GridCell {
+	c := gridColumns[column]
+	return GridCell{row + 1, units.Inch.Of(c.from), units.Inch.Of(c.to), gridLength(row, column), gridSource(row, column), gridKnown(row, column)}
+}
+
+// Grid yields every cell of the printed chart, row by row.
+func Grid(yield func(GridCell) bool) {
+	for row := range gridEighths {
+		for column := range gridColumns {
+			if !yield(gridCell(row, column)) {
+				return
+			}
+		}
+	}
+}
+
+// gridPlace is a column and how it was found.
+type gridPlace struct {
+	column int
+	known  ticket.Known // Memory where the width is a metric one paired with a heading from memory
+}
+
+// gridColumn finds the column that a width of cloth falls under: a heading holds
+// the widths it names and those between; the metric width that the trade pairs
+// with a heading counts as that heading.
+func gridColumn(width units.Length) (gridPlace, bool) {
+	for i, c := range gridColumns {
+		if !width.Less(units.Inch.Of(c.from)) && !units.Inch.Of(c.to).Less(width) {
+			return gridPlace{i, ticket.Read}, true
+		}
+	}
+	for _, pair := range clothPairs {
+		if units.Centimetre.Of(pair.cm) != width {
+			continue
+		}
+		for i, c := range gridColumns {
+			if c.from <= pair.from && pair.to <= c.to {
+				return gridPlace{i, pair.known}, true
+			}
+		}
+	}
+	return gridPlace{}, false
+}
+
+func gridFind(asked, from, to units.Length) (f, t gridPlace, row int, ok bool) {
+	if f, ok = gridColumn(from); !ok {
+		return f, t, 0, false
+	}
+	if t, ok = gridColumn(to); !ok {
+		return f, t, 0, false
+	}
+	// Every column rises strictly from row to row, so there is at most one.
+	for row = range gridEighths {
+		if gridLength(row, f.column) == asked {
+			return f, t, row, true
+		}
+	}
+	return f, t, 0, false
+}
+
+// GridFor is the printed cell for a garment that asks a length on cloth of one
+// width, on cloth of another. A length between two rows or a width under no
+// heading is [ErrOutside]: the chart is not extended.
+func GridFor(asked, from, to units.Length) (GridCell, error) {
+	_, t, row, ok := gridFind(asked, from, to)
+	if !ok {
+		return GridCell{}, ErrOutside
+	}
+	return gridCell(row, t.column), nil
+}
