@@ -27,7 +27,7 @@ func TestAllocations(t *testing.T) {
 	}
 	for _, c := range []struct {
 		what string
-		most float64
+		most int
 		f    func()
 	}{
 		{"Row.Plan", 2, func() { _, _ = row.Plan() }},
@@ -48,8 +48,8 @@ func TestAllocations(t *testing.T) {
 		{"Stock.Plan", 2, func() { _, _ = tin.Plan() }},
 		{"StockPlan.Sheet", 40, func() { tinPlan.Sheet() }},
 	} {
-		if got := testing.AllocsPerRun(50, c.f); got > c.most {
-			t.Errorf("%s: %v allocations, want at most %v", c.what, got, c.most)
+		if got := int(testing.AllocsPerRun(50, c.f)); got > c.most {
+			t.Errorf("%s: %d allocations, want at most %d", c.what, got, c.most)
 		}
 	}
 }

@@ -29,7 +29,7 @@ type HolePlan struct {
 	Spec    Hole          // as solved
 	Assumed ticket.Fields // the fields filled with a default
 
-	Exact units.Near   // what the button and Ease need; exact for a flat button
+	Exact units.Near   // what the button and Ease need; exact for a flat button, within 1/1000 mm for a ball
 	Cut   units.Length // Exact rounded up to Step
 	Spare units.Near   // Cut less Exact
 
@@ -108,6 +108,9 @@ func (h Hole) Plan() (HolePlan, error) {
 		p.Exact = halfGirth(s.Diameter)
 		if !s.Ease.IsZero() {
 			p.Exact = p.Exact.Plus(s.Ease)
+		}
+		if finer, err := p.Exact.Refine(units.DefaultWithin()); err == nil {
+			p.Exact = finer
 		}
 	} else {
 		p.Exact = units.Exactly(s.Diameter.Add(s.Thickness).Add(s.Ease))

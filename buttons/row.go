@@ -215,11 +215,8 @@ func (r Row) gaps(a *ticket.Audit, span units.Length) (least, most int) {
 		}
 	}
 	if high < low {
-		path, got := "MinGap", r.MinGap
-		if r.MinGap.IsZero() {
-			path, got = "MaxGap", r.MaxGap
-		}
-		a.Fault(path, got.String(), neighbours(span, low-1, low), ErrNoCount)
+		// Without MinGap high is the bound, and low has been held to that.
+		a.Fault("MinGap", r.MinGap.String(), neighbours(span, low-1, low), ErrNoCount)
 		return 0, 0
 	}
 	if have := int64(r.Have) - 1; r.Have > 0 && have < high {

@@ -131,7 +131,7 @@ func (p RowPlan) numberAt(at units.Length) int {
 	switch {
 	case from.IsZero():
 		return 1
-	case p.Gap.IsZero() || from.Sign() < 0 || p.Span.Less(from) || !from.IsMultiple(p.Gap):
+	case from.Sign() < 0 || p.Span.Less(from) || !from.IsMultiple(p.Gap):
 		return 0
 	}
 	k, _ := from.Div(p.Gap).Int(units.Down)

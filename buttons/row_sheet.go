@@ -62,7 +62,7 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		sheet.Steps[last].Check = ticket.Check{
 			What: "from the first mark to the last",
 			Want: ticket.Long(p.Span),
-			Give: ticket.Long(p.WorstMark.MulInt(2).Max(s.Step)),
+			Give: ticket.Long(s.Step),
 			Mend: "measure every mark again from the named end, none from its neighbour",
 		}
 	}

@@ -25,7 +25,7 @@ func sheets(t *testing.T) map[string]ticket.Sheet {
 	front.From, front.Step = "the finished neck seam", long("1/16 in")
 	p, err = front.Plan()
 	keep("row, nothing assumed", p.Sheet(), err)
-	for _, months := range []int{12, 60, 180, 400} {
+	for _, months := range []int{12, 60, 180, 204, 400} {
 		front.Months = months
 		p, err = front.Plan()
 		keep("row, age "+ticket.Of(months).String(), p.Sheet(), err)
@@ -100,6 +100,7 @@ func TestSheetsSay(t *testing.T) {
 		{"row, age 12", "SI 1985/2043", "forbids buttons"},
 		{"row, age 60", "16 CFR 1120", "1501"},
 		{"row, age 180", "16 CFR 1120", "sleepwear"},
+		{"row, age 204", "Needles", "16 CFR 1120"},
 		{"row, age 400", "Needles", "children"},
 		{"row of one", "Mark button 1.", "gap"},
 		{"long row", "Mark button 1200.", "not so"},
@@ -145,7 +146,7 @@ func TestZeroPlans(t *testing.T) {
 	if s := (buttons.Stock{}).With(buttons.Give{Counts: []int{1}}); len(s.Places) != 0 {
 		t.Errorf("%+v", s)
 	}
-	long := buttons.RowPlan{Spec: buttons.Row{Count: 1 << 40}}
+	long := buttons.RowPlan{Spec: buttons.Row{Count: 1 << 30}}
 	if s := long.Sheet(); len(s.Steps) > buttons.MaxCount+3 {
 		t.Errorf("%d steps", len(s.Steps))
 	}

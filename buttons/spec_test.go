@@ -140,6 +140,8 @@ func TestReused(t *testing.T) {
 		{buttons.Row{First: long("5/8 in"), Count: 1}, [][2]int{{1, 1}}},
 		{buttons.Row{First: long("11 5/16 in"), Last: long("30 in"), Count: 2}, [][2]int{{5, 1}}},
 		{buttons.Row{First: long("1 in"), Last: long("21 in"), Count: 5}, nil},
+		// The gap is the drafted one, and the row begins later and ends earlier.
+		{buttons.Row{First: long("3 19/64 in"), Gap: long("2 43/64 in"), Count: 3}, [][2]int{{2, 1}, {3, 2}, {4, 3}}},
 	} {
 		p, err := c.now.Plan()
 		if err != nil {
@@ -250,6 +252,48 @@ func TestLapPlan(t *testing.T) {
 	l, err := buttons.Lap{Diameter: long("1/2 in"), Setting: buttons.Vertical}.Solve()
 	if err != nil || l.Lap != long("1/2 in") {
 		t.Errorf("default lap %v, %v", l.Lap, err)
+	}
+}
+
+// TestBounds accepts what lies just on a limit.
+func TestBounds(t *testing.T) {
+	if p, err := (buttons.Lap{Lap: long("1/2 in"), Diameter: long("1 in"), Setting: buttons.Vertical}).Plan(); err != nil || !p.Beyond.IsZero() {
+		t.Errorf("a button that ends with the lap: %v, %v", p.Beyond, err)
+	}
+	if _, err := (buttons.Hole{Diameter: long("1 in"), Setting: buttons.Horizontal, Reach: long("1 1/8 in")}).Plan(); err == nil {
+		t.Error("a hole all on the outer side of the centre line")
+	}
+	if p, err := (buttons.Hole{Diameter: long("1 in"), Setting: buttons.Vertical, Place: long("1/8 in")}).Plan(); err != nil || !p.Start.IsZero() {
+		t.Errorf("a hole from the very end: %v, %v", p.Start, err)
+	}
+	full := buttons.Stock{Have: buttons.MaxCount, Places: []buttons.Placement{{Count: 100, Times: 100, Least: 1}}, Months: buttons.MaxMonths}
+	if p, err := full.Plan(); err != nil || p.Need != buttons.MaxCount || p.Short != 0 {
+		t.Errorf("a full stock: %+v, %v", p, err)
+	}
+	most := buttons.Row{First: long("1 in"), Gap: long("1 in"), Count: buttons.MaxCount, Have: buttons.MaxCount}
+	if p, err := most.Plan(); err != nil || p.Spec.Last != long("10000 in") {
+		t.Errorf("the longest row: %v, %v", p.Spec.Last, err)
+	}
+}
+
+func TestStockAssumed(t *testing.T) {
+	for _, c := range []struct {
+		given buttons.Placement
+		want  string
+	}{
+		{buttons.Placement{Count: 2}, "Places.Times Places.Least"},
+		{buttons.Placement{Count: 2, Least: 1}, "Places.Times"},
+		{buttons.Placement{Count: 2, Times: 1}, "Places.Least"},
+		{buttons.Placement{Count: 2, Times: 1, Least: 1}, ""},
+	} {
+		places := []buttons.Placement{c.given}
+		p, err := buttons.Stock{Have: 2, Places: places}.Plan()
+		if err != nil || string(p.Assumed) != c.want || p.Spec.Places[0] != (buttons.Placement{Count: 2, Times: 1, Least: 1}) {
+			t.Errorf("%+v: assumed %q, solved %+v, %v", c.given, p.Assumed, p.Spec.Places, err)
+		}
+		if places[0] != c.given {
+			t.Errorf("the caller's slice became %+v", places)
+		}
 	}
 }
 

@@ -18,7 +18,7 @@ type HoleRule struct {
 	Add       units.Length // and so much more
 	Source    string       // id of the source, see [ticket.Lookup]
 	Place     string       // page or section
-	Known     ticket.Known
+	Known     ticket.Known // how the figure is known
 }
 
 // Length is what the rule gives, before any rounding. It is exact unless the

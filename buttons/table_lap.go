@@ -13,7 +13,7 @@ type LapRule struct {
 	Least  bool         // the rule is a lower limit
 	Source string       // id of the source, see [ticket.Lookup]
 	Place  string       // page or section
-	Known  ticket.Known
+	Known  ticket.Known // how the figure is known
 }
 
 // Lap is what the rule gives for a button of the diameter.

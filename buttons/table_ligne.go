@@ -15,7 +15,7 @@ type LigneRow struct {
 	Metric units.Length // as printed in millimetres
 	Note   string       // a slip of the chart; empty if none
 	Source string       // id of the source, see [ticket.Lookup]
-	Known  ticket.Known
+	Known  ticket.Known // how the figure is known
 }
 
 // Exact is the size by definition: 40 lignes to the inch.
@@ -102,10 +102,10 @@ func LignesAt(lignes int) iter.Seq[LigneRow] {
 
 // A Use is where buttons of a size are usual.
 type Use struct {
-	Where       string
-	Least, Most int    // in lignes; equal where one size is printed
-	Source      string // id of the source, see [ticket.Lookup]
-	Known       ticket.Known
+	Where       string       // the garment or the place
+	Least, Most int          // in lignes; equal where one size is printed
+	Source      string       // id of the source, see [ticket.Lookup]
+	Known       ticket.Known // how the figure is known
 }
 
 // As printed, 13 rows.

@@ -7,8 +7,8 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Limit is one rule of law or of a standard on what is fixed to a child's
-// clothes. It is a short extract: the text itself decides, and a later edition
+// A Limit is one rule of law or of a standard on children's clothes: small parts,
+// cords, and what counts as nightwear. It is a short extract: the text itself decides, and a later edition
 // may differ.
 type Limit struct {
 	ID     string       // of the row
@@ -21,7 +21,7 @@ type Limit struct {
 	Newton int          // force that it must hold, in newtons; zero where the row has none
 	Exempt bool         // the rule leaves this item out
 	Source string       // id of the source, see [ticket.Lookup]
-	Known  ticket.Known
+	Known  ticket.Known // how the figure is known
 }
 
 // Ages in months. The sizes of the US rule on drawstrings are taken as years, as
@@ -32,7 +32,7 @@ const (
 	fourteenYears = 14 * 12
 )
 
-// Taken from the extracts of the rules, 12 rows.
+// Taken from the extracts of the rules, 23 rows.
 var limits = [...]Limit{
 	{ID: "small-parts-age", Rule: "16 CFR 1501.2", Item: "small parts", Below: threeYears, Source: "us-small-parts-rule", Known: ticket.Read},
 	{ID: "small-parts-buttons", Rule: "16 CFR 1501.3(d)", Item: "buttons on clothing", Below: threeYears, Exempt: true, Source: "us-small-parts-rule", Known: ticket.Read},
@@ -46,9 +46,20 @@ var limits = [...]Limit{
 	{ID: "eu-neck-cord-young", Rule: "EN 14682", Item: "cord at hood or neck", Below: sevenYears, None: true, Source: "eu-cords-standard", Known: ticket.Read},
 	{ID: "eu-neck-cord", Rule: "EN 14682", Item: "cord at hood or neck, no free-ended drawstring", From: sevenYears, Below: fourteenYears, Length: units.Millimetre.Of(75), Source: "eu-cords-standard", Known: ticket.Read},
 	{ID: "eu-waist-cord", Rule: "EN 14682", Item: "free end of a cord at chest or waist", Below: fourteenYears, Length: units.Millimetre.Of(140), Source: "eu-cords-standard", Known: ticket.Read},
+	{ID: "toy-pull", Rule: "EN 71-1", Item: "pull on a part of more than 6 mm, toys", Newton: 90, Source: "eu-toy-standard", Known: ticket.Read},
+	{ID: "toy-pull-small", Rule: "EN 71-1", Item: "pull on a part of 6 mm or less, toys", Newton: 50, Source: "eu-toy-standard", Known: ticket.Read},
+	{ID: "us-sleepwear-char", Rule: "16 CFR 1616.3", Item: "average charred length of five specimens", Length: units.Inch.Of(7), Source: "us-sleepwear-rule", Known: ticket.Read},
+	{ID: "us-sleepwear-char-small", Rule: "16 CFR 1615.3", Item: "average charred length of five specimens", Length: units.Inch.Of(7), Source: "us-sleepwear-small-rule", Known: ticket.Memory},
+	{ID: "us-infant-garment", Rule: "16 CFR 1615.1(c)", Item: "length of an infant garment in one piece, size 9 months or smaller", Length: units.Inch.Mixed(25, 3, 4), Source: "us-sleepwear-small-rule", Known: ticket.Read},
+	{ID: "us-infant-garment-piece", Rule: "16 CFR 1615.1(c)", Item: "length of each piece of an infant garment in two", Length: units.Inch.Mixed(15, 3, 4), Source: "us-sleepwear-small-rule", Known: ticket.Read},
+	{ID: "uk-nightdress-chest", Rule: "SI 1985/2043", Item: "chest of a child's nightdress", Below: 13 * 12, Length: units.Centimetre.Of(91), Source: "uk-nightwear-regulations", Known: ticket.Read},
+	{ID: "uk-nightdress-length", Rule: "SI 1985/2043", Item: "length of a child's nightdress", Below: 13 * 12, Length: units.Centimetre.Of(122), Source: "uk-nightwear-regulations", Known: ticket.Read},
+	{ID: "uk-gown-chest", Rule: "SI 1985/2043", Item: "chest of a child's dressing gown", Length: units.Centimetre.Of(97), Source: "uk-nightwear-regulations", Known: ticket.Read},
+	{ID: "uk-gown-sleeve", Rule: "SI 1985/2043", Item: "sleeve of a child's dressing gown", Length: units.Centimetre.Of(69), Source: "uk-nightwear-regulations", Known: ticket.Read},
+	{ID: "uk-baby-chest", Rule: "SI 1985/2043", Item: "chest of a baby garment, up to three months", Length: units.Centimetre.Of(53), Source: "uk-nightwear-regulations", Known: ticket.Read},
 }
 
-// Limits yields the rules on small parts and cords that this package knows.
+// Limits yields the rules that this package knows.
 func Limits(yield func(Limit) bool) {
 	for _, l := range limits {
 		if !yield(l) {
@@ -57,8 +68,8 @@ func Limits(yield func(Limit) bool) {
 	}
 }
 
-// LimitsAt yields the rules that apply to a wearer of the age in months. An age
-// below 1 yields nothing.
+// LimitsAt yields the rules that go by age and apply to a wearer of the age in
+// months. An age below 1 yields nothing.
 func LimitsAt(months int) iter.Seq[Limit] {
 	return func(yield func(Limit) bool) {
 		for _, l := range limits {

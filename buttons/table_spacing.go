@@ -14,7 +14,7 @@ type Spacing struct {
 	Most     units.Length // at most
 	Note     string       // a slip in the source, or a reading of it; empty if none
 	Source   string       // id of the source, see [ticket.Lookup]; empty for common practice
-	Known    ticket.Known
+	Known    ticket.Known // how the figure is known
 }
 
 // As printed, 13 rows; the limits are those of the sources and not of this package.

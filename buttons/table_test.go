@@ -94,6 +94,9 @@ func TestUses(t *testing.T) {
 	for range buttons.LigneRows {
 		break
 	}
+	for range buttons.LignesAt(40) {
+		break
+	}
 }
 
 func TestLimits(t *testing.T) {
@@ -137,6 +140,9 @@ func TestLimits(t *testing.T) {
 				t.Errorf("%d months: %s", c.months, id)
 			}
 		}
+	}
+	if len(ids) != 23 {
+		t.Errorf("%d rows", len(ids))
 	}
 	for range buttons.LimitsAt(12) {
 		break

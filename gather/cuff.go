@@ -30,18 +30,18 @@ type Cuff struct {
 
 // A CuffPlan is what a cuff comes to.
 type CuffPlan struct {
-	Spec      Cuff
-	Assumed   ticket.Fields
-	Finished  units.Length // length of the finished cuff
-	CutLength units.Length // length as cut: Finished and an allowance at each end
-	CutDepth  units.Length // depth as cut, before it is folded: twice Depth and Allowance
-	Onto      units.Length // the part of the cuff that the sleeve goes on
-	Gathered  units.Length // the part of the sleeve that is gathered: Sleeve less what stays flat
-	Into      units.Length // the part of the cuff that takes the gathers: Onto less what stays flat
-	Fullness  units.Ratio  // Gathered over Into
-	Overall   units.Ratio  // Sleeve over Onto; equal to Fullness where nothing stays flat
-	Row       units.Length // gathering row, from the raw edge of the sleeve
-	Past      units.Length // how far the turned inner edge reaches past the seam line, where it is caught; zero: felled by hand
+	Spec      Cuff          // as solved
+	Assumed   ticket.Fields // the fields filled with a default
+	Finished  units.Length  // length of the finished cuff
+	CutLength units.Length  // length as cut: Finished and an allowance at each end
+	CutDepth  units.Length  // depth as cut, before it is folded: twice Depth and Allowance
+	Onto      units.Length  // the part of the cuff that the sleeve goes on
+	Gathered  units.Length  // the part of the sleeve that is gathered: Sleeve less what stays flat
+	Into      units.Length  // the part of the cuff that takes the gathers: Onto less what stays flat
+	Fullness  units.Ratio   // Gathered over Into
+	Overall   units.Ratio   // Sleeve over Onto; equal to Fullness where nothing stays flat
+	Row       units.Length  // gathering row, from the raw edge of the sleeve
+	Past      units.Length  // how far the turned inner edge reaches past the seam line, where it is caught; zero: felled by hand
 }
 
 // Solve fills what follows from the fields given, and the defaults. It fails

@@ -28,13 +28,18 @@ func (p *RufflePlan) curve(a *ticket.Audit) {
 			outer = finer
 		}
 	}
+	n := strconv.Itoa(r.Corners)
 	sign, err := outer.Sign()
-	if err == nil && sign > 0 {
-		p.Outer = outer
+	if err == nil && sign <= 0 {
+		a.Fault("Corners", n, "a free edge longer than 0 in", ErrCurve)
+		return
+	}
+	p.Outer = outer
+	if err == nil {
 		p.OuterFullness, err = over(sewn, outer)
 	}
-	if err != nil || sign <= 0 {
-		a.Fault("Corners", strconv.Itoa(r.Corners), "a free edge longer than 0 in", ErrCurve)
+	if err != nil {
+		a.Fault("Corners", n, "a free edge that can be told from 0 in, and a text of its fullness", units.ErrBound)
 	}
 }
 

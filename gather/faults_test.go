@@ -200,5 +200,5 @@ func TestHuge(t *testing.T) {
 		r.Strip.Strip.Each = r.Strip.Strip.Each.Scale(units.RatioOf(math.MaxInt64, 1))
 	}
 	_, err = r.Plan()
-	faulty(t, "no text", err, gather.ErrCurve, []string{"Corners"})
+	faulty(t, "no text", err, units.ErrBound, []string{"Corners"})
 }

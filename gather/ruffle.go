@@ -40,8 +40,8 @@ type Ruffle struct {
 // it holds the folds flat and is unpicked afterwards; a third lies twice Inside
 // nearer the raw edge than the first.
 type RufflePlan struct {
-	Spec          Ruffle
-	Assumed       ticket.Fields
+	Spec          Ruffle          // as solved
+	Assumed       ticket.Fields   // the fields filled with a default
 	Strip         StripPlan       // the strip and its fullness at the seam
 	CutDepth      units.Length    // depth of the strip as cut
 	Outer         units.Near      // length of the finished ruffle along its free edge: Edge + turning x Depth; exact without corners

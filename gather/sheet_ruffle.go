@@ -25,16 +25,20 @@ func (p RufflePlan) Sheet() ticket.Sheet {
 	}
 	steps = append(steps, p.ends()...)
 	if r.Parts > 1 {
+		from, last := "the end, for the first mark", "from the last mark to the far end"
+		if sp.Spec.Ring {
+			from, last = "the closing join, for the first mark", "from the last mark on to the closing join"
+		}
 		steps = append(steps,
 			ticket.Step{
-				Do: "Mark the equal parts on the strip", At: ticket.Long(p.StripPart), From: "the end, for the first mark",
+				Do: "Mark the equal parts on the strip", At: ticket.Long(p.StripPart), From: from,
 				Note: "measure every mark from the same end, as the working gives it, not from the mark before",
 				Check: ticket.Check{
-					What: "from the last mark to the far end", Want: ticket.Long(p.StripPart),
+					What: last, Want: ticket.Long(p.StripPart),
 					Mend: "measure the whole strip again and mark it anew",
 				},
 			},
-			ticket.Step{Do: "Mark the equal parts on the edge", At: ticket.Long(p.EdgePart), From: "the end, for the first mark"})
+			ticket.Step{Do: "Mark the equal parts on the edge", At: ticket.Long(p.EdgePart), From: "its start, for the first mark"})
 	}
 	note := "stop short of the finished ends, and leave the threads long"
 	if r.Rows < 2 {
@@ -168,8 +172,14 @@ func (p RufflePlan) outerFullness() ticket.Line {
 }
 
 func (p RufflePlan) cautions() []ticket.Caution {
-	cautions := make([]ticket.Caution, 0, 4)
+	cautions := make([]ticket.Caution, 0, 5)
 	cautions = append(cautions, ticket.CutCare(), ticket.IronCare())
+	if !p.Spec.Folded && p.Spec.Hem.IsZero() {
+		cautions = append(cautions, ticket.Caution{
+			Text:  "No hem is allowed for: unless the free edge is a selvedge it frays. Overcast or bind it.",
+			Refer: "common practice",
+		})
+	}
 	if p.Crowded {
 		cautions = append(cautions, ticket.Caution{
 			Text:  "A join lies on a mark or so near it that the mark falls on the join's own allowance: the gathers will lie thick there. Shift the start of the strip, or mark another number of parts.",

@@ -1,6 +1,7 @@
 package gather_test
 
 import (
+	"errors"
 	"testing"
 
 	"example.com/clothyard/gather"
@@ -147,6 +148,28 @@ func TestTurn(t *testing.T) {
 	}
 }
 
+// TestAlmostNothing is a hollow edge that leaves a free edge of some 10^-14 in:
+// it takes a finer pi to tell it from none.
+func TestAlmostNothing(t *testing.T) {
+	r := frill()
+	r.Depth, r.Turn, r.Corners = in("2"), units.Ratio{}, -2
+	r.Strip.Edge = in("6.28318530717959") // 2 pi is 6.283185307179586...
+	p, err := r.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if sign, err := p.Outer.Sign(); err != nil || sign != 1 {
+		t.Errorf("free edge %v: %d, %v", p.Outer, sign, err)
+	}
+	if lo, _ := p.OuterFullness.Bounds(); lo.Less(units.RatioOf(1e15, 1)) {
+		t.Errorf("fullness %v", p.OuterFullness)
+	}
+	r.Strip.Edge = in("6.28318530717958")
+	if _, err := r.Plan(); !errors.Is(err, gather.ErrCurve) {
+		t.Errorf("just too hollow: %v", err)
+	}
+}
+
 // TestFlatRing is a ring that lies flat: whatever its shape it turns by a whole
 // circle, four square corners, and a depth adds 2 pi times itself.
 func TestFlatRing(t *testing.T) {
@@ -285,135 +308,5 @@ func TestCuffQuarters(t *testing.T) {
 	}
 	if k != len(want) {
 		t.Errorf("%d marks", k)
-	}
-}
-
-// TestSheets asks that the sheet of each form names what the form needs.
-func TestSheets(t *testing.T) {
-	has := func(s ticket.Sheet, want units.Length) bool {
-		for _, st := range s.Steps {
-			if st.At == ticket.Long(want) {
-				return true
-			}
-		}
-		return false
-	}
-	for _, test := range []struct {
-		why    string
-		change func(*gather.Ruffle)
-		at     string
-		steps  int
-	}{
-		{"folded with ends", func(*gather.Ruffle) {}, "1 7/8", 10},
-		{"folded, no ends", func(r *gather.Ruffle) { r.Strip.Strip.Ends = in("0") }, "1 7/8", 9},
-		{"folded, in a ring", func(r *gather.Ruffle) { r.Strip.Strip.Ends, r.Strip.Strip.Ring = in("0"), true }, "1 7/8", 9},
-		{"hemmed", func(r *gather.Ruffle) { r.Folded, r.Hem = false, in("3/8") }, "3/8", 10},
-		{"a selvedge", func(r *gather.Ruffle) { r.Folded = false }, "1/2", 9},
-		{"two rows", func(r *gather.Ruffle) { r.Rows = 2 }, "3/4", 11},
-		{"three rows", func(r *gather.Ruffle) { r.Rows = 3 }, "1/4", 12},
-		{"one part", func(r *gather.Ruffle) { r.Parts = 1 }, "1/2", 8},
-		{"nine parts", func(r *gather.Ruffle) { r.Parts = 9 }, "3 3/4", 10},
-	} {
-		r := frill()
-		test.change(&r)
-		p, err := r.Plan()
-		if err != nil {
-			t.Errorf("%s: %v", test.why, err)
-			continue
-		}
-		s := p.Sheet()
-		if err := s.Check(); err != nil {
-			t.Errorf("%s: %v", test.why, err)
-		}
-		if len(s.Steps) != test.steps || !has(s, in(test.at)) {
-			t.Errorf("%s: %d steps, want %d and one at %s\n%s", test.why, len(s.Steps), test.steps, test.at, s.Text())
-		}
-		for _, c := range s.Sources {
-			if _, ok := ticket.Lookup(c.ID); !ok && c.Known != ticket.Practice && c.Known != ticket.Computed {
-				t.Errorf("%s: unknown source %+v", test.why, c)
-			}
-		}
-	}
-	for _, setting := range []gather.Setting{gather.Flush, gather.Extended} {
-		c := cuff()
-		c.Setting = setting
-		p, err := c.Plan()
-		if err != nil {
-			t.Fatal(err)
-		}
-		s := p.Sheet()
-		if !has(s, in("10 1/4")) || !has(s, in("5 3/4")) || !has(s, in("1/16")) {
-			t.Errorf("%v:\n%s", setting, s.Text())
-		}
-		for _, c := range s.Sources {
-			if _, ok := ticket.Lookup(c.ID); !ok && c.Known != ticket.Practice {
-				t.Errorf("unknown source %+v", c)
-			}
-		}
-	}
-	p, err := gather.Strip{Strip: strip.Spec{Each: in("54")}, Edge: in("220"), Fullness: units.RatioOf(3, 1)}.Plan()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if s := p.Sheet(); len(s.Lines) != 3 || s.Lines[2].Result != ticket.Long(in("42")) {
-		t.Errorf("the surplus is not told:\n%s", s.Text())
-	}
-}
-
-// TestZero puts the zero value of everything through its methods.
-func TestZero(t *testing.T) {
-	if s := (gather.StripPlan{}).Sheet(); s.Title == "" {
-		t.Error("no title")
-	}
-	if s := (gather.RufflePlan{}).Sheet(); s.Title == "" {
-		t.Error("no title")
-	}
-	if s := (gather.CuffPlan{}).Sheet(); s.Title == "" {
-		t.Error("no title")
-	}
-	for range (gather.RufflePlan{}).Quarters() {
-		t.Error("a mark")
-	}
-	for range (gather.RufflePlan{}).Joins() {
-		t.Error("a join")
-	}
-	for range (gather.CuffPlan{}).Quarters() {
-		t.Error("a mark")
-	}
-	if c := (gather.FullnessRow{}).Cite(); c.Known != ticket.Unknown {
-		t.Error(c)
-	}
-}
-
-func TestSetting(t *testing.T) {
-	n := 0
-	for s := range gather.Settings {
-		n++
-		text, err := s.MarshalText()
-		if err != nil {
-			t.Fatal(err)
-		}
-		var back gather.Setting
-		if err := back.UnmarshalText(text); err != nil || back != s || s.String() != string(text) {
-			t.Errorf("%v as %q and back as %v: %v", s, text, back, err)
-		}
-		c := cuff()
-		c.Setting = s
-		if _, err := c.Plan(); err != nil {
-			t.Errorf("%v: %v", s, err)
-		}
-	}
-	if n != 2 {
-		t.Errorf("%d settings", n)
-	}
-	var s gather.Setting
-	if err := s.UnmarshalText(nil); err != nil || s != gather.NoSetting || s.String() != "" {
-		t.Errorf("no text is %v, %v", s, err)
-	}
-	if err := s.UnmarshalText([]byte("Flush")); err == nil {
-		t.Error("names are lower case")
-	}
-	if _, err := gather.Setting(9).MarshalText(); err == nil || gather.Setting(9).String() != "Setting(9)" {
-		t.Error("a setting that is none has no text")
 	}
 }

@@ -5,10 +5,10 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A RowRow is what one source prints of where gathering rows lie, measured from
-// the raw edge. Sources disagree; [RufflePlan] follows the one that keeps the
+// A RowPlacing is what one source prints of where gathering rows lie, measured
+// from the raw edge. Sources disagree; [RufflePlan] follows the one that keeps the
 // row within the seam.
-type RowRow struct {
+type RowPlacing struct {
 	How    string       // by hand or by machine
 	First  units.Length // the row nearest the raw edge
 	Second units.Length // the next; zero where there is none
@@ -20,12 +20,12 @@ type RowRow struct {
 }
 
 // Cite is the row as a citation.
-func (r RowRow) Cite() ticket.Cite {
+func (r RowPlacing) Cite() ticket.Cite {
 	return ticket.Cite{For: "gathering rows, " + r.How, ID: r.Source, Place: r.Place, Known: r.Known}
 }
 
 // 6 rows, as printed.
-var rowRows = [...]RowRow{
+var rowRows = [...]RowPlacing{
 	{"by hand, double", eighths(2), eighths(4), units.Length{}, units.Length{}, "school-needlework", "double gathering on single material", ticket.Read},
 	{"by hand, the least", eighths(2), eighths(4), units.Length{}, units.Length{}, "school-sewing", "paragraph 141", ticket.Read},
 	{"by machine, on the seam line and inside it", eighths(3), eighths(5), units.Length{}, eighths(5), "machine-gathering-page", "", ticket.Read},
@@ -35,7 +35,7 @@ var rowRows = [...]RowRow{
 }
 
 // Rows yields every row of the table of gathering rows.
-func Rows(yield func(RowRow) bool) {
+func Rows(yield func(RowPlacing) bool) {
 	for _, r := range rowRows {
 		if !yield(r) {
 			return

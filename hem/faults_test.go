@@ -3,6 +3,7 @@ package hem_test
 import (
 	"errors"
 	"math"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -63,6 +64,8 @@ func TestFaults(t *testing.T) {
 			[]string{"Take 1 in: out of range, want at most 3/4 in (twice Depth)"}, []error{ticket.ErrRange}},
 		{"no cloth left to turn", hem.Spec{Kind: hem.Double, First: l("1"), Drafted: l("1/2")},
 			[]string{"First 1 in: out of range, want less than 1/2 in (Cut)"}, []error{ticket.ErrRange}},
+		{"all the cloth turned in", hem.Spec{Kind: hem.Double, First: l("1/2"), Drafted: l("1/2")},
+			[]string{"First 1/2 in: out of range, want less than 1/2 in (Cut)"}, []error{ticket.ErrRange}},
 		{"trimmed, but not enough", hem.Spec{Kind: hem.Narrow, First: l("1/2"), Depth: l("1/8"), Trim: l("1/4")},
 			[]string{"Trim 1/4 in: out of range, want at most 1/8 in (the lesser of First and Depth)"}, []error{ticket.ErrRange}},
 		{"trimmed to more than there is", hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("1"), Trim: l("3/8")},
@@ -85,6 +88,16 @@ func TestFaults(t *testing.T) {
 			[]string{"Edges -2: out of range, want 1 to 1000"}, []error{ticket.ErrRange}},
 		{"too many edges", hem.Spec{Kind: hem.Single, Depth: l("1"), Sweep: l("3"), Edges: math.MaxInt32},
 			[]string{"Edges 2147483647: out of range, want 1 to 1000"}, []error{ticket.ErrRange}},
+		{"too many edges say nothing of the sweep", hem.Spec{Kind: hem.Single, Drafted: l("1"), Depth: l("2"), Sweep: l("3"), Slope: five, Edges: 2000},
+			[]string{"Edges 2000: out of range, want 1 to 1000"}, []error{ticket.ErrRange}},
+		{"nor do edges below zero", hem.Spec{Kind: hem.Single, Drafted: l("100"), Depth: l("2"), Sweep: l("3"), Slope: five, Edges: -2},
+			[]string{"Edges -2: out of range, want 1 to 1000"}, []error{ticket.ErrRange}},
+		{"nor does a slit without an end", hem.Spec{Kind: hem.Slit, Drafted: l("1/8"), Depth: l("1"), Sweep: l("1")},
+			[]string{"Opening: not given, want tucked, faced or in-seam"}, []error{ticket.ErrMissing}},
+		{"nor a take below zero", hem.Spec{Kind: hem.Single, Drafted: l("1"), Take: l("-1"), Depth: l("3"), Sweep: l("1"), Slope: five, Edges: 40},
+			[]string{"Take -1 in: wrong sign, want 0 in or more"}, []error{ticket.ErrSign}},
+		{"a hem that narrows all away", hem.Spec{Kind: hem.Single, Drafted: l("1"), Depth: l("3"), Sweep: l("1"), Slope: five, Edges: 40},
+			[]string{"Sweep 1 in: out of range, want more than 6 1/4 in, which the hem takes from it"}, []error{ticket.ErrRange}},
 		{"nothing left of the edge", hem.Spec{Kind: hem.Slit, Opening: hem.Faced, First: l("1/4"), Depth: l("1/4"), Sweep: l("1")},
 			[]string{"Sweep 1 in: out of range, want more than 1 in, which the hem takes from it"}, []error{ticket.ErrRange}},
 		{"several at once, in the order of the fields", hem.Spec{Kind: hem.Double, First: l("1/2"), Depth: l("1/4"), Take: l("1"), Trim: l("3/4"), Stitch: l("1"), Slope: five, Slit: l("1")},
@@ -120,6 +133,31 @@ func TestFaults(t *testing.T) {
 				t.Errorf("Solve: %v %v", back, err2)
 			}
 		})
+	}
+}
+
+// TestOneBelowZero: a single length below zero is a single fault, and nothing is
+// made of it.
+func TestOneBelowZero(t *testing.T) {
+	whole := hem.Spec{Kind: hem.Slit, Opening: hem.InSeam, Drafted: l("5/8"), Cut: l("5/8"), First: l("1/4"), Depth: l("1/4"), Take: l("1/2"),
+		Trim: l("1/8"), Stitch: l("1/16"), Sweep: l("17"), Slit: l("3"), SeamTake: l("7/16")}
+	if _, err := whole.Plan(); err != nil {
+		t.Fatal(err)
+	}
+	v := reflect.ValueOf(whole)
+	for i := range v.NumField() {
+		name := v.Type().Field(i).Name
+		was, ok := v.Field(i).Interface().(units.Length)
+		if !ok {
+			continue
+		}
+		s := whole
+		reflect.ValueOf(&s).Elem().Field(i).Set(reflect.ValueOf(was.Neg()))
+		_, err := s.Plan()
+		var fs ticket.Faults
+		if !errors.As(err, &fs) || len(fs) != 1 || fs[0].Path != name || fs[0].Err != ticket.ErrSign || fs[0].Got != was.Neg().String() {
+			t.Errorf("%s below zero: %v", name, err)
+		}
 	}
 }
 

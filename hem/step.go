@@ -140,9 +140,9 @@ func (p Plan) lengthStep() ticket.Step {
 		}
 		return st
 	}
-	what, mend := "from the drafted finished line down to the finished edge", "If the garment is too long, unpick, cut the allowance to what the hem takes, and turn it again"
+	what, mend := "from the drafted finished line down to the finished edge", "Unpick and turn it again from the raw edge; where the drafted length is wanted, first cut the allowance to what the hem takes"
 	if p.Drift.Sign() < 0 {
-		what, mend = "from the drafted finished line up to the finished edge", "If the garment is too short, unpick and take a shallower hem, or face the edge"
+		what, mend = "from the drafted finished line up to the finished edge", "Unpick and turn it again from the raw edge; where the drafted length is wanted, take a shallower hem or face the edge"
 	}
 	st.Check = ticket.Check{What: what, Want: ticket.Long(p.Drift.Abs()), Give: ticket.Long(give), Mend: mend}
 	return st

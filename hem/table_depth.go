@@ -17,7 +17,7 @@ type Depth struct {
 	Most    units.Length // zero where the source gives no upper figure
 	Source  string       // id of the source, see ticket.Lookup
 	Place   string       // where in it
-	Known   ticket.Known
+	Known   ticket.Known // how the figure is known
 }
 
 // Depths yields the table of depths, in the order of the garments.

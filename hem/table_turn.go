@@ -15,7 +15,7 @@ type Turn struct {
 	Trim   units.Length // what is left of the first turn; zero where it is not trimmed
 	Source string       // id of the source, see ticket.Lookup
 	Place  string       // where in it
-	Known  ticket.Known
+	Known  ticket.Known // how the figure is known
 }
 
 // Turns yields the table of turns.

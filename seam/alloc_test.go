@@ -19,4 +19,11 @@ func TestAllocs(t *testing.T) {
 			t.Errorf("%v: a sheet takes %v allocations", s.Kind, n)
 		}
 	}
+	d, err := seam.Dart{Length: in(6, 1), Width: in(1, 1)}.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if n := testing.AllocsPerRun(100, func() { _ = d.Sheet() }); n > 40 {
+		t.Errorf("dart: a sheet takes %v allocations", n)
+	}
 }

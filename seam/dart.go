@@ -32,8 +32,6 @@ type DartPlan struct {
 	// halves together: less than Width, which is measured at the cut edge.
 	AtSeam units.Near
 	Half   units.Near // half of AtSeam: each leg from the fold, at the seam line
-
-	square units.Area // of the centre line
 }
 
 // Solve fills in the default. The faults are [ticket.Faults].
@@ -74,7 +72,8 @@ func (d Dart) Plan() (DartPlan, error) {
 	if err != nil {
 		return DartPlan{}, err
 	}
-	p := DartPlan{Spec: d, Assumed: assumed, square: d.Length.Times(d.Length)}
+	p := DartPlan{Spec: d, Assumed: assumed}
+	drawn := d.Length.Times(d.Length) // the square of the centre line as drawn
 	var a ticket.Audit
 	half := d.Width.DivInt(2)
 	longest, path := d.Length, "Length"
@@ -84,13 +83,13 @@ func (d Dart) Plan() (DartPlan, error) {
 		case square.Sign() <= 0:
 			a.Fault("Leg", d.Leg.String(), "more than "+half.String()+" (half of Width)", ticket.ErrRange)
 		case d.Length.IsZero():
-			p.square, longest, path = square, d.Leg, "Leg"
-		case square != p.square:
+			drawn, longest, path = square, d.Leg, "Leg"
+		case square != drawn:
 			a.Fault("Leg", d.Leg.String(), "none, or the leg that Length "+d.Length.String()+" and Width "+d.Width.String()+" make", ticket.ErrConflict)
 		}
 	}
 	gone := d.Allowance.Add(d.Stop)
-	if !a.Failed() && p.square.Cmp(gone.Times(gone)) <= 0 {
+	if !a.Failed() && drawn.Cmp(gone.Times(gone)) <= 0 {
 		a.Fault(path, longest.String(), "a centre line of more than "+gone.String()+" (Allowance and Stop)", ticket.ErrRange)
 	}
 	if a.Failed() {
@@ -107,15 +106,24 @@ func (d Dart) Plan() (DartPlan, error) {
 	return p, nil
 }
 
-// measure fills the plan from the square of the drawn centre line.
-func (p *DartPlan) measure() error {
-	d := p.Spec
+// square is the square of the centre line as sewn, to the cut edge.
+func (d Dart) square() units.Area {
 	if !d.Length.IsZero() {
 		c := d.Length.Sub(d.Stop)
-		p.square = c.Times(c)
-		p.Centre = units.Exactly(c)
+		return c.Times(c)
+	}
+	half := d.Width.DivInt(2)
+	return d.Leg.Times(d.Leg).Sub(half.Times(half))
+}
+
+// measure fills the plan once the dart is known to be one.
+func (p *DartPlan) measure() error {
+	d := p.Spec
+	square := d.square()
+	if !d.Length.IsZero() {
+		p.Centre = units.Exactly(d.Length.Sub(d.Stop))
 	} else {
-		c, err := units.Sqrt(p.square, units.Length{})
+		c, err := units.Sqrt(square, units.Length{})
 		if err != nil {
 			return err
 		}
@@ -125,7 +133,7 @@ func (p *DartPlan) measure() error {
 		p.Leg = units.Exactly(d.Leg)
 	} else {
 		half := d.Width.DivInt(2)
-		leg, err := units.Sqrt(p.square.Add(half.Times(half)), units.Length{})
+		leg, err := units.Sqrt(square.Add(half.Times(half)), units.Length{})
 		if err != nil {
 			return err
 		}
@@ -143,14 +151,14 @@ func (p DartPlan) share(h units.Length) units.Near {
 	if c, ok := p.Centre.Exact(); ok {
 		return units.Exactly(p.Spec.Width.Scale(h.Div(c)))
 	}
-	return p.Centre.Scale(p.Spec.Width.Times(h).Div(p.square))
+	return p.Centre.Scale(p.Spec.Width.Times(h).Div(p.Spec.square()))
 }
 
 // Across is how wide the dart is at h from where its stitching ends, along the
 // centre line: what it takes there, both halves together. It fails with
 // [ticket.ErrRange] for an h that lies off the dart.
 func (p DartPlan) Across(h units.Length) (units.Near, error) {
-	if h.Sign() < 0 || p.square.Cmp(h.Times(h)) < 0 {
+	if h.Sign() < 0 || p.Spec.square().Cmp(h.Times(h)) < 0 {
 		return units.Near{}, &ticket.Fault{Path: "h", Got: h.String(), Limit: "0 in to " + p.Centre.String() + " (the centre line)", Err: ticket.ErrRange}
 	}
 	if h.IsZero() {

@@ -35,6 +35,11 @@ func (t Take) Drift() units.Length { return t.Cut.Sub(t.Taken) }
 //
 // Along and Net are two readings of one line; give either. Where a slanted
 // crossing has no exact sine, Along cannot be stated exactly: give one only.
+//
+// The edge's own seam, sewn further out or in than drafted, moves the line: a
+// straight one stays as long, a curved one grows by Turn x (Cut - Taken). That
+// holds while the allowance is less than the radius of the curve; corners are
+// not counted. The rules are common practice and plain geometry.
 type Edge struct {
 	Name  string       // as the pattern calls it
 	Along units.Length // drafted length from raw end to raw end

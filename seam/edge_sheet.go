@@ -58,7 +58,7 @@ func (p EdgePlan) Sheet() ticket.Sheet {
 	s.Lines = append(s.Lines, p.sewnLine("as sewn, between the seam lines"))
 	if e.Own != (Take{}) && !e.Turn.IsZero() {
 		s.Lines = append(s.Lines, ticket.Line{Label: "along the cut edge (for cutting only)", Result: ticket.About(p.CutLength), Terms: []ticket.Term{
-			{Amount: ticket.Long(e.Own.Cut), Name: "allowance as cut"},
+			{Amount: ticket.Long(e.Own.Cut), Name: "as cut"},
 			{Op: ticket.By, Amount: ticket.Times(e.Turn), Name: "turning"},
 			{Op: ticket.Plus, Amount: ticket.About(p.Drafted), Name: "as drafted"},
 		}})
@@ -85,7 +85,7 @@ func orElse(name, other string) string {
 
 func (t Take) driftLine(does string) ticket.Line {
 	return ticket.Line{Label: orElse(t.Name, "seam") + does, Result: ticket.Long(t.Drift()), Terms: []ticket.Term{
-		{Amount: ticket.Long(t.Cut), Name: "allowance as cut"},
+		{Amount: ticket.Long(t.Cut), Name: "as cut"},
 		{Op: ticket.Minus, Amount: ticket.Long(t.Taken), Name: "taken"},
 	}}
 }
@@ -260,6 +260,13 @@ func (r Remedy) Step() ticket.Step {
 		}
 	case SewPartner:
 		return ticket.Step{Do: "Sew the " + r.Seam + " seam so that the " + r.Edge + " comes out as its partner did"}
+	case SpreadPartner:
+		return ticket.Step{
+			Do:   "Spread or fold the pattern of the " + r.Edge + " at the places where the seams of its partner meet it",
+			At:   ticket.Long(r.Net),
+			From: "seam line to seam line, once it is changed",
+			Note: "share the change equally among those places, and draw what lies along the edge anew",
+		}
 	case IntoEase:
 		return ticket.Step{Do: "Ease the " + r.Edge + " in; nothing else changes"}
 	case IntoGathers:

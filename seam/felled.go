@@ -72,6 +72,9 @@ func (p Plan) felledSheet(sh *ticket.Sheet) {
 	sh.Sources = append(sh.Sources,
 		ticket.Cite{For: "trim of the under ply", ID: "clothing-construction-handbook", Known: ticket.Read},
 		ticket.Practise("a turned edge no wider than the fell"))
+	if p.Assumed.Has("Second") && p.Turned == s.Second {
+		sh.Sources = append(sh.Sources, ticket.Cite{For: "half of the allowance turned in", ID: "tablecloth-seams-thread", Known: ticket.Read})
+	}
 	for i := range enclosed {
 		r := &enclosed[i]
 		if r.Seam != "flat-felled" || r.First != s.First || r.Second.IsZero() || r.Second.Less(r.Turn) {

@@ -124,6 +124,9 @@ func (p Plan) frenchSheet(sh *ticket.Sheet) {
 	sh.Sources = append(sh.Sources,
 		ticket.Cite{For: "trim before the second pass", ID: "extension-french-seam-sheet", Known: ticket.Read},
 		ticket.Practise("the clearance inside the second pass, and the turn of cloth"))
+	if p.Assumed.Has("First") && p.Assumed.Has("Second") && s.First == s.Second {
+		sh.Sources = append(sh.Sources, ticket.Cite{For: "half of the allowance for each pass", ID: "seam-finishing-methods", Known: ticket.Read})
+	}
 	for i := range enclosed {
 		r := &enclosed[i]
 		if r.Seam != "french" || r.First.IsZero() || r.Second.IsZero() || !r.FirstMost.IsZero() || r.First.Add(r.Second) != s.Take {

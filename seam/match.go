@@ -100,7 +100,7 @@ type MatchPlan struct {
 	Sewn        units.Near    // the difference as sewn
 	Change      units.Near    // Sewn less Drafted
 	Limit       units.Near    // most that Sewn may be and still be eased in
-	Fit         Fit
+	Fit         Fit           // whether and how the two go together
 }
 
 // matchWork is a match with its lengths before they are enclosed.

@@ -27,7 +27,7 @@ type Plan struct {
 	Spec    Spec          // as solved
 	Assumed ticket.Fields // the fields of Spec filled with a default
 
-	Upper, Under Side
+	Upper, Under Side // the two plies
 
 	// Gain is the drift of both plies together: how much longer an edge comes
 	// out that this seam crosses square.

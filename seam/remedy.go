@@ -3,7 +3,6 @@ package seam
 import (
 	"cmp"
 	"fmt"
-	"iter"
 	"slices"
 
 	"example.com/clothyard/units"
@@ -19,17 +18,18 @@ type Act uint8
 
 // The acts.
 const (
-	NoAct       Act = iota
-	ChangePass      // sew the seam with passes that take what was cut, so that nothing drifts
-	CutDrift        // cut both plies of the seam to what it takes before sewing it, and sew it as meant
-	SewPartner      // sew the partner's own crossing seam so that the partner drifts too
-	IntoEase        // change nothing: the limit of ease takes the difference in
-	IntoGathers     // change nothing: the limit of gathers takes the difference in
+	NoAct         Act = iota
+	ChangePass        // sew the seam with passes that take what was cut, so that nothing drifts
+	CutDrift          // cut both plies of the seam to what it takes before sewing it, and sew it as meant
+	SewPartner        // sew the partner's own crossing seam so that the partner drifts too
+	SpreadPartner     // no seam crosses the partner: spread or fold its pattern piece where the other edge has its seams
+	IntoEase          // change nothing: the limit of ease takes the difference in
+	IntoGathers       // change nothing: the limit of gathers takes the difference in
 )
 
 var actNames = [...]string{
 	NoAct: "none", ChangePass: "change-pass", CutDrift: "cut-drift", SewPartner: "sew-partner",
-	IntoEase: "into-ease", IntoGathers: "into-gathers",
+	SpreadPartner: "spread-partner", IntoEase: "into-ease", IntoGathers: "into-gathers",
 }
 
 // String is the act's name, as in cut-drift; none for [NoAct].
@@ -66,14 +66,15 @@ func Acts(yield func(Act) bool) {
 // counts are found by working out the whole anew with the change made. It is
 // comparable.
 type Remedy struct {
-	Act    Act
-	Edge   string     // the edge in question: the first mismatched one that the seam crosses; for IntoEase and IntoGathers the long one
-	Seam   string     // the seam that is changed; empty for IntoEase and IntoGathers
-	Spec   Spec       // how that seam is then sewn; from a [Match], which knows no kinds, Drafted, Cut and Take only
-	Left   units.Near // the greatest difference, beyond what the pattern drew and without sign, that stays in the pairs which the seam touches
-	Mends  int        // pairs that were mismatched and no longer are
-	Breaks int        // pairs that were not mismatched and now are
-	Cuts   int        // cut edges to be trimmed: the plies of the seam, as often as it crosses the edge that it crosses most often
+	Act    Act          // what it does
+	Edge   string       // the edge in question: the first mismatched one that the seam crosses; the one spread; for IntoEase and IntoGathers the long one
+	Seam   string       // the seam that is changed; empty where none is
+	Spec   Spec         // how that seam is then sewn; from a [Match], which knows no kinds, Drafted, Cut and Take only
+	Net    units.Length // for SpreadPartner, the length of Edge between its drafted seam lines once its piece is spread; else zero
+	Left   units.Near   // the greatest difference, beyond what the pattern drew and without sign, that stays in the pairs which the seam touches
+	Mends  int          // pairs that were mismatched and no longer are
+	Breaks int          // pairs that were not mismatched and now are
+	Cuts   int          // cut edges to be trimmed: the plies of the seam, as often as it crosses the edge that it crosses most often
 }
 
 // Apply is a copy of a with the remedy carried out. It fails as
@@ -82,6 +83,14 @@ func (r Remedy) Apply(a Assembly) (Assembly, error) {
 	switch r.Act {
 	case ChangePass, CutDrift, SewPartner:
 		return a.With(r.Seam, r.Spec)
+	case SpreadPartner:
+		i := slices.IndexFunc(a.Edges, func(c Course) bool { return c.Name == r.Edge })
+		if i < 0 {
+			return Assembly{}, ticket.Faults{{Path: "Edge", Got: quote(r.Edge), Limit: "the name of an edge", Err: ticket.ErrUnknown}}
+		}
+		a = a.clone()
+		a.Edges[i].Net = r.Net
+		return a, nil
 	case IntoEase, IntoGathers:
 		return a.clone(), nil
 	}
@@ -102,8 +111,10 @@ func ranked(rs []Remedy) []Remedy {
 			return 0
 		case ChangePass, SewPartner:
 			return 1
+		case SpreadPartner:
+			return 2
 		}
-		return 2
+		return 3
 	}
 	slices.SortStableFunc(rs, func(r, s Remedy) int {
 		return cmp.Or(
@@ -141,6 +152,7 @@ func (a Assembly) Remedies() ([]Remedy, error) {
 	for i := range pairs {
 		if pairs[i].fit == Mismatch {
 			s.partner(i)
+			s.spread(i)
 		}
 	}
 	for _, w := range pairs {
@@ -256,6 +268,34 @@ func (s *search) partner(i int) {
 	}
 }
 
+// spread tries to make the pattern piece longer, or shorter, whose edge no seam
+// crosses, by as much as its partner has moved.
+func (s *search) spread(i int) {
+	w, at := s.now[i], s.pairs[i]
+	if !w.drafted.isExact() || !w.sewn.isExact() {
+		return
+	}
+	moved := w.sewn.exact.Sub(w.drafted.exact)
+	for side, e := range at {
+		c := s.spec.Edges[e]
+		if len(c.Crossings) > 0 || s.tries >= MaxTries {
+			continue
+		}
+		net := c.Net.Add(moved)
+		if side == 0 {
+			net = c.Net.Sub(moved)
+		}
+		if net.Sign() <= 0 {
+			continue
+		}
+		s.tries++
+		f := *s.frame
+		f.spec.Edges = slices.Clone(f.spec.Edges)
+		f.spec.Edges[e].Net = net
+		s.keep(Remedy{Act: SpreadPartner, Edge: c.Name, Net: net}, &f, func(pair [2]int) bool { return pair[0] == e || pair[1] == e })
+	}
+}
+
 // targets are the differences to aim at: the one that the pattern drew, and
 // none. They are exact only where the differences are.
 func (w matchWork) targets() (to [2]units.Length, ok bool) {
@@ -343,11 +383,23 @@ func (s *search) try(act Act, edge, j int, spec Spec) {
 	f := *s.frame
 	f.seams = slices.Clone(s.seams)
 	f.seams[j] = plan
-	_, pairs, err := f.measure()
+	r := Remedy{Act: act, Edge: s.spec.Edges[edge].Name, Seam: name, Spec: spec}
+	if act == CutDrift {
+		r.Cuts = 2
+		for e := range s.edges {
+			r.Cuts = max(r.Cuts, s.crosses(e, j))
+		}
+	}
+	s.keep(r, &f, func(pair [2]int) bool { return s.touches(pair[0], j) || s.touches(pair[1], j) })
+}
+
+// keep counts what a change comes to, the frame being the assembly with the
+// change made, and keeps it if it mends a pair.
+func (s *search) keep(r Remedy, changed *frame, touched func(pair [2]int) bool) {
+	_, pairs, err := changed.measure()
 	if err != nil {
 		return
 	}
-	r := Remedy{Act: act, Edge: s.spec.Edges[edge].Name, Seam: name, Spec: spec}
 	var most sum
 	for i, w := range pairs {
 		switch was := s.now[i].fit; {
@@ -356,8 +408,9 @@ func (s *search) try(act Act, edge, j int, spec Spec) {
 		case was != Mismatch && w.fit == Mismatch:
 			r.Breaks++
 		}
-		if s.touches(s.pairs[i][0], j) || s.touches(s.pairs[i][1], j) {
-			left, err1 := w.change().without()
+		if touched(s.pairs[i]) {
+			// Against what the pattern drew, also where its piece is changed.
+			left, err1 := w.sewn.sub(s.now[i].drafted).without()
 			more, err2 := left.sub(most).sign()
 			if err1 != nil || err2 != nil {
 				return
@@ -368,172 +421,7 @@ func (s *search) try(act Act, edge, j int, spec Spec) {
 		}
 	}
 	r.Left = most.near()
-	if act == CutDrift {
-		r.Cuts = 2
-		for e := range s.edges {
-			r.Cuts = max(r.Cuts, s.crosses(e, j))
-		}
-	}
 	if r.Mends > 0 {
 		s.found = append(s.found, r)
 	}
-}
-
-// ApplyMatch is a copy of m with the remedy carried out on the takes of the seam
-// Seam of the edge Edge. It fails where m has no such takes.
-func (r Remedy) ApplyMatch(m Match) (Match, error) {
-	m.Long.Takes, m.Short.Takes = slices.Clone(m.Long.Takes), slices.Clone(m.Short.Takes)
-	switch r.Act {
-	case ChangePass, CutDrift, SewPartner:
-	case IntoEase, IntoGathers:
-		return m, nil
-	default:
-		return Match{}, r.noAct()
-	}
-	var takes []Take
-	switch r.Edge {
-	case cmp.Or(m.Long.Name, "long edge"):
-		takes = m.Long.Takes
-	case cmp.Or(m.Short.Name, "short edge"):
-		takes = m.Short.Takes
-	default:
-		return Match{}, ticket.Faults{{Path: "Edge", Got: quote(r.Edge), Limit: "the name of an edge", Err: ticket.ErrUnknown}}
-	}
-	found := false
-	for i, t := range takes {
-		if t.Name != r.Seam {
-			continue
-		}
-		found = true
-		t.fill()
-		if r.Act == CutDrift {
-			t.Cut = t.Taken
-		} else {
-			t.Taken = r.Spec.Take
-		}
-		takes[i] = t
-	}
-	if !found {
-		return Match{}, ticket.Faults{{Path: "Seam", Got: quote(r.Seam), Limit: "the name of a seam that crosses the edge", Err: ticket.ErrUnknown}}
-	}
-	return m, nil
-}
-
-// Remedies yields what mends the match, in the order of [Assembly.Remedies]:
-// each seam that crosses an edge and has drifted cut to its take, or sewn to
-// what was cut, and the seams of the edge that moved less sewn so that it moves
-// too. An [Assembly] knows what else a change does, and what the kinds of seam
-// allow; a Match does not. A fault of m is yielded alone.
-func (m Match) Remedies() iter.Seq2[Remedy, error] {
-	return func(yield func(Remedy, error) bool) {
-		_, w, err := m.solve()
-		if err != nil {
-			yield(Remedy{}, err)
-			return
-		}
-		for _, r := range ranked(m.remedies(w)) {
-			if !yield(r, nil) {
-				return
-			}
-		}
-	}
-}
-
-func (m Match) remedies(w matchWork) (found []Remedy) {
-	if r, ok := w.within(); ok {
-		return []Remedy{r}
-	}
-	if w.fit != Mismatch {
-		return nil
-	}
-	try := func(act Act, edge Edge, t Take) {
-		r := Remedy{Act: act, Edge: edge.Name, Seam: t.Name, Spec: Spec{Drafted: t.Drafted, Cut: t.Cut, Take: t.Taken}, Mends: 1}
-		changed, err := r.ApplyMatch(m)
-		if err != nil {
-			return
-		}
-		_, q, err := changed.solve()
-		if err != nil || q.fit == Mismatch {
-			return
-		}
-		left, err := q.change().without()
-		if err != nil {
-			return
-		}
-		r.Left = left.near()
-		if act == CutDrift {
-			for _, o := range edge.Takes {
-				if o.Name == t.Name {
-					r.Cuts += o.Plies
-				}
-			}
-		}
-		if !slices.ContainsFunc(found, func(o Remedy) bool { o.Act = act; return o == r }) {
-			found = append(found, r)
-		}
-	}
-	targets, exact := w.targets()
-	for side, e := range [...]Edge{w.long.spec, w.short.spec} {
-		var names []string
-		for _, t := range e.Takes {
-			if slices.Contains(names, t.Name) {
-				continue
-			}
-			names = append(names, t.Name)
-			g := e.together(t.Name)
-			if g.drifts {
-				c := t
-				c.Cut = c.Taken
-				try(CutDrift, e, c)
-				c = t
-				c.Taken = g.cut
-				try(ChangePass, e, c)
-			}
-			per := g.share
-			if side == 1 {
-				per = per.Neg()
-			}
-			if !exact || !g.exact || !w.follows(side) {
-				continue
-			}
-			for _, want := range targets {
-				c := t
-				if c.Taken = t.Taken.Sub(want.Sub(w.sewn.exact).Unscale(per)); c.Taken.Sign() > 0 {
-					try(SewPartner, e, c)
-				}
-			}
-		}
-	}
-	return found
-}
-
-// group is the takes of one name on an edge.
-type group struct {
-	drifts bool
-	cut    units.Length // what each ply must lose for the edge to stay as drafted
-	share  units.Ratio  // growth of the edge for each unit of drift per ply
-	exact  bool         // whether share is exact, and all takes take alike
-}
-
-func (e Edge) together(name string) group {
-	g := group{exact: true}
-	plies := int64(0)
-	var taken units.Length
-	for _, t := range e.Takes {
-		if t.Name != name {
-			continue
-		}
-		if plies == 0 {
-			taken = t.Taken
-		}
-		s, _ := slopeOf(t.Slant)
-		g.exact = g.exact && s.root == 1 && t.Taken == taken
-		n := int64(t.Plies)
-		g.share = g.share.Add(s.times.Mul(units.RatioOf(n, 1)))
-		g.cut = g.cut.Add(t.Cut.MulInt(n))
-		g.drifts = g.drifts || !t.Drift().IsZero()
-		plies += n
-	}
-	g.cut = g.cut.DivInt(plies)
-	return g
 }

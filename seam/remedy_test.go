@@ -74,6 +74,8 @@ func TestRemediesWorked(t *testing.T) {
 		{ChangePass, "armhole", "side", "3/8 in", "1/4 in", "0 in", "0 in", 1, 0},
 		{SewPartner, "facing neck", "facing shoulder", "7/16 in", "0 in", "0 in", "0 in", 1, 0},
 		{SewPartner, "sleeve top", "sleeve seam", "3/16 in", "3/16 in", "0 in", "1/4 in", 1, 0},
+		// No seam crosses the collar: its pattern is spread to 15 3/4.
+		{SpreadPartner, "collar", "", "0 in", "0 in", "0 in", "0 in", 1, 0},
 	}
 	if len(got) != len(want) {
 		t.Errorf("%d remedies, want %d", len(got), len(want))
@@ -210,6 +212,57 @@ func TestRemediesOfOwnSeam(t *testing.T) {
 	}
 }
 
+func TestRemediesOfPartnersOwnSeam(t *testing.T) {
+	// The collar has no seam across it, but a curved one along it: to move that
+	// line out lengthens the collar.
+	a := shirt("3/16", "1/4")
+	a.Seams = append(a.Seams, Joint{"neck seam of the collar", Spec{Kind: Plain, First: in("5/8")}})
+	a.Edges[3].Own, a.Edges[3].Turn = "neck seam of the collar", frac(3, 2)
+	a.Pairs = a.Pairs[1:2]
+	before := mustPlan(t, a)
+	rs, err := a.Remedies()
+	if err != nil {
+		t.Fatal(err)
+	}
+	last := rs[len(rs)-2]
+	if last.Act != SewPartner || last.Spec.First != in("1/8") {
+		t.Errorf("%+v, want 3/4 in over 3/2: the seam sewn at 1/8", last)
+	}
+	provenBy(t, a, before, last)
+}
+
+func TestRemediesThatFail(t *testing.T) {
+	// The cuff is only left because one seam keeps what another takes: to cut
+	// the first would leave nothing of it, so that is not offered; the band, which
+	// has no seam, can be made to follow.
+	a := Assembly{
+		Seams: []Joint{
+			{"keeps", Spec{Kind: Plain, Drafted: in("1"), First: in("1/2")}},
+			{"takes", Spec{Kind: Plain, Drafted: in("5/8"), First: in("1 3/8")}},
+		},
+		Edges: []Course{
+			{Name: "cuff", Net: in("1"), Crossings: []Crossing{{Seam: "keeps"}, {Seam: "takes"}}},
+			{Name: "band", Net: in("1")},
+		},
+		Pairs: []Pair{{Long: "cuff", Short: "band"}},
+	}
+	if p := mustPlan(t, a); p.Mismatched() != 1 {
+		t.Fatalf("%v", p.Pairs[0].Fit)
+	}
+	rs, err := a.Remedies()
+	if err != nil || len(rs) != 1 || rs[0].Act != SpreadPartner || rs[0].Edge != "band" || rs[0].Net != in("1/2") {
+		t.Errorf("%+v, %v", rs, err)
+	}
+	if _, err := (Remedy{Act: SpreadPartner, Edge: "brim", Net: in("1")}).Apply(a); faults(err) != "Edge unknown" {
+		t.Errorf("an edge that is not there: %v", err)
+	}
+	// A band as long as the cuff has lost cannot be folded to nothing.
+	a.Edges[0].Net, a.Edges[1].Net = in("9/10"), in("1/2")
+	if rs, err = a.Remedies(); err != nil || len(rs) != 0 {
+		t.Errorf("%+v, %v", rs, err)
+	}
+}
+
 func TestRemediesNone(t *testing.T) {
 	a := shirt("3/8", "1/4")
 	if rs, err := a.Remedies(); err != nil || len(rs) != 0 {
@@ -307,5 +360,5 @@ func TestRemedyApplyFaults(t *testing.T) {
 }
 
 func TestActText(t *testing.T) {
-	checkText(t, Acts, 6, Act.String, Act.MarshalText, func(b []byte) (Act, error) { var a Act; err := a.UnmarshalText(b); return a, err })
+	checkText(t, Acts, 7, Act.String, Act.MarshalText, func(b []byte) (Act, error) { var a Act; err := a.UnmarshalText(b); return a, err })
 }

@@ -110,24 +110,33 @@ func (p Plan) cutting(sh *ticket.Sheet) {
 	}
 }
 
-// swatch is the test before the garment: two pieces seamed as planned.
-func (p Plan) swatch(sh *ticket.Sheet) {
-	take := p.Spec.Take
-	piece := units.Inch.Of(6).Max(take.MulInt(4))
-	want := piece.Sub(take).MulInt(2)
+// swatchPiece is how wide each of the two test pieces is cut.
+func (p Plan) swatchPiece() units.Length { return units.Inch.Of(6).Max(p.Spec.Take.MulInt(4)) }
+
+// Swatch is the test before the garment: two pieces seamed as planned must
+// measure across what is left of both. It is among the steps of the sheet, before
+// the first pass; a garment with several seams alike tests it once.
+func (p Plan) Swatch() ticket.Step {
 	mend := "move the guide of the row by half of what it is out: wider where the swatch is too wide, narrower where it is too narrow"
 	if p.Spec.Kind == French {
 		mend = "move the guide of the second pass by half of what it is out: wider where the swatch is too wide, narrower where it is too narrow"
 	}
-	sh.Lines = append(sh.Lines, line("the test swatch measures across", want,
-		plus(piece, "one piece"), plus(piece, "the other"), minus(take, "taken from the one"), minus(take, "taken from the other")))
-	sh.Steps = append(sh.Steps, ticket.Step{
+	piece := p.swatchPiece()
+	return ticket.Step{
 		Do: "Cut two test pieces of the same cloth, and seam them as below", At: ticket.Long(piece), From: "side to side",
 		Check: ticket.Check{
-			What: "across the seamed swatch, square to the seam", Want: ticket.Long(want), Give: ticket.Long(straightness()),
+			What: "across the seamed swatch, square to the seam", Want: ticket.Long(piece.Sub(p.Spec.Take).MulInt(2)), Give: ticket.Long(straightness()),
 			Mend: mend,
 		},
-	})
+	}
+}
+
+// swatch puts the test into the sheet, with its working.
+func (p Plan) swatch(sh *ticket.Sheet) {
+	take, piece := p.Spec.Take, p.swatchPiece()
+	sh.Lines = append(sh.Lines, line("the test swatch measures across", piece.Sub(take).MulInt(2),
+		plus(piece, "one piece"), plus(piece, "the other"), minus(take, "taken from the one"), minus(take, "taken from the other")))
+	sh.Steps = append(sh.Steps, p.Swatch())
 }
 
 // first is the row that every seam begins with.

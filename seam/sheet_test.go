@@ -20,7 +20,7 @@ func sheetSpecs() []seam.Spec {
 		{Kind: seam.French}, {Kind: seam.French, Drafted: in(5, 8), First: in(3, 16), Second: in(1, 4), Thickness: in(1, 32), Fraying: true},
 		{Kind: seam.French, First: in(3, 8), Second: in(3, 8)}, {Kind: seam.French, First: in(1, 16), Second: in(1, 4)},
 		{Kind: seam.French, Second: in(5, 32)}, {Kind: seam.French, Drafted: units.Millimetre.Of(15)}, {Kind: seam.French, First: in(1, 32), Second: in(1, 4)},
-		{Kind: seam.FlatFelled}, {Kind: seam.FlatFelled, First: in(1, 2), Second: in(3, 8), Trim: in(11, 32)},
+		{Kind: seam.French, Drafted: in(1, 1)}, {Kind: seam.FlatFelled, Drafted: in(7, 8)}, {Kind: seam.FlatFelled}, {Kind: seam.FlatFelled, First: in(1, 2), Second: in(3, 8), Trim: in(11, 32)},
 		{Kind: seam.Bound}, {Kind: seam.Bound, Trim: in(3, 8), Second: in(3, 8)}, {Kind: seam.Bound, Drafted: units.Inch.Of(8)},
 	}
 }

@@ -19,10 +19,10 @@ type AllowanceRow struct {
 	Edge   string       // what is seamed: "neckline"
 	Trade  string       // in whose hands: "home patterns"
 	Width  units.Length // from the stitching line to the raw edge
-	Note   string
-	Source string // id, see [ticket.Lookup]
-	Place  string
-	Known  ticket.Known
+	Note   string       // what else the source says; empty if nothing
+	Source string       // id, see [ticket.Lookup]
+	Place  string       // page or section; empty if none
+	Known  ticket.Known // how the figure is known
 }
 
 // Cite is the row as a citation.

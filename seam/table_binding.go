@@ -10,10 +10,10 @@ type BindingRow struct {
 	Rule     string       // the rule, as in "single, 4 times finished"
 	Finished units.Length // the width that shows on each face
 	Strip    units.Length // the width to cut
-	Note     string
-	Source   string // id, see [ticket.Lookup]
-	Place    string
-	Known    ticket.Known
+	Note     string       // what else the source says; empty if nothing
+	Source   string       // id, see [ticket.Lookup]
+	Place    string       // page or section; empty if none
+	Known    ticket.Known // how the figure is known
 }
 
 // Cite is the row as a citation.

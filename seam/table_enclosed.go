@@ -9,8 +9,8 @@ import (
 // width that the source does not print is zero; where it prints a range, the
 // field is the least and the one ending in Most the greatest.
 type EnclosedRow struct {
-	Seam  string // the name of the seam, as in french, flat-felled, hong-kong
-	Total units.Length
+	Seam  string       // the name of the seam, as in french, flat-felled, hong-kong
+	Total units.Length // allowance of each ply in all; zero where it is not printed
 	First units.Length // the first pass: from the raw edge, or from the fold where Note says so
 	Trim  units.Length // what is left of the trimmed ply, or plies, afterwards
 	// Second is the second pass of a French seam, the finished fell or binding
@@ -19,12 +19,12 @@ type EnclosedRow struct {
 	Turn   units.Length // what is folded in
 	Strip  units.Length // the strip to cut, where there is one
 
-	TotalMost, FirstMost, TrimMost, SecondMost, TurnMost, StripMost units.Length
+	TotalMost, FirstMost, TrimMost, SecondMost, TurnMost, StripMost units.Length // the upper ends of the ranges printed; zero where one figure is
 
-	Note   string
-	Source string // id, see [ticket.Lookup]; empty for common practice
-	Place  string
-	Known  ticket.Known
+	Note   string       // what else the source says; empty if nothing
+	Source string       // id, see [ticket.Lookup]; empty for common practice
+	Place  string       // page or section; empty if none
+	Known  ticket.Known // how the figure is known
 }
 
 // Cite is the row as a citation.

@@ -49,10 +49,10 @@ type TrimRow struct {
 	Work   string       // what is done: "clip, spacing"
 	Width  units.Length // the figure printed; what is left, for a trim
 	Most   units.Length // zero where one figure is printed
-	Note   string
-	Source string // id, see [ticket.Lookup]; empty for common practice
-	Place  string
-	Known  ticket.Known
+	Note   string       // what else the source says; empty if nothing
+	Source string       // id, see [ticket.Lookup]; empty for common practice
+	Place  string       // page or section; empty if none
+	Known  ticket.Known // how the figure is known
 }
 
 // Cite is the row as a citation.

@@ -18,10 +18,9 @@ var ErrBound = errors.New("units: not decided within the limit of precision")
 // ErrNegative is returned for the square root of a negative area.
 var ErrNegative = errors.New("units: negative")
 
-// A ParseError says where a text stopped making sense. The text is a copy,
-// shortened where it is long.
+// A ParseError says where a text stopped making sense.
 type ParseError struct {
-	Input  string // the whole text
+	Input  string // a copy of the text, shortened where it is longer than MaxText
 	Offset int    // the byte at which the fault was found
 	Found  string // what stands there, quoted
 	Want   string // what would have been right

@@ -70,7 +70,7 @@ func fraction(num, den int64) exact {
 		panic("units: division by zero")
 	}
 	n, d := magnitude(num), magnitude(den)
-	g := gcd(n, d)
+	g := gcd(n%d, d)
 	n, d = n/g, d/g
 	return make128((num < 0) != (den < 0) && num != 0, uint128{lo: n}, uint128{lo: d})
 }
@@ -100,8 +100,11 @@ func addSlow(a, b exact) exact {
 		return fromRat(new(big.Rat).Add(a.rat(), b.rat()))
 	}
 	da, db := a.den(), b.den()
-	g := gcd(da, db)
-	ra, rb := da/g, db/g
+	g, ra, rb := uint64(1), da, db
+	if da > 1 && db > 1 {
+		g = gcd(da, db)
+		ra, rb = da/g, db/g
+	}
 	neg, t := addSigned(
 		a.num < 0, mul64(magnitude(a.num), rb),
 		b.num < 0, mul64(magnitude(b.num), ra))
@@ -198,11 +201,11 @@ func product(neg bool, na, da, nb, db uint64) exact {
 	if na == 0 || nb == 0 {
 		return exact{}
 	}
-	if db > 1 {
+	if db > 1 && na > 1 {
 		g := gcd(na%db, db)
 		na, db = na/g, db/g
 	}
-	if da > 1 {
+	if da > 1 && nb > 1 {
 		g := gcd(nb%da, da)
 		nb, da = nb/g, da/g
 	}

@@ -38,6 +38,14 @@ func (a uint128) add(b uint128) uint128 {
 	return uint128{hi, lo}
 }
 
+// quoRem divides by d, which must be greater than a.hi.
+func (a uint128) quoRem(d uint64) (q, r uint64) {
+	if a.hi == 0 {
+		return a.lo / d, a.lo % d
+	}
+	return bits.Div64(a.hi, a.lo, d)
+}
+
 func (a uint128) mod(m uint64) uint64 {
 	_, r := bits.Div64(a.hi%m, a.lo, m)
 	return r

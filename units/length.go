@@ -86,8 +86,15 @@ func (l Length) IsMultiple(step Length) bool {
 // Sum adds lengths. The sum of none is zero.
 func Sum(lengths ...Length) Length {
 	var s exact
-	for _, l := range lengths {
-		s = s.add(l.v)
+	for i := range lengths {
+		v := &lengths[i].v
+		if s.less|v.less == 0 { // as in add, without the call
+			if t := s.num + v.num; (s.num^t)&(v.num^t) >= 0 {
+				s.num = t
+				continue
+			}
+		}
+		s = s.add(*v)
 	}
 	return Length{s}
 }
@@ -102,8 +109,13 @@ func Marks(span Length, gaps int, step Length, m Mode) iter.Seq2[Length, Length]
 		if gaps < 1 {
 			return
 		}
+		t := newTape(span.v, uint64(gaps), step.v)
 		for k := 0; ; k++ {
-			if !yield(span.MulInt(int64(k)).DivInt(int64(gaps)).Round(step, m)) || k == gaps {
+			mark, residue, ok := t.at(uint64(k), m)
+			if !ok {
+				mark, residue = span.MulInt(int64(k)).DivInt(int64(gaps)).Round(step, m)
+			}
+			if !yield(mark, residue) || k == gaps {
 				return
 			}
 		}

@@ -103,13 +103,14 @@ func (n Notation) Format(l Length) (text string, residue Length) {
 
 // Append appends the text of [Notation.Format] to b.
 func (n Notation) Append(b []byte, l Length) ([]byte, Length) {
-	mark, residue := n.Round(l)
+	u, steps, places := n.fine()
+	mark, residue := l.Round(Length{exact{num: u.size()}.divInt(steps)}, n.Mode)
 	if residue.IsZero() {
-		return n.appendMark(b, mark), residue
+		return n.appendMark(b, mark, u, steps, places), residue
 	}
 	over := residue.Sign() > 0
 	if n.slack().Less(residue.Abs()) {
-		b = n.appendMark(b, mark)
+		b = n.appendMark(b, mark, u, steps, places)
 		if over {
 			b = append(b, " plus "...)
 		} else {
@@ -122,7 +123,7 @@ func (n Notation) Append(b []byte, l Length) ([]byte, Length) {
 	} else {
 		b = append(b, "scant "...)
 	}
-	return n.appendMark(b, mark), residue
+	return n.appendMark(b, mark, u, steps, places), residue
 }
 
 // Exact is the exact text of l in n's unit, whatever its finest mark: decimals
@@ -197,8 +198,7 @@ func (n Notation) split(l Length) (big, rest Length) {
 	return l.Round(n.Unit.Of(1), Down)
 }
 
-func (n Notation) appendMark(b []byte, mark Length) []byte {
-	u, steps, places := n.fine()
+func (n Notation) appendMark(b []byte, mark Length, u Unit, steps int64, places int) []byte {
 	if mark.Sign() < 0 {
 		b = append(b, '-')
 		mark = mark.Neg()
@@ -211,13 +211,30 @@ func (n Notation) appendMark(b []byte, mark Length) []byte {
 		}
 		b = append(b, ' ')
 	}
-	count := rest.In(u)
 	if places > 0 || u.Metric() {
-		b = count.v.mulInt(steps).appendDecimal(b, places, n.mark(), false)
+		b = rest.In(u).v.mulInt(steps).appendDecimal(b, places, n.mark(), false)
 		b = append(b, ' ')
 		return append(b, u.String()...)
 	}
-	return appendUnit(b, count, u, n)
+	size := u.size()
+	if n.Glyphs || rest.v.less != 0 || size%steps != 0 {
+		return appendUnit(b, rest.In(u), u, n)
+	}
+	// The mark is a whole number of steps, and those of base units.
+	count := rest.v.num / (size / steps)
+	whole, part := count/steps, count%steps
+	if whole > 0 || part == 0 {
+		b = strconv.AppendInt(b, whole, 10)
+		b = append(b, ' ')
+	}
+	if part > 0 {
+		g := int64(gcd(uint64(part), uint64(steps)))
+		b = strconv.AppendInt(b, part/g, 10)
+		b = append(b, '/')
+		b = strconv.AppendInt(b, steps/g, 10)
+		b = append(b, ' ')
+	}
+	return append(b, u.String()...)
 }
 
 // appendUnit writes a count of at least zero and a unit, as in 1 5/8 in.

@@ -1,6 +1,7 @@
 package units_test
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -34,7 +35,7 @@ func TestNotationTable(t *testing.T) {
 		{units.Notation{Finest: 8}, "5 5/16 in", "5 3/8 in less 1/16 in", "-1/16 in", "eighths"},
 		{units.Notation{Finest: 3}, "2 2/3 in", "2 2/3 in", "0 in", "thirds"},
 		{units.Notation{Finest: -5}, "5 5/16 in", "5 5/16 in", "0 in", "a negative finest is none given"},
-		{units.Notation{Finest: 1 << 62}, "5/8 in", "5/8 in", "0 in", "bounded"},
+		{units.Notation{Finest: math.MaxInt}, "5/8 in", "5/8 in", "0 in", "bounded"},
 		{units.Notation{Glyphs: true}, "1 5/8 in", "1⅝ in", "0 in", "a glyph"},
 		{units.Notation{Glyphs: true}, "5/8 in", "⅝ in", "0 in", "a glyph alone"},
 		{units.Notation{Glyphs: true}, "1 5/16 in", "1 5/16 in", "0 in", "no glyph for sixteenths"},

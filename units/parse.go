@@ -301,8 +301,11 @@ func (s *scanner) over(num exact) (exact, error) {
 		return exact{}, s.fail(from, "a denominator")
 	}
 	den := whole(digits)
-	if den.isZero() {
+	switch {
+	case den.isZero():
 		return exact{}, s.fail(from, "a denominator other than zero")
+	case num.less|den.less == 0:
+		return fraction(num.num, den.num), nil
 	}
 	return num.quo(den), nil
 }

@@ -1,6 +1,7 @@
 package units_test
 
 import (
+	"math"
 	"math/big"
 	"testing"
 
@@ -152,16 +153,16 @@ func TestMarksLaws(t *testing.T) {
 
 func TestMarksEdges(t *testing.T) {
 	span, step := units.MustParse("23 1/2 in"), units.MustParse("1/16 in")
-	for _, gaps := range []int{0, -1, -1 << 62} {
+	for _, gaps := range []int{0, -1, math.MinInt} {
 		for range units.Marks(span, gaps, step, units.HalfAway) {
 			t.Fatalf("a mark for %d gaps", gaps)
 		}
 	}
 	// As many gaps as an int can count: the marks come one by one.
-	const most = int(^uint(0) >> 1)
+	const most = math.MaxInt
 	n := 0
 	for mark, residue := range units.Marks(span, most, step, units.HalfAway) {
-		if mark.Add(residue) != span.MulInt(int64(n)).DivInt(int64(most)) {
+		if mark.Add(residue) != span.MulInt(int64(n)).DivInt(most) {
 			t.Fatal(n, mark, residue)
 		}
 		if n++; n == 3 {
@@ -170,6 +171,13 @@ func TestMarksEdges(t *testing.T) {
 	}
 	if n != 3 {
 		t.Errorf("%d marks of %d gaps before the break", n, most)
+	}
+	// More steps than the machine counts, in terms that it holds.
+	long, half := base().MulInt(1<<62), base().DivInt(2)
+	for mark, residue := range units.Marks(long, 1, half, units.HalfAway) {
+		if !residue.IsZero() || !mark.IsZero() && mark != long {
+			t.Error(mark, residue)
+		}
 	}
 	// No step: the marks are exact.
 	n = 0

@@ -3,7 +3,6 @@ package units
 import (
 	"fmt"
 	"math/big"
-	"math/bits"
 )
 
 // A Mode is a direction of rounding. The zero value is [HalfAway], what a hand
@@ -103,7 +102,7 @@ func (a exact) round(step exact, m Mode) exact {
 		n := mul64(magnitude(a.num), step.den())
 		d := mul64(a.den(), uint64(step.num))
 		if d.hi == 0 && n.hi < d.lo {
-			q, r := bits.Div64(n.hi, n.lo, d.lo)
+			q, r := n.quoRem(d.lo)
 			if r == 0 {
 				return a
 			}
@@ -144,4 +143,60 @@ func (a exact) roundBig(step exact, m Mode) exact {
 		q.Neg(q)
 	}
 	return fromRat(s.Mul(s, new(big.Rat).SetInt(q)))
+}
+
+// A tape finds the marks of a divided span, each in one division of 128 bits by
+// 64: the k-th place is k num / den steps. The zero tape finds none.
+type tape struct {
+	step     exact
+	neg      bool   // the span is below zero
+	num, den uint64 // one gap in steps
+	fine     uint64 // a remainder of 1 is 1/fine base units
+}
+
+// newTape is the zero tape where a term would leave 64 bits.
+func newTape(span exact, gaps uint64, step exact) tape {
+	if span.isWide() || step.isWide() || step.num <= 0 {
+		return tape{}
+	}
+	num := mul64(magnitude(span.num), step.den())
+	gap := mul64(span.den(), gaps)
+	den, fine := mul64(gap.lo, uint64(step.num)), mul64(gap.lo, step.den())
+	if num.hi|gap.hi|den.hi|fine.hi != 0 {
+		return tape{}
+	}
+	return tape{step, span.num < 0, num.lo, den.lo, fine.lo}
+}
+
+func (t *tape) at(k uint64, m Mode) (mark, residue Length, ok bool) {
+	n := mul64(t.num, k)
+	if n.hi >= t.den {
+		return mark, residue, false
+	}
+	q, r := n.quoRem(t.den)
+	if q >= top-1 {
+		return mark, residue, false
+	}
+	over := t.neg // the residue is below zero
+	if r > 0 {
+		half := 1
+		if r < t.den-r {
+			half = -1
+		} else if r == t.den-r {
+			half = 0
+		}
+		if m.away(t.neg, q&1 == 1, half) {
+			q, r, over = q+1, t.den-r, !t.neg
+		}
+		fine := t.fine
+		if g := gcd(r%fine, fine); g > 1 {
+			r, fine = r/g, fine/g
+		}
+		residue.v = make128(over, uint128{lo: r}, uint128{lo: fine})
+	}
+	steps := int64(q)
+	if t.neg {
+		steps = -steps
+	}
+	return Length{t.step.mulInt(steps)}, residue, true
 }

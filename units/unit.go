@@ -77,10 +77,10 @@ func (u Unit) Frac(num, den int64) Length {
 	return Length{exact{num: u.mustSize()}.mul(fraction(num, den))}
 }
 
-// Mixed is whole and num/den units, as in Inch.Mixed(1, 5, 8) for 1 5/8 in. The
-// sign of whole, or of num where whole is zero, is the sign of the length; a
-// negative num after a negative whole is not counted twice. It panics if den is
-// zero or u is not a unit.
+// Mixed is whole and num/den units, as in Inch.Mixed(1, 5, 8) for 1 5/8 in. A
+// negative whole makes the fraction negative too, whatever its sign, so that
+// Inch.Mixed(-1, 5, 8) is -1 5/8 in; after a whole of zero or more the fraction
+// keeps its own sign. It panics if den is zero or u is not a unit.
 func (u Unit) Mixed(whole, num, den int64) Length {
 	part := u.Frac(num, den)
 	if whole < 0 {

@@ -25,12 +25,12 @@ type Bias struct {
 
 // A BiasPlan is the square and what it yields.
 type BiasPlan struct {
-	Spec       Bias // as solved
-	Assumed    ticket.Fields
-	ByArea     units.Length // Square x Square / Strip: more than any square yields
-	Length     units.Length // Square x (Square - 4 Seam) / Strip: what is left of it by the two joins, to be taken as about
-	Spare      units.Length // Length less Wanted; zero if Wanted is not given
-	SideByArea units.Length // the side that the rule of area alone asks; zero if Wanted is not given or Square is
+	Spec       Bias          // as solved
+	Assumed    ticket.Fields // the fields filled with a default
+	ByArea     units.Length  // Square x Square / Strip: more than any square yields
+	Length     units.Length  // Square x (Square - 4 Seam) / Strip: what is left of it by the two joins, to be taken as about
+	Spare      units.Length  // Length less Wanted; zero if Wanted is not given
+	SideByArea units.Length  // the side that the rule of area alone asks; zero if Wanted is not given or Square is
 }
 
 // yield is the length of strip in a square of the side given.

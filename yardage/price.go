@@ -33,8 +33,8 @@ type Price struct {
 // A PricePlan is the amount exact and as charged. Compare amounts of money with
 // the methods of decimal.Decimal, not with ==.
 type PricePlan struct {
-	Spec    Price
-	Assumed ticket.Fields
+	Spec    Price           // as given
+	Assumed ticket.Fields   // the fields filled with a default
 	Units   units.Ratio     // how many of Per the length is
 	Rate    units.Ratio     // Each as a number
 	Exact   units.Ratio     // the amount, not rounded

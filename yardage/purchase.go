@@ -34,17 +34,17 @@ type Purchase struct {
 
 // A PurchasePlan is the length to buy and how it came about.
 type PurchasePlan struct {
-	Spec         Purchase
-	Assumed      ticket.Fields
-	WashedRepeat units.Length // the repeat after washing; zero for plain cloth
-	Repeats      int          // whole repeats bought, Starts included; zero for plain cloth
-	InRepeats    units.Length // the lay in whole washed repeats; the lay itself for plain cloth
-	Squared      units.Length // with the ends: what must be there after washing
-	Unshrunk     units.Length // the same before washing: the least that does
-	Steps        units.Ratio  // how many of the counter's steps are bought, a whole number
-	Buy          units.Length // what to ask for: whole steps of the counter
-	Surplus      units.Length // Buy less Unshrunk, never below zero
-	Washed       units.Length // what Buy is expected to measure after washing
+	Spec         Purchase      // as solved
+	Assumed      ticket.Fields // the fields filled with a default
+	WashedRepeat units.Length  // the repeat after washing; zero for plain cloth
+	Repeats      int           // whole repeats bought, Starts included; zero for plain cloth
+	InRepeats    units.Length  // the lay in whole washed repeats; the lay itself for plain cloth
+	Squared      units.Length  // with the ends: what must be there after washing
+	Unshrunk     units.Length  // the same before washing: the least that does
+	Steps        units.Ratio   // how many of the counter's steps are bought, a whole number
+	Buy          units.Length  // what to ask for: whole steps of the counter
+	Surplus      units.Length  // Buy less Unshrunk, never below zero
+	Washed       units.Length  // what Buy is expected to measure after washing
 }
 
 func (s Purchase) audit(a *ticket.Audit) {

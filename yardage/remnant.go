@@ -68,7 +68,7 @@ type Remnant struct {
 
 // A RemnantPlan is what the remnant comes to.
 type RemnantPlan struct {
-	Spec        Remnant
+	Spec        Remnant       // as given
 	Assumed     ticket.Fields // always empty
 	Short       units.Length  // Asked less Have: below zero where there is more than asked; zero if Asked is not given
 	ByArea      units.Length  // Asked x AskedWidth / HaveWidth: an estimate that decides nothing; zero if not given
@@ -80,7 +80,7 @@ type RemnantPlan struct {
 	SpareWidth  units.Length  // Width less NeedWidth; zero if NeedWidth is not given
 	LeastWashed units.Length  // the least length after washing that takes the lay; zero if Need is not given
 	Least       units.Length  // the same before washing
-	Verdict     Verdict
+	Verdict     Verdict       // what is known about whether it does
 }
 
 func (s Remnant) audit(a *ticket.Audit) {

@@ -49,6 +49,9 @@ func samples() []sample {
 			return of(yardage.Purchase{Need: in("80 in"), Repeat: in("12 in"), Starts: 1, Ends: in("2 in"), Shrink: pct(5), Counter: in("1/4 m")}.Plan())
 		}},
 		{"remnant, fits", func() (planned, error) { return of(shirt.Plan()) }},
+		{"remnant, unwashed", func() (planned, error) {
+			return of(yardage.Remnant{Have: in("2 yd"), HaveWidth: in("45 in"), Need: in("70 in")}.Plan())
+		}},
 		{"remnant, too long", func() (planned, error) { return of(short.Plan()) }},
 		{"remnant, too wide", func() (planned, error) { return of(wide.Plan()) }},
 		{"remnant, more", func() (planned, error) { return of(more.Plan()) }},
@@ -145,5 +148,64 @@ func TestShirtSheet(t *testing.T) {
 	}
 	if len(want) > 0 {
 		t.Errorf("no line for %v", want)
+	}
+}
+
+// labels is what a sheet works out and checks, in order.
+func labels(sheet ticket.Sheet) string {
+	var out []string
+	for _, l := range sheet.Lines {
+		out = append(out, l.Label+" "+l.Result.String())
+	}
+	for _, st := range sheet.Steps {
+		if !st.Check.Want.IsZero() {
+			out = append(out, "check "+st.Check.Want.String())
+		}
+	}
+	return strings.Join(out, "; ")
+}
+
+// Each line and each check of a sheet is there when it says something, and only then.
+func TestSheetLines(t *testing.T) {
+	want := map[string]string{
+		"width, chart":    "by area 108 in; by the printed chart 103 1/2 in; with the chart's allowance 112 1/2 in; check 112 1/2 in",
+		"width, area":     "by area 45 in; with the chart's allowance 54 in; check 54 in",
+		"purchase, plain": "length of the lay 80 in; to buy 81 in; surplus 1 in; check 81 in; check 80 in",
+		"purchase, all": "repeat after washing 289.56 mm; lay in whole repeats 2606.04 mm; with the ends 2656.84 mm; before washing 110 2/19 in; to buy 3000 mm; surplus 8 12/2413 in; " +
+			"check 3000 mm; check 2850 mm; check 2606.04 mm",
+		"remnant, unwashed": "length to lay on 72 in; width to lay on 45 in; spare over the lay 2 in; least that does, washed 70 in; least that does, unwashed 70 in; check 70 in; check 45 in",
+		"remnant, asked":    "more than is asked 9 in; asked on this width, by area 99 in; length to lay on 2635.504 mm; width to lay on 1094.74 mm; check 2660.904 mm; check 1094.74 mm",
+		"remnant, too wide": "short of what is asked 13 1/2 in; asked on this width, by area 99 in; length to lay on 2081.149 mm; width to lay on 1094.74 mm; spare over the lay 145.9865 mm; " +
+			"lay too wide by 22.86 mm; least that does, washed 77 3/16 in; least that does, unwashed 79 223/388 in; check 77 3/16 in; check 1094.74 mm",
+		"swatch":        "lost in length 1 in; shrinkage in length 1/20; check 19 in",
+		"panels, plain": "widths of cloth 1; flat width 54 in; one drop 2000 mm; cloth 2000 mm; check 2000 mm",
+		"panels, all": "widths of cloth 5; flat width 262 in; fullness made 3 5/42; one drop 88 in; one drop in whole repeats 88 in; cut off each drop 0 in; cloth 456 1/2 in; " +
+			"by the rule that adds a repeat to each 495 in; check 88 in; check 266 in",
+		"bias, square": "by area, more than it yields 200 in; side less four seams 19 in; with the two joins, about 190 in; check 71.8420489685 mm +- 0.0000000065 mm; check 190 in",
+	}
+	for _, s := range samples() {
+		w, ok := want[s.name]
+		if !ok {
+			continue
+		}
+		delete(want, s.name)
+		p, err := s.plan()
+		if err != nil {
+			t.Errorf("%s: %v", s.name, err)
+			continue
+		}
+		got := labels(p.Sheet())
+		if before, _, cut := strings.Cut(w, " +- "); cut {
+			// The bound of an irrational length is no promise: compare to a hundredth of a millimetre.
+			at := strings.LastIndex(before, ".")
+			if !strings.HasPrefix(got, w[:at+3]) || !strings.HasSuffix(got, "; check 190 in") {
+				t.Errorf("%s:\n%s\nwant\n%s", s.name, got, w)
+			}
+		} else if got != w {
+			t.Errorf("%s:\n%s\nwant\n%s", s.name, got, w)
+		}
+	}
+	if len(want) > 0 {
+		t.Errorf("no sample for %v", want)
 	}
 }

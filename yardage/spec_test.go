@@ -60,6 +60,9 @@ func TestEnumerationsRoundTrip(t *testing.T) {
 	if err := ve.UnmarshalText([]byte(long)); !errors.Is(err, ticket.ErrUnknown) || len(err.Error()) > 2000 {
 		t.Error(err)
 	}
+	if yardage.Trust(3).String() != "unknown" || yardage.Verdict(6).String() != "Verdict(6)" {
+		t.Error("the first value out of range has a name")
+	}
 	if yardage.Trust(99).String() != "unknown" || yardage.Verdict(99).String() != "Verdict(99)" {
 		t.Error("a value out of range has a name")
 	}
@@ -228,6 +231,10 @@ func TestBiasSpare(t *testing.T) {
 	s, err := yardage.Bias{Strip: in("2 in"), Wanted: in("250 in"), Seam: in("1/4 in")}.Solve()
 	if err != nil || s.Square != in("23 in") || s.Step != in("1 in") {
 		t.Errorf("%+v, %v", s, err)
+	}
+	one, err := yardage.Bias{Strip: in("1/8 in"), Wanted: in("1/8 in"), Seam: in("1/32 in")}.Solve()
+	if err != nil || one.Square != in("1 in") {
+		t.Errorf("one step is enough: %+v, %v", one, err)
 	}
 	if _, err := (yardage.Bias{}).Solve(); !errors.Is(err, ticket.ErrMissing) {
 		t.Error(err)

@@ -16,7 +16,7 @@ type BiasCell struct {
 	Strip  units.Length // width of the strip as cut
 	Yield  units.Length // length of strip
 	Source string       // id of the source, see [ticket.Lookup]
-	Known  ticket.Known
+	Known  ticket.Known // how the figure is known
 }
 
 // Rows are 1/4, 1/2, 3/4 and 1 yd; columns 36, 48 and 54 in; yields in half yards.

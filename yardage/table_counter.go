@@ -9,10 +9,10 @@ import (
 // it; what a made-up piece yields goes down to it; only a scale is read to the
 // nearest.
 type Counter struct {
-	Step   units.Length
-	Use    string // where it is used
-	Source string // id of the source, see [ticket.Lookup]; empty for common practice
-	Known  ticket.Known
+	Step   units.Length // the step
+	Use    string       // where it is used
+	Source string       // id of the source, see [ticket.Lookup]; empty for common practice
+	Known  ticket.Known // how the figure is known
 }
 
 var counterRows = [...]struct {

@@ -21,7 +21,7 @@ type GridCell struct {
 	From, To units.Length // the widths of cloth that head the column, equal where one is printed
 	Length   units.Length // the length of cloth for that garment on that width
 	Source   string       // id of the source, see [ticket.Lookup]
-	Known    ticket.Known
+	Known    ticket.Known // how the figure is known
 }
 
 var gridColumns = [...]struct{ from, to int64 }{

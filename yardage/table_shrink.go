@@ -13,11 +13,11 @@ import (
 // A Shrinkage is a printed figure for one cloth: a range each way, equal ends
 // where one figure is printed, both zero where a direction is not.
 type Shrinkage struct {
-	Cloth              string
-	Length, LengthMost units.Ratio // along the grain
-	Width, WidthMost   units.Ratio // across
-	Source             string      // id of the source, see [ticket.Lookup]
-	Known              ticket.Known
+	Cloth              string       // the material
+	Length, LengthMost units.Ratio  // along the grain
+	Width, WidthMost   units.Ratio  // across
+	Source             string       // id of the source, see [ticket.Lookup]
+	Known              ticket.Known // how the figure is known
 }
 
 // The figures are in tenths of a per cent.

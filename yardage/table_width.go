@@ -16,7 +16,7 @@ type ClothWidth struct {
 	From, To units.Length // in inches, equal where one is printed
 	Metric   units.Length // the metric width sold as the same; zero if none is printed
 	Source   string       // id of the source, see [ticket.Lookup]
-	Known    ticket.Known
+	Known    ticket.Known // how the figure is known
 }
 
 type clothPair struct {

@@ -61,7 +61,7 @@ type Width struct {
 // A WidthPlan sets the printed chart and the area side by side. Neither proves
 // that the pieces fit: only a lay does.
 type WidthPlan struct {
-	Spec      Width
+	Spec      Width         // as given
 	Assumed   ticket.Fields // always empty
 	ByArea    units.Length  // Asked x From / To, exact; an estimate, not a bound
 	HasGrid   bool          // the chart has the row and both columns

@@ -2,7 +2,6 @@ package garment
 
 import (
 	"context"
-	"errors"
 	"strings"
 
 	"example.com/clothyard/units"
@@ -45,10 +44,12 @@ func (w *planner) cloth(ctx context.Context) error {
 	out.Need = out.Lay.Used
 	wide := out.Lay.Wide
 	if len(w.g.Lay) > 0 {
-		if out.Own, err = w.own(spec); err != nil {
-			return err
+		own, err := w.own(spec)
+		if err != nil {
+			out.OwnFault = underLay(err).Error()
+		} else {
+			out.Own, out.Need, wide = own, own.Used, own.Wide
 		}
-		out.Need, wide = out.Own.Used, out.Own.Wide
 	}
 	remnant.Need, remnant.NeedWidth = out.Need, wide
 	if out.Remnant, err = remnant.Plan(); err != nil {
@@ -73,7 +74,8 @@ func (w *planner) rectangle(p Piece) layout.Piece {
 	return r
 }
 
-// own proves the lay that the garment gives.
+// own proves the lay that the garment gives. It may hold no longer once a seam
+// or a hem is changed, which is told and not refused.
 func (w *planner) own(spec layout.Spec) (layout.Plan, error) {
 	p := layout.Plan{Spec: spec}
 	margin := spec.Cloth.Selvedge
@@ -98,15 +100,12 @@ func (w *planner) own(spec layout.Spec) (layout.Plan, error) {
 }
 
 // underLay gives the verifier's faults the paths of this garment.
-func underLay(err error) error {
-	var fs ticket.Faults
-	if !errors.As(err, &fs) {
-		return err
-	}
+func underLay(err error) ticket.Faults {
+	fs := ticket.Under("Lay", err)
 	out := make(ticket.Faults, len(fs))
 	for i, f := range fs {
 		g := *f
-		g.Path = strings.Replace(g.Path, "Placements", "Lay", 1)
+		g.Path = strings.Replace(g.Path, "Lay.Placements", "Lay", 1)
 		out[i] = &g
 	}
 	return out

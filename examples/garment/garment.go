@@ -52,10 +52,10 @@ type Cloth struct {
 	Have       units.Length // its length, unwashed
 	Asked      units.Length // the length the envelope asks
 	AskedWidth units.Length // the width it is asked on
-	ShrinkLong units.Ratio  // in length, when washed
-	ShrinkWide units.Ratio  // across
-	Selvedge   units.Length // lost at each side
-	Ends       units.Length // lost in squaring, both ends together
+	ShrinkLong units.Ratio  // in length, when washed; zero is an answer
+	ShrinkWide units.Ratio  // across; zero is an answer
+	Selvedge   units.Length // lost at each side; zero is an answer
+	Ends       units.Length // lost in squaring, both ends together; zero is an answer
 	Counter    units.Length // the step in which the shop cuts; default of the library
 	Work       int          // how long to look for a lay, as layout.Spec.Work
 }
@@ -149,8 +149,8 @@ type Place struct {
 	Piece  string
 	Copy   int // from 1
 	Across bool
-	X      units.Length // from the inner edge of the left-hand selvedge
-	Y      units.Length // from the squared end
+	X      units.Length // from the inner edge of the left-hand selvedge; zero is an answer
+	Y      units.Length // from the squared end; zero is an answer
 }
 
 // A Note is a line of text under a heading.

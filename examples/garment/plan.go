@@ -92,7 +92,8 @@ type RowPlan struct {
 type ClothPlan struct {
 	Width    yardage.WidthPlan // by the printed chart and by area
 	Pieces   units.Area        // of all the rectangles
-	Own      layout.Plan       // a lay of your own, proven; no placements if none was given
+	Own      layout.Plan       // a lay of your own, proven; no placements if none was given or it does not hold
+	OwnFault string            // why a lay of your own does not hold, a fault a line; empty if it does
 	Lay      layout.Plan       // the lay found
 	Need     units.Length      // the length of the lay that is used: your own, else the one found
 	Remnant  yardage.RemnantPlan
@@ -161,9 +162,17 @@ func (w *planner) check() {
 		{"Frills", len(g.Frills)}, {"Cuffs", len(g.Cuffs)}, {"Rows", len(g.Rows)}, {"Pieces", len(g.Pieces)}, {"Kit", len(g.Kit)}, {"Care", len(g.Care)}} {
 		a.Count(n.list, n.n, 0, MaxParts)
 	}
-	a.Count("Edges", len(g.Edges), min(1, len(g.Edges)), MaxParts)
 	a.Count("Work", len(g.Work), 0, MaxTasks)
 	a.Count("Lay", len(g.Lay), 0, layout.MaxPieces)
+	for i, t := range g.Work {
+		a.Count(at("Work", i, "Before"), len(t.Before), 0, MaxParts)
+		a.Count(at("Work", i, "Seams"), len(t.Seams), 0, MaxParts)
+		a.Count(at("Work", i, "After"), len(t.After), 0, MaxParts)
+		a.Count(at("Work", i, "Check"), len(t.Check), 0, MaxParts)
+	}
+	for i, d := range g.Drops {
+		a.Count(at("Drops", i, "Seams"), len(d.Seams), 0, MaxParts)
+	}
 	if a.Failed() {
 		return
 	}
@@ -177,6 +186,7 @@ func (w *planner) check() {
 		a.Text(at("Seams", i, "Where"), s.Where)
 		a.Text(at("Seams", i, "Press"), s.Press)
 	}
+	w.texts()
 	names(a, "Hems", len(g.Hems), func(i int) string { return g.Hems[i].Name })
 	names(a, "Drops", len(g.Drops), func(i int) string { return g.Drops[i].Name })
 	names(a, "Frills", len(g.Frills), func(i int) string { return g.Frills[i].Name })
@@ -320,23 +330,6 @@ func (w *planner) tasks() {
 				w.audit.Need(path+".Want", c.Want)
 			} else if !c.Want.IsZero() {
 				w.audit.Fault(path+".Want", c.Want.String(), "none: the edge or the drop gives it", ticket.ErrUnused)
-			}
-		}
-		for _, steps := range [...]struct {
-			name string
-			list []Step
-		}{{"Before", t.Before}, {"After", t.After}} {
-			w.audit.Count(at("Work", i, steps.name), len(steps.list), 0, MaxParts)
-			for k, s := range steps.list {
-				path := at("Work", i, steps.name) + "[" + strconv.Itoa(k) + "]"
-				if s.Do == "" {
-					w.audit.Fault(path+".Do", "", "what is done", ticket.ErrMissing)
-				}
-				if s.Right && s.Wrong {
-					w.audit.Fault(path+".Wrong", "true", "one of right and wrong", ticket.ErrConflict)
-				}
-				w.audit.NotNegative(path+".At", s.At)
-				w.audit.NotNegative(path+".Trim", s.Trim)
 			}
 		}
 	}

@@ -284,9 +284,7 @@ func (d *desk) complain(w io.Writer, name string, line int, err error) {
 		prefix = fmt.Sprintf("line %d: ", line)
 	}
 	for _, f := range faults {
-		g := *f
-		g.Path = bind.Path(g.Path)
-		fmt.Fprintln(w, prefix+g.Error())
+		fmt.Fprintln(w, prefix+f.Error())
 	}
 }
 
@@ -299,5 +297,6 @@ func answerOf(s sum, node bind.Node, p units.Parser) (answer, error) {
 	if err := (bind.Reader{Parser: p}).Read(node, spec.Interface()); err != nil {
 		return nil, err
 	}
-	return s.plan(spec.Elem().Interface())
+	a, err := s.plan(spec.Elem().Interface())
+	return a, bind.Lower(err)
 }

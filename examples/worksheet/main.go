@@ -82,7 +82,7 @@ func work(name string, in io.Reader, write func(garment.Plan) ([]byte, error)) (
 	}
 	p, err := g.Plan(context.Background())
 	if err != nil {
-		return nil, err
+		return nil, bind.Lower(err)
 	}
 	return write(p)
 }
@@ -123,9 +123,7 @@ func complain(w io.Writer, err error) {
 		return
 	}
 	for _, f := range faults {
-		g := *f
-		g.Path = bind.Path(g.Path)
-		fmt.Fprintln(w, "worksheet:", g.Error())
+		fmt.Fprintln(w, "worksheet:", f)
 	}
 }
 

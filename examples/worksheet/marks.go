@@ -214,7 +214,7 @@ func (w *writer) places(p *part, r buttons.RowPlan) {
 		return
 	}
 	p.item("gap", "%s", w.m(r.Gap))
-	p.item("on the tape", "no mark is off by more than %s, no gap by more than %s", w.m(r.WorstMark), w.m(r.WorstGap))
+	p.item("on the tape", "no mark is off by more than %s, no gap by more than %s", w.x(r.WorstMark), w.x(r.WorstGap))
 	if r.CreepUp.IsZero() {
 		return
 	}

@@ -22,14 +22,15 @@ type part struct {
 	blocks []block
 }
 
-// A block is one of: a smaller heading, a paragraph, lines with labels, a table,
-// an operation with its steps.
+// A block is one of: a smaller heading, a paragraph, a point of a list, lines with
+// labels, a table, an operation with its steps.
 type block struct {
-	head  string
-	para  string
-	items []ticket.Item
-	table *table
-	steps []step // under head
+	head   string
+	para   string
+	bullet string
+	items  []ticket.Item
+	table  *table
+	steps  []step // under head
 }
 
 // A table has a name in its first column and figures in the others.
@@ -89,6 +90,9 @@ func textBlock(b *bytes.Buffer, k block) {
 	if k.para != "" {
 		b.WriteString(ticket.Wrap("  ", "  ", k.para))
 	}
+	if k.bullet != "" {
+		b.WriteString(ticket.Wrap("  * ", "    ", k.bullet))
+	}
 	for _, it := range k.items {
 		b.WriteString(ticket.Wrap("  "+it.Label+": ", "    ", it.Text))
 	}
@@ -111,20 +115,26 @@ func letter(i int) rune {
 	return '#'
 }
 
-// textTable sets a table in columns, or row by row with the heads as labels where
-// the columns would be too wide.
+// leastName is the narrowest that the first column of a table is set.
+const leastName = 18
+
+// textTable sets a table in columns, the first folded where it must be, or row by
+// row with the heads as labels where the others would be too wide.
 func textTable(b *bytes.Buffer, t table) {
 	wide := make([]int, len(t.head))
+	total := 0
 	for _, row := range append([][]string{t.head}, t.rows...) {
 		for i, cell := range row {
 			wide[i] = max(wide[i], utf8.RuneCountInString(cell))
 		}
 	}
-	total := 2
 	for _, w := range wide {
 		total += w + 2
 	}
-	if total-2 > ticket.Columns {
+	if over := total - ticket.Columns; over > 0 {
+		wide[0] -= over
+	}
+	if wide[0] < min(leastName, len(t.head[0])) || total > ticket.Columns && wide[0] < leastName {
 		for _, row := range t.rows {
 			b.WriteString(ticket.Wrap("  ", "    ", row[0]))
 			for i, cell := range row[1:] {
@@ -136,11 +146,15 @@ func textTable(b *bytes.Buffer, t table) {
 		return
 	}
 	line := func(row []string) {
-		s := "  "
-		for i, cell := range row {
-			s += cell + strings.Repeat(" ", wide[i]-utf8.RuneCountInString(cell)+2)
+		names := fold(row[0], wide[0])
+		s := "  " + pad(names[0], wide[0])
+		for i, cell := range row[1:] {
+			s += "  " + pad(cell, wide[i+1])
 		}
 		b.WriteString(strings.TrimRight(s, " ") + "\n")
+		for _, name := range names[1:] {
+			b.WriteString("    " + name + "\n")
+		}
 	}
 	line(t.head)
 	rule := make([]string, len(t.head))
@@ -151,6 +165,32 @@ func textTable(b *bytes.Buffer, t table) {
 	for _, row := range t.rows {
 		line(row)
 	}
+}
+
+func pad(s string, wide int) string {
+	return s + strings.Repeat(" ", max(0, wide-utf8.RuneCountInString(s)))
+}
+
+// fold breaks a name at blanks into lines of at most wide, those after the first
+// two less for the indent; a longer word stands as it is.
+func fold(s string, wide int) []string {
+	lines := []string{""}
+	for word := range strings.FieldsSeq(s) {
+		last := &lines[len(lines)-1]
+		room := wide
+		if len(lines) > 1 {
+			room -= 2
+		}
+		switch {
+		case *last == "":
+			*last = word
+		case utf8.RuneCountInString(*last)+1+utf8.RuneCountInString(word) <= room:
+			*last += " " + word
+		default:
+			lines = append(lines, word)
+		}
+	}
+	return lines
 }
 
 // markdown writes a page as Markdown.
@@ -175,6 +215,9 @@ func markdownBlock(b *bytes.Buffer, k block) {
 	}
 	if k.para != "" {
 		fmt.Fprintf(b, "\n%s\n", escape(k.para))
+	}
+	if k.bullet != "" {
+		fmt.Fprintf(b, "- %s\n", escape(k.bullet))
 	}
 	if len(k.items) > 0 {
 		b.WriteByte('\n')

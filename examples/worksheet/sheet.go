@@ -18,6 +18,7 @@ type writer struct {
 	in       []units.Notation
 	cautions []ticket.Caution
 	cites    []ticket.Cite
+	swatched bool // a task of its own tries the seam
 }
 
 func sheet(p garment.Plan, in []units.Notation) page {
@@ -52,6 +53,21 @@ func (w *writer) m(l units.Length) string { return ticket.Long(l).Text(w.in...) 
 
 // n is the same for a length that may be known within a bound.
 func (w *writer) n(l units.Near) string { return ticket.About(l).Text(w.in...) }
+
+// fill writes a text of the garment's own, its lengths in the notation.
+func (w *writer) fill(text string) string {
+	s, err := garment.Fill(text, w.m)
+	if err != nil {
+		return text // it was checked when the garment was planned
+	}
+	return s
+}
+
+// tape is the reading alone, for an estimate that needs no exact figure.
+func (w *writer) tape(l units.Length) string {
+	t, _ := w.in[0].Format(l)
+	return t
+}
 
 // x is an exact length, for tables and working.
 func (w *writer) x(l units.Length) string {
@@ -128,10 +144,13 @@ func (w *writer) doesItDo(p *part) {
 		}
 	}
 	area := cloth.Pieces.Over(r.Width)
-	p.item("by area", "%s of the usable width, if no scrap fell anywhere: it proves nothing", w.m(area))
+	p.item("by area", "%s of the usable width, if no scrap fell anywhere: it proves nothing", w.tape(area))
 	p.item("after washing and squaring", "%s long, %s wide between the selvedges", w.m(r.Length), w.m(r.Width))
 	if len(cloth.Own.Placements) > 0 {
 		p.item("by your own lay of rectangles", "%s long, %s wide: %s", w.m(cloth.Own.Used), w.m(cloth.Own.Wide), w.fits(cloth.Own.Fits, cloth.Own.Spare))
+	}
+	if cloth.OwnFault != "" {
+		p.item("your own lay", "does not hold with these seams and hems: %s", strings.ReplaceAll(cloth.OwnFault, "\n", "; "))
 	}
 	if cloth.Lay.Spec.Cloth.Long.IsZero() {
 		p.item("by the lay found here", "%s long, %s wide: DOES NOT FIT, no lay of these pieces can be shorter than %s", w.m(cloth.Lay.Used), w.m(cloth.Lay.Wide), w.m(cloth.Lay.Bound))
@@ -201,12 +220,48 @@ func (w *writer) describe(r seam.Remedy) string {
 		return fmt.Sprintf("sew the %s with passes of %s and %s (%s)", r.Seam, w.m(p.Spec.First), w.m(p.Spec.Second), times)
 	case r.Act == seam.ChangePass || r.Act == seam.SewPartner:
 		return fmt.Sprintf("sew the %s at %s (%s)", r.Seam, w.m(s.Take.Max(s.First)), times)
+	case r.Act == seam.SpreadPartner:
+		return w.spreading(r)
 	case r.Act == seam.IntoEase:
 		return fmt.Sprintf("ease the rest of %s in", r.Edge)
 	case r.Act == seam.IntoGathers:
 		return fmt.Sprintf("take the rest of %s into the gathers", r.Edge)
 	}
 	return r.Act.String() + " " + r.Seam
+}
+
+// spreading is the remedy of an edge that no seam crosses: its piece is made
+// longer, or folded shorter, in equal parts at its partner's seams.
+func (w *writer) spreading(r seam.Remedy) string {
+	a := w.p.AsSewn.Spec
+	by, places := units.Length{}, 0
+	for _, c := range a.Edges {
+		if c.Name == r.Edge {
+			by = r.Net.Sub(c.Net)
+		}
+	}
+	for _, q := range a.Pairs {
+		for _, other := range [...][2]string{{q.Long, q.Short}, {q.Short, q.Long}} {
+			if e, ok := w.p.AsSewn.Edge(other[0]); ok && other[1] == r.Edge {
+				for i, c := range a.Edges {
+					if c.Name == e.Spec.Name && places == 0 {
+						for _, x := range a.Edges[i].Crossings {
+							places += x.Times
+						}
+					}
+				}
+			}
+		}
+	}
+	do := "spread"
+	if by.Sign() < 0 {
+		do = "fold"
+	}
+	text := fmt.Sprintf("%s the pattern of %s by %s in all", do, r.Edge, w.m(by.Abs()))
+	if places > 1 {
+		text += fmt.Sprintf(", %s at each of %d places", w.m(by.Abs().DivInt(int64(places))), places)
+	}
+	return text
 }
 
 func (w *writer) remedies(p *part) {
@@ -282,7 +337,7 @@ func (w *writer) table(p *part) {
 	p.tabulate(t)
 	for _, e := range w.p.Edges {
 		if !e.AtHem.IsZero() {
-			p.say("%s comes out %s in A along the hem itself, which then hangs lower on a flared side.", e.Name, w.xn(e.AtHem))
+			p.say("%s, as sewn (A), measures %s along the hem itself, which hangs lower on flared sides.", e.Name, w.xn(e.AtHem))
 		}
 	}
 }

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"example.com/clothyard/examples/garment"
 	"example.com/clothyard/seam"
@@ -51,6 +50,9 @@ func (w *writer) cutting() part {
 // work is the ticket: every operation in order.
 func (w *writer) work() part {
 	p := part{title: "Work ticket"}
+	for _, t := range w.p.Spec.Work {
+		w.swatched = w.swatched || t.Swatch != ""
+	}
 	for i, t := range w.p.Spec.Work {
 		b := block{head: fmt.Sprintf("Step %d. %s", i+1, t.Title)}
 		if t.Wash {
@@ -60,7 +62,7 @@ func (w *writer) work() part {
 			b.steps = append(b.steps, w.swatch(t.Swatch)...)
 		}
 		for _, s := range t.Before {
-			b.steps = append(b.steps, w.step(own(s)))
+			b.steps = append(b.steps, w.step(w.own(s)))
 		}
 		if t.Lay {
 			b.steps = append(b.steps, w.step(ticket.Step{Do: "Lay the pieces as listed under CUT and cut them out", Note: "lay all of them before cutting any"}))
@@ -94,7 +96,7 @@ func (w *writer) work() part {
 			}
 		}
 		for _, s := range t.After {
-			b.steps = append(b.steps, w.step(own(s)))
+			b.steps = append(b.steps, w.step(w.own(s)))
 		}
 		for _, c := range t.Check {
 			if g, ok := w.gauge(c, t); ok {
@@ -106,8 +108,8 @@ func (w *writer) work() part {
 	return p
 }
 
-func own(s garment.Step) ticket.Step {
-	t := ticket.Step{Do: s.Do, From: s.From, Press: s.Press, Note: s.Note}
+func (w *writer) own(s garment.Step) ticket.Step {
+	t := ticket.Step{Do: w.fill(s.Do), From: w.fill(s.From), Press: w.fill(s.Press), Note: w.fill(s.Note)}
 	switch {
 	case s.Right:
 		t.Together = ticket.RightTogether
@@ -134,6 +136,9 @@ func (w *writer) steps(b *block, s ticket.Sheet) {
 func (w *writer) seamSteps(b *block, s garment.Seam, p seam.Plan, several bool) {
 	sheet := w.take(p.Sheet())
 	for i, st := range sheet.Steps {
+		if w.swatched && st == p.Swatch() {
+			continue // tried once, in a task of its own
+		}
 		if several {
 			st.Do = s.Name + ": " + st.Do
 		}
@@ -155,20 +160,16 @@ func (w *writer) wash() ticket.Step {
 	return st
 }
 
-// swatch is a trial of a seam: two pieces joined, measured across.
+// swatch is the trial of a seam, and what a plain seam as drafted would measure.
 func (w *writer) swatch(name string) []step {
 	k := slices.IndexFunc(w.p.Spec.Seams, func(s garment.Seam) bool { return s.Name == name })
 	p := w.p.AsChosen.Seams[k]
-	six := units.Inch.Of(6)
-	across := six.MulInt(2).Sub(p.Upper.Taken).Sub(p.Under.Taken)
-	drafted := six.MulInt(2).Sub(p.Upper.Drafted).Sub(p.Under.Drafted)
-	return []step{
-		w.step(ticket.Step{Do: "Cut two scraps of the cloth", At: ticket.Long(six), From: "edge to edge, each"}),
-		w.step(ticket.Step{Do: "Join them with the " + p.Spec.Kind.String() + " seam of the " + name + ", as in its own step",
-			Check: ticket.Check{What: "across both, seam included", Want: ticket.Long(across), Give: ticket.Long(units.Inch.Frac(1, 16)),
-				Mend: "move the guide of the second pass by half of what it is out"},
-			Note: "a plain seam as drafted would leave " + w.m(drafted)}),
+	st := p.Swatch()
+	st.Do = "Cut two test pieces of the cloth, and seam them as the " + name
+	if piece, ok := st.At.Near().Exact(); ok {
+		st.Note = "a plain seam at the drafted allowance would leave " + w.m(piece.MulInt(2).Sub(p.Upper.Drafted).Sub(p.Under.Drafted))
 	}
+	return []step{w.step(st)}
 }
 
 // gauge is what must measure what, with the mend that the seams allow.
@@ -188,17 +189,17 @@ func (w *writer) gauge(c garment.Gauge, t garment.Task) (ticket.Check, bool) {
 	case c.Drop != "":
 		for _, d := range w.p.Drops {
 			if d.Name == c.Drop {
-				return ticket.Check{What: d.Name, Want: ticket.Long(d.AsChosen), Give: give, Mend: c.Mend}, true
+				return ticket.Check{What: d.Name, Want: ticket.Long(d.AsChosen), Give: give, Mend: w.fill(c.Mend)}, true
 			}
 		}
 	}
-	return ticket.Check{What: c.What, Want: ticket.Long(c.Want), Give: give, Mend: c.Mend}, c.What != ""
+	return ticket.Check{What: w.fill(c.What), Want: ticket.Long(c.Want), Give: give, Mend: w.fill(c.Mend)}, c.What != ""
 }
 
 // mend says what one sixteenth on the crossing seam is worth along the edge.
 func (w *writer) mend(edge int, c garment.Gauge, t garment.Task) string {
 	if c.Mend != "" {
-		return c.Mend
+		return w.fill(c.Mend)
 	}
 	crossings := w.p.AsSewn.Spec.Edges[edge].Crossings
 	best := -1
@@ -230,7 +231,7 @@ func (w *writer) mend(edge int, c garment.Gauge, t garment.Task) string {
 func (w *writer) kit() part {
 	p := part{title: "Thread and needle"}
 	for _, n := range w.p.Spec.Kit {
-		p.item(n.Head, "%s", n.Text)
+		p.item(n.Head, "%s", w.fill(n.Text))
 	}
 	if len(w.p.Spec.Kit) == 0 {
 		p.say("As the cloth asks: try stitch and needle on a scrap first.")
@@ -243,11 +244,11 @@ func (w *writer) care() part {
 	p := part{title: "Take care"}
 	w.take(ticket.Sheet{Cautions: append([]ticket.Caution{ticket.CutCare(), ticket.IronCare()}, w.p.Spec.Care...)})
 	for _, c := range w.cautions {
-		t := c.Text
+		t := w.fill(c.Text)
 		if c.Refer != "" {
-			t += " (" + strings.TrimSuffix(c.Refer, ".") + ")"
+			t += " (" + w.fill(c.Refer) + ")"
 		}
-		p.blocks = append(p.blocks, block{para: "* " + t})
+		p.blocks = append(p.blocks, block{bullet: t})
 	}
 	return p
 }
@@ -257,7 +258,7 @@ func (w *writer) sources() part {
 	p := part{title: "Sources"}
 	p.say("The measures are the garment's own. The rules and the figures taken from tables:")
 	for _, c := range w.cites {
-		p.blocks = append(p.blocks, block{para: "* " + c.Text()})
+		p.blocks = append(p.blocks, block{bullet: c.Text()})
 	}
 	return p
 }

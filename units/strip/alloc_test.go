@@ -16,7 +16,7 @@ func TestAllocs(t *testing.T) {
 	for _, test := range []struct {
 		name string
 		f    func()
-		most float64
+		most int
 	}{
 		{"Plan", func() { _, _ = s.Plan() }, 0},
 		{"Plan that solves", func() { _, _ = want.Plan() }, 0},
@@ -24,8 +24,8 @@ func TestAllocs(t *testing.T) {
 		{"Working", func() { p.Working() }, 1},
 		{"Sheet", func() { p.Sheet() }, 40},
 	} {
-		if got := testing.AllocsPerRun(100, test.f); got > test.most {
-			t.Errorf("%s: %v allocations, want at most %v", test.name, got, test.most)
+		if got := int(testing.AllocsPerRun(100, test.f)); got > test.most {
+			t.Errorf("%s: %d allocations, want at most %d", test.name, got, test.most)
 		}
 	}
 }

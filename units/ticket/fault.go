@@ -34,7 +34,9 @@ func (f *Fault) Error() string {
 	var b strings.Builder
 	b.WriteString(f.Path)
 	if f.Got != "" {
-		b.WriteByte(' ')
+		if f.Path != "" {
+			b.WriteByte(' ')
+		}
 		b.WriteString(f.Got)
 	}
 	if f.Err != nil {

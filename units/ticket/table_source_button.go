@@ -5,7 +5,6 @@ package ticket
 var buttonSources = [...]Source{
 	{ID: "extension-buttonhole-guide", Title: "Guide C-231", Publisher: "New Mexico State University Extension, aces.nmsu.edu/pubs/_c/C231/welcome.html", Rank: Extension},
 	{ID: "garment-course-fasteners", Title: "E-course in garment construction", Publisher: "ecoursesonline.iasri.res.in", Rank: Extension},
-	{ID: "new-dressmaker", Title: "The New Dressmaker", Year: "1921", Publisher: "en.wikisource.org", Rank: Handbook},
 	{ID: "sewing-handicraft-for-girls", Title: "Sewing Handicraft for Girls", Publisher: "chestofbooks.com", Rank: Handbook},
 	{ID: "sewing-column-1927", Title: "Sun (Auckland), 4 July 1927", Year: "1927", Publisher: "paperspast.natlib.govt.nz", Rank: Paper},
 	{ID: "construction-standards-list", Title: "Standards list", Publisher: "mysuitshop.com/ASDP_standards24.php", Rank: Paper},

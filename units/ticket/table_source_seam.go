@@ -3,6 +3,8 @@ package ticket
 // seamSources are the sources of package seam, the highest rank first. An
 // address stands in the place of the publisher where the text was read there.
 var seamSources = [...]Source{
+	// Standards.
+	{ID: "clothing-sewing-specification", Title: "MIL-L-24778", Publisher: "emilspec.com", Rank: Law},
 	// Extension services and public schools.
 	{ID: "extension-french-seam-sheet", Title: "Sewing Technique: French Seam", Publisher: "Utah State University Extension, docslib.org/doc/5802070", Rank: Extension},
 	{ID: "extension-construction-card", Title: "4-H Construction Card No. 810", Publisher: "Oklahoma Cooperative Extension Service, docsbay.net", Rank: Extension},
@@ -22,13 +24,9 @@ var seamSources = [...]Source{
 	{ID: "womans-encyclopaedia", Title: "Woman's Encyclopaedia 1, lesson 2", Publisher: "chestofbooks.com", Rank: Handbook},
 	{ID: "cutting-systems", Author: "Vincent", Title: "Systems of Cutting", Publisher: "en.wikisource.org", Rank: Handbook},
 	{ID: "pattern-cutting", Author: "Lo", Title: "Pattern Cutting", Year: "2011", Publisher: "scribd.com/501471494", Rank: Handbook},
-	{ID: "practical-dress-design", Title: "Practical Dress Design", Publisher: "issuu.com", Rank: Handbook},
 	{ID: "sewing-essentials", Title: "Singer Sewing Essentials", Rank: Handbook},
 	{ID: "complete-guide-to-sewing", Title: "Reader's Digest Complete Guide to Sewing", Year: "1976", Rank: Handbook},
 	{ID: "tent-repair-manual", Title: "TM 10-8400-201-23", Rank: Handbook},
-	{ID: "clothing-sewing-specification", Title: "MIL-L-24778", Publisher: "emilspec.com", Rank: Law},
-	// Trade papers.
-	{ID: "dart-class-article", Title: "Darts, clothing class", Publisher: "caseysclothingclass.blogspot.com", Rank: Paper},
 	// Everything else.
 	{ID: "tablecloth-seams-thread", Title: "French seams for a tablecloth (forum)", Publisher: "threadsmagazine.com/forum", Rank: Other},
 	{ID: "french-seam-definition", Title: "What is a French seam", Publisher: "review.trendsmask.com", Rank: Other},

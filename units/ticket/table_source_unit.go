@@ -23,5 +23,4 @@ var unitSources = [...]Source{
 	{ID: "drop-measuring-table", Title: "Measuring table", Publisher: "pattern-making.com", Rank: Other},
 	{ID: "nails-to-inches-article", Title: "Nails and inches, May 2015", Year: "2015", Publisher: "thesewingacademy.com", Rank: Other},
 	{ID: "fraction-sums-article", Title: "Fractions and metric seams, 24 July 2015", Year: "2015", Publisher: "sewingjapanese.wordpress.com", Rank: Other},
-	{ID: "binding-calculation-article", Title: "Triangles at the edge of a quilt", Publisher: "stockingisthenewplanking.com", Rank: Other},
 }

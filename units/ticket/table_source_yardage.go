@@ -1,7 +1,7 @@
 package ticket
 
 var yardageSources = [...]Source{
-	{ID: "width-conversion-chart", Title: "Fabric conversion chart", Publisher: "sewwithsarah.com/fabric-conversion-chart-pattern-envelopes-dont-have-space-to-include-all-fabric-widths", Rank: Other},
+	{ID: "width-conversion-chart", Title: "Fabric conversion chart", Publisher: "sewwithsarah.com, fabric conversion chart", Rank: Other},
 	{ID: "extension-width-chart", Author: "Cooperative Extension Service, Rutgers, The State University of New Jersey", Title: "Fabric conversion chart", Publisher: "as reprinted in pattern catalogues", Rank: Extension},
 	{ID: "width-chart-32-inch", Title: "Fabric Yardage Conversion Chart", Publisher: "sewing.about.com", Rank: Other},
 	{ID: "width-answer-45-inch", Title: "Finding yardage needs by fabric width", Publisher: "dummies.com", Rank: Other},

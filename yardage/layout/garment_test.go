@@ -3,6 +3,7 @@ package layout_test
 import (
 	"context"
 	"errors"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -130,5 +131,26 @@ func TestGrainKept(t *testing.T) {
 	}
 	if diff := cmp.Diff(want, p.Placements, sameLength); diff != "" {
 		t.Error(diff)
+	}
+}
+
+// The lay is the same on every machine, whatever its word and however many
+// processors it has: this one was written down once.
+func TestSameEverywhere(t *testing.T) {
+	s := doublet()
+	s.Pieces[1].Count, s.Seed = 7, 11
+	s.Cloth.Long = units.Length{}
+	p, err := s.Plan(context.Background())
+	if err != nil {
+		t.Fatal(err)
+	}
+	var b strings.Builder
+	for _, at := range p.Placements {
+		fmt.Fprintln(&b, at.Piece, at.Copy, at.Across, at.X, at.Y)
+	}
+	const want = "0 1 false 1/2 in 1 in\n1 1 true 16 3/4 in 1 in\n1 2 true 28 1/2 in 1 in\n1 3 false 16 3/4 in 7 1/4 in\n1 4 false 23 in 7 1/4 in\n" +
+		"1 5 false 29 1/2 in 7 1/4 in\n1 6 true 21 1/4 in 14 1/2 in\n1 7 true 28 1/2 in 14 1/2 in\n"
+	if diff := cmp.Diff(want, b.String()); diff != "" {
+		t.Errorf("lay %v, bound %v: %s", p.Lay, p.Bound, diff)
 	}
 }

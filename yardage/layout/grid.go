@@ -105,8 +105,6 @@ func (s Spec) fill(perInch int64, tooFine func(string, units.Length) (grid, bool
 // add puts a piece with its shape; the sizes have the gap in them.
 func (g *grid) add(i int, p Piece, wide, long int64) {
 	turn := p.Turn == Quarter && wide != long
-	// Turned pieces are kept upright, so that equal ones are found equal; a piece
-	// too wide for the cloth either way round has been refused.
 	one := shape{wide: wide, long: long, turn: turn}
 	at := -1
 	for k := range g.shapes {

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 
@@ -63,6 +64,44 @@ func TestLays(t *testing.T) {
 		if diff := cmp.Diff(p, again, sameLength, sameRatio); diff != "" || err != nil {
 			t.Errorf("%v %s", err, diff)
 		}
+	}
+}
+
+// A good lay nudged by a little is good or bad for Verify as it is for the slow
+// check.
+func TestNudged(t *testing.T) {
+	r := rand.New(rand.NewPCG(7, 8))
+	good := 0
+	for range 25 {
+		s := random(r)
+		p, err := s.Plan(&patience{Context: context.Background(), enough: 2})
+		if err != nil {
+			t.Fatal(err)
+		}
+		s.Cloth.Long = p.Used
+		for range 40 {
+			lay := slices.Clone(p.Placements)
+			one := &lay[r.IntN(len(lay))]
+			by := in("1/16").MulInt(r.Int64N(9) - 4)
+			switch r.IntN(3) {
+			case 0:
+				one.X = one.X.Add(by)
+			case 1:
+				one.Y = one.Y.Add(by)
+			case 2:
+				one.Across = !one.Across
+			}
+			err, want := layout.Verify(s, lay), slow(s, lay)
+			if (err == nil) != (want == "") {
+				t.Fatalf("Verify: %v\nslow: %s\n%+v\n%+v", err, want, s, lay)
+			}
+			if err == nil {
+				good++
+			}
+		}
+	}
+	if good < 100 || good > 900 {
+		t.Errorf("%d good lays of 1000", good)
 	}
 }
 

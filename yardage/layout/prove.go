@@ -13,18 +13,21 @@ import (
 // and length (where Cloth.Long is given), and no two nearer than Cloth.Gap. It
 // compares the lengths themselves and shares nothing with the search.
 //
-// The faults are [ticket.Faults]: those of s itself, else ErrOverlap, ErrOutside
+// The faults are [ticket.Faults]: those of Cloth and Pieces each by itself (Work
+// and Seed are not read), else ErrOverlap, ErrOutside
 // and ErrTurn with the path of the placement, and ErrCount with that of the
 // piece. Of the overlaps of one placement, the first with an earlier one is
 // named.
 func Verify(s Spec, placements []Placement) error {
-	if _, err := s.check(); err != nil {
-		return err
+	var a ticket.Audit
+	s.auditCloth(&a)
+	s.auditPieces(&a)
+	if a.Failed() {
+		return a.Err()
 	}
 	if n := len(placements); n > MaxPieces {
 		return ticket.Faults{{Path: "Placements", Got: strconv.Itoa(n), Limit: fmt.Sprintf("at most %d", MaxPieces), Err: ticket.ErrRange}}
 	}
-	var a ticket.Audit
 	laid := make([][]bool, len(s.Pieces))
 	for i, p := range s.Pieces {
 		laid[i] = make([]bool, p.Count)

@@ -35,7 +35,8 @@ type ledge struct{ x, wide, y int64 }
 
 // A layer lays pieces one by one, always in the lowest place there is, the
 // leftmost of these: against the higher of the two walls beside it. It is used
-// again and again, and counts how many times it has tried a piece in a place.
+// again and again, and counts its steps: each look at a piece for a place, and
+// something for what else it does.
 type layer struct {
 	g       grid
 	line    []ledge

@@ -76,6 +76,11 @@ func TestZeroPlan(t *testing.T) {
 		t.Error(svg)
 	}
 	p.Placements = []layout.Placement{{Piece: 3, Copy: 1}, {Piece: -1}}
+	for _, at := range p.Placements {
+		if wide, long := at.Size(p.Spec); !wide.IsZero() || !long.IsZero() {
+			t.Errorf("%v by %v", wide, long)
+		}
+	}
 	if text := p.Sheet().Text(); strings.Count(text, "Lay a piece.") != 2 {
 		t.Error(text)
 	}
@@ -114,6 +119,9 @@ func TestSVG(t *testing.T) {
 		if !strings.Contains(text, want) {
 			t.Errorf("no %q in\n%s", want, svg)
 		}
+	}
+	if strings.Count(svg, "rotate(90)") < 4 {
+		t.Errorf("names and grain lines do not follow the pieces:\n%s", svg)
 	}
 	// What is too large to draw is not drawn, whole or in part.
 	for _, far := range []units.Length{huge(), units.Inch.Of(1 << 50)} {

@@ -30,7 +30,7 @@ var (
 
 // A Spec is what is to be laid on what. Zero means not given.
 type Spec struct {
-	Cloth  Cloth
+	Cloth  Cloth   // the cloth laid on
 	Pieces []Piece // at least one; at most MaxPieces with all their copies
 	Work   int     // how long to search, in millions of steps, each a look at one piece for one place; zero is DefaultWork, at most MaxWork
 	Seed   uint64  // which way to search; every seed is good, zero too

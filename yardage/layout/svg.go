@@ -78,7 +78,7 @@ func (d *drawing) piece(s Spec, at Placement, name string) {
 	if h > w {
 		run, deep = h, w
 	}
-	size := min(d.font, deep*2/3, run*5/4/int64(max(utf8.RuneCountInString(name), 1)))
+	size := min(d.font, deep*2/5, run*5/4/int64(max(utf8.RuneCountInString(name), 1)))
 	// The grain line runs a font's height beside the name, or across it.
 	tip, half := d.font/3, max(h/2-d.font/2, 0)
 	if at.Across {
@@ -90,7 +90,7 @@ func (d *drawing) piece(s Spec, at Placement, name string) {
 		}
 		return ""
 	}
-	side := min(d.font, deep*2/5)
+	side := min(d.font, deep*3/10)
 	if along := (h >= w) != at.Across; !along {
 		side = -run * 7 / 16 // the name lies across the grain: the line goes to one end
 	}

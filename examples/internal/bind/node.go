@@ -13,10 +13,11 @@ import (
 
 // Bounds on a text, so that no input takes time or memory out of proportion.
 const (
-	MaxBytes = 1 << 20 // of one JSON text
-	MaxDepth = 24      // of nesting
-	MaxNodes = 100_000 // values in one JSON text
-	MaxFault = 100     // faults reported for one text; the rest are counted
+	MaxBytes  = 1 << 20 // of one JSON text
+	MaxDepth  = 24      // of nesting
+	MaxNumber = 100     // bytes of one number with its unit
+	MaxNodes  = 100_000 // values in one JSON text
+	MaxFault  = 100     // faults reported for one text; the rest are counted
 )
 
 // A Node is a JSON value, its keys in the order given.
@@ -119,7 +120,7 @@ func Parse(text []byte) (Node, error) {
 		if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
 			err = errors.New("the text ends too early")
 		}
-		return Node{}, ticket.Faults{{Got: fmt.Sprintf("JSON at byte %d", d.InputOffset()), Limit: err.Error(), Err: ticket.ErrForm}}
+		return Node{}, ticket.Faults{{Got: fmt.Sprintf("JSON at byte %d", d.InputOffset()), Err: fmt.Errorf("%w: %w", ticket.ErrForm, err)}}
 	}
 	return n, nil
 }

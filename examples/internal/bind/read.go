@@ -111,9 +111,22 @@ func (s *state) zero(path, name, got string) {
 
 var errExplicitZero = errors.New("zero means not given")
 
+// tooLong refuses a number of more digits than any measure has, with which every
+// sum would be slow.
+func (s *state) tooLong(path string, n Node) bool {
+	if len(n.text) <= MaxNumber {
+		return false
+	}
+	s.fault(path, n.shown(), "at most "+strconv.Itoa(MaxNumber)+" bytes", ticket.ErrRange)
+	return true
+}
+
 func (s *state) length(path, name string, n Node, v reflect.Value) {
 	if n.kind != stringNode && n.kind != numberNode {
 		s.fault(path, n.shown(), "a length in quotes, as \"5/8 in\"", ticket.ErrForm)
+		return
+	}
+	if s.tooLong(path, n) {
 		return
 	}
 	l, err := s.Parser.Parse(n.text)
@@ -143,6 +156,9 @@ func (s *state) text(path, name string, n Node, v reflect.Value, u encoding.Text
 	}
 	if n.text == "" {
 		s.fault(path, `""`, "a value, or leave it out", ticket.ErrForm)
+		return
+	}
+	if s.tooLong(path, n) {
 		return
 	}
 	if err := u.UnmarshalText([]byte(n.text)); err != nil {
@@ -227,6 +243,9 @@ func field(t reflect.Type, key string) (reflect.StructField, bool) {
 
 // Key is the key of a field: its name with the first letter lowered.
 func Key(name string) string {
+	if name == "" {
+		return ""
+	}
 	r, n := utf8.DecodeRuneInString(name)
 	return string(unicode.ToLower(r)) + name[n:]
 }
@@ -242,11 +261,23 @@ func Keys(t reflect.Type) []string {
 	return keys
 }
 
-// Path is a fault's path in the words of the input: Takes[2].Taken is takes[2].taken.
-func Path(path string) string {
-	parts := strings.Split(path, ".")
-	for i, p := range parts {
-		parts[i] = Key(p)
+// Lower puts the paths of a Plan's faults into the words of the input:
+// Takes[2].Taken becomes takes[2].taken. An error that is no ticket.Faults stays
+// as it is.
+func Lower(err error) error {
+	var faults ticket.Faults
+	if !errors.As(err, &faults) {
+		return err
 	}
-	return strings.Join(parts, ".")
+	out := make(ticket.Faults, len(faults))
+	for i, f := range faults {
+		g := *f
+		parts := strings.Split(g.Path, ".")
+		for k, p := range parts {
+			parts[k] = Key(p)
+		}
+		g.Path = strings.Join(parts, ".")
+		out[i] = &g
+	}
+	return out
 }

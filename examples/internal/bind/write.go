@@ -95,7 +95,7 @@ func AppendFaults(b []byte, sum string, line int, faults ticket.Faults) []byte {
 		if i > 0 {
 			b = append(b, ',')
 		}
-		b = quote(append(b, `{"path":`...), Path(f.Path))
+		b = quote(append(b, `{"path":`...), f.Path)
 		b = quote(append(b, `,"got":`...), f.Got)
 		b = quote(append(b, `,"limit":`...), f.Limit)
 		b = append(b, `,"error":`...)

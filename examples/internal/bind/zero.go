@@ -38,7 +38,7 @@ var answers = [...]string{
 	"yardage.Purchase.Starts",
 	"yardage.Remnant.Ends",
 	"yardage.Remnant.Selvedge",
-	"yardage.Remnant.Shrink",
+	"yardage.Remnant.ShrinkLength",
 	"yardage.Remnant.ShrinkWidth",
 }
 

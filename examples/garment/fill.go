@@ -1,0 +1,92 @@
+package garment
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// Fill writes a text in which lengths stand in braces, as in "cut it {3/32 in}
+// shorter", each by the function given, so that the same words serve inches and
+// metric. It fails where what stands in braces is no length.
+func Fill(text string, write func(units.Length) string) (string, error) {
+	var b strings.Builder
+	for {
+		before, rest, ok := strings.Cut(text, "{")
+		b.WriteString(before)
+		if !ok {
+			return b.String(), nil
+		}
+		inside, after, ok := strings.Cut(rest, "}")
+		if !ok {
+			return "", ticket.Faults{{Got: strconv.Quote(text), Limit: "a } for every {", Err: ticket.ErrForm}}
+		}
+		l, err := units.Parse(inside)
+		if err != nil {
+			return "", ticket.Faults{{Got: strconv.Quote(inside), Limit: "a length in braces: " + err.Error(), Err: ticket.ErrForm}}
+		}
+		b.WriteString(write(l))
+		text = after
+	}
+}
+
+// text checks a text that may hold lengths in braces.
+func (w *planner) text(path, s string) {
+	const most = 5 * ticket.MaxName
+	if len(s) > most {
+		w.audit.Fault(path, fmt.Sprintf("%d bytes", len(s)), fmt.Sprintf("at most %d bytes", most), ticket.ErrRange)
+		return
+	}
+	for part := 0; part < len(s); part += ticket.MaxName {
+		w.audit.Text(path, strings.ToValidUTF8(s[part:min(len(s), part+ticket.MaxName)], ""))
+	}
+	if _, err := Fill(s, units.Length.String); err != nil {
+		w.audit.Include(path, err)
+	}
+}
+
+// texts checks every text that is printed as it stands.
+func (w *planner) texts() {
+	for i, n := range w.g.Kit {
+		w.text(at("Kit", i, "Head"), n.Head)
+		w.text(at("Kit", i, "Text"), n.Text)
+	}
+	for i, h := range w.g.Hems {
+		w.text(at("Hems", i, "Where"), h.Where)
+	}
+	for i, t := range w.g.Work {
+		for k, s := range t.Before {
+			w.step(at("Work", i, "Before")+"["+strconv.Itoa(k)+"]", s)
+		}
+		for k, s := range t.After {
+			w.step(at("Work", i, "After")+"["+strconv.Itoa(k)+"]", s)
+		}
+		for k, c := range t.Check {
+			path := at("Work", i, "Check") + "[" + strconv.Itoa(k) + "]"
+			w.text(path+".What", c.What)
+			w.text(path+".Mend", c.Mend)
+		}
+	}
+	for i, c := range w.g.Care {
+		w.text(at("Care", i, "Text"), c.Text)
+		w.text(at("Care", i, "Refer"), c.Refer)
+	}
+}
+
+func (w *planner) step(path string, s Step) {
+	if s.Do == "" {
+		w.audit.Fault(path+".Do", "", "what is done", ticket.ErrMissing)
+	}
+	w.text(path+".Do", s.Do)
+	if s.Right && s.Wrong {
+		w.audit.Fault(path+".Wrong", "true", "one of right and wrong", ticket.ErrConflict)
+	}
+	w.audit.NotNegative(path+".At", s.At)
+	w.text(path+".From", s.From)
+	w.audit.NotNegative(path+".Trim", s.Trim)
+	w.text(path+".Press", s.Press)
+	w.text(path+".Note", s.Note)
+}

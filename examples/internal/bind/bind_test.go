@@ -1,0 +1,236 @@
+package bind
+
+import (
+	"encoding/json"
+	"errors"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+type inner struct {
+	Deep units.Length
+	List []int
+}
+
+type outer struct {
+	Name   string
+	Wide   units.Length
+	Full   units.Ratio
+	Unit   units.Unit
+	Ready  bool
+	Count  int
+	Seed   uint64
+	Parts  []inner
+	Inside inner
+	hidden int
+}
+
+func read(t *testing.T, text string) (outer, error) {
+	t.Helper()
+	n, err := Parse([]byte(text))
+	if err != nil {
+		return outer{}, err
+	}
+	var o outer
+	return o, Reader{}.Read(n, &o)
+}
+
+func TestReadAndWrite(t *testing.T) {
+	const text = `{"name":"ruff","wide":"1 5/8 in","full":"2 1/2","unit":"cm","ready":true,"count":3,"seed":7,` +
+		`"parts":[{"deep":"15 mm","list":[1,2]},{"deep":"1/3 in","list":[]}],"inside":{"deep":"1 yd","list":[9]}}`
+	n, err := Parse([]byte(text))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var o outer
+	if err := (Reader{}).Read(n, &o); err != nil {
+		t.Fatal(err)
+	}
+	if o.Parts[0].Deep != units.Millimetre.Of(15) || o.Inside.List[0] != 9 || o.hidden != 0 {
+		t.Errorf("%+v", o)
+	}
+	b, err := Append(nil, o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if want := strings.ReplaceAll(text, "1 yd", "36 in"); string(b) != want {
+		t.Errorf("got  %s\nwant %s", b, want)
+	}
+	if !json.Valid(b) {
+		t.Error("not JSON")
+	}
+	figures, err := Figures(o, "Name")
+	if err != nil || figures[0] != (Figure{"wide", "1 5/8 in"}) || figures[len(figures)-1] != (Figure{"inside.list[0]", "9"}) {
+		t.Errorf("%v, %v", figures, err)
+	}
+}
+
+func TestFaults(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		path string
+		err  error
+	}{
+		{`{"Name":"x"}`, "Name", ticket.ErrUnknown},
+		{`{"hidden":1}`, "hidden", ticket.ErrUnknown},
+		{`{"name":1}`, "name", ticket.ErrForm},
+		{`{"name":"x","name":"y"}`, "name", ticket.ErrTwice},
+		{`{"wide":"0 in"}`, "wide", errExplicitZero},
+		{`{"wide":true}`, "wide", ticket.ErrForm},
+		{`{"wide":"5/8"}`, "wide", ticket.ErrForm},
+		{`{"full":"0"}`, "full", errExplicitZero},
+		{`{"full":""}`, "full", ticket.ErrForm},
+		{`{"full":[]}`, "full", ticket.ErrForm},
+		{`{"unit":"ell"}`, "unit", ticket.ErrForm},
+		{`{"ready":"maybe"}`, "ready", ticket.ErrForm},
+		{`{"ready":1}`, "ready", ticket.ErrForm},
+		{`{"count":1.5}`, "count", ticket.ErrForm},
+		{`{"count":0}`, "count", errExplicitZero},
+		{`{"count":{}}`, "count", ticket.ErrForm},
+		{`{"seed":-1}`, "seed", ticket.ErrForm},
+		{`{"parts":{}}`, "parts", ticket.ErrForm},
+		{`{"parts":[{"deep":"1 in"},{"deep":"x"}]}`, "parts[1].deep", ticket.ErrForm},
+		{`{"parts":[1]}`, "parts[0]", ticket.ErrForm},
+		{`{"inside":{"list":[1,null]}}`, "inside.list[1]", ticket.ErrForm},
+		{`{"wide":"1` + strings.Repeat("0", 200) + ` in"}`, "wide", ticket.ErrRange},
+		{`[]`, "", ticket.ErrForm},
+		{`{`, "", ticket.ErrForm},
+		{`{} x`, "", ticket.ErrForm},
+		{strings.Repeat(" ", MaxBytes+1), "", ticket.ErrRange},
+	} {
+		_, err := read(t, c.text)
+		var f *ticket.Fault
+		if !errors.As(err, &f) || f.Path != c.path || !errors.Is(err, c.err) {
+			t.Errorf("%.60s: %v, want %v at %q", c.text, err, c.err, c.path)
+		}
+	}
+}
+
+func TestManyFaultsAreCounted(t *testing.T) {
+	_, err := read(t, `{"inside":{"list":[`+strings.Repeat("null,", 500)+`null]}}`)
+	var fs ticket.Faults
+	if !errors.As(err, &fs) || len(fs) != MaxFault+1 || fs[MaxFault].Got != "401 faults more" {
+		t.Errorf("%d faults, the last %v", len(fs), fs[len(fs)-1])
+	}
+}
+
+func TestPut(t *testing.T) {
+	n := Object()
+	for _, p := range [][2]string{{"name", "ruff"}, {"inside.deep", "1 in"}, {"inside.list", "[1, 2]"}} {
+		if err := n.Put(p[0], p[1]); err != nil {
+			t.Fatal(err)
+		}
+	}
+	var o outer
+	if err := (Reader{}).Read(n, &o); err != nil || o.Inside.Deep != units.Inch.Of(1) || len(o.Inside.List) != 2 {
+		t.Errorf("%+v, %v", o, err)
+	}
+	for _, p := range [][2]string{{"name", "again"}, {"name.deep", "x"}, {"inside", "x"}, {"inside.deep", "2 in"}, {"", "x"}, {"a.", "x"}, {"b", "[1"}} {
+		if n.Put(p[0], p[1]) == nil {
+			t.Errorf("%s=%s is taken", p[0], p[1])
+		}
+	}
+	if text, ok := n.Take("name"); !ok || text != "ruff" {
+		t.Errorf("took %q", text)
+	}
+	if _, ok := n.Take("name"); ok {
+		t.Error("took it twice")
+	}
+}
+
+// Every field whose comment says that zero is an answer may be given as zero, and
+// no other.
+func TestZeroAnswers(t *testing.T) {
+	if !slices.IsSorted(answers[:]) {
+		t.Error("the table is not in order")
+	}
+	says := regexp.MustCompile(`(?i)zero is an answer|zero where the ends only meet|zero where the widths only meet|every seed is good, zero too|0 where the edges are straight|zero is square|0 = square|0 \(square\)|zero for a straight|zero: straight|plus where|plus is convex|signed turning|more than zero where it bulges|outward ones less inward`)
+	documented := map[string]bool{}
+	fields := map[string]bool{}
+	root := filepath.Join("..", "..", "..")
+	err := filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+			return err
+		}
+		tree, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.ParseComments|parser.SkipObjectResolution)
+		if err != nil {
+			return err
+		}
+		ast.Inspect(tree, func(n ast.Node) bool {
+			ts, ok := n.(*ast.TypeSpec)
+			if !ok {
+				return true
+			}
+			st, ok := ts.Type.(*ast.StructType)
+			if !ok {
+				return true
+			}
+			for _, f := range st.Fields.List {
+				text := strings.Join(strings.Fields(f.Doc.Text()+" "+f.Comment.Text()), " ")
+				for _, name := range f.Names {
+					key := tree.Name.Name + "." + ts.Name.Name + "." + name.Name
+					fields[key] = true
+					if says.MatchString(text) {
+						documented[key] = true
+					}
+				}
+			}
+			return true
+		})
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, a := range answers {
+		if !fields[a] {
+			t.Errorf("%s is no field", a)
+		}
+		if !documented[a] {
+			t.Errorf("the doc of %s does not say that zero is an answer", a)
+		}
+	}
+	for d := range documented {
+		if regexp.MustCompile(`Plan\.|Row\.|Drift|Take\.`).MatchString(d) && !zeroAnswers(d) {
+			continue
+		}
+		if !zeroAnswers(d) {
+			t.Errorf("the doc of %s says that zero is an answer, and the table does not", d)
+		}
+	}
+}
+
+func FuzzRead(f *testing.F) {
+	f.Add([]byte(`{"name":"ruff","wide":"1 5/8 in","parts":[{"deep":"15 mm"}]}`))
+	f.Add([]byte(`{"inside":{"list":[1,2,null]},"Name":0}`))
+	f.Add([]byte(`[[[[`))
+	f.Fuzz(func(t *testing.T, text []byte) {
+		n, err := Parse(text)
+		if err == nil {
+			var o outer
+			err = Reader{}.Read(n, &o)
+			if err == nil {
+				b, err := Append(nil, o)
+				if err != nil || !json.Valid(b) {
+					t.Fatalf("%s: %v", b, err)
+				}
+			}
+		}
+		if err != nil {
+			var fs ticket.Faults
+			if !errors.As(err, &fs) || len(fs) == 0 || !json.Valid(AppendFaults(nil, "x", 1, fs)) {
+				t.Fatalf("%v", err)
+			}
+		}
+	})
+}

@@ -1,0 +1,296 @@
+package main
+
+import (
+	"bufio"
+	"bytes"
+	"encoding/json"
+	"errors"
+	"os"
+	"strings"
+	"testing"
+	"testing/iotest"
+)
+
+func quick(args []string, in string) (out, errs string, code int) {
+	var o, e bytes.Buffer
+	code = run(args, strings.NewReader(in), &o, &e)
+	return o.String(), e.String(), code
+}
+
+// get follows a path such as upper.drift or spec.pieces[0] in a JSON object.
+func get(t *testing.T, v any, path string) any {
+	t.Helper()
+	for _, key := range strings.Split(path, ".") {
+		m, ok := v.(map[string]any)
+		if !ok {
+			t.Fatalf("%s: no object at %s", path, key)
+		}
+		if v, ok = m[key]; !ok {
+			t.Fatalf("%s: no key %s", path, key)
+		}
+	}
+	return v
+}
+
+// One sum of each noun from the command line, checked at a figure that the
+// handbook test of its package has too.
+func TestOneSum(t *testing.T) {
+	for _, c := range []struct{ args, path, want string }{
+		{"seam.seam kind=french drafted=5/8_in first=3/16_in second=1/4_in", "upper.drift", "3/16 in"},
+		{"seam.seam kind=french drafted=5/8_in first=3/16_in second=1/4_in", "gain", "3/8 in"},
+		{"seam.seam kind=french drafted=5/8_in first=3/16_in second=5/16_in", "gain", "1/4 in"},
+		{"seam.seam kind=french drafted=5/8_in first=3/8_in second=3/8_in", "upper.drift", "-1/8 in"},
+		{"seam.seam kind=french drafted=1.5_cm first=9_mm second=6_mm", "gain", "0 in"},
+		{"seam.dart length=6_in width=1_in allowance=5/8_in", "atSeam", "43/48 in"},
+		{"seam.edge net=16_1/2_in takes=[{\"drafted\":\"5/8_in\",\"taken\":\"7/16_in\",\"plies\":4}]", "sewn", "17 1/4 in"},
+		{"seam.match long.net=19_3/8_in short.net=19_1/2_in", "fit", "mismatch"},
+		{"hem.hem kind=double drafted=1_1/4_in first=3/8_in depth=3/8_in", "drift", "1/2 in"},
+		{"gather.strip strip.pieces=3 strip.each=12_1/4_in strip.allowance=1/2_in strip.ends=1/2_in edge=15_3/4_in", "fullness", "2 1/7"},
+		{"gather.strip strip.pieces=3 strip.each=12_1/4_in strip.allowance=1/2_in strip.ring=true edge=15_in", "strip.sewn", "33 3/4 in"},
+		{"gather.cuff wrist=6_3/4_in ease=1_1/4_in lap=1_in depth=2_1/4_in sleeve=16_3/4_in setting=extended", "onto", "8 in"},
+		{"buttons.row first=5/8_in last=22_in count=9", "gap", "2 43/64 in"},
+		{"buttons.hole diameter=18_L thickness=3/32_in", "cut", "9/16 in"},
+		{"buttons.lap lap=3/4_in hole=9/16_in topstitch=1_1/8_in setting=horizontal", "clash", "1/16 in"},
+		{"yardage.purchase need=80_in ends=2_in shrink=5_%", "unshrunk", "86 6/19 in"},
+		{"yardage.width asked=2_yd from=60_in to=45_in", "byGrid", "99 in"},
+	} {
+		args := append([]string{"-json"}, strings.Fields(c.args)...)
+		for i := range args {
+			args[i] = strings.ReplaceAll(args[i], "_", " ")
+		}
+		out, errs, code := quick(args, "")
+		if code != 0 || errs != "" {
+			t.Errorf("%s: code %d, %s", c.args, code, errs)
+			continue
+		}
+		if strings.Count(out, "\n") != 1 {
+			t.Errorf("%s: %d lines", c.args, strings.Count(out, "\n"))
+		}
+		var v any
+		if err := json.Unmarshal([]byte(out), &v); err != nil {
+			t.Fatal(err)
+		}
+		if got := get(t, v, c.path); got != c.want {
+			t.Errorf("%s: %s is %v, want %s", c.args, c.path, got, c.want)
+		}
+		if get(t, v, "sum") != strings.Fields(c.args)[0] {
+			t.Errorf("%s: the sum is %v", c.args, get(t, v, "sum"))
+		}
+	}
+}
+
+// What a Plan holds is read back as the Spec that it came from.
+func TestSpecReadsBack(t *testing.T) {
+	out, _, _ := quick([]string{"-json", "seam.seam", "kind=french", "first=3/16 in", "second=1/4 in"}, "")
+	var v map[string]map[string]any
+	dec := json.NewDecoder(strings.NewReader(out))
+	var raw map[string]json.RawMessage
+	if err := dec.Decode(&raw); err != nil {
+		t.Fatal(err)
+	}
+	if err := json.Unmarshal([]byte(`{"spec":`+string(raw["spec"])+`}`), &v); err != nil {
+		t.Fatal(err)
+	}
+	line := map[string]any{"sum": "seam.seam"}
+	for k, x := range v["spec"] {
+		if x != "0 in" && x != false {
+			line[k] = x
+		}
+	}
+	text, err := json.Marshal(line)
+	if err != nil {
+		t.Fatal(err)
+	}
+	again, errs, code := quick([]string{"-json"}, string(text))
+	if code != 0 {
+		t.Fatal(errs)
+	}
+	if a, b := cut(out, `"upper"`), cut(again, `"upper"`); a != b {
+		t.Errorf("the solved spec gives\n%s\nwant\n%s", b, a)
+	}
+}
+
+func cut(s, from string) string {
+	_, after, _ := strings.Cut(s, from)
+	return after
+}
+
+// Every sum is in the pipe's test data and is answered there.
+func TestPipe(t *testing.T) {
+	text, err := os.ReadFile("testdata/sums.jsonl")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, form := range [][]string{{"-json"}, nil, {"-units", "metric"}, {"-units", "both"}} {
+		out, errs, code := quick(form, string(text))
+		if code != 0 || errs != "" {
+			t.Fatalf("%v: code %d\n%s", form, code, errs)
+		}
+		for _, s := range sums() {
+			if !strings.Contains(out, s.name) {
+				t.Errorf("%v: %s is not answered", form, s.name)
+			}
+		}
+	}
+	out, _, _ := quick([]string{"-json"}, string(text))
+	lines := bufio.NewScanner(strings.NewReader(out))
+	n := 0
+	for lines.Scan() {
+		n++
+		var v map[string]any
+		if err := json.Unmarshal(lines.Bytes(), &v); err != nil || v["line"] != float64FromInt(n) {
+			t.Errorf("line %d: %v %v", n, v["line"], err)
+		}
+	}
+	if want := strings.Count(string(text), "\n"); n != want {
+		t.Errorf("%d answers for %d lines", n, want)
+	}
+}
+
+// float64FromInt is a number as encoding/json gives it.
+func float64FromInt(n int) any {
+	var v any
+	b, _ := json.Marshal(n)
+	_ = json.Unmarshal(b, &v)
+	return v
+}
+
+// A bad line is answered by its faults, with its number; the rest go on.
+func TestBadLines(t *testing.T) {
+	good := `{"sum":"seam.seam","kind":"french","first":"3/16 in","second":"1/4 in"}`
+	for _, c := range []struct {
+		line  string
+		wants []string
+	}{
+		{`{"sum":"seam.seam","kind":"french","first":"3/16 in","second":"1/4 in","trim":"1/4 in"}`, []string{`"path":"trim"`, `"got":"1/4 in"`, `less than 1/4 in`, `raw edge would show`}},
+		{`{"sum":"seam.seam","kind":"frensh"}`, []string{`"path":"kind"`, `frensh`}},
+		{`{"sum":"seam.seam","Kind":"french"}`, []string{`"path":"Kind"`, `not known`}},
+		{`{"sum":"seam.seam","kind":"plain","kind":"french"}`, []string{`"path":"kind"`, `given twice`}},
+		{`{"sum":"seam.seam","kind":"plain","take":"0 in"}`, []string{`"path":"take"`, `zero means not given`}},
+		{`{"sum":"seam.seam","kind":"plain","first":"5/8"}`, []string{`"path":"first"`, `a unit`}},
+		{`{"sum":"seam.seam","kind":"plain","first":null}`, []string{`"path":"first"`, `null`}},
+		{`{"sum":"seam.seam","kind":"plain","first":["1 in"]}`, []string{`"path":"first"`, `a list`}},
+		{`{"sum":"seam.seam","kind":"plain","fraying":"yes"}`, []string{`"path":"fraying"`, `true or false`}},
+		{`{"sum":"seam.edge","net":"10 in","takes":[{"drafted":"5/8 in"},{"drafted":"5/8 in","taken":"-3/8 in"}]}`, []string{`"path":"takes[1].taken"`, `-3/8 in`}},
+		{`{"sum":"buttons.row","first":"1 in","last":"9 in","count":2.5}`, []string{`"path":"count"`, `2.5`}},
+		{`{"sum":"buttons.row","first":"1 in","last":"9 in","count":99999999999999999999}`, []string{`"path":"count"`}},
+		{`{"sum":"buttons.row","first":"1 in","last":"9 in","count":1000000000}`, []string{`"path":"count"`, `10000`}},
+		{`{"sum":"hem.brim"}`, []string{`"path":"sum"`, `hem.brim`}},
+		{`{"kind":"french"}`, []string{`"path":"sum"`, `not given`}},
+		{`{"sum":"seam.seam"`, []string{`ends too early`}},
+		{`[1,2]`, []string{`"path":"sum"`}},
+		{`null`, []string{`"path":"sum"`}},
+		{`{"sum":"seam.seam"} {}`, []string{`more text after the end`}},
+		{strings.Repeat("[", 100), []string{`nesting`}},
+		{`{"sum":"seam.edge","takes":[` + strings.Repeat(`{},`, 60_000) + `{}]}`, []string{`takes`}},
+		{`{"sum":"seam.edge","takes":[` + strings.Repeat(`1,`, 200_000) + `1]}`, []string{`at most 100000 values`}},
+		{`{"sum":"` + strings.Repeat("a", 2<<20) + `"}`, []string{`a longer line`}},
+		{`{"sum":"seam.seam","kind":"plain","first":"1` + strings.Repeat("0", 200) + ` in"}`, []string{`"path":"first"`, `at most 100 bytes`}},
+		{"\xff\xfe", []string{`JSON at byte`}},
+	} {
+		out, errs, code := quick([]string{"-json"}, good+"\n"+c.line+"\n\n"+good+"\n")
+		if code != 1 || errs != "" {
+			t.Errorf("%.60s: code %d, %s", c.line, code, errs)
+		}
+		lines := strings.Split(strings.TrimSpace(out), "\n")
+		if len(lines) != 3 {
+			t.Errorf("%.60s: %d lines", c.line, len(lines))
+			continue
+		}
+		if strings.Contains(lines[0], "faults") || strings.Contains(lines[2], "faults") {
+			t.Errorf("%.60s: a good line is refused", c.line)
+		}
+		for _, w := range append(c.wants, `"line":2`, `"faults":[`) {
+			if !strings.Contains(lines[1], w) {
+				t.Errorf("%.60s: no %s in %.300s", c.line, w, lines[1])
+			}
+		}
+		if len(lines[1]) > 40_000 {
+			t.Errorf("%.60s: an answer of %d bytes", c.line, len(lines[1]))
+		}
+		// As text the faults go to standard error, one a line, with the line's number.
+		if _, errs, code := quick(nil, c.line+"\n"); code != 1 || !strings.HasPrefix(errs, "line 1: ") {
+			t.Errorf("%.60s as text: code %d, %.80s", c.line, code, errs)
+		}
+	}
+}
+
+// All faults at once, in the order of the fields.
+func TestAllFaults(t *testing.T) {
+	out, errs, code := quick([]string{"seam.seam", "kind=french", "drafted=-1 in", "first=-1/4 in", "second=x", "colour=red", "first=1 in"}, "")
+	if code != 1 || out != "" {
+		t.Errorf("code %d, out %q", code, out)
+	}
+	for _, w := range []string{"first", "given twice", `second "x"`, `colour "red"`} {
+		if !strings.Contains(errs, w) {
+			t.Errorf("no %q in\n%s", w, errs)
+		}
+	}
+	_, errs, _ = quick([]string{"seam.seam", "kind=french", "drafted=-1 in", "first=-1/4 in"}, "")
+	if i, k := strings.Index(errs, "drafted -1 in"), strings.Index(errs, "first -1/4 in"); i < 0 || k < i {
+		t.Errorf("the faults are\n%s", errs)
+	}
+}
+
+func TestUsage(t *testing.T) {
+	for _, args := range [][]string{{"seam.brim"}, {"seam.seam", "french"}, {"-units", "cubits"}, {"-bare", "ell"}, {"-no"}, {"-fields", "seam.brim"}} {
+		if out, errs, code := quick(args, ""); code != 2 || out != "" || errs == "" {
+			t.Errorf("%v: code %d, out %q, errors %q", args, code, out, errs)
+		}
+	}
+	if _, errs, code := quick([]string{"-help"}, ""); code != 0 || !strings.Contains(errs, "name=value") {
+		t.Errorf("-help: code %d, %s", code, errs)
+	}
+}
+
+func TestFlags(t *testing.T) {
+	out, errs, code := quick([]string{"-bare", "in", "seam.seam", "kind=french", "first=3/16", "second=1/4"}, "")
+	if code != 0 || !strings.Contains(out, "gain = 3/8 in") {
+		t.Errorf("-bare: code %d, %s%s", code, out, errs)
+	}
+	out, errs, code = quick([]string{"-comma", "seam.seam", "kind=plain", "drafted=1,5 cm"}, "")
+	if code != 0 || !strings.Contains(out, "upper.taken = 15 mm") {
+		t.Errorf("-comma: code %d, %s%s", code, out, errs)
+	}
+	out, _, code = quick([]string{"-sums"}, "")
+	if code != 0 || strings.Count(out, "\n") != len(sums()) {
+		t.Errorf("-sums: code %d, %s", code, out)
+	}
+	out, _, code = quick([]string{"-fields", "gather.ruffle"}, "")
+	if code != 0 || !strings.Contains(out, "strip.strip.each (units.Length)\n") || !strings.Contains(out, "folded (bool)\n") {
+		t.Errorf("-fields: code %d, %s", code, out)
+	}
+}
+
+// Text for people keeps to 80 columns and shows the figures and the working.
+func TestText(t *testing.T) {
+	out, _, code := quick([]string{"buttons.row", "first=5/8 in", "last=22 in", "count=9", "from=the finished neck seam"}, "")
+	if code != 0 {
+		t.Fatal(out)
+	}
+	for _, w := range []string{"gap = 2 43/64 in", "guide: 11 5/16 in from the finished neck seam", "Sources"} {
+		if !strings.Contains(out, w) {
+			t.Errorf("no %q in\n%s", w, out)
+		}
+	}
+	for _, line := range strings.Split(out, "\n") {
+		if len([]rune(line)) > 80 {
+			t.Errorf("%d columns: %s", len([]rune(line)), line)
+		}
+	}
+}
+
+// Input without end in one line takes no more memory than the bound on a line.
+func TestReadersThatFail(t *testing.T) {
+	var out, errs bytes.Buffer
+	if code := run(nil, iotest.ErrReader(errors.New("the pipe broke")), &out, &errs); code != 1 || !strings.Contains(errs.String(), "the pipe broke") {
+		t.Errorf("code %d, %s", code, errs.String())
+	}
+	if out, _, code := quick([]string{"-json"}, ""); code != 0 || out != "" {
+		t.Errorf("no lines: code %d, %q", code, out)
+	}
+	// The last line needs no line end.
+	if out, _, code := quick([]string{"-json"}, `{"sum":"buttons.row","first":"1 in","last":"3 in","count":3}`); code != 0 || !strings.Contains(out, `"gap":"1 in"`) {
+		t.Errorf("no line end: code %d, %s", code, out)
+	}
+}

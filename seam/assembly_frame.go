@@ -1,0 +1,280 @@
+package seam
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A frame is an assembly with its names looked up and its defaults filled.
+type frame struct {
+	spec    Assembly
+	assumed ticket.Fields
+	seams   []Plan
+	edges   []edgeFrame
+	pairs   [][2]int // the two edges of each pair
+}
+
+type edgeFrame struct {
+	own    int     // the seam along it, -1 for none
+	seams  []int   // the seam of each crossing
+	slopes []slope // and its slope
+}
+
+// index finds names: places in the order of the names.
+type index struct {
+	places []int
+	name   func(int) string
+}
+
+func newIndex(n int, name func(int) string) index {
+	x := index{make([]int, n), name}
+	for i := range x.places {
+		x.places[i] = i
+	}
+	slices.SortStableFunc(x.places, func(i, j int) int { return cmp.Compare(name(i), name(j)) })
+	return x
+}
+
+// find is the first place of a name, -1 for none.
+func (x index) find(name string) int {
+	i, ok := slices.BinarySearchFunc(x.places, name, func(i int, n string) int { return cmp.Compare(x.name(i), n) })
+	if !ok {
+		return -1
+	}
+	return x.places[i]
+}
+
+// label checks a name that must be given, and be the first of its kind.
+func (x index) label(a *ticket.Audit, i int) {
+	name := x.name(i)
+	switch {
+	case name == "":
+		a.Fault("Name", "", "a name", ticket.ErrMissing)
+	case x.find(name) != i:
+		a.Fault("Name", quote(name), "a name that no other has", ticket.ErrTwice)
+	default:
+		a.Text("Name", name)
+	}
+}
+
+// frame checks everything that does not need the lengths.
+func (a Assembly) frame() (*frame, error) {
+	var audit ticket.Audit
+	audit.Count("Seams", len(a.Seams), 0, MaxSeams)
+	audit.Count("Edges", len(a.Edges), 1, MaxEdges)
+	for i := 0; i < min(len(a.Edges), MaxEdges); i++ {
+		if n := len(a.Edges[i].Crossings); n > MaxCrossings {
+			audit.Count("Edges["+strconv.Itoa(i)+"].Crossings", n, 0, MaxCrossings)
+		}
+	}
+	audit.Count("Pairs", len(a.Pairs), 0, MaxPairs)
+	if audit.Failed() {
+		return nil, audit.Err()
+	}
+	f := &frame{spec: a.clone()}
+	a = f.spec
+	seams := newIndex(len(a.Seams), func(i int) string { return a.Seams[i].Name })
+	edges := newIndex(len(a.Edges), func(i int) string { return a.Edges[i].Name })
+	f.seams = make([]Plan, len(a.Seams))
+	for i, j := range a.Seams {
+		var one ticket.Audit
+		seams.label(&one, i)
+		p, err := j.Spec.Plan()
+		if err != nil {
+			one.Include("Spec", err)
+		}
+		f.seams[i] = p
+		if one.Failed() {
+			audit.Include("Seams["+strconv.Itoa(i)+"]", one.Err())
+		}
+	}
+	f.edges = make([]edgeFrame, len(a.Edges))
+	n := 0
+	for _, c := range a.Edges {
+		n += len(c.Crossings)
+	}
+	places, slopes := make([]int, n), make([]slope, n)
+	var set assemblyFields
+	for i := range a.Edges {
+		var one ticket.Audit
+		c, e := &a.Edges[i], &f.edges[i]
+		n := len(c.Crossings)
+		e.seams, places = places[:n:n], places[n:]
+		e.slopes, slopes = slopes[:n:n], slopes[n:]
+		edges.label(&one, i)
+		one.Need("Net", c.Net)
+		set |= c.frame(&one, e, seams)
+		if one.Failed() {
+			audit.Include("Edges["+strconv.Itoa(i)+"]", one.Err())
+		}
+	}
+	f.pairs = make([][2]int, len(a.Pairs))
+	for i, q := range a.Pairs {
+		var one ticket.Audit
+		f.pairs[i] = q.frame(&one, edges)
+		if slices.Contains(f.pairs[:i], f.pairs[i]) && !one.Failed() {
+			one.Fault("Short", quote(q.Short), "a pair that no other is", ticket.ErrTwice)
+		}
+		limits(&one, q.MaxEase, q.MaxGathers)
+		if q.MaxEase.IsZero() {
+			set |= pairsMaxEase
+		}
+		if one.Failed() {
+			audit.Include("Pairs["+strconv.Itoa(i)+"]", one.Err())
+		}
+	}
+	f.assumed = set.list()
+	return f, audit.Err()
+}
+
+// frame looks up the seams of c and fills its defaults.
+func (c *Course) frame(a *ticket.Audit, e *edgeFrame, seams index) (set assemblyFields) {
+	for k := range c.Crossings {
+		var one ticket.Audit
+		x := &c.Crossings[k]
+		e.seams[k] = lookUp(&one, "Seam", x.Seam, "seam", seams)
+		one.Count("Times", x.Times, 0, MaxTimes)
+		one.Count("Plies", x.Plies, 0, 2)
+		switch {
+		case int(x.Ply) >= len(plyNames):
+			one.Fault("Ply", x.Ply.String(), "upper or under", ticket.ErrUnknown)
+		case x.Ply != NoPly && x.Plies != 1:
+			one.Fault("Ply", x.Ply.String(), "none unless Plies is 1", ticket.ErrUnused)
+		case x.Plies == 1 && x.Ply == NoPly:
+			x.Ply, set = UpperPly, set|crossingsPly
+		}
+		e.slopes[k] = slant(&one, x.Slant)
+		if x.Times == 0 {
+			x.Times, set = 1, set|crossingsTimes
+		}
+		if x.Plies == 0 {
+			x.Plies, set = 2, set|crossingsPlies
+		}
+		if one.Failed() {
+			a.Include("Crossings["+strconv.Itoa(k)+"]", one.Err())
+		}
+	}
+	e.own = -1
+	if c.Own != "" {
+		e.own = lookUp(a, "Own", c.Own, "seam", seams)
+	}
+	switch {
+	case int(c.OwnPly) >= len(plyNames):
+		a.Fault("OwnPly", c.OwnPly.String(), "upper or under", ticket.ErrUnknown)
+	case c.OwnPly != NoPly && c.Own == "":
+		a.Fault("OwnPly", c.OwnPly.String(), "none without Own", ticket.ErrUnused)
+	case c.OwnPly == NoPly && c.Own != "":
+		c.OwnPly, set = UpperPly, set|edgesOwnPly
+	}
+	return set
+}
+
+// frame looks up the edges of q.
+func (q Pair) frame(a *ticket.Audit, edges index) [2]int {
+	at := [2]int{lookUp(a, "Long", q.Long, "edge", edges), lookUp(a, "Short", q.Short, "edge", edges)}
+	if at[0] >= 0 && at[0] == at[1] {
+		a.Fault("Short", quote(q.Short), "an edge other than Long", ticket.ErrConflict)
+	}
+	return at
+}
+
+func lookUp(a *ticket.Audit, path, name, what string, in index) int {
+	if name == "" {
+		a.Fault(path, "", "the name of a "+what, ticket.ErrMissing)
+		return -1
+	}
+	i := in.find(name)
+	if i < 0 {
+		a.Fault(path, quote(name), "the name of a "+what, ticket.ErrUnknown)
+	}
+	return i
+}
+
+// measure works out every edge and judges every pair.
+func (f *frame) measure() ([]edgeWork, []matchWork, error) {
+	var audit ticket.Audit
+	edges := make([]edgeWork, len(f.edges))
+	n := 0
+	for _, e := range f.edges {
+		n += 2 * len(e.seams)
+	}
+	takes, slopes := make([]Take, 0, n), make([]slope, 0, n)
+	for i, c := range f.spec.Edges {
+		e, start := f.edges[i], len(takes)
+		for k, x := range c.Crossings {
+			s := f.seams[e.seams[k]]
+			one := s.Upper.take(x.Seam, x.Times*x.Plies, x.Slant)
+			if x.Ply == UnderPly {
+				one = s.Under.take(x.Seam, x.Times, x.Slant)
+			}
+			under := s.Under.take(x.Seam, x.Times, x.Slant)
+			if x.Plies == 2 && !under.alike(one) {
+				one.Plies = x.Times
+				takes, slopes = append(takes, one), append(slopes, e.slopes[k])
+				one = under
+			}
+			takes, slopes = append(takes, one), append(slopes, e.slopes[k])
+		}
+		edge := Edge{Name: c.Name, Net: c.Net, Takes: takes[start:len(takes):len(takes)], Turn: c.Turn}
+		if e.own >= 0 {
+			side := f.seams[e.own].Upper
+			if c.OwnPly == UnderPly {
+				side = f.seams[e.own].Under
+			}
+			edge.Own = side.take(c.Own, 0, units.Ratio{})
+		}
+		var err error
+		if edges[i], err = edge.measure(slopes[start:]); err != nil {
+			audit.Include("Edges["+strconv.Itoa(i)+"]", err)
+		}
+	}
+	if audit.Failed() {
+		return nil, nil, audit.Err()
+	}
+	pairs := make([]matchWork, len(f.pairs))
+	for i, at := range f.pairs {
+		q := f.spec.Pairs[i]
+		var err error
+		if pairs[i], err = compare(&edges[at[0]], &edges[at[1]], q.MaxEase, q.MaxGathers); err != nil {
+			audit.Fault("Pairs["+strconv.Itoa(i)+"].Long", quote(q.Long), "amounts of fewer places", err)
+		}
+	}
+	return edges, pairs, audit.Err()
+}
+
+// report is the plan of what was measured.
+func (f *frame) report(edges []edgeWork, pairs []matchWork) AssemblyPlan {
+	p := AssemblyPlan{
+		Spec:    f.spec,
+		Assumed: f.assumed,
+		Seams:   f.seams,
+		Edges:   make([]EdgePlan, len(edges)),
+		Pairs:   make([]MatchPlan, len(pairs)),
+	}
+	for i, e := range edges {
+		p.Edges[i] = e.plan()
+	}
+	for i, at := range f.pairs {
+		q := f.spec.Pairs[i]
+		p.Pairs[i] = pairs[i].plan(p.Edges[at[0]], p.Edges[at[1]], q.MaxEase, q.MaxGathers)
+		if q.MaxEase.IsZero() {
+			p.Pairs[i].Assumed = "MaxEase"
+		}
+	}
+	return p
+}
+
+// take is the side of a seam as it crosses an edge.
+func (d Side) take(name string, plies int, slant units.Ratio) Take {
+	return Take{Name: name, Drafted: d.Drafted, Cut: d.Cut, Taken: d.Taken, Plies: plies, Slant: slant}
+}
+
+// alike reports whether two takes differ in their plies only.
+func (t Take) alike(o Take) bool {
+	o.Plies = t.Plies
+	return t == o
+}
