@@ -67,6 +67,12 @@ func roundTrip(t *testing.T, l units.Length) {
 	if err != nil || string(b) != text || perr != nil || back != l || fmt.Sprint(l) != text {
 		t.Fatalf("%s is read as %v, %v, %v", text, back, err, perr)
 	}
+	for u := range units.Units {
+		exact := units.Notation{Unit: u, Compound: true}.Exact(l)
+		if back, err := units.Parse(exact); len(exact) <= units.MaxText && (err != nil || back != l) {
+			t.Fatalf("%s in %v is exactly %s, read as %v, %v", text, u, exact, back, err)
+		}
+	}
 	b, err = json.Marshal(l)
 	if err != nil || json.Unmarshal(b, &back) != nil || back != l {
 		t.Fatalf("%s through JSON is %s, %v", text, b, err)

@@ -159,6 +159,10 @@ func TestTextTooLong(t *testing.T) {
 			t.Errorf("%T: String shortens", x)
 		}
 	}
+	long := make([]byte, 2*units.MaxText)
+	if b, err := units.Inch.Of(1).AppendText(long); err != nil || len(b) != len(long)+len("1 in") {
+		t.Error("a long buffer counts as text:", err)
+	}
 	if _, err := json.Marshal(l); err == nil {
 		t.Error("JSON takes what is too long")
 	}

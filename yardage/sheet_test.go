@@ -209,3 +209,30 @@ func TestSheetLines(t *testing.T) {
 		t.Errorf("no sample for %v", want)
 	}
 }
+
+// A caution and a source stand where they say something, and only there.
+func TestSheetCautionsAndSources(t *testing.T) {
+	want := map[string][2]int{
+		"width, chart": {2, 2}, "width, memory": {2, 3}, "width, area": {2, 2},
+		"purchase, plain": {1, 2}, "purchase, all": {3, 3}, "price": {1, 2}, "price, coin": {1, 1},
+		"panels, plain": {3, 1}, "panels, all": {3, 4}, "bias, square": {3, 2}, "bias, wanted": {3, 3},
+	}
+	for _, s := range samples() {
+		w, ok := want[s.name]
+		if !ok {
+			continue
+		}
+		delete(want, s.name)
+		p, err := s.plan()
+		if err != nil {
+			t.Errorf("%s: %v", s.name, err)
+			continue
+		}
+		if sheet := p.Sheet(); len(sheet.Cautions) != w[0] || len(sheet.Sources) != w[1] {
+			t.Errorf("%s: %d cautions and %d sources, want %v", s.name, len(sheet.Cautions), len(sheet.Sources), w)
+		}
+	}
+	if len(want) > 0 {
+		t.Errorf("no sample for %v", want)
+	}
+}

@@ -97,6 +97,7 @@ func Under(path string, err error) Faults {
 	for i, f := range fs {
 		g := *f
 		switch {
+		case path == "":
 		case g.Path == "":
 			g.Path = path
 		case strings.HasPrefix(g.Path, "["):

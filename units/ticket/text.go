@@ -12,12 +12,13 @@ import (
 const Columns = 80
 
 // Wrap breaks text at blanks to keep within [Columns], the first line after
-// first, the others after rest. A word too long for a line stands alone.
+// first, the others after rest. A word too long for a line, such as an address,
+// is broken after a slash, or where the line ends.
 func Wrap(first, rest, text string) string {
 	var b strings.Builder
 	b.WriteString(first)
 	col, fresh := utf8.RuneCountInString(first), true
-	for word := range strings.FieldsSeq(text) {
+	put := func(word string) {
 		n := utf8.RuneCountInString(word)
 		if !fresh && col+1+n > Columns {
 			b.WriteString("\n" + rest)
@@ -29,6 +30,18 @@ func Wrap(first, rest, text string) string {
 		}
 		b.WriteString(word)
 		col, fresh = col+n, false
+	}
+	room := max(1, Columns-utf8.RuneCountInString(rest))
+	for word := range strings.FieldsSeq(text) {
+		for utf8.RuneCountInString(word) > room {
+			head := string([]rune(word)[:room])
+			if k := strings.LastIndexByte(head, '/'); k > 0 {
+				head = head[:k+1]
+			}
+			put(head)
+			word = word[len(head):]
+		}
+		put(word)
 	}
 	b.WriteByte('\n')
 	return b.String()

@@ -1,0 +1,371 @@
+package ticket_test
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+func in(s string) units.Length { return units.MustParse(s + " in") }
+
+func TestFaultText(t *testing.T) {
+	for _, c := range []struct {
+		f    ticket.Fault
+		want string
+	}{
+		{ticket.Fault{Path: "Takes[2].Taken", Got: "3/4 in", Limit: "at most 5/8 in (Cut)", Err: ticket.ErrRange}, "Takes[2].Taken 3/4 in: out of range, want at most 5/8 in (Cut)"},
+		{ticket.Fault{Path: "Kind", Err: ticket.ErrMissing}, "Kind: not given"},
+		{ticket.Fault{Got: "JSON at byte 3", Err: ticket.ErrForm}, "JSON at byte 3: cannot be read"},
+		{ticket.Fault{}, ""},
+	} {
+		if got := c.f.Error(); got != c.want {
+			t.Errorf("got  %s\nwant %s", got, c.want)
+		}
+	}
+}
+
+func TestFaultsAreErrors(t *testing.T) {
+	var a ticket.Audit
+	if a.Err() != nil || a.Failed() {
+		t.Error("an audit of nothing fails")
+	}
+	a.Need("First", units.Length{})
+	a.Need("Second", in("-1"))
+	a.NotNegative("Trim", in("-1/8"))
+	a.AtMost("Take", in("3/4"), in("5/8"), "Cut", ticket.ErrConflict)
+	a.Unused("Second", in("1"), false, units.Inch)
+	a.Count("Pieces", 0, 1, 9)
+	a.Count("Pieces", 10, 1, 9)
+	a.Text("Name", strings.Repeat("a", ticket.MaxName+1))
+	a.Text("Name", "two\nlines")
+	a.Text("Name", "\xff")
+	a.Include("Strip", ticket.Faults{{Path: "Each", Err: ticket.ErrMissing}})
+	a.Include("Strip", nil)
+	// What is right adds nothing.
+	a.Need("First", in("1"))
+	a.NotNegative("Trim", units.Length{})
+	a.AtMost("Take", in("5/8"), in("5/8"), "Cut", ticket.ErrConflict)
+	a.Unused("Second", in("1"), true, units.Inch)
+	a.Count("Pieces", 9, 1, 9)
+	a.Text("Name", "neck, centre to centre")
+	err := a.Err()
+	want := `First: not given, want more than 0 in
+Second -1 in: wrong sign, want more than 0 in
+Trim -1/8 in: wrong sign, want 0 in or more
+Take 3/4 in: disagrees with what else is given, want at most 5/8 in (Cut)
+Second 1 in: not used here, want none for in
+Pieces 0: not given, want 1 to 9
+Pieces 10: out of range, want 1 to 9
+Name 201 bytes: out of range, want at most 200 bytes
+Name "two\nlines": cannot be read, want printable text
+Name "\xff": cannot be read, want printable text
+Strip.Each: not given`
+	if err == nil || err.Error() != want {
+		t.Errorf("got\n%v\nwant\n%s", err, want)
+	}
+	for _, kind := range []error{ticket.ErrMissing, ticket.ErrSign, ticket.ErrConflict, ticket.ErrUnused, ticket.ErrRange, ticket.ErrForm} {
+		if !errors.Is(err, kind) {
+			t.Errorf("errors.Is does not find %v", kind)
+		}
+	}
+	if errors.Is(err, ticket.ErrTwice) {
+		t.Error("errors.Is finds what is not there")
+	}
+	var one *ticket.Fault
+	if !errors.As(err, &one) || one.Path != "First" {
+		t.Errorf("errors.As finds %v", one)
+	}
+}
+
+func TestUnder(t *testing.T) {
+	for _, c := range []struct{ path, inner, want string }{
+		{"Seams[1]", "Spec.Trim", "Seams[1].Spec.Trim"},
+		{"Takes", "[2].Taken", "Takes[2].Taken"},
+		{"Tin", "", "Tin"},
+		{"", "Trim", "Trim"},
+	} {
+		given := ticket.Faults{{Path: c.inner, Err: ticket.ErrRange}}
+		if got := ticket.Under(c.path, given); len(got) != 1 || got[0].Path != c.want || given[0].Path != c.inner {
+			t.Errorf("%q under %q is %v", c.inner, c.path, got)
+		}
+	}
+	plain := errors.New("broken")
+	if got := ticket.Under("Lay", plain); len(got) != 1 || got[0].Path != "Lay" || !errors.Is(got, plain) {
+		t.Errorf("%v", got)
+	}
+	if ticket.Under("Lay", nil) != nil || ticket.Faults(nil).OrNil() != nil {
+		t.Error("no error becomes one")
+	}
+}
+
+func TestFields(t *testing.T) {
+	var f ticket.Fields
+	f = f.With("Drafted").With("Trim")
+	if f != "Drafted Trim" || !f.Has("Trim") || f.Has("Tri") || f.Has("") {
+		t.Errorf("%q", f)
+	}
+}
+
+func TestAmounts(t *testing.T) {
+	mm := units.Notation{Unit: units.Millimetre}
+	circle := units.Pi().Of(in("10"))
+	for _, c := range []struct {
+		a             ticket.Amount
+		exact, inches string
+		both          string
+	}{
+		{ticket.Amount{}, "", "", ""},
+		{ticket.Long(in("5/8")), "5/8 in", "5/8 in", "5/8 in (15.875 mm)"},
+		{ticket.Long(in("3 19/64")), "3 19/64 in", "scant 3 5/16 in (3 19/64 in)", "scant 3 5/16 in (3 19/64 in, 83.740625 mm)"},
+		{ticket.About(circle), circle.String(), "about scant 31 7/16 in", "about scant 31 7/16 in (about scant 798 mm)"},
+		{ticket.Times(units.RatioOf(15, 7)), "2 1/7", "2 1/7", "2 1/7"},
+		{ticket.Square(in("2").Times(in("3"))), "6 sq in", "6 sq in", "6 sq in"},
+		{ticket.Of(9), "9", "9", "9"},
+		{ticket.Price("18.90"), "18.90", "18.90", "18.90"},
+	} {
+		if got := c.a.String(); got != c.exact {
+			t.Errorf("%q, want %q", got, c.exact)
+		}
+		if got, err := c.a.MarshalText(); string(got) != c.exact || err != nil {
+			t.Errorf("%q, want %q", got, c.exact)
+		}
+		if got := c.a.Text(); got != c.inches {
+			t.Errorf("%q, want %q", got, c.inches)
+		}
+		if got := c.a.Text(units.Notation{}, mm); got != c.both {
+			t.Errorf("%q, want %q", got, c.both)
+		}
+	}
+	if ticket.Long(units.Length{}).IsZero() || !(ticket.Amount{}).IsZero() {
+		t.Error("0 in is an amount, and no amount is none")
+	}
+	if ticket.Of(3).Number() != units.RatioOf(3, 1) || ticket.Long(in("1")).Measure() != ticket.Length {
+		t.Error("accessors")
+	}
+	if l, ok := ticket.Long(in("1")).Near().Exact(); !ok || l != in("1") {
+		t.Error("Near")
+	}
+}
+
+// A line joins what can be joined, and nothing else.
+func TestLineKinds(t *testing.T) {
+	l, n, a := ticket.Long(in("6")), ticket.Of(2), ticket.Square(in("6").Times(in("2")))
+	circle := ticket.About(units.Pi().Of(in("1")))
+	for _, c := range []struct {
+		x    ticket.Amount
+		op   ticket.Op
+		y    ticket.Amount
+		want ticket.Amount
+		ok   bool
+	}{
+		{l, ticket.Plus, l, ticket.Long(in("12")), true},
+		{l, ticket.Minus, l, ticket.Long(in("0")), true},
+		{l, ticket.By, l, ticket.Square(in("6").Times(in("6"))), true},
+		{l, ticket.Over, l, ticket.Of(1), true},
+		{l, ticket.Over, ticket.Long(in("0")), l, false},
+		{l, ticket.By, n, ticket.Long(in("12")), true},
+		{n, ticket.By, l, ticket.Long(in("12")), true},
+		{l, ticket.Over, n, ticket.Long(in("3")), true},
+		{l, ticket.Over, ticket.Of(0), l, false},
+		{l, ticket.Plus, n, l, false},
+		{n, ticket.Plus, l, l, false},
+		{a, ticket.Over, ticket.Long(in("2")), l, true},
+		{a, ticket.Over, ticket.Long(in("0")), l, false},
+		{a, ticket.Plus, a, ticket.Square(in("6").Times(in("4"))), true},
+		{a, ticket.Minus, a, ticket.Square(units.Area{}), true},
+		{a, ticket.By, n, ticket.Square(in("6").Times(in("4"))), true},
+		{a, ticket.By, l, a, false},
+		{n, ticket.Plus, n, ticket.Of(4), true},
+		{n, ticket.Minus, n, ticket.Of(0), true},
+		{n, ticket.By, n, ticket.Times(units.RatioOf(4, 1)), true},
+		{n, ticket.Over, n, ticket.Of(1), true},
+		{n, ticket.Over, ticket.Of(0), n, false},
+		{n, ticket.Op(9), n, n, false},
+		{circle, ticket.Plus, l, ticket.About(units.Pi().Of(in("1")).Plus(in("6"))), true},
+		{circle, ticket.By, l, l, false},
+		{circle, ticket.Over, l, l, false},
+		{a, ticket.Over, circle, l, false},
+		{ticket.Price("1"), ticket.Plus, ticket.Price("1"), ticket.Price("2"), false},
+		{l, ticket.Plus, l, ticket.Of(12), false},
+	} {
+		line := ticket.Line{Label: "x", Terms: []ticket.Term{{Amount: c.x}, {Op: c.op, Amount: c.y, Name: "y"}}, Result: c.want}
+		if err := line.Check(); (err == nil) != c.ok || err != nil && !errors.Is(err, ticket.ErrWorking) {
+			t.Errorf("%s: %v", line.Text(), err)
+		}
+	}
+	if err := (ticket.Line{Label: "stated", Result: l}).Check(); err != nil {
+		t.Errorf("a figure that is merely stated: %v", err)
+	}
+	line := ticket.Line{Label: "taken", Result: ticket.Long(in("7/16")), Terms: []ticket.Term{{Amount: ticket.Long(in("3/16")), Name: "first"}, {Op: ticket.Plus, Amount: ticket.Long(in("1/4")), Name: "second"}}}
+	if got, want := line.Text(), "taken: 7/16 in = 3/16 in first + 1/4 in second"; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+	if got, want := line.Text(units.Notation{Unit: units.Millimetre}), "taken: full 11 mm (11.1125 mm) = 4.7625 mm first + 6.35 mm second"; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+}
+
+func TestNames(t *testing.T) {
+	for o, want := range []string{"+", "-", "x", "/", "?"} {
+		if b, err := ticket.Op(o).MarshalText(); string(b) != want || err != nil {
+			t.Errorf("Op %d is %s", o, b)
+		}
+	}
+	for s, want := range []string{"", "right sides together", "wrong sides together", "right side on wrong side", "wrong side on right side", ""} {
+		if b, err := ticket.Sides(s).MarshalText(); string(b) != want || err != nil {
+			t.Errorf("Sides %d is %s", s, b)
+		}
+	}
+	for k, want := range []string{"unknown", "read", "memory", "common practice", "computed", "unknown"} {
+		if b, err := ticket.Known(k).MarshalText(); string(b) != want || err != nil {
+			t.Errorf("Known %d is %s", k, b)
+		}
+	}
+}
+
+// Every source has an id of its own that names no person and no address, a title,
+// and a rank.
+func TestSources(t *testing.T) {
+	seen := map[string]bool{}
+	n := 0
+	for s := range ticket.Sources() {
+		n++
+		switch {
+		case s.ID == "" || s.Title == "" || s.Rank < ticket.Law || s.Rank > ticket.Other:
+			t.Errorf("%+v is not complete", s)
+		case seen[s.ID]:
+			t.Errorf("%s stands twice", s.ID)
+		case strings.ContainsAny(s.ID, ". /_") || s.ID != strings.ToLower(s.ID):
+			t.Errorf("the id %q", s.ID)
+		}
+		for _, name := range strings.Fields(strings.ToLower(s.Author)) {
+			if len(name) > 4 && strings.Contains(s.ID, strings.Trim(name, ".,")) && s.Rank == ticket.Other {
+				t.Errorf("the id %q names its author %q", s.ID, s.Author)
+			}
+		}
+		seen[s.ID] = true
+		if got, ok := ticket.Lookup(s.ID); !ok || got != s || !strings.Contains(s.String(), s.Title) {
+			t.Errorf("Lookup(%s) = %v, %v", s.ID, got, ok)
+		}
+	}
+	if n < 50 {
+		t.Errorf("only %d sources", n)
+	}
+	if _, ok := ticket.Lookup("no-such-source"); ok {
+		t.Error("a source that is not there is found")
+	}
+	for range ticket.Sources() {
+		break // may stop early
+	}
+}
+
+func TestCites(t *testing.T) {
+	if got := ticket.Practise("the trim").Text(); got != "the trim: common practice" {
+		t.Error(got)
+	}
+	c := ticket.Cite{For: "the trim", ID: "workroom-leaflet", Place: "p. 3", Known: ticket.Read}
+	if got := c.Text(); got != "the trim: Workroom Threads, 2011, spotidoc.com/doc/91348, p. 3 (read)" {
+		t.Error(got)
+	}
+}
+
+func TestWrap(t *testing.T) {
+	for _, text := range []string{"", "one", strings.Repeat("word ", 60), strings.Repeat("x", 300), "see www." + strings.Repeat("path/", 40) + " there"} {
+		s := ticket.Wrap("* ", "  ", text)
+		for _, line := range strings.Split(s, "\n") {
+			if utf8.RuneCountInString(line) > ticket.Columns {
+				t.Errorf("%d columns: %s", utf8.RuneCountInString(line), line)
+			}
+		}
+		if got, want := strings.Join(strings.Fields(strings.ReplaceAll(s, "* ", "")), ""), strings.Join(strings.Fields(text), ""); got != want {
+			t.Errorf("lost text: %q", s)
+		}
+	}
+}
+
+func TestSheetText(t *testing.T) {
+	s := ticket.Sheet{
+		Title: "French seam",
+		Lines: []ticket.Line{{Label: "taken", Result: ticket.Long(in("7/16"))}},
+		Steps: []ticket.Step{
+			{Do: "Stitch", Together: ticket.WrongTogether, At: ticket.Long(in("3/16")), From: "the raw edge", Note: "slowly"},
+			{Do: "Trim", Trim: ticket.Long(in("1/8")), Press: "open", At: ticket.Long(in("1/4")), Check: ticket.Check{What: "the ridge", Want: ticket.Long(in("1/4")), Give: ticket.Long(in("1/16")), Mend: "sew it again"}},
+		},
+		Assumed:  "Drafted Trim",
+		Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare(), {Text: "Mind the cat."}},
+		Sources:  []ticket.Cite{ticket.Practise("the trim")},
+	}
+	want := `French seam
+Working
+   taken: 7/16 in
+Work
+ 1 Stitch, WRONG SIDES TOGETHER.
+     guide: 3/16 in from the raw edge
+     note: slowly
+ 2 Trim.
+     guide: 1/4 in
+     trim: to 1/8 in beyond the stitching
+     press: open
+     CHECK: the ridge = 1/4 in, 1/16 in either way
+     if it is out: sew it again
+Assumed: Drafted, Trim
+Take care
+   Needles, pins, shears and rotary cutters cut: keep fingers clear, put them
+   away, count the pins. (the maker's instructions and the workroom's own rules
+   decide)
+   An iron burns and can set cloth alight: test on a scrap, start cool, never
+   leave it face down. (the cloth's care label decides (ISO 3758 symbols))
+   Mind the cat.
+Sources
+   the trim: common practice
+`
+	if got := s.Text(); got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+	if err := s.Check(); err != nil {
+		t.Error(err)
+	}
+	s.Lines = append(s.Lines, ticket.Line{Label: "wrong", Result: ticket.Of(3), Terms: []ticket.Term{{Amount: ticket.Of(1)}, {Amount: ticket.Of(1)}}})
+	if err := s.Check(); !errors.Is(err, ticket.ErrWorking) || !strings.Contains(err.Error(), "wrong") {
+		t.Error(err)
+	}
+	if got := (ticket.Sheet{}).Text(); got != "" {
+		t.Errorf("the zero sheet says %q", got)
+	}
+	if got := (ticket.Step{Do: "Press"}).Text(0); got != "   Press.\n" {
+		t.Errorf("%q", got)
+	}
+}
+
+func ExampleLine() {
+	l := ticket.Line{
+		Label:  "each ply keeps",
+		Result: ticket.Long(units.Inch.Frac(3, 16)),
+		Terms: []ticket.Term{
+			{Amount: ticket.Long(units.Inch.Frac(5, 8)), Name: "drafted"},
+			{Op: ticket.Minus, Amount: ticket.Long(units.Inch.Frac(7, 16)), Name: "taken"},
+		},
+	}
+	fmt.Println(l.Text())
+	fmt.Println(l.Text(units.Notation{Unit: units.Millimetre}))
+	fmt.Println(l.Check())
+	// Output:
+	// each ply keeps: 3/16 in = 5/8 in drafted - 7/16 in taken
+	// each ply keeps: scant 5 mm (4.7625 mm) = 15.875 mm drafted - 11.1125 mm taken
+	// <nil>
+}
+
+func ExampleAudit() {
+	var a ticket.Audit
+	a.Need("First", units.Length{})
+	a.AtMost("Trim", units.Inch.Frac(1, 4), units.Inch.Frac(3, 16), "First", ticket.ErrRange)
+	fmt.Println(a.Err())
+	// Output:
+	// First: not given, want more than 0 in
+	// Trim 1/4 in: out of range, want at most 3/16 in (First)
+}
