@@ -1,6 +1,7 @@
 package units
 
 import (
+	"errors"
 	"fmt"
 	"math/big"
 	"strings"
@@ -372,22 +373,44 @@ func (n Near) Format(s fmt.State, verb rune) { format(s, verb, "units.Near", n.S
 // ParseNear reads a length, or a length and a bound, as [Near.String] writes
 // them. What is read from a bound cannot be refined.
 func ParseNear(text string) (Near, error) {
+	v, err := parseBounds(text, func(part string) (exact, error) {
+		l, err := Parse(part)
+		return l.v, err
+	})
+	return Near{v}, err
+}
+
+// parseBounds reads a middle and, if there is one, a bound on either side of it.
+func parseBounds(text string, parse func(string) (exact, error)) (interval, error) {
 	if len(text) > MaxText {
-		return Near{}, tooLong(text)
+		return interval{}, tooLong(text)
 	}
-	mid, bound, ok := strings.Cut(text, between)
-	l, err := Parse(mid)
-	if err != nil || !ok {
-		return Exactly(l), err
-	}
-	w, err := Parse(bound)
-	if err == nil && w.Sign() < 0 {
-		err = &ParseError{Input: strings.Clone(text), Offset: len(mid) + len(between), Found: quoteFound(bound), Want: "a bound of zero or more"}
-	}
+	head, tail, ok := strings.Cut(text, between)
+	mid, err := parse(head)
 	if err != nil {
-		return Near{}, err
+		return interval{}, inWhole(err, text, 0)
 	}
-	return Near{interval{lo: l.Sub(w).v, hi: l.Add(w).v}}, nil
+	if !ok {
+		return point(mid), nil
+	}
+	at := len(head) + len(between)
+	bound, err := parse(tail)
+	if err != nil {
+		return interval{}, inWhole(err, text, at)
+	}
+	if bound.sign() < 0 {
+		return interval{}, &ParseError{Input: strings.Clone(text), Offset: at, Found: quoteFound(tail), Want: "a bound of zero or more"}
+	}
+	return interval{lo: mid.sub(bound), hi: mid.add(bound)}, nil
+}
+
+// inWhole places a fault found in a part of a text in the whole of it.
+func inWhole(err error, text string, from int) error {
+	var e *ParseError
+	if errors.As(err, &e) {
+		e.Input, e.Offset = strings.Clone(text), e.Offset+from
+	}
+	return err
 }
 
 // String is the exact text of n where it is exact, else a middle and a bound in
@@ -423,20 +446,9 @@ func (n NearRatio) Format(s fmt.State, verb rune) { format(s, verb, "units.NearR
 // ParseNearRatio reads a ratio, or a ratio and a bound. What is read from a
 // bound cannot be refined.
 func ParseNearRatio(text string) (NearRatio, error) {
-	if len(text) > MaxText {
-		return NearRatio{}, tooLong(text)
-	}
-	mid, bound, ok := strings.Cut(text, between)
-	r, err := ParseRatio(mid)
-	if err != nil || !ok {
-		return ExactlyRatio(r), err
-	}
-	w, err := ParseRatio(bound)
-	if err == nil && w.Sign() < 0 {
-		err = &ParseError{Input: strings.Clone(text), Offset: len(mid) + len(between), Found: quoteFound(bound), Want: "a bound of zero or more"}
-	}
-	if err != nil {
-		return NearRatio{}, err
-	}
-	return NearRatio{interval{lo: r.Sub(w).v, hi: r.Add(w).v}}, nil
+	v, err := parseBounds(text, func(part string) (exact, error) {
+		r, err := ParseRatio(part)
+		return r.v, err
+	})
+	return NearRatio{v}, err
 }

@@ -308,10 +308,11 @@ func TestNearRatio(t *testing.T) {
 	if err := n.UnmarshalText([]byte("3.14 +- 0.01")); err != nil || n.Mid() != units.RatioOf(314, 100) || n.Within() != units.RatioOf(1, 100) {
 		t.Error(n, err)
 	}
-	for _, bad := range []string{"3.14 +- -0.01", "3.14 +- ", " +- 1", "3.14 ± 0.01", "1 in", "3.14 +- 1 +- 1"} {
+	for bad, at := range map[string]int{"3.14 +- -0.01": 8, "3.14 +- ": 8, " +- 1": 0, "3.14 ± 0.01": 5, "1 in": 2, "3.14 +- 1 +- 1": 10} {
 		var pe *units.ParseError
-		if n, err := units.ParseNearRatio(bad); !errors.As(err, &pe) || pe.Offset > len(pe.Input) {
-			t.Errorf("%q is read as %v, %v", bad, n, err)
+		n, err := units.ParseNearRatio(bad)
+		if !errors.As(err, &pe) || pe.Offset != at || pe.Input != bad {
+			t.Errorf("%q is read as %v, %v; want a fault at %d", bad, n, err, at)
 		}
 		if err := n.UnmarshalText([]byte(bad)); err == nil {
 			t.Errorf("%q is taken", bad)
@@ -335,10 +336,12 @@ func TestNearText(t *testing.T) {
 	if n, err := back.Refine(units.MustParse("1 mm")); err != nil || n != back {
 		t.Errorf("what is fine enough is refined: %v, %v", n, err)
 	}
-	for _, bad := range []string{"1 in +- -1 in", "1 in +- 1", "1 +- 1 in", "1 in +-1 in", "1 in ± 1 in", "", " +- "} {
+	for bad, at := range map[string]int{
+		"1 in +- -1 in": 8, "1 in +- 1": 9, "1 +- 1 in": 1, "1 in +-1 in": 5, "1 in ± 1 in": 5, "": 0, " +- ": 0, "1 in +- ": 8, "1 in +- 1 in +- 1 in": 13,
+	} {
 		var pe *units.ParseError
-		if n, err := units.ParseNear(bad); !errors.As(err, &pe) || pe.Offset > len(pe.Input) || n != (units.Near{}) {
-			t.Errorf("%q is read as %v, %v", bad, n, err)
+		if n, err := units.ParseNear(bad); !errors.As(err, &pe) || pe.Offset != at || pe.Input != bad || n != (units.Near{}) {
+			t.Errorf("%q is read as %v, %v; want a fault at %d", bad, n, err, at)
 		}
 	}
 	fine, err := units.Pi().Of(inch).Refine(base().Unscale(units.FromRat(new(big.Rat).SetInt(power10(40)))))

@@ -16,8 +16,7 @@ func (w *planner) buttons() {
 	drafted := make([]buttons.RowPlan, len(w.g.Rows))
 	stock := buttons.Stock{Have: w.g.Tin.Have, Months: w.g.Tin.Months}
 	for i, r := range w.g.Rows {
-		p, err := r.Row.Plan()
-		w.audit.Include(at("Rows", i, "Row"), err)
+		p, _ := r.Row.Plan() // checked before
 		drafted[i] = p
 		stock.Places = append(stock.Places, buttons.Placement{Name: r.Name, Count: p.Spec.Count, Times: max(1, r.Times)})
 	}

@@ -74,9 +74,11 @@ func (w *planner) rectangle(p Piece) layout.Piece {
 	return r
 }
 
-// own proves the lay that the garment gives. It may hold no longer once a seam
-// or a hem is changed, which is told and not refused.
+// own proves the lay that the garment gives, and tells whether it is within the
+// cloth's length. It may hold no longer once a seam or a hem is changed, which is
+// told and not refused.
 func (w *planner) own(spec layout.Spec) (layout.Plan, error) {
+	spec.Cloth.Long = units.Length{}
 	p := layout.Plan{Spec: spec}
 	margin := spec.Cloth.Selvedge
 	var far units.Length
@@ -92,9 +94,7 @@ func (w *planner) own(spec layout.Spec) (layout.Plan, error) {
 		return layout.Plan{}, underLay(err)
 	}
 	p.Density = w.p.Cloth.Pieces.Div(far.Times(spec.Cloth.Usable()))
-	if long := spec.Cloth.Long; !long.IsZero() {
-		p.Spare = long.Sub(far)
-	}
+	p.Spare = w.p.Cloth.Remnant.Length.Sub(far)
 	p.Fits = p.Spare.Sign() >= 0
 	return p, nil
 }

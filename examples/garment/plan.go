@@ -1,9 +1,14 @@
 package garment
 
 import (
+	"cmp"
 	"context"
+	"errors"
 	"fmt"
+	"reflect"
+	"slices"
 	"strconv"
+	"strings"
 
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/gather"
@@ -120,9 +125,8 @@ type planner struct {
 // is used.
 func (g Garment) Plan(ctx context.Context) (Plan, error) {
 	w := &planner{g: g, p: Plan{Spec: g}}
-	w.check()
-	if w.audit.Failed() {
-		return Plan{}, w.audit.Err()
+	if w.check(); w.audit.Failed() {
+		return Plan{}, inOrder(w.audit.Err())
 	}
 	if err := w.assemble(); err != nil {
 		return Plan{}, err
@@ -135,12 +139,41 @@ func (g Garment) Plan(ctx context.Context) (Plan, error) {
 	w.buttons()
 	w.cuts()
 	if w.audit.Failed() {
-		return Plan{}, w.audit.Err()
+		return Plan{}, inOrder(w.audit.Err())
 	}
 	if err := w.cloth(ctx); err != nil {
 		return Plan{}, err
 	}
 	return w.p, nil
+}
+
+// inOrder sorts faults by the fields of the garment, and within a list by place.
+func inOrder(err error) error {
+	var faults ticket.Faults
+	if !errors.As(err, &faults) {
+		return err
+	}
+	garment := reflect.TypeFor[Garment]()
+	place := func(f *ticket.Fault) (field, index int) {
+		name := f.Path
+		if i := strings.IndexAny(name, ".["); i >= 0 {
+			rest := name[i+1:]
+			if k := strings.IndexByte(rest, ']'); name[i] == '[' && k > 0 {
+				index, _ = strconv.Atoi(rest[:k])
+			}
+			name = name[:i]
+		}
+		if sf, ok := garment.FieldByName(name); ok {
+			field = sf.Index[0]
+		}
+		return field, index
+	}
+	slices.SortStableFunc(faults, func(a, b *ticket.Fault) int {
+		fa, ia := place(a)
+		fb, ib := place(b)
+		return cmp.Or(cmp.Compare(fa, fb), cmp.Compare(ia, ib))
+	})
+	return faults
 }
 
 func at(list string, i int, field string) string {
@@ -185,8 +218,20 @@ func (w *planner) check() {
 		}
 		a.Text(at("Seams", i, "Where"), s.Where)
 		a.Text(at("Seams", i, "Press"), s.Press)
+		_, err := s.Spec.Plan()
+		a.Include(at("Seams", i, "Spec"), err)
+	}
+	for i, h := range g.Hems {
+		_, err := h.Spec.Plan()
+		a.Include(at("Hems", i, "Spec"), err)
+	}
+	for i, r := range g.Rows {
+		_, err := r.Row.Plan()
+		a.Include(at("Rows", i, "Row"), err)
 	}
 	w.texts()
+	names(a, "Seams", len(g.Seams), func(i int) string { return g.Seams[i].Name })
+	names(a, "Edges", len(g.Edges), func(i int) string { return g.Edges[i].Name })
 	names(a, "Hems", len(g.Hems), func(i int) string { return g.Hems[i].Name })
 	names(a, "Drops", len(g.Drops), func(i int) string { return g.Drops[i].Name })
 	names(a, "Frills", len(g.Frills), func(i int) string { return g.Frills[i].Name })
@@ -420,12 +465,12 @@ func (w *planner) assemble() error {
 
 func (w *planner) hems() {
 	for i, h := range w.g.Hems {
-		p, err := h.Spec.Plan()
-		w.audit.Include(at("Hems", i, "Spec"), err)
+		p, _ := h.Spec.Plan() // checked before
 		q := p
-		if err == nil && h.Spec.Kind != hem.Slit && !p.Drift.IsZero() {
+		if h.Spec.Kind != hem.Slit && !p.Drift.IsZero() {
 			s := h.Spec
 			s.Cut = p.Taken
+			var err error
 			q, err = s.Plan()
 			w.audit.Include(at("Hems", i, "Spec"), err)
 		}
