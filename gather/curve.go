@@ -36,32 +36,9 @@ func (p *RufflePlan) curve(a *ticket.Audit) {
 	}
 	p.Outer = outer
 	if err == nil {
-		p.OuterFullness, err = over(sewn, outer)
+		p.OuterFullness, err = outer.Under(sewn)
 	}
 	if err != nil {
-		a.Fault("Corners", n, "a free edge that can be told from 0 in, and a text of its fullness", units.ErrBound)
+		a.Fault("Corners", n, "a free edge that can be told from 0 in", units.ErrBound)
 	}
-}
-
-// grid is the fineness of [over]: a thousand-millionth.
-const grid = 1_000_000_000
-
-// over is l divided by a length more than zero that is known within bounds. It
-// is enclosed on a grid, so that the fractions stay short.
-func over(l units.Length, n units.Near) (units.NearRatio, error) {
-	lo, hi := n.Bounds()
-	for lo.Sign() <= 0 {
-		finer, err := n.Refine(n.Within().DivInt(grid))
-		if err != nil {
-			return units.NearRatio{}, err
-		}
-		n = finer
-		lo, hi = n.Bounds()
-	}
-	step := units.RatioOf(1, grid)
-	least, _ := l.Div(hi).Round(step, units.Down)
-	most, _ := l.Div(lo).Round(step, units.Up)
-	two := units.RatioOf(2, 1)
-	mid, half := least.Add(most).Quo(two), most.Sub(least).Quo(two)
-	return units.ParseNearRatio(mid.String() + " +- " + half.String())
 }

@@ -191,7 +191,7 @@ func TestHuge(t *testing.T) {
 	r.Corners = -gather.MaxCorners
 	_, err = r.Plan()
 	faulty(t, "huge and hollow", err, gather.ErrCurve, []string{"Corners"})
-	// So huge that no text of it is taken: the free edge cannot be told.
+	// So huge that no text of it is taken: it is worked out all the same.
 	r = frill()
 	r.Corners = 1
 	r.Strip.Strip.Each = units.MustParse("1" + strings.Repeat("0", 1000) + " in")
@@ -199,6 +199,7 @@ func TestHuge(t *testing.T) {
 	for range 3 {
 		r.Strip.Strip.Each = r.Strip.Strip.Each.Scale(units.RatioOf(math.MaxInt64, 1))
 	}
-	_, err = r.Plan()
-	faulty(t, "no text", err, units.ErrBound, []string{"Corners"})
+	if _, err = r.Plan(); err != nil {
+		t.Error(err)
+	}
 }

@@ -9,7 +9,7 @@ import (
 func TestAllocs(t *testing.T) {
 	for _, s := range []seam.Spec{
 		{Kind: seam.Plain}, {Kind: seam.French}, {Kind: seam.French, Drafted: in(5, 8), First: in(3, 16), Second: in(1, 4), Fraying: true},
-		{Kind: seam.FlatFelled}, {Kind: seam.Bound},
+		{Kind: seam.FlatFelled}, {Kind: seam.Bound}, {Kind: seam.French, Thickness: in(1, 32)},
 	} {
 		p := planned(t, s)
 		if n := testing.AllocsPerRun(100, func() { _, _ = s.Plan() }); n > 2 {

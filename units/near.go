@@ -3,161 +3,8 @@ package units
 import (
 	"errors"
 	"fmt"
-	"math/big"
 	"strings"
 )
-
-// interval is the one enclosure under Near and NearRatio: the true value lies
-// between lo and hi. Where the two are equal it is exact and has no recipe.
-type interval struct {
-	lo, hi exact
-	how    recipe
-}
-
-func point(v exact) interval { return interval{lo: v, hi: v} }
-
-func (n interval) isExact() bool { return n.lo == n.hi }
-
-// code is the recipe, or the constant that an exact interval stands for; it is
-// empty for an enclosure whose making is not known.
-func (n interval) code() string {
-	switch {
-	case n.isExact():
-		return constant(n.lo)
-	case n.how == recipe{}:
-		return ""
-	}
-	return n.how.Value()
-}
-
-// join makes the recipe of an operation on two intervals.
-func join(a, b interval, op string) recipe {
-	x, y := a.code(), b.code()
-	if x == "" || y == "" {
-		return recipe{}
-	}
-	return newRecipe(x + y + op)
-}
-
-func (a interval) add(b interval) interval {
-	if a.isExact() && b.isExact() {
-		return point(a.lo.add(b.lo))
-	}
-	return interval{a.lo.add(b.lo), a.hi.add(b.hi), join(a, b, "+")}.snap()
-}
-
-func (a interval) sub(b interval) interval {
-	if a.isExact() && b.isExact() {
-		return point(a.lo.sub(b.lo))
-	}
-	if a.how == b.how && a.how != (recipe{}) {
-		return interval{} // made alike, whatever the bounds
-	}
-	return interval{a.lo.sub(b.hi), a.hi.sub(b.lo), join(a, b, "-")}.snap()
-}
-
-func (a interval) mul(b interval) interval {
-	if a.isExact() && b.isExact() {
-		return point(a.lo.mul(b.lo))
-	}
-	if a == (interval{}) || b == (interval{}) {
-		return interval{}
-	}
-	lo := a.lo.mul(b.lo)
-	hi := lo
-	for _, v := range [3]exact{a.lo.mul(b.hi), a.hi.mul(b.lo), a.hi.mul(b.hi)} {
-		if v.cmp(lo) < 0 {
-			lo = v
-		}
-		if v.cmp(hi) > 0 {
-			hi = v
-		}
-	}
-	return interval{lo, hi, join(a, b, "*")}.snap()
-}
-
-// quo divides by an exact number; zero panics.
-func (a interval) quo(by exact) interval { return a.mul(point(exact{num: 1}.quo(by))) }
-
-// snap widens the ends to a binary grid once their fractions have grown, so that
-// they do not grow with the number of steps taken. The grid is so much finer than
-// the width that thousands of steps widen it by a little only.
-func (n interval) snap() interval {
-	const plain, finer = 1 << 32, 18
-	if n.lo.less >= 0 && n.lo.less < plain && n.hi.less >= 0 && n.hi.less < plain {
-		return n
-	}
-	grid := n.hi.sub(n.lo).rat()
-	exp := grid.Num().BitLen() - grid.Denom().BitLen() - finer
-	step := new(big.Rat).SetInt64(1)
-	if exp >= 0 {
-		step.SetInt(new(big.Int).Lsh(big.NewInt(1), uint(exp)))
-	} else {
-		step.SetFrac(big.NewInt(1), new(big.Int).Lsh(big.NewInt(1), uint(-exp)))
-	}
-	s := fromRat(step)
-	n.lo, n.hi = n.lo.round(s, Down), n.hi.round(s, Up)
-	return n
-}
-
-// refine encloses n again so that lo and hi are at most 2 x within apart.
-func (n interval) refine(within exact) (interval, error) {
-	if n.isExact() || n.hi.sub(n.lo).cmp(within.mulInt(2)) <= 0 {
-		return n, nil
-	}
-	code := n.code()
-	if code == "" || within.sign() <= 0 {
-		return n, ErrBound
-	}
-	for places := uint(64); places <= maxBits; places *= 2 {
-		f := evaluate(code, places)
-		one := new(big.Int).Lsh(big.NewInt(1), places)
-		r := interval{fromRat(new(big.Rat).SetFrac(f.lo, one)), fromRat(new(big.Rat).SetFrac(f.hi, one)), n.how}
-		if width := r.hi.sub(r.lo); width.cmp(within) <= 0 {
-			// Leave room for the grid: half of what was asked is enough for it.
-			s := within.divInt(4)
-			r.lo, r.hi = r.lo.round(s, Down), r.hi.round(s, Up)
-			return r, nil
-		}
-	}
-	return n, ErrBound
-}
-
-// decide refines n until f gives the same answer at both ends.
-func decide[T comparable](n interval, f func(exact) T) (T, error) {
-	finer := fraction(1, 1<<16)
-	for {
-		lo, hi := f(n.lo), f(n.hi)
-		if lo == hi {
-			return lo, nil
-		}
-		var err error
-		n, err = n.refine(n.hi.sub(n.lo).mul(finer))
-		finer = finer.mul(finer)
-		if err != nil {
-			var none T
-			return none, err
-		}
-	}
-}
-
-// root is the square root of a number of zero or more.
-func root(v exact) interval {
-	r := v.rat()
-	n, d := new(big.Int).Sqrt(r.Num()), new(big.Int).Sqrt(r.Denom())
-	exactly := new(big.Rat).SetFrac(n, d)
-	if new(big.Rat).Mul(exactly, exactly).Cmp(r) == 0 {
-		return point(fromRat(exactly))
-	}
-	// The ends are rough; the caller refines them.
-	lo := new(big.Int).Sqrt(new(big.Int).Quo(r.Num(), r.Denom()))
-	hi := new(big.Int).Add(lo, big.NewInt(1))
-	return interval{
-		lo:  fromRat(new(big.Rat).SetInt(lo)),
-		hi:  fromRat(new(big.Rat).SetInt(hi)),
-		how: newRecipe(constant(v) + "r"),
-	}
-}
 
 // A Near is a length that may be irrational: a circle, a diagonal, an arc. It
 // encloses the true value between two exact lengths. Its zero value is the
@@ -193,22 +40,29 @@ func (n Near) Add(m Near) Near { return Near{n.v.add(m.v)} }
 func (n Near) Sub(m Near) Near { return Near{n.v.sub(m.v)} }
 
 // Neg is -n.
-func (n Near) Neg() Near { return Near{interval{}.sub(n.v)} }
+func (n Near) Neg() Near { return Near{n.v.times(exact{num: -1})} }
 
 // Plus is n + l.
-func (n Near) Plus(l Length) Near { return Near{n.v.add(point(l.v))} }
+func (n Near) Plus(l Length) Near { return Near{n.v.plus(l.v)} }
 
 // Scale is n times r.
-func (n Near) Scale(r Ratio) Near { return Near{n.v.mul(point(r.v))} }
+func (n Near) Scale(r Ratio) Near { return Near{n.v.times(r.v)} }
 
 // MulInt is n times k.
-func (n Near) MulInt(k int64) Near { return Near{n.v.mul(point(exact{num: k}))} }
+func (n Near) MulInt(k int64) Near { return Near{n.v.times(exact{num: k})} }
 
 // DivInt is n / k. It panics if k is zero.
 func (n Near) DivInt(k int64) Near { return Near{n.v.quo(exact{num: k})} }
 
 // Div is n / l, a pure number. It panics if l is zero.
 func (n Near) Div(l Length) NearRatio { return NearRatio{n.v.quo(l.v)} }
+
+// Under is l / n, a pure number, as the fullness of a strip on a curved edge. It
+// fails with [ErrBound] where n cannot be told from zero.
+func (n Near) Under(l Length) (NearRatio, error) {
+	v, err := n.v.under(l.v)
+	return NearRatio{v}, err
+}
 
 // Refine encloses n again to the bound given, which must be more than zero. It
 // fails with [ErrBound] where that would pass the limit of work, or where n was
@@ -219,12 +73,13 @@ func (n Near) Refine(within Length) (Near, error) {
 }
 
 // Cmp is -1, 0 or 1 as n is shorter than, equal to or longer than m, refining
-// both until it is decided. It fails with [ErrBound] where it cannot be, as for
-// two irrational lengths that are equal.
+// both until it is decided. Two sums of the same circle, or of the same root,
+// that come to the same are found equal; it fails with [ErrBound] where it cannot
+// be decided, as for equal lengths made of different ones.
 func (n Near) Cmp(m Near) (int, error) { return n.Sub(m).Sign() }
 
 // Sign is -1, 0 or 1 as n is negative, zero or positive, as [Near.Cmp] decides it.
-func (n Near) Sign() (int, error) { return decide(n.v, exact.sign) }
+func (n Near) Sign() (int, error) { return n.v.decided() }
 
 // Round is the mark that n is read to and the residue, n less the mark. It
 // refines n until the mark is decided, and fails with [ErrBound] where it
@@ -236,7 +91,7 @@ func (n Near) Round(step Length, m Mode) (mark Length, residue Near, err error) 
 		}
 		return Length{n.v.lo}, Near{}, nil
 	}
-	v, err := decide(n.v, func(e exact) exact { return e.round(step.v, m) })
+	v, _, err := decide(n.v, func(e exact) exact { return e.round(step.v, m) })
 	if err != nil {
 		return Length{}, n, err
 	}
@@ -273,7 +128,7 @@ func ExactlyRatio(r Ratio) NearRatio { return NearRatio{point(r.v)} }
 // Pi is the ratio of a circle to its diameter, within a thousand-millionth; a
 // length made with it can be refined as far as one likes.
 func Pi() NearRatio {
-	return NearRatio{interval{fraction(3141592653, billion), fraction(3141592654, billion), newRecipe("p")}}
+	return NearRatio{irrational(fraction(3141592653, billion), fraction(3141592654, billion), "p")}
 }
 
 // SqrtRatio is the square root of r, within a thousand-millionth. It fails with
@@ -311,14 +166,14 @@ func (n NearRatio) Sub(m NearRatio) NearRatio { return NearRatio{n.v.sub(m.v)} }
 func (n NearRatio) Mul(m NearRatio) NearRatio { return NearRatio{n.v.mul(m.v)} }
 
 // Scale is n times r.
-func (n NearRatio) Scale(r Ratio) NearRatio { return NearRatio{n.v.mul(point(r.v))} }
+func (n NearRatio) Scale(r Ratio) NearRatio { return NearRatio{n.v.times(r.v)} }
 
 // Of is the length n times l.
-func (n NearRatio) Of(l Length) Near { return Near{n.v.mul(point(l.v))} }
+func (n NearRatio) Of(l Length) Near { return Near{n.v.times(l.v)} }
 
 // Sign is -1, 0 or 1 as n is negative, zero or positive; it fails with
 // [ErrBound] where that cannot be decided.
-func (n NearRatio) Sign() (int, error) { return decide(n.v, exact.sign) }
+func (n NearRatio) Sign() (int, error) { return n.v.decided() }
 
 // between separates the middle of an enclosure from its bound in text.
 const between = " +- "

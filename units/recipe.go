@@ -6,14 +6,14 @@ import (
 	"unique"
 )
 
-// A recipe is how an irrational amount was made, so that it can be made again
+// A recipe is how an irrational number was made, so that it can be made again
 // to more places: a stack program in a string, interned so that amounts stay
 // comparable. The zero handle is no recipe.
 //
 //	'#' key   push the rational in the key, which is length and [encodeWide]
 //	'p'       push pi
 //	'r'       square root of the top
-//	'+' '-' '*'  the two on top
+//	'+' '*' '/'  the two on top
 type recipe = unique.Handle[string]
 
 // maxRecipe bounds the work of refining; a longer recipe is dropped.
@@ -29,7 +29,7 @@ func constant(v exact) string {
 }
 
 func newRecipe(code string) recipe {
-	if code == "" || len(code) > maxRecipe {
+	if len(code) > maxRecipe {
 		return recipe{}
 	}
 	return unique.Make(code)
@@ -38,8 +38,9 @@ func newRecipe(code string) recipe {
 // fixed is an interval of binary fractions lo/2^bits to hi/2^bits.
 type fixed struct{ lo, hi *big.Int }
 
-// evaluate encloses a recipe with so many binary places in every middle value.
-func evaluate(code string, places uint) fixed {
+// evaluate encloses a recipe with so many binary places in every middle value. It
+// fails where a divisor cannot be told from zero with so few.
+func evaluate(code string, places uint) (fixed, bool) {
 	var stack []fixed
 	var pi fixed // made once, however often it is asked for
 	pop := func() fixed {
@@ -67,34 +68,37 @@ func evaluate(code string, places uint) fixed {
 			stack = append(stack, fixed{lo.Sqrt(lo), hi.Add(hi.Sqrt(hi), big.NewInt(1))})
 		default:
 			b, a := pop(), pop()
+			if op == '/' && b.lo.Sign() <= 0 && b.hi.Sign() >= 0 {
+				return fixed{}, false
+			}
 			stack = append(stack, combine(op, a, b, places))
 		}
 	}
-	return stack[0]
+	return stack[0], true
 }
 
 func combine(op byte, a, b fixed, places uint) fixed {
-	switch op {
-	case '+':
+	if op == '+' {
 		return fixed{new(big.Int).Add(a.lo, b.lo), new(big.Int).Add(a.hi, b.hi)}
-	case '-':
-		return fixed{new(big.Int).Sub(a.lo, b.hi), new(big.Int).Sub(a.hi, b.lo)}
 	}
-	// A product: its ends are among those of the four corners.
+	// The ends of a product and of a quotient are among those of the four corners.
 	one := new(big.Int).Lsh(big.NewInt(1), places)
-	var least, most *big.Int
+	var f fixed
 	for _, x := range [2]*big.Int{a.lo, a.hi} {
 		for _, y := range [2]*big.Int{b.lo, b.hi} {
-			p := new(big.Int).Mul(x, y)
-			if least == nil || p.Cmp(least) < 0 {
-				least = p
+			n, d := new(big.Int).Mul(x, y), one
+			if op == '/' {
+				n, d = new(big.Int).Lsh(x, places), y
 			}
-			if most == nil || p.Cmp(most) > 0 {
-				most = p
+			if low := floorDiv(n, d); f.lo == nil || low.Cmp(f.lo) < 0 {
+				f.lo = low
+			}
+			if high := ceilDiv(n, d); f.hi == nil || high.Cmp(f.hi) > 0 {
+				f.hi = high
 			}
 		}
 	}
-	return fixed{floorDiv(least, one), ceilDiv(most, one)}
+	return f
 }
 
 // floorDiv and ceilDiv divide towards the lesser and the greater whole number.

@@ -1,0 +1,253 @@
+package units
+
+import "math/big"
+
+// interval is the one enclosure under Near and NearRatio: the true value lies
+// between lo and hi. Where the two are equal it is exact and the rest is zero.
+// Else it is shift + scale X, where X is the irrational number that how makes; so
+// sums and multiples of one X need no recipe of their own, take no memory, and
+// are known to be equal where they are. Without a recipe the making is not known.
+type interval struct {
+	lo, hi       exact
+	how          recipe
+	scale, shift exact
+}
+
+func point(v exact) interval { return interval{lo: v, hi: v} }
+
+// irrational is the number that a recipe makes, enclosed.
+func irrational(lo, hi exact, code string) interval {
+	return interval{lo: lo, hi: hi, how: newRecipe(code), scale: exact{num: 1}}
+}
+
+func (n interval) isExact() bool { return n.lo == n.hi }
+
+func (n interval) isMade() bool { return n.how != recipe{} }
+
+// code is a recipe for all of n, or the constant that an exact interval stands
+// for; it is empty for an enclosure whose making is not known.
+func (n interval) code() string {
+	switch {
+	case n.isExact():
+		return constant(n.lo)
+	case !n.isMade():
+		return ""
+	}
+	code := n.how.Value()
+	if n.scale != (exact{num: 1}) {
+		code += constant(n.scale) + "*"
+	}
+	if !n.shift.isZero() {
+		code += constant(n.shift) + "+"
+	}
+	return code
+}
+
+// join is an interval with the recipe of an operation on two others, where both
+// are known and it is not too long.
+func join(lo, hi exact, a, b interval, op string) interval {
+	x, y := a.code(), b.code()
+	if x == "" || y == "" || len(x)+len(y) >= maxRecipe {
+		return interval{lo: lo, hi: hi}.snap()
+	}
+	return irrational(lo, hi, x+y+op).snap()
+}
+
+// plus is n moved by an exact number.
+func (n interval) plus(v exact) interval {
+	n.lo, n.hi = n.lo.add(v), n.hi.add(v)
+	if n.isMade() {
+		n.shift = n.shift.add(v)
+	}
+	return n.snap()
+}
+
+// times is n multiplied by an exact number.
+func (n interval) times(v exact) interval {
+	if v.isZero() {
+		return interval{}
+	}
+	n.lo, n.hi = n.lo.mul(v), n.hi.mul(v)
+	if v.sign() < 0 {
+		n.lo, n.hi = n.hi, n.lo
+	}
+	n.scale, n.shift = n.scale.mul(v), n.shift.mul(v)
+	return n.snap()
+}
+
+// quo divides by an exact number; zero panics.
+func (n interval) quo(by exact) interval { return n.times(exact{num: 1}.quo(by)) }
+
+// bare is the X of n alone, as closely as n knows it.
+func (n interval) bare() interval {
+	x := interval{lo: n.lo.sub(n.shift), hi: n.hi.sub(n.shift), how: n.how, scale: exact{num: 1}}
+	x.lo, x.hi = x.lo.quo(n.scale), x.hi.quo(n.scale)
+	if n.scale.sign() < 0 {
+		x.lo, x.hi = x.hi, x.lo
+	}
+	return x
+}
+
+func (a interval) add(b interval) interval {
+	switch {
+	case b.isExact():
+		if a.isExact() {
+			return point(a.lo.add(b.lo))
+		}
+		return a.plus(b.lo)
+	case a.isExact():
+		return b.plus(a.lo)
+	case a.isMade() && a.how == b.how:
+		scale, shift := a.scale.add(b.scale), a.shift.add(b.shift)
+		if scale.isZero() {
+			return point(shift)
+		}
+		x, y := a.bare(), b.bare()
+		if y.hi.sub(y.lo).cmp(x.hi.sub(x.lo)) < 0 {
+			x = y
+		}
+		return x.times(scale).plus(shift)
+	}
+	return join(a.lo.add(b.lo), a.hi.add(b.hi), a, b, "+")
+}
+
+func (a interval) sub(b interval) interval {
+	if b.isExact() {
+		if a.isExact() {
+			return point(a.lo.sub(b.lo))
+		}
+		return a.plus(b.lo.neg())
+	}
+	return a.add(b.times(exact{num: -1}))
+}
+
+func (a interval) mul(b interval) interval {
+	switch {
+	case a.isExact() && b.isExact():
+		return point(a.lo.mul(b.lo))
+	case b.isExact():
+		return a.times(b.lo)
+	case a.isExact():
+		return b.times(a.lo)
+	}
+	lo := a.lo.mul(b.lo)
+	hi := lo
+	for _, v := range [3]exact{a.lo.mul(b.hi), a.hi.mul(b.lo), a.hi.mul(b.hi)} {
+		if v.cmp(lo) < 0 {
+			lo = v
+		}
+		if v.cmp(hi) > 0 {
+			hi = v
+		}
+	}
+	return join(lo, hi, a, b, "*")
+}
+
+// under is v / n. It fails where n cannot be told from zero.
+func (n interval) under(v exact) (interval, error) {
+	sign, n, err := decide(n, exact.sign)
+	switch {
+	case err != nil:
+		return interval{}, err
+	case sign == 0:
+		return interval{}, ErrBound
+	case v.isZero():
+		return interval{}, nil
+	case n.isExact():
+		return point(v.quo(n.lo)), nil
+	}
+	lo, hi := v.quo(n.hi), v.quo(n.lo)
+	if hi.cmp(lo) < 0 {
+		lo, hi = hi, lo
+	}
+	return join(lo, hi, point(v), n, "/"), nil
+}
+
+// snap widens the ends to a binary grid once their fractions have grown, so that
+// they do not grow with the number of steps taken. The grid is so much finer than
+// the width that thousands of steps widen it by a little only.
+func (n interval) snap() interval {
+	const plain, finer = 1 << 32, 18
+	if n.lo.less >= 0 && n.lo.less < plain && n.hi.less >= 0 && n.hi.less < plain || n.isExact() {
+		return n
+	}
+	grid := n.hi.sub(n.lo).rat()
+	exp := grid.Num().BitLen() - grid.Denom().BitLen() - finer
+	step := new(big.Rat).SetInt64(1)
+	if exp >= 0 {
+		step.SetInt(new(big.Int).Lsh(big.NewInt(1), uint(exp)))
+	} else {
+		step.SetFrac(big.NewInt(1), new(big.Int).Lsh(big.NewInt(1), uint(-exp)))
+	}
+	s := fromRat(step)
+	n.lo, n.hi = n.lo.round(s, Down), n.hi.round(s, Up)
+	return n
+}
+
+// refine encloses n again so that lo and hi are at most 2 x within apart.
+func (n interval) refine(within exact) (interval, error) {
+	if n.isExact() || n.hi.sub(n.lo).cmp(within.mulInt(2)) <= 0 {
+		return n, nil
+	}
+	if !n.isMade() || within.sign() <= 0 {
+		return n, ErrBound
+	}
+	for places := uint(64); places <= maxBits; places *= 2 {
+		f, ok := evaluate(n.how.Value(), places)
+		if !ok {
+			continue
+		}
+		one := new(big.Int).Lsh(big.NewInt(1), places)
+		r := interval{lo: fromRat(new(big.Rat).SetFrac(f.lo, one)), hi: fromRat(new(big.Rat).SetFrac(f.hi, one)), how: n.how, scale: n.scale, shift: n.shift}
+		r.lo, r.hi = r.lo.mul(n.scale).add(n.shift), r.hi.mul(n.scale).add(n.shift)
+		if n.scale.sign() < 0 {
+			r.lo, r.hi = r.hi, r.lo
+		}
+		if width := r.hi.sub(r.lo); width.cmp(within) <= 0 {
+			// Leave room for the grid: half of what was asked is enough for it.
+			s := within.divInt(4)
+			r.lo, r.hi = r.lo.round(s, Down), r.hi.round(s, Up)
+			return r, nil
+		}
+	}
+	return n, ErrBound
+}
+
+// decide refines n until f gives the same answer at both ends, and gives n as
+// closely as that took.
+func decide[T comparable](n interval, f func(exact) T) (T, interval, error) {
+	finer := fraction(1, 1<<16)
+	for {
+		lo, hi := f(n.lo), f(n.hi)
+		if lo == hi {
+			return lo, n, nil
+		}
+		var err error
+		n, err = n.refine(n.hi.sub(n.lo).mul(finer))
+		finer = finer.mul(finer)
+		if err != nil {
+			var none T
+			return none, n, err
+		}
+	}
+}
+
+// decided is the sign of n.
+func (n interval) decided() (int, error) {
+	sign, _, err := decide(n, exact.sign)
+	return sign, err
+}
+
+// root is the square root of a number of zero or more.
+func root(v exact) interval {
+	r := v.rat()
+	n, d := new(big.Int).Sqrt(r.Num()), new(big.Int).Sqrt(r.Denom())
+	exactly := new(big.Rat).SetFrac(n, d)
+	if new(big.Rat).Mul(exactly, exactly).Cmp(r) == 0 {
+		return point(fromRat(exactly))
+	}
+	// The ends are rough; the caller refines them.
+	lo := new(big.Int).Sqrt(new(big.Int).Quo(r.Num(), r.Denom()))
+	hi := new(big.Int).Add(lo, big.NewInt(1))
+	return irrational(fromRat(new(big.Rat).SetInt(lo)), fromRat(new(big.Rat).SetInt(hi)), constant(v)+"r")
+}
