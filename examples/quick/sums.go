@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"reflect"
+	"time"
 
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/gather"
@@ -36,8 +37,18 @@ func sums() []sum {
 		bound[yardage.Panels]("yardage.panels"),
 		bound[yardage.Bias]("yardage.bias"),
 		bound[yardage.Swatch]("yardage.swatch"),
-		boundBy("layout.lay", func(s layout.Spec) (layout.Plan, error) { return s.Plan(context.Background()) }),
+		boundBy("layout.lay", lay),
 	}
+}
+
+// patience is how long a lay is looked for, whatever work is asked; the lay found
+// by then is the answer, and says that it was stopped.
+const patience = time.Minute
+
+func lay(s layout.Spec) (layout.Plan, error) {
+	ctx, cancel := context.WithTimeout(context.Background(), patience)
+	defer cancel()
+	return s.Plan(ctx)
 }
 
 // A sum is a noun of the library under the name that people call it by.

@@ -17,6 +17,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"time"
 
 	"example.com/clothyard/examples/garment"
 	"example.com/clothyard/examples/internal/bind"
@@ -74,13 +75,18 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	return 0
 }
 
+// patience is how long a lay is looked for, whatever work is asked.
+const patience = time.Minute
+
 // work reads a garment, plans it and writes the page.
 func work(name string, in io.Reader, write func(garment.Plan) ([]byte, error)) ([]byte, error) {
 	g, err := read(name, in)
 	if err != nil {
 		return nil, err
 	}
-	p, err := g.Plan(context.Background())
+	ctx, cancel := context.WithTimeout(context.Background(), patience)
+	defer cancel()
+	p, err := g.Plan(ctx)
 	if err != nil {
 		return nil, bind.Lower(err)
 	}

@@ -8,6 +8,7 @@ import (
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/examples/garment"
 	"example.com/clothyard/hem"
+	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
 )
 
@@ -253,6 +254,11 @@ func (w *writer) others(p *part, r garment.RowPlan) {
 	}
 }
 
+// kindName is the kind of a seam as it is written in a sentence.
+func kindName(k seam.Kind) string {
+	return strings.ReplaceAll(k.String(), "french", "French")
+}
+
 // changes is what was substituted and what it did.
 func (w *writer) changes() part {
 	p := part{title: "What was substituted, and what it changed"}
@@ -264,7 +270,7 @@ func (w *writer) changes() part {
 		times := max(1, g.Times)
 		p.under(g.Name)
 		p.item("drafted", "%s", w.m(s.Upper.Drafted))
-		p.item("takes now", "%s, by a %s seam", w.m(s.Upper.Taken), s.Spec.Kind)
+		p.item("takes now", "%s, by a %s seam", w.m(s.Upper.Taken), kindName(s.Spec.Kind))
 		if s.Upper.Drift == s.Under.Drift {
 			p.item("each ply keeps", "%s", w.m(s.Upper.Drift))
 		} else {

@@ -262,7 +262,8 @@ func TestOrder(t *testing.T) {
 	}
 }
 
-// The sheet as a whole is compared with the one that was read and approved.
+// The sheet, up to its sources, which stand in one list only, is compared with the
+// one that was read and approved.
 func TestGolden(t *testing.T) {
 	for file, args := range map[string][]string{
 		"testdata/shirt.txt":        nil,
@@ -270,6 +271,9 @@ func TestGolden(t *testing.T) {
 		"testdata/shirt.md":         {"-form", "markdown", "-units", "both"},
 	} {
 		got := write(t, args...)
+		for _, head := range []string{"8. SOURCES\n", "## 8. Sources\n"} {
+			got, _, _ = strings.Cut(got, head)
+		}
 		if os.Getenv("UPDATE") != "" {
 			if err := os.WriteFile(file, []byte(got), 0o644); err != nil {
 				t.Fatal(err)

@@ -15,10 +15,85 @@ import (
 // fails only for an amount whose exact text is too long to be read back.
 func Append(b []byte, v any) ([]byte, error) { return appendValue(b, reflect.ValueOf(v)) }
 
-// AppendFields writes the fields of a struct, without the braces round them.
-func AppendFields(b []byte, v any) ([]byte, error) { return appendFields(b, reflect.ValueOf(v)) }
+// AppendFields writes the fields of a struct, without the braces round them, and
+// then what it and its field Spec can list; see [lists].
+func AppendFields(b []byte, v any) ([]byte, error) {
+	b, err := appendFields(b, reflect.ValueOf(v))
+	for _, l := range lists(v) {
+		if err != nil {
+			break
+		}
+		b = append(quote(append(b, ','), l.key), ':')
+		b, err = appendValue(b, l.items)
+	}
+	return b, err
+}
+
+// A list is what a method without arguments lists, such as the marks of a row of
+// buttons or the remedies of an assembly.
+type list struct {
+	key   string
+	items reflect.Value // a slice
+}
+
+// lists calls the methods of a Plan, and of its Spec, that take nothing and give
+// an iterator, or a slice and an error. A pair is a list of two; what follows an
+// error is left out, since the Plan itself has told of it.
+func lists(v any) []list {
+	plan := reflect.ValueOf(v)
+	var out []list
+	for _, from := range [...]reflect.Value{plan, plan.FieldByName("Spec")} {
+		if !from.IsValid() {
+			continue
+		}
+		for i := range from.NumMethod() {
+			m := from.Method(i)
+			if m.Type().NumIn() > 0 {
+				continue
+			}
+			if items, ok := listed(m); ok {
+				out = append(out, list{Key(from.Type().Method(i).Name), reflect.ValueOf(items)})
+			}
+		}
+	}
+	return out
+}
+
+func listed(m reflect.Value) (items []any, ok bool) {
+	t := m.Type()
+	items = []any{}
+	switch {
+	case t.NumOut() == 1 && t.Out(0).Kind() == reflect.Func && t.Out(0).CanSeq2():
+		for a, b := range m.Call(nil)[0].Seq2() {
+			if err, failed := b.Interface().(error); failed {
+				return items, err == nil
+			}
+			if b.Kind() == reflect.Interface {
+				items = append(items, a.Interface()) // a nil error
+				continue
+			}
+			items = append(items, []any{a.Interface(), b.Interface()})
+		}
+		return items, true
+	case t.NumOut() == 1 && t.Out(0).Kind() == reflect.Func && t.Out(0).CanSeq():
+		for a := range m.Call(nil)[0].Seq() {
+			items = append(items, a.Interface())
+		}
+		return items, true
+	case t.NumOut() == 2 && t.Out(0).Kind() == reflect.Slice && t.Out(0).Elem().Kind() == reflect.Struct:
+		out := m.Call(nil)
+		for i := range out[0].Len() {
+			items = append(items, out[0].Index(i).Interface())
+		}
+		return items, out[1].IsNil()
+	}
+	return nil, false
+}
 
 func appendValue(b []byte, v reflect.Value) ([]byte, error) {
+	if v.Kind() == reflect.Interface {
+		v = v.Elem()
+	}
 	if m, ok := v.Interface().(encoding.TextMarshaler); ok {
 		t, err := m.MarshalText()
 		if err != nil {
@@ -113,12 +188,22 @@ func AppendFaults(b []byte, sum string, line int, faults ticket.Faults) []byte {
 type Figure struct{ Path, Text string }
 
 // Figures are the fields of a Plan that are not empty or zero, in order, except
-// the one named.
+// those of the name given, and then what it can list; see [lists].
 func Figures(v any, except string) ([]Figure, error) {
-	return figures(nil, "", reflect.ValueOf(v), except)
+	out, err := figures(nil, "", reflect.ValueOf(v), except)
+	for _, l := range lists(v) {
+		if err != nil {
+			break
+		}
+		out, err = figures(out, l.key, l.items, except)
+	}
+	return out, err
 }
 
 func figures(out []Figure, path string, v reflect.Value, except string) ([]Figure, error) {
+	if v.Kind() == reflect.Interface {
+		v = v.Elem()
+	}
 	if m, ok := v.Interface().(encoding.TextMarshaler); ok {
 		t, err := m.MarshalText()
 		return append(out, Figure{path, string(t)}), err
