@@ -20,7 +20,6 @@ func (p StockPlan) Sheet() ticket.Sheet {
 		Sources:  make([]ticket.Cite, 0, 10),
 	}
 	terms := termsFor(6*n + 4 + 3*len(p.Gives))
-	drafted := terms.left
 	for _, q := range s.Places {
 		each := ticket.Of(q.Count * q.Times)
 		sheet.Lines = append(sheet.Lines, ticket.Line{Label: q.label(), Result: each, Terms: terms.take(
@@ -31,7 +30,7 @@ func (p StockPlan) Sheet() ticket.Sheet {
 	for _, q := range s.Places {
 		terms.left = append(terms.left, ticket.Term{Amount: ticket.Of(q.Count * q.Times), Name: q.label()})
 	}
-	drafted = terms.left[from:len(terms.left):len(terms.left)]
+	drafted := terms.left[from:len(terms.left):len(terms.left)]
 	sheet.Lines = append(sheet.Lines, ticket.Line{Label: "drafted in all", Result: ticket.Of(p.Need), Terms: drafted})
 	have, need := ticket.Of(s.Have), ticket.Of(p.Need)
 	if p.Short > 0 {

@@ -34,17 +34,6 @@ func plan(t *testing.T, g garment.Garment) garment.Plan {
 	return p
 }
 
-func edge(t *testing.T, p garment.Plan, name string) garment.EdgePlan {
-	t.Helper()
-	for _, e := range p.Edges {
-		if e.Name == name {
-			return e
-		}
-	}
-	t.Fatalf("no edge %q", name)
-	return garment.EdgePlan{}
-}
-
 // One seam changed changes every edge that it crosses and no other.
 func TestOneSeamChanged(t *testing.T) {
 	g := shirt(t)
