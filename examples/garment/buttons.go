@@ -44,6 +44,9 @@ func (w *planner) buttons() {
 				w.audit.Include(at("Rows", i, "Row"), err)
 			}
 		}
+		hole.Setting = r.Setting
+		p.Hole, err = hole.Plan()
+		w.audit.Include("Tin", err)
 		lap := buttons.Lap{Lap: r.Lap, Hole: w.p.Hole.Cut, Diameter: w.g.Tin.Diameter, Topstitch: r.Topstitch, Setting: r.Setting}
 		p.Lap, err = lap.Plan()
 		w.audit.Include("Rows["+strconv.Itoa(i)+"]", err)

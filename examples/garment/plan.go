@@ -87,10 +87,11 @@ type RowPlan struct {
 	Name      string
 	Drafted   buttons.RowPlan
 	AsChosen  buttons.RowPlan
-	Lap       buttons.LapPlan // in the direction chosen
-	Across    buttons.LapPlan // if the holes were horizontal
-	BelowThen units.Length    // from the last button to the finished hem as sewn; zero without a drop
-	BelowNow  units.Length    // the same as chosen
+	Hole      buttons.HolePlan // in the direction chosen, measured from the button
+	Lap       buttons.LapPlan  // in the direction chosen
+	Across    buttons.LapPlan  // if the holes were horizontal
+	BelowThen units.Length     // from the last button to the finished hem as sewn; zero without a drop
+	BelowNow  units.Length     // the same as chosen
 }
 
 // A ClothPlan is the cloth set against the pieces.

@@ -48,6 +48,7 @@ func (w *writer) frill(p *part, f garment.FrillPlan) {
 	} else {
 		p.item("at the free edge", "on %s", w.n(r.Outer))
 	}
+	p.item("marks", "from the same end of both, seam line to seam line: first the frill, then the %s", edge)
 	t := table{head: []string{"mark", "on the frill", "on the " + edge}}
 	i := 0
 	for a, b := range r.Quarters() {
@@ -83,6 +84,7 @@ func (w *writer) cuff(p *part, c garment.CuffPlan) {
 	if !k.Spec.Flat.IsZero() {
 		p.item("kept flat each side of the slit", "%s, so that %s gathers into %s: %s to 1", w.m(k.Spec.Flat), w.m(k.Gathered), w.m(k.Into), k.Fullness)
 	}
+	p.item("marks", "from one finished edge of the slit along the sleeve, and from the finished end of the cuff that is sewn there")
 	t := table{head: []string{"mark", "on the sleeve", "on the cuff"}}
 	i := 0
 	for a, b := range k.Quarters() {
@@ -177,8 +179,7 @@ func (w *writer) row(p *part, spec garment.Row, r garment.RowPlan) {
 	w.places(p, r.AsChosen)
 	switch r.Lap.Spec.Setting {
 	case buttons.Vertical:
-		reach := w.p.Hole.Cut.Sub(units.Inch.Frac(1, 8))
-		p.item("each hole", "vertical, %s long: from %s above the mark to %s below it", w.m(w.p.Hole.Cut), w.m(w.p.Hole.Cut.Sub(reach)), w.m(reach))
+		p.item("each hole", "vertical, %s long: from %s above the mark to %s below it", w.m(r.Hole.Cut), w.m(r.Hole.Start.Neg()), w.m(r.Hole.End))
 	case buttons.Horizontal:
 		p.item("each hole", "horizontal, from %s to %s from the end; the button %s from the other end", w.m(r.Lap.OuterEnd), w.m(r.Lap.InnerEnd), w.m(r.Lap.Spec.Lap))
 	}
@@ -202,7 +203,7 @@ func (w *writer) row(p *part, spec garment.Row, r garment.RowPlan) {
 
 // places is the table of marks, and what laying gap after gap would do.
 func (w *writer) places(p *part, r buttons.RowPlan) {
-	t := table{head: []string{"button", "tape", "exact"}}
+	t := table{head: []string{"button and hole", "tape", "exact"}}
 	i := 0
 	for mark, residue := range r.Marks() {
 		i++

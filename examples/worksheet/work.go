@@ -21,6 +21,18 @@ func (w *writer) cutting() part {
 			p.item(c.Seam, "cut at %s, not %s: %s", w.m(c.Cut), w.x(c.Tissue), c.Where)
 		}
 	}
+	if len(w.p.AsChosen.Seams) > 0 {
+		p.under("Each seam in three numbers: cut, taken, and the finished width")
+		t := table{head: []string{"seam", "cut", "takes", "finished", "plies at the thickest"}}
+		for i, s := range w.p.AsChosen.Seams {
+			cut := w.x(s.Upper.Cut)
+			if s.Under.Cut != s.Upper.Cut {
+				cut += " and " + w.x(s.Under.Cut)
+			}
+			t.rows = append(t.rows, []string{w.p.Spec.Seams[i].Name + ", " + kindName(s.Spec.Kind), cut, w.x(s.Upper.Taken), w.x(s.Finished), fmt.Sprint(s.Plies)})
+		}
+		p.tabulate(t)
+	}
 	lay := w.p.Cloth.Own
 	whose := "your own lay"
 	if len(lay.Placements) == 0 {
@@ -50,6 +62,9 @@ func (w *writer) cutting() part {
 // work is the ticket: every operation in order.
 func (w *writer) work() part {
 	p := part{title: "Work ticket"}
+	if len(w.p.Spec.Work) > 0 {
+		p.say("A guide is the distance from the needle. Where the plate has no such line, stick a tape on it at that distance. Do each CHECK before going on.")
+	}
 	for _, t := range w.p.Spec.Work {
 		w.swatched = w.swatched || t.Swatch != ""
 	}
@@ -154,6 +169,7 @@ func (w *writer) wash() ticket.Step {
 	r := w.p.Cloth.Remnant
 	st := ticket.Step{Do: "Wash as the costume will be washed, press, square both ends, and measure"}
 	if !r.LeastWashed.IsZero() {
+		st.Note = "about " + w.m(r.Washed) + " is to be expected"
 		st.Check = ticket.Check{What: "length before squaring, at least", Want: ticket.Long(r.LeastWashed),
 			Mend: "if it is less, do not cut: find another lay or more cloth"}
 	}
