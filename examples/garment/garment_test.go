@@ -79,6 +79,37 @@ func TestChosen(t *testing.T) {
 	}
 }
 
+// An edge that no seam crosses is spread to follow, and what lies along it with it.
+func TestSpread(t *testing.T) {
+	g := shirt(t)
+	g.Pairs = g.Pairs[1:2] // neck and collar
+	quarter := units.Inch.Frac(1, 4)
+	// Passes that leave nothing to trim off: the shoulder is felled narrower than drafted.
+	for i, s := range g.Seams {
+		if s.Name == "shoulder" {
+			g.Seams[i].Spec = seam.Spec{Kind: seam.Plain, Drafted: units.Inch.Frac(5, 8), First: quarter}
+		}
+	}
+	p := plan(t, g)
+	for _, r := range p.Remedies {
+		if r.Act != seam.SpreadPartner {
+			continue
+		}
+		if r.Net != units.Inch.Mixed(16, 1, 2) {
+			t.Errorf("the collar is spread to %v", r.Net)
+		}
+		a, err := r.Apply(p.AsSewn.Spec)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if after, err := a.Plan(); err != nil || after.Mismatched() != 0 {
+			t.Errorf("%v, %v", after.Mismatched(), err)
+		}
+		return
+	}
+	t.Error("no remedy spreads the collar")
+}
+
 // Seams sewn as drafted change nothing.
 func TestNothingSubstituted(t *testing.T) {
 	g := shirt(t)

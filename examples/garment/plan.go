@@ -483,6 +483,12 @@ func (w *planner) edges() {
 	for i, e := range w.g.Edges {
 		then, now := w.p.AsSewn.Edges[i], w.p.AsChosen.Edges[i]
 		p := EdgePlan{Name: e.Name, Drafted: then.Drafted, AsSewn: then.Sewn, AsChosen: now.Sewn}
+		if e.Of != "" {
+			// The base may have been spread: what lies along it follows.
+			out := e.Depth.Scale(e.Turn)
+			base := w.g.edge(e.Of)
+			p.AsSewn, p.AsChosen = w.p.AsSewn.Edges[base].Sewn.Plus(out), w.p.AsChosen.Edges[base].Sewn.Plus(out)
+		}
 		if k := w.g.hem(e.Hem); k >= 0 {
 			if d := w.p.Hems[k].AsSewn.SweepDrift; !d.IsZero() {
 				p.AtHem = p.AsSewn.Plus(d)

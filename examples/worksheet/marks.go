@@ -282,7 +282,11 @@ func (w *writer) changes() part {
 			p.item(fmt.Sprintf("%d seams give", times), "%s", w.m(s.Gain.MulInt(int64(times))))
 		}
 		if now := w.p.AsChosen.Seams[i]; now.Gain != s.Gain {
-			p.item("as chosen", "cut at %s, sewn as meant: each seam gives %s", w.m(now.Upper.Cut), w.m(now.Gain))
+			how := "cut at " + w.m(now.Upper.Cut) + ", sewn as meant"
+			if now.Upper.Taken != s.Upper.Taken {
+				how = "sewn to take " + w.m(now.Upper.Taken)
+			}
+			p.item("as chosen", "%s: each seam gives %s", how, w.m(now.Gain))
 		}
 	}
 	for i, h := range w.p.Hems {

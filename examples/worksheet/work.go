@@ -15,7 +15,13 @@ func (w *writer) cutting() part {
 	p := part{title: "Cut"}
 	if len(w.p.Cuts) == 0 {
 		p.say("Every allowance as the tissue has it.")
-	} else {
+	}
+	for _, r := range w.p.Chosen {
+		if r.Act == seam.SpreadPartner {
+			p.item(r.Edge, "%s, and draw what lies along it anew", w.spreading(r))
+		}
+	}
+	if len(w.p.Cuts) > 0 {
 		p.under("Allowances that differ from the tissue; all others as it has them")
 		for _, c := range w.p.Cuts {
 			p.item(c.Seam, "cut at %s, not %s: %s", w.m(c.Cut), w.x(c.Tissue), c.Where)
