@@ -1,8 +1,10 @@
-// Package hem works out hems: single, double with equal or unequal turns, narrow
-// ones, and the hem round a slit. From the turns and the allowance it gives the
-// folds and the stitching from the raw edge, from the finished edge and from the
-// line the pattern drew, what a hem of another depth does to the length and the
-// sweep, and what a flared edge has to lose when it is turned up.
+// Package hem works out hems: single, double with equal or unequal turns, narrow,
+// rolled, blind, faced and bound, on a flare, a curve or a circle, round a slit, and
+// trouser turn-ups; and, as nouns of their own, the [Mitre] at a corner, the [Casing]
+// that something is threaded through, and [Tucks]. From the turns and the allowance a
+// [Spec] gives the folds and the stitching from the raw edge, from the finished edge
+// and from the line the pattern drew, what a hem of another depth does to the length
+// and the sweep, and what a flared or curved edge has to lose when it is turned up.
 //
 //	h := hem.Spec{Kind: hem.Double, Drafted: units.Inch.Mixed(1, 1, 4), First: three8, Depth: three8}
 //	p, err := h.Plan()
@@ -10,5 +12,6 @@
 //
 // A zero field is not given. [Spec.Solve] fills what follows and then the
 // defaults, which [Plan].Assumed names; [Plan.Sheet] has the steps, the working
-// and the sources. The tables of hem depths keep the rows that disagree.
+// and the sources. The tables of hem depths, turns, strips, casings and tucks keep
+// the rows that disagree.
 package hem

@@ -162,6 +162,14 @@ func ExampleKinds() {
 	// double
 	// narrow
 	// slit
+	// blind
+	// rolled
+	// faced
+	// bias-faced
+	// bound
+	// shirt-tail
+	// circular
+	// turn-up
 }
 
 func ExampleOpenings() {

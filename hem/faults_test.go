@@ -22,9 +22,9 @@ func TestFaults(t *testing.T) {
 		want []string
 		errs []error
 	}{
-		{"nothing", hem.Spec{}, []string{"Kind: not given, want single, double, narrow or slit"}, []error{ticket.ErrMissing}},
+		{"nothing", hem.Spec{}, []string{"Kind: not given, want single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular or turn-up"}, []error{ticket.ErrMissing}},
 		{"no such kind", hem.Spec{Kind: 77, Depth: l("-1")}, []string{
-			"Kind Kind(77): not known, want single, double, narrow or slit",
+			"Kind Kind(77): not known, want single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular or turn-up",
 			"Depth -1 in: wrong sign, want 0 in or more"}, []error{ticket.ErrUnknown, ticket.ErrSign}},
 		{"no depth", hem.Spec{Kind: hem.Double}, []string{"Depth: not given, want more than 0 in, or Take"}, []error{ticket.ErrMissing}},
 		{"no depth of a single hem", hem.Spec{Kind: hem.Single}, []string{"Depth: not given, want more than 0 in, or Take"}, []error{ticket.ErrMissing}},
@@ -148,7 +148,7 @@ func TestOneBelowZero(t *testing.T) {
 	for i := range v.NumField() {
 		name := v.Type().Field(i).Name
 		was, ok := v.Field(i).Interface().(units.Length)
-		if !ok {
+		if !ok || was.IsZero() {
 			continue
 		}
 		s := whole

@@ -11,7 +11,7 @@ import (
 )
 
 func TestKind(t *testing.T) {
-	want := []string{"single", "double", "narrow", "slit"}
+	want := []string{"single", "double", "narrow", "slit", "blind", "rolled", "faced", "bias-faced", "bound", "shirt-tail", "circular", "turn-up"}
 	for k := range hem.Kinds {
 		text, err := k.MarshalText()
 		if err != nil || string(text) != want[0] || k.String() != want[0] || !k.Valid() {
@@ -36,7 +36,7 @@ func TestKind(t *testing.T) {
 	if text, err := k.MarshalText(); len(text) > 0 || err != nil {
 		t.Errorf("no kind is written %q %v", text, err)
 	}
-	if _, err := hem.Kind(5).MarshalText(); !errors.Is(err, ticket.ErrUnknown) || hem.Kind(5).Valid() || hem.Kind(5).String() != "Kind(5)" {
+	if _, err := hem.Kind(13).MarshalText(); !errors.Is(err, ticket.ErrUnknown) || hem.Kind(13).Valid() || hem.Kind(13).String() != "Kind(13)" {
 		t.Error(err)
 	}
 	for _, text := range []string{"none", "Single", " single", strings.Repeat("x", 1e6)} {

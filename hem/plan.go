@@ -14,36 +14,61 @@ type Plan struct {
 	Spec    Spec          // as solved
 	Assumed ticket.Fields // the fields that rest on a default
 
-	Taken units.Length // what the hem takes: First + Depth, or Depth for a single hem
+	// Taken is what the hem takes: First + Depth, Depth for a hem turned once,
+	// First + 2 x Depth for a turn-up, Seam + Favour for a faced edge. For a bound
+	// edge it is Seam - Depth: zero where the binding is as deep as its seam, below
+	// zero where it stands out beyond the raw edge.
+	Taken units.Length
 	// Drift is Cut - Taken: how much longer the garment comes out than drafted;
 	// below zero, how much shorter. For a slit, how far each finished edge of it
 	// lies outside the line, which is below zero for one that is cut.
 	Drift  units.Length
 	CutOff units.Length // Drafted - Cut: what is cut off the allowance drafted; below zero if more was left on
-	Plies  int          // layers of cloth in the hem: 2 for a single hem, else 3
+	// Plies is the layers of cloth in the hem at its thickest: 2 for a hem turned
+	// once, 3 turned twice, 4 for a turn-up and a faced edge, or 5 for a facing so
+	// narrow that its turn lies on the allowances of its seam, 5 for a bound edge and
+	// 7 where the binding is doubled.
+	Plies int
 
-	RawToFirstFold   units.Length // from the raw edge as cut to the first fold made; the only fold of a single hem
-	RawToSecondFold  units.Length // from the raw edge as cut to the second fold, which is the finished edge; zero for a single hem
-	RawToStitch      units.Length // from the raw edge as cut to the stitching, on the flat cloth of the hem
-	FinishedToStitch units.Length // from the finished edge up to the stitching: the guide at the machine
-	LineToFirstFold  units.Length // from the drafted line to the first fold made
-	LineToSecondFold units.Length // from the drafted line to the second fold; zero for a single hem
+	RawToFirstFold   units.Length // from the raw edge as cut to the first fold made; the only fold of a single hem; zero for a bound edge
+	RawToSecondFold  units.Length // from the raw edge as cut to the second fold, which is the finished edge, or the top of a turn-up; zero for a hem of one fold
+	RawToThirdFold   units.Length // from the raw edge as cut to the foot of a turn-up, its finished edge; zero for the rest
+	RawToStitch      units.Length // from the raw edge as cut to the stitching, on the flat cloth of the hem; of a faced or bound edge, to the seam of the strip
+	FinishedToStitch units.Length // from the finished edge up to the stitching: the guide at the machine; of a bound edge, to the seam of the binding
+	FinishedToBack   units.Length // from the finished edge up to the fold of the garment, folded back for a blind hem; zero for the rest
+	LineToFirstFold  units.Length // from the drafted line to the first fold made; zero for a bound edge
+	LineToSecondFold units.Length // from the drafted line to the second fold; zero for a hem of one fold
+	LineToThirdFold  units.Length // from the drafted line to the foot of a turn-up; zero for the rest
 	LineToRaw        units.Length // from the drafted line to the raw edge as cut
 	LineToStitch     units.Length // from the drafted line to the stitching as seen from the right side
 
 	// Excess is how much longer the turned cloth is than the garment it is sewn
 	// to, over all flared edges: 2 x Depth x Slope x Edges, the same at the inner
-	// fold and at the raw edge. Below zero it is too short by that.
+	// fold and at the raw edge, or at the top fold of a turn-up. Of a straight
+	// facing it is (Depth + Favour) x Slope x Edges, of a binding minus
+	// Depth x Slope x Edges. Below zero it is too short by that.
 	Excess units.Length
 	// Inset is Excess for one edge: how far inside the straight run of a flared
 	// side edge the first fold and the raw edge of the hem each lie, if the edge
 	// is cut as its own mirror image about each fold so that nothing is left to
-	// ease. Of a single hem it is for the raw edge.
+	// ease. Of a single hem it is for the raw edge, of a turn-up for its top fold,
+	// of a facing cut to shape for its free edge. [Plan.Taper] has the points.
 	Inset units.Length
+	// Fullness is all that the turned cloth is too long by and has to lose, over
+	// the flared edges and the convex curves: on a curve 2 x pi x Circle x twice
+	// the Depth, or as for Excess. A circle of any size has the same.
+	Fullness units.Near
+	// Lack is all that the turned cloth is too short by and has to gain, over the
+	// edges that narrow and the concave curves.
+	Lack units.Near
 	// SweepDrift is what the drift adds to the edge: Drift x Slope x Edges along
 	// a flared hem, 2 x Drift across a slit.
 	SweepDrift units.Length
 	Swept      units.Length // Sweep + SweepDrift; zero where no Sweep is given
+	// Round is the finished edge as sewn, its curves and all: Swept, and on a curve
+	// 2 x pi x (Circle - Hollow) x Drift more; for a circular hem
+	// 2 x pi x Circle x (Radius + Drift). Zero where neither is given.
+	Round units.Near
 
 	// Lost is what the hems of the two sides of a slit take in, 2 x Taken, from
 	// the raw edges: all of it is off the edge that a cut slit opens into.
@@ -53,6 +78,15 @@ type Plan struct {
 	// lap by twice this; minus, they gape by twice this.
 	Jog units.Length
 	Run units.Length // length of hem to sew: twice Slit, or Swept; zero where that is not given
+
+	// StripWidth is the width of the strip as cut: of a facing
+	// Seam + Depth - Favour + First, of a binding Seam + 2 x Depth + First, of a
+	// doubled one 2 x (Seam + 2 x Depth); each with Spare. Zero for the rest.
+	StripWidth units.Length
+	// StripToFold is from the edge of the strip that is sewn on to the fold of its
+	// free edge; of a doubled binding to the fold along its middle. Zero for the
+	// rest. Spare lies beyond it.
+	StripToFold units.Length
 }
 
 // Plan works out the hem. The faults are [ticket.Faults].
@@ -61,23 +95,16 @@ func (s Spec) Plan() (Plan, error) {
 	if err != nil {
 		return Plan{}, err
 	}
-	p := Plan{Spec: s, Assumed: names, Taken: s.Take, Drift: s.drift(), CutOff: s.Drafted.Sub(s.Cut), Plies: 3}
-	p.RawToFirstFold, p.RawToSecondFold = s.First, s.Take
-	p.LineToFirstFold, p.LineToSecondFold = p.Drift.Add(s.Depth), p.Drift
-	p.RawToStitch = s.First.Add(s.Stitch)
-	if s.Kind == Single {
-		p.Plies = 2
-		p.RawToFirstFold, p.RawToSecondFold = s.Take, units.Length{}
-		p.LineToFirstFold, p.LineToSecondFold = p.Drift, units.Length{}
-	}
-	p.FinishedToStitch = s.Depth.Sub(s.Stitch)
-	p.LineToRaw = s.Cut
-	p.LineToStitch = p.Drift.Sub(p.FinishedToStitch)
-	p.Inset = s.Depth.Scale(s.Slope).MulInt(2)
-	p.Excess = p.Inset.MulInt(int64(s.Edges))
+	p := Plan{Spec: s, Assumed: names, Taken: s.taken(), Drift: s.drift(), CutOff: s.Drafted.Sub(s.Cut)}
+	p.folds()
+	p.shape()
 	p.SweepDrift = s.sweepDrift()
 	if !s.Sweep.IsZero() {
 		p.Swept = s.Sweep.Add(p.SweepDrift)
+		p.Round = arc(s.Circle.Sub(s.Hollow), p.Drift).Plus(p.Swept)
+	}
+	if !s.Radius.IsZero() {
+		p.Round = arc(s.Circle, s.Radius.Add(p.Drift))
 	}
 	p.Run = p.Swept
 	if s.Kind == Slit {
@@ -90,15 +117,97 @@ func (s Spec) Plan() (Plan, error) {
 	return p, nil
 }
 
+// folds fills the places of the folds and the rows, and the strip.
+func (p *Plan) folds() {
+	s := p.Spec
+	p.Plies = 3
+	p.RawToFirstFold, p.RawToSecondFold = s.First, s.Take
+	p.LineToFirstFold, p.LineToSecondFold = p.Drift.Add(s.Depth), p.Drift
+	p.RawToStitch = s.First.Add(s.Stitch)
+	p.FinishedToStitch = s.Depth.Sub(s.Stitch)
+	switch {
+	case s.oneFold(), s.Kind.faced():
+		p.Plies = 2
+		p.RawToFirstFold, p.RawToSecondFold = s.Take, units.Length{}
+		p.LineToFirstFold, p.LineToSecondFold = p.Drift, units.Length{}
+	case s.Kind == TurnUp:
+		p.Plies = 4
+		p.RawToSecondFold, p.RawToThirdFold = s.First.Add(s.Depth), s.Take
+		p.LineToFirstFold = p.Drift.Add(s.Depth.MulInt(2))
+		p.LineToSecondFold, p.LineToThirdFold = p.Drift.Add(s.Depth), p.Drift
+		p.RawToStitch, p.FinishedToStitch = s.Stitch, s.First.Sub(s.Stitch)
+	case s.Kind == Bound:
+		p.RawToFirstFold, p.RawToSecondFold = units.Length{}, units.Length{}
+		p.LineToFirstFold, p.LineToSecondFold = units.Length{}, units.Length{}
+	}
+	switch {
+	case s.Kind == Blind:
+		p.FinishedToBack = s.Depth.Sub(s.Back)
+	case s.Kind.faced():
+		p.Plies = 4
+		if s.Depth.Less(s.Favour.Add(s.Seam).Add(s.First)) {
+			p.Plies = 5 // the turn of the free edge lies on the allowances of the seam
+		}
+		p.RawToStitch = s.Seam
+		p.StripToFold = s.Seam.Add(s.Depth).Sub(s.Favour)
+		p.StripWidth = p.StripToFold.Add(s.First).Add(s.Spare)
+	case s.Kind == Bound:
+		p.Plies = 5
+		p.RawToStitch = s.Seam
+		p.StripToFold = s.Seam.Add(s.Depth.MulInt(2))
+		p.StripWidth = p.StripToFold.Add(s.First).Add(s.Spare)
+		if s.Doubled {
+			p.Plies = 7
+			p.StripWidth = p.StripToFold.MulInt(2).Add(s.Spare)
+		}
+	}
+	p.LineToRaw = s.Cut
+	p.LineToStitch = p.Drift.Sub(p.FinishedToStitch)
+}
+
+// shape fills what the turned cloth has to lose or to gain.
+func (p *Plan) shape() {
+	s := p.Spec
+	reach := s.reach()
+	p.Inset = reach.Scale(s.Slope)
+	p.Excess = p.Inset.MulInt(int64(s.Edges))
+	lose, gain := s.Circle, s.Hollow
+	if reach.Sign() < 0 {
+		lose, gain, reach = gain, lose, reach.Neg()
+	}
+	p.Fullness, p.Lack = arc(lose, reach), arc(gain, reach)
+	if p.Excess.Sign() > 0 {
+		p.Fullness = p.Fullness.Plus(p.Excess)
+	} else {
+		p.Lack = p.Lack.Plus(p.Excess.Neg())
+	}
+}
+
+// arc is the length along a part of a circle.
+func arc(part units.Ratio, radius units.Length) units.Near {
+	if part.IsZero() || radius.IsZero() {
+		return units.Near{}
+	}
+	return units.Pi().Of(radius).Scale(part).MulInt(2)
+}
+
 // Crossing is how many layers lie one on another where the hem crosses a seam
 // whose ridge is of so many plies: the plies of the hem times those of the ridge,
-// 3 x 5 = 15 for a double hem over the pressed ridge of a French seam. It is zero
-// for a ridge of less than 1 or of more than [MaxRidge] plies.
+// 3 x 5 = 15 for a double hem over the pressed ridge of a French seam. The strip
+// of a faced or bound edge does not have the seam, so that its plies count once.
+// It is zero for a ridge of less than 1 or of more than [MaxRidge] plies.
 func (p Plan) Crossing(ridge int) int {
 	if ridge < 1 || ridge > MaxRidge {
 		return 0
 	}
-	return p.Plies * ridge
+	strip := 0
+	switch k := p.Spec.Kind; {
+	case k.faced():
+		strip = p.Plies - 2
+	case k == Bound:
+		strip = p.Plies - 1
+	}
+	return (p.Plies-strip)*ridge + strip
 }
 
 // MaxRidge is the greatest number of plies of a ridge that a hem crosses.

@@ -26,6 +26,23 @@ func every() map[string]hem.Spec {
 		"narrow":              {Kind: hem.Narrow, Slope: flare, Edges: 2},
 		"narrow, equal":       {Kind: hem.Narrow, Depth: l("3/8")},
 		"narrow, baby":        {Kind: hem.Narrow, First: l("1/2"), Trim: l("1/8")},
+		"blind":               {Kind: hem.Blind, Depth: l("2"), Slope: flare, Edges: 2},
+		"blind, turned under": {Kind: hem.Blind, First: l("3/8"), Depth: l("5/8"), Drafted: l("1"), Sweep: l("60")},
+		"rolled":              {Kind: hem.Rolled, Circle: units.RatioOf(1, 4)},
+		"rolled, deep":        {Kind: hem.Rolled, Depth: l("1/4")},
+		"faced":               {Kind: hem.FacedHem, Depth: l("2"), Drafted: l("5/8"), Favour: l("1/16"), Slope: flare, Edges: 4, Sweep: l("40")},
+		"faced, plain":        {Kind: hem.FacedHem, Depth: l("2")},
+		"faced, pegged":       {Kind: hem.FacedHem, Depth: l("2"), Seam: l("1/2"), First: l("1/2"), Slope: peg, Edges: 4},
+		"bias-faced":          {Kind: hem.BiasFaced, Depth: l("1"), Seam: l("1/4"), Drafted: l("1"), Spare: l("1/8"), Circle: units.RatioOf(1, 2), Hollow: units.RatioOf(1, 4), Sweep: l("40")},
+		"bound":               {Kind: hem.Bound, Depth: l("1/4"), Drafted: l("5/8"), Circle: units.RatioOf(1, 4)},
+		"bound, left on":      {Kind: hem.Bound, Depth: l("1/2"), Seam: l("1/4"), First: l("1/4"), Cut: l("1/8"), Slope: flare, Edges: 2, Sweep: l("40"), Spare: l("1/8")},
+		"bound, doubled":      {Kind: hem.Bound, Depth: l("1/4"), Doubled: true, Hollow: units.RatioOf(1, 2), Slope: peg, Edges: 2},
+		"shirt-tail":          {Kind: hem.ShirtTail, Drafted: l("5/8"), Circle: units.RatioOf(1, 2), Hollow: units.RatioOf(1, 3), Sweep: l("49")},
+		"shirt-tail, hollow":  {Kind: hem.ShirtTail, Depth: l("3/8"), Hollow: units.RatioOf(1, 3)},
+		"circular":            {Kind: hem.Circular, Radius: l("34")},
+		"circular, half":      {Kind: hem.Circular, Depth: l("1"), First: l("1/4"), Drafted: l("1"), Circle: units.RatioOf(1, 2), Radius: l("34")},
+		"turn-up":             {Kind: hem.TurnUp, Depth: l("1 1/2"), Slope: peg, Edges: 2, Sweep: l("18")},
+		"turn-up, straight":   {Kind: hem.TurnUp, Depth: l("1 1/2"), First: l("1"), Drafted: l("4")},
 		"slit, tucked":        {Kind: hem.Slit, Opening: hem.Tucked, Depth: l("3/16"), Slit: l("3"), Sweep: l("17 1/2")},
 		"slit, faced":         {Kind: hem.Slit, Opening: hem.Faced, First: l("3/16"), Depth: l("3/16")},
 		"slit, lapping":       {Kind: hem.Slit, Opening: hem.InSeam, First: l("3/16"), Depth: l("3/16"), Drafted: l("5/8"), SeamTake: l("7/16"), Slit: l("3"), Sweep: l("17 1/2")},
@@ -36,18 +53,14 @@ func every() map[string]hem.Spec {
 
 func TestSheet(t *testing.T) {
 	kinds := map[hem.Kind]bool{}
-	for name, s := range every() {
+	for _, s := range every() {
 		kinds[s.Kind] = true
-		p, err := s.Plan()
-		if err != nil {
-			t.Errorf("%s: %v", name, err)
-			continue
-		}
-		sheet := p.Sheet()
+	}
+	for name, sheet := range sheets(t) {
 		if err := sheet.Check(); err != nil {
 			t.Errorf("%s: %v", name, err)
 		}
-		if sheet.Title == "" || sheet.Assumed != p.Assumed || len(sheet.Lines) < 3 || len(sheet.Steps) < 4 || len(sheet.Cautions) < 2 {
+		if sheet.Title == "" || len(sheet.Lines) < 3 || len(sheet.Steps) < 4 || len(sheet.Cautions) < 2 {
 			t.Errorf("%s: %+v", name, sheet)
 		}
 		checks := 0
@@ -73,6 +86,9 @@ func TestSheet(t *testing.T) {
 		}
 		for _, l := range sheet.Lines {
 			if len(l.Terms) == 0 {
+				if strings.HasPrefix(name, "mitre: ") {
+					continue // the root of a sum of roots is stated
+				}
 				t.Errorf("%s: no working for %s", name, l.Label)
 			} else if l.Terms[0].Op != ticket.Plus {
 				t.Errorf("%s: %s begins with %s", name, l.Label, l.Terms[0].Op)

@@ -2,11 +2,13 @@ package hem
 
 import "example.com/clothyard/units"
 
-// MaxEdges is the greatest number of flared edges, and MaxHems the greatest
-// number of hems on one piece.
+// MaxEdges is the greatest number of flared edges, MaxHems the greatest number of
+// hems on one piece, and MaxCircle the greatest number of full circles that an
+// edge may turn through.
 const (
-	MaxEdges = 1_000
-	MaxHems  = 1_000
+	MaxEdges  = 1_000
+	MaxHems   = 1_000
+	MaxCircle = 1_000
 )
 
 // A Spec is a hem to plan. Zero means not given, in every field; [Kind] has a
@@ -27,15 +29,22 @@ type Spec struct {
 	// First is the depth of the first turn, the part that is hidden, from the raw
 	// edge to the first fold. It follows from Depth and Take. Default: the turn
 	// of the table for a double hem and a slit, [Turns], or half the hem where
-	// that would be too deep; equal turns for a narrow hem.
+	// that would be too deep; equal turns for a narrow hem. A blind hem without
+	// it is turned once, its raw edge finished flat. Of a faced or bound edge it
+	// is the turn of the strip's free edge, the default that of [Strips], for a
+	// binding Depth. Of a turn-up it is the hem inside the leg, by default as
+	// deep as the turn-up.
 	First units.Length
 	// Depth is the depth of the hem as it shows on the wrong side, from the last
 	// fold, which is the finished edge, to the inner fold, or to the raw edge of
-	// a single hem. It follows from First and Take.
+	// a single hem; of a binding its width as it shows, of a turn-up the height
+	// of the cuff. It follows from First and Take.
 	Depth units.Length
-	// Take is all that the hem takes: First + Depth, or Depth for a single hem.
+	// Take is all that the hem takes: First + Depth, or Depth for a hem turned
+	// once, First + 2 x Depth for a turn-up, Seam + Favour for a faced edge.
 	// Where neither it nor Depth is given, it is Cut by default, which puts the
-	// finished edge on the line drafted; not for a slit.
+	// finished edge on the line drafted; not for a slit. Of a faced edge it is
+	// Cut where Seam is not given. A binding does not read it.
 	Take units.Length
 	// Trim is what is left of the first turn where it is trimmed after the fold
 	// has been stitched, as for a baby hem; measured from the first fold. Zero
@@ -43,9 +52,29 @@ type Spec struct {
 	Trim units.Length
 	// Stitch is the distance of the stitching from the inner fold, into the hem;
 	// from the raw edge for a single hem, where it is the line of a blind hem.
-	// Default 1/16 in, and 1/4 in for a single hem, but at most half of Depth;
-	// both common practice.
+	// Default 1/16 in, and 1/4 in for a single hem, but at most half of Depth; for
+	// a blind hem half of Back. Of a turn-up it is from the raw edge inside the
+	// leg, by default 1/4 in but at most half of First. All are common practice.
 	Stitch units.Length
+
+	// Back is, for a blind hem, how far the inner edge of the hem stands beyond
+	// the fold of the garment when that is folded back for stitching. Default the
+	// first row of [FoldBacks], but at most half of Depth.
+	Back units.Length
+	// Seam is the seam by which a facing or a binding is sewn on, measured from
+	// the raw edge of the garment. It follows from Take and Favour. Default: what
+	// Cut leaves for it, else that of [Strips], for a facing; Depth for a binding,
+	// which then neither adds to the garment nor takes from it.
+	Seam units.Length
+	// Favour is how far the seam of a facing is rolled to the wrong side, so that
+	// the facing does not show: measured from the finished edge.
+	Favour units.Length
+	// Doubled is whether a binding is folded in half along its length and both
+	// raw edges are sewn on together.
+	Doubled bool
+	// Spare is what is added to the width of a strip for the turn of the cloth
+	// and for the give of the bias; 1/8 in on the bias is common practice.
+	Spare units.Length
 
 	// Slope is how far each flared side edge runs out for one unit down, 0 where
 	// the edges are straight down; below zero where the garment narrows towards
@@ -57,6 +86,16 @@ type Spec struct {
 	// Sweep is the drafted length of the edge that is hemmed, along the finished
 	// line; for a slit, of the edge that the slit opens into. No default.
 	Sweep units.Length
+	// Circle is how much the convex curves of the edge turn through in all, as
+	// part of a full circle: 1 for a circle, 1/4 for a corner rounded square. At
+	// most [MaxCircle]. Default 1 for a circular hem.
+	Circle units.Ratio
+	// Hollow is the same for the concave curves of the edge, as those at the side
+	// seams of a shirt tail. At most [MaxCircle].
+	Hollow units.Ratio
+	// Radius is, for a circular hem, the radius of the drafted finished line. No
+	// default; only Plan.Round needs it.
+	Radius units.Length
 
 	// Slit is the length of the slit from the edge to its top. No default; only
 	// Plan.Run needs it.
@@ -74,6 +113,22 @@ type Spec struct {
 func (s Spec) cutSlit() bool { return s.Kind == Slit && (s.Opening == Tucked || s.Opening == Faced) }
 
 func (s Spec) inSeam() bool { return s.Kind == Slit && s.Opening == InSeam }
+
+// oneFold reports whether the hem is turned once, its raw edge finished flat.
+func (s Spec) oneFold() bool { return s.Kind == Single || s.Kind == Blind && s.First.IsZero() }
+
+// reach is how far apart, in the flat cloth, the inner edge of the hem and the
+// line on which it comes to lie are; below zero for a binding, whose outer edge
+// has to give.
+func (s Spec) reach() units.Length {
+	switch {
+	case s.Kind == Bound:
+		return s.Depth.Neg()
+	case s.Kind.faced():
+		return s.Depth.Add(s.Favour)
+	}
+	return s.Depth.MulInt(2)
+}
 
 // turned is what is hidden of the first turn after trimming: what has to lie
 // flat inside the hem.

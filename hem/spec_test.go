@@ -95,6 +95,7 @@ func TestWorked(t *testing.T) {
 		RawToFirstFold: l("3/8"), RawToSecondFold: l("3/4"), RawToStitch: l("7/16"), FinishedToStitch: l("5/16"),
 		LineToFirstFold: l("3/8"), LineToRaw: l("3/4"), LineToStitch: l("-5/16"),
 		Excess: l("15/64"), Inset: l("15/256"), Swept: l("49 3/4"), Run: l("49 3/4"),
+		Fullness: units.Exactly(l("15/64")), Round: units.Exactly(l("49 3/4")),
 	}
 	if p != want {
 		t.Errorf("got\n%+v\nwant\n%+v", p, want)

@@ -8,6 +8,12 @@ import (
 func (p Plan) steps() []ticket.Step {
 	s := p.Spec
 	st := make([]ticket.Step, 0, maxStep)
+	switch {
+	case s.Kind.stripped():
+		return p.stripSteps(st)
+	case s.Kind == TurnUp:
+		return p.turnUpSteps(st)
+	}
 	if s.Kind == Slit {
 		st = append(st, p.openStep())
 		if s.Opening == Faced {
@@ -19,14 +25,14 @@ func (p Plan) steps() []ticket.Step {
 			Note: "Seams that cross the hem: press the ridges of neighbouring seams opposite ways" + p.layers(),
 		})
 	}
-	if s.Kind == Single {
+	if s.oneFold() {
 		st = append(st, ticket.Step{Do: "Finish the raw edge flat: overcast, bind or pink it"})
 	}
-	if p.Excess.Sign() > 0 && s.Kind != Slit {
+	if !p.Fullness.IsZero() && s.Kind != Slit {
 		st = append(st, p.easeStep())
 	}
 	switch {
-	case s.Kind == Single:
+	case s.oneFold():
 		st = append(st, ticket.Step{
 			Do: "Turn the hem up and press the fold", At: ticket.Long(s.Depth), From: "the raw edge", Press: "to the wrong side",
 			Note: p.fullness(), Check: p.depthCheck("from the finished edge to the raw edge"),
@@ -39,11 +45,14 @@ func (p Plan) steps() []ticket.Step {
 			ticket.Step{Do: "Turn on the row, stitch close to the fold, and trim", Trim: ticket.Long(s.Trim), Press: "to the wrong side",
 				Note: "Trim after stitching, with the point of the shears away from the garment"})
 	}
-	if s.Kind != Single {
+	if !s.oneFold() {
 		st = append(st, ticket.Step{
 			Do: "Turn again and press the second fold, which is the finished edge", At: ticket.Long(s.Depth), From: "the first fold", Press: "to the wrong side",
 			Note: p.fullness(), Check: p.depthCheck("from the finished edge to the first fold, on the wrong side"),
 		})
+	}
+	if s.Kind == Blind {
+		st = append(st, p.backStep())
 	}
 	st = append(st, p.stitchStep())
 	if s.Kind != Slit {
@@ -79,7 +88,7 @@ func (p Plan) openStep() ticket.Step {
 
 // layers is the end of the note on seams that cross the hem.
 func (p Plan) layers() string {
-	if p.Spec.Kind == Single {
+	if p.Spec.oneFold() {
 		return ", since the hem doubles each of them"
 	}
 	return ", since the hem trebles each of them"
@@ -90,25 +99,48 @@ func (p Plan) easeStep() ticket.Step {
 		Do:   "Run a row of long ease stitches along the turned cloth, to be drawn up from the bobbin thread",
 		Note: "Instead, where the side seams are not yet sewn, cut each side edge as the mirror of itself about every fold: then nothing is left to ease",
 	}
+	switch {
+	case p.Spec.Kind == Circular:
+		st.Note = "Draw it up evenly all round: a circle has no straight run"
+	case p.Excess.Sign() <= 0:
+		st.Note = "Draw it up on the convex curves only; over a straight run it lies flat"
+	}
 	// The row lies in the hem: a quarter inch from the raw edge, or nearer where the first turn is less.
 	at := easeRow
-	if p.Spec.Kind != Single {
-		at = at.Min(p.Spec.First.DivInt(2))
-	} else {
+	if p.Spec.oneFold() {
 		at = at.Min(p.Spec.Depth.DivInt(2))
+	} else {
+		at = at.Min(p.Spec.First.DivInt(2))
 	}
 	st.At, st.From = ticket.Long(at), "the raw edge"
 	return st
 }
 
 func (p Plan) fullness() string {
-	switch p.Excess.Sign() {
-	case 1:
+	switch {
+	case p.Spec.Kind.stripped():
+		return p.stripFullness()
+	case !p.Fullness.IsZero() && !p.Lack.IsZero():
+		return "Draw up the fullness of the convex curves and shrink it with steam; on the concave curves stretch the turned edge, and snip it to the first fold if it will not lie"
+	case !p.Fullness.IsZero():
 		return "Draw up the fullness evenly between the seams and shrink it with steam before stitching"
-	case -1:
+	case p.Excess.Sign() < 0:
 		return "The turned cloth is too short to lie flat: cut the side edges as mirrors about each fold, or let the side seams open within the hem"
+	case !p.Lack.IsZero():
+		return "The turned cloth is too short to lie flat round the concave curves: stretch its edge under the iron, and snip it to the first fold if it will not lie"
 	}
 	return ""
+}
+
+// backStep folds the garment back for a blind hem.
+func (p Plan) backStep() ticket.Step {
+	return ticket.Step{
+		Do: "Fold the garment back on its right side, so that the inner edge of the hem stands out beyond the fold", At: ticket.Long(p.FinishedToBack), From: "the finished edge",
+		Check: ticket.Check{
+			What: "from the fold of the garment to the inner edge of the hem", Want: ticket.Long(p.Spec.Back), Give: ticket.Long(give.Min(p.Spec.Back.DivInt(4))),
+			Mend: "Shift the fold, not the hem: pin it again along its whole length before stitching",
+		},
+	}
 }
 
 func (p Plan) depthCheck(what string) ticket.Check {
@@ -124,9 +156,16 @@ func (p Plan) stitchStep() ticket.Step {
 		Do: "Stitch the hem from the wrong side, with the guide at the finished edge", At: ticket.Long(p.FinishedToStitch), From: "the finished edge",
 		Note: "Set a tape on the plate if the plate has no such mark",
 	}
-	if p.Spec.Kind == Single {
+	switch p.Spec.Kind {
+	case Single:
 		st.Do = "Fold the hem back under the garment and blind-stitch it, or topstitch it"
 		st.Note = "The stitches catch a thread or two of the garment and lie below the finished raw edge"
+	case Blind:
+		st.Do = "Stitch along the edge that stands out, every few stitches biting the fold of the garment by a thread or two"
+		st.Note = "Open the garment out and look at the right side before going on: only the bites show, as dots"
+	case Rolled:
+		st.Do = "Slip-stitch or edge-stitch the roll from the wrong side"
+		st.Note = "By hand roll a little at a time and draw the thread up every few stitches"
 	}
 	return st
 }

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/hem"
+	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -79,7 +80,16 @@ func TestTurns(t *testing.T) {
 		if turn.Depth.IsZero() {
 			s.Depth = l("1")
 		}
-		if p, err := s.Plan(); err != nil || p.Taken != s.First.Add(s.Depth) {
+		takes := func(first, depth units.Length) units.Length {
+			if first.IsZero() {
+				first = depth
+			}
+			if turn.Kind == hem.TurnUp {
+				depth = depth.MulInt(2)
+			}
+			return first.Add(depth)
+		}
+		if p, err := s.Plan(); err != nil || p.Taken != takes(s.First, s.Depth) {
 			t.Errorf("%+v: %v", turn, err)
 		}
 	}

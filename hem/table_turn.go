@@ -5,12 +5,12 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Turn is a printed pair of turns. The first row for wide and for narrow hems
-// is the default; the rest stand for comparison.
+// A Turn is a printed pair of turns. The first row of a kind is its default; the
+// rest stand for comparison.
 type Turn struct {
 	Name   string       // what the source makes of it
-	Kind   Kind         // Double or Narrow
-	First  units.Length // first turn; from the raw edge
+	Kind   Kind         // Double, Narrow, Rolled, Circular or TurnUp
+	First  units.Length // first turn; from the raw edge; zero where the source leaves it open
 	Depth  units.Length // the hem that shows; zero where the source leaves it open
 	Trim   units.Length // what is left of the first turn; zero where it is not trimmed
 	Source string       // id of the source, see ticket.Lookup
@@ -31,6 +31,10 @@ var (
 	wideTurn   = turns[0]
 	narrowTurn = turns[1]
 	babyTurn   = turns[2]
+	rolledTurn = turns[10]
+	rolledMost = turns[11]
+	circleTurn = turns[14]
+	turnUpTurn = turns[16]
 
 	turns = [...]Turn{
 		{"wide hem", Double, inches(0, 1, 4), units.Length{}, units.Length{}, "cotton-dress-bulletin", "wide hem", ticket.Read},
@@ -43,5 +47,25 @@ var (
 		{"narrow hem", Narrow, units.Millimetre.Of(2), units.Millimetre.Of(2), units.Length{}, "needlework-encyclopedia", "chapter 1", ticket.Read},
 		{"napkin hem", Narrow, inches(0, 1, 4), inches(0, 1, 4), units.Length{}, "napkin-corner-page", "", ticket.Read},
 		{"clean-finished hem", Double, inches(0, 1, 4), units.Length{}, units.Length{}, "hem-preparation-page", "", ticket.Read},
+		{"roll of a baby hem", Rolled, units.Length{}, inches(0, 1, 8), units.Length{}, "baby-hem-article", "", ticket.Read},
+		{"rolled hem, at most", Rolled, units.Length{}, units.Millimetre.Of(3), units.Length{}, "garment-hem-course", "rolled hem", ticket.Read},
+		{"rolled by hand", Rolled, inches(0, 1, 4), units.Length{}, units.Length{}, "hand-rolled-page", "", ticket.Read},
+		{"rolled by hand, fine", Rolled, inches(0, 1, 16), units.Length{}, units.Length{}, "hand-rolled-page", "", ticket.Read},
+		{"circle skirt", Circular, units.Length{}, inches(0, 1, 4), units.Length{}, "cotton-dress-bulletin", "circle skirt", ticket.Read},
+		{"deep curve", Circular, inches(0, 1, 2), inches(0, 1, 2), units.Length{}, "deep-curve-hem-page", "", ticket.Read},
+		{"trouser turn-up", TurnUp, inches(1, 1, 2), inches(1, 1, 2), units.Length{}, "trouser-turn-up-page", "", ticket.Read},
+		{"trouser turn-up", TurnUp, units.Centimetre.Of(1), units.Centimetre.Frac(7, 2), units.Length{}, "trouser-cuff-page", "", ticket.Read},
+		{"narrow trouser turn-up", TurnUp, units.Centimetre.Frac(1, 2), units.Centimetre.Frac(5, 2), units.Length{}, "trouser-cuff-page", "", ticket.Read},
 	}
 )
+
+// narrowDefault is the row whose depth a narrow hem of the kind has by default.
+func narrowDefault(k Kind) Turn {
+	switch k {
+	case Rolled:
+		return rolledTurn
+	case Circular:
+		return circleTurn
+	}
+	return narrowTurn
+}

@@ -7,10 +7,15 @@ import (
 )
 
 func TestAllocs(t *testing.T) {
-	for _, s := range []seam.Spec{
-		{Kind: seam.Plain}, {Kind: seam.French}, {Kind: seam.French, Drafted: in(5, 8), First: in(3, 16), Second: in(1, 4), Fraying: true},
-		{Kind: seam.FlatFelled}, {Kind: seam.Bound}, {Kind: seam.French, Thickness: in(1, 32)},
-	} {
+	specs := []seam.Spec{
+		{Kind: seam.French, Drafted: in(5, 8), First: in(3, 16), Second: in(1, 4), Fraying: true},
+		{Kind: seam.French, Thickness: in(1, 32)}, {Kind: seam.Piped, Thickness: in(1, 32)}, {Kind: seam.HongKong, Thickness: in(1, 64), Fraying: true},
+		{Kind: seam.Graded, Layers: seam.MaxLayers}, {Kind: seam.Plain, Finish: seam.Pinked, Fraying: true},
+	}
+	for k := range seam.Kinds {
+		specs = append(specs, seam.Spec{Kind: k})
+	}
+	for _, s := range specs {
 		p := planned(t, s)
 		if n := testing.AllocsPerRun(100, func() { _, _ = s.Plan() }); n > 2 {
 			t.Errorf("%v: a plan takes %v allocations", s.Kind, n)

@@ -6,8 +6,7 @@ import (
 )
 
 func (v *solver) bound() {
-	v.single()
-	if v.First.IsZero() {
+	if !v.single() {
 		return
 	}
 	v.fill(&v.Second, fieldSecond, usualBinding())

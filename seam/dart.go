@@ -5,217 +5,179 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Dart is a straight dart that runs from an edge to one point: a wedge folded
-// down the middle and stitched along its legs. Zero means not given. Its length
-// is given along the centre line or along a leg; given both ways it must agree.
+// A Dart is a fold stitched along two straight legs, wide at one place and as a
+// rule running out to a point: see [DartKind] for the shapes and for what each
+// reads. Zero means not given. The length of one that opens on an edge is given
+// along the centre line or along a leg; given both ways it must agree.
 type Dart struct {
-	Length    units.Length // along the centre line, from the drawn point to the cut edge, square to it; or give Leg
-	Leg       units.Length // along either leg, from the point to the cut edge, both legs trued to this; or give Length
-	Width     units.Length // straight across between the ends of the legs, at the cut edge
+	Kind DartKind // its shape; default single
+
+	// Length is along the centre line from the drawn point to the cut edge,
+	// square to it; of one that is double-pointed, from the upper point to the
+	// widest place; of one that is open-ended, from where the stitching is let
+	// go to the cut edge. Or give Leg.
+	Length units.Length
+	Leg    units.Length // along either leg, from the point to the cut edge, both legs trued to this; or give Length
+	Other  units.Length // the other leg as the pattern drew it, where it drew the legs unequal; with Leg only
+	Lower  units.Length // double-pointed: from the widest place to the lower point; default Length
+	Width  units.Length // straight across between the legs, at the cut edge, or at the widest place
+	End    units.Length // open-ended: straight across where the stitching is let go; as wide as Width for a tuck
+
 	Allowance units.Length // of the seam that crosses the legs, from the cut edge; default 5/8 in, [Standard]
-	Stop      units.Length // how far short of the drawn point the stitching ends, the legs redrawn to there; zero: at the point; with Length only
-	Trim      units.Length // what is left beyond the stitching, at the seam line; zero: the fold is not cut
-	Across    bool         // it lies across the body and is pressed down; else it is upright and pressed to the centre
+	Stop      units.Length // how far short of the drawn point the stitching ends, the legs redrawn to there; not given: at the point; with Length only
+
+	// Trim is what is left beyond the stitching, at the seam line. Not given: the
+	// fold is not cut; but a French dart whose fold is wider than 5/8 in there is
+	// cut to that, [Standard].
+	Trim units.Length
+	// Overlap is how far the two rows of a double-pointed dart run over each
+	// other at the widest place, where both begin. Default 1 in.
+	Overlap units.Length
+	// Slope is how far the cut edge, on the side that the dart is pressed to,
+	// falls away from the point for each unit out from the dart; less than zero
+	// where it comes nearer. Not given: square to the centre line.
+	Slope  units.Ratio
+	Across bool // it lies across the body and is pressed down; else it is upright and pressed to the centre
 }
 
-// A DartPlan is what a dart comes to. Where Length is given all but Leg are
+// A DartPlan is what a dart comes to. Where Length is given all but the legs are
 // exact; where only Leg is given they are irrational as a rule. It is comparable.
 type DartPlan struct {
 	Spec    Dart          // as solved
 	Assumed ticket.Fields // the fields of Spec filled with a default
 
-	Centre units.Near // the centre line, from where the stitching ends to the cut edge
-	Leg    units.Near // either leg, between the same
-	Sewn   units.Near // the centre line, from where the stitching ends to the seam line
+	Centre units.Near // the centre line, from where the stitching ends to the cut edge; of one that is double-pointed, from point to point
+	Leg    units.Near // either leg, between the same; of one that is double-pointed, of its upper half
+	Below  units.Near // double-pointed: either leg of the lower half
+	Sewn   units.Near // the centre line, from where the stitching ends to the seam line; of one that is double-pointed, Centre
 
 	// AtSeam is what the dart takes from the seam line that crosses it, both
-	// halves together: less than Width, which is measured at the cut edge.
+	// halves together: less than Width, which is measured at the cut edge. Of one
+	// that is double-pointed it is what is taken at the widest place.
 	AtSeam units.Near
 	Half   units.Near // half of AtSeam: each leg from the fold, at the seam line
+
+	// Trued is what must be added to the other leg at the cut edge, so that both
+	// are Leg; less than zero is cut off. Zero where Other was not given.
+	Trued units.Length
+
+	// Cap is the shape of the cut edge across the dart, so that it meets the seam
+	// once folded and pressed over: how far the fold must stand out beyond a
+	// straight line between the ends of the legs, away from the point. Less than
+	// zero stands back. The edge runs straight from each leg's end to there.
+	Cap units.Near
+	// Folds is false where the dart is too wide for its length, or the edge too
+	// steep, for the fold to meet the seam when pressed over: there is no cap
+	// then, and the dart is slit and pressed open. Nor has one that is
+	// double-pointed a cap.
+	Folds bool
+
+	// Clip is how deep a double-pointed dart is clipped at its widest place, from
+	// the fold: to 1/8 in from the stitching. Zero where it is too narrow for it.
+	Clip units.Length
 }
 
-// Solve fills in the default. The faults are [ticket.Faults].
+// Solve fills in what follows and the defaults. It fails as [Dart.Plan] does, and
+// then returns d as it is.
 func (d Dart) Solve() (Dart, error) {
-	d, _, err := d.solve()
-	return d, err
+	p, err := d.Plan()
+	if err != nil {
+		return d, err
+	}
+	return p.Spec, nil
 }
 
-func (d Dart) solve() (Dart, ticket.Fields, error) {
-	var a ticket.Audit
-	if d.Length.IsZero() && d.Leg.IsZero() {
-		a.Fault("Length", "", "more than 0 in, or Leg", ticket.ErrMissing)
+// opens reports whether the dart opens on an edge.
+func (d Dart) opens() bool { return d.Kind != DoubleDart }
+
+// pointed reports whether it runs from an edge to a point.
+func (d Dart) pointed() bool { return d.Kind == SingleDart || d.Kind == FrenchDart }
+
+// audit checks each field by itself.
+func (d Dart) audit(a *ticket.Audit) {
+	oneOf(a, "Kind", dartNames[:], int(d.Kind), d.Kind.String())
+	if a.Failed() {
+		return
 	}
-	a.NotNegative("Length", d.Length)
-	a.NotNegative("Leg", d.Leg)
+	only := func(path string, l units.Length, reads bool) {
+		if reads {
+			a.NotNegative(path, l)
+		} else if !l.IsZero() {
+			a.Unused(path, l, false, d.Kind)
+		}
+	}
+	switch {
+	case d.pointed() && d.Length.IsZero() && d.Leg.IsZero():
+		a.Fault("Length", "", "more than 0 in, or Leg", ticket.ErrMissing)
+	case d.pointed():
+		a.NotNegative("Length", d.Length)
+	default:
+		a.Need("Length", d.Length)
+	}
+	only("Leg", d.Leg, d.pointed())
+	only("Other", d.Other, d.pointed())
+	if d.pointed() && d.Leg.IsZero() && d.Other.Sign() > 0 {
+		a.Fault("Other", d.Other.String(), "none where Leg is not given", ticket.ErrUnused)
+	}
+	only("Lower", d.Lower, d.Kind == DoubleDart)
 	a.Need("Width", d.Width)
-	a.NotNegative("Allowance", d.Allowance)
-	a.NotNegative("Stop", d.Stop)
-	if d.Length.IsZero() && !d.Leg.IsZero() && d.Stop.Sign() > 0 {
+	if d.Kind == OpenEndedDart {
+		if a.Need("End", d.End); d.Width.Sign() > 0 {
+			a.AtMost("End", d.End, d.Width, "Width", ticket.ErrRange)
+		}
+	} else {
+		only("End", d.End, false)
+	}
+	only("Allowance", d.Allowance, d.opens())
+	only("Stop", d.Stop, d.pointed())
+	if d.pointed() && d.Length.IsZero() && !d.Leg.IsZero() && d.Stop.Sign() > 0 {
 		a.Fault("Stop", d.Stop.String(), "none where only Leg is given", ticket.ErrUnused)
 	}
-	a.NotNegative("Trim", d.Trim)
-	if a.Failed() {
-		return d, "", a.Err()
+	only("Trim", d.Trim, d.pointed())
+	only("Overlap", d.Overlap, d.Kind == DoubleDart)
+	switch {
+	case !d.opens() && !d.Slope.IsZero():
+		a.Unused("Slope", d.Slope, false, d.Kind)
+	case !slight(d.Slope):
+		a.Fault("Slope", short(d.Slope.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), ticket.ErrRange)
 	}
-	var assumed ticket.Fields
-	if d.Allowance.IsZero() {
+}
+
+// slight reports whether the terms of a ratio are at most MaxTerm.
+func slight(r units.Ratio) bool {
+	if r.IsZero() {
+		return true
+	}
+	x := r.Rat()
+	x.Abs(x)
+	return x.Num().IsInt64() && x.Denom().IsInt64() && x.Num().Int64() <= MaxTerm && x.Denom().Int64() <= MaxTerm
+}
+
+// fill puts in the defaults that need no working.
+func (d *Dart) fill(set *assumptions) {
+	if d.Lower.IsZero() && d.Kind == DoubleDart {
+		d.Lower = d.Length
+		set.add("Lower")
+	}
+	if d.Allowance.IsZero() && d.opens() {
 		d.Allowance = Standard()
-		assumed = "Allowance"
+		set.add("Allowance")
 	}
-	return d, assumed, nil
 }
 
-// Plan works out the dart. The faults are [ticket.Faults]; a square root too
-// large to be enclosed is [units.ErrBound].
-func (d Dart) Plan() (DartPlan, error) {
-	d, assumed, err := d.solve()
-	if err != nil {
-		return DartPlan{}, err
+// Take is the dart as it crosses the edge it opens on, for the Takes of an
+// [Edge]: one seam of two plies, each from the fold to the leg at the seam line.
+// Drafted is what the pattern's own dart takes there, both halves; not given, as
+// much as this one does. It is false where what the dart takes is irrational, and
+// for one that is double-pointed, which takes from no edge.
+func (p DartPlan) Take(name string, drafted units.Length) (Take, bool) {
+	half, ok := p.Half.Exact()
+	if !ok || !p.Spec.opens() || half.Sign() <= 0 {
+		return Take{}, false
 	}
-	p := DartPlan{Spec: d, Assumed: assumed}
-	drawn := d.Length.Times(d.Length) // the square of the centre line as drawn
-	var a ticket.Audit
-	half := d.Width.DivInt(2)
-	longest, path := d.Length, "Length"
-	if !d.Leg.IsZero() {
-		square := d.Leg.Times(d.Leg).Sub(half.Times(half))
-		switch {
-		case square.Sign() <= 0:
-			a.Fault("Leg", d.Leg.String(), "more than "+half.String()+" (half of Width)", ticket.ErrRange)
-		case d.Length.IsZero():
-			drawn, longest, path = square, d.Leg, "Leg"
-		case square != drawn:
-			a.Fault("Leg", d.Leg.String(), "none, or the leg that Length "+d.Length.String()+" and Width "+d.Width.String()+" make", ticket.ErrConflict)
-		}
+	drawn := drafted.DivInt(2)
+	if drafted.IsZero() {
+		drawn = half
 	}
-	gone := d.Allowance.Add(d.Stop)
-	if !a.Failed() && drawn.Cmp(gone.Times(gone)) <= 0 {
-		a.Fault(path, longest.String(), "a centre line of more than "+gone.String()+" (Allowance and Stop)", ticket.ErrRange)
-	}
-	if a.Failed() {
-		return DartPlan{}, a.Err()
-	}
-	if err := p.measure(); err != nil {
-		a.Fault(path, longest.String(), "a length whose square root can be enclosed", err)
-		return DartPlan{}, a.Err()
-	}
-	if over, err := units.Exactly(d.Trim).Cmp(p.Half); err != nil || over >= 0 {
-		a.Fault("Trim", d.Trim.String(), "less than "+p.Half.String()+" (the fold beyond the stitching, at the seam line)", ticket.ErrRange)
-		return DartPlan{}, a.Err()
-	}
-	return p, nil
-}
-
-// square is the square of the centre line as sewn, to the cut edge.
-func (d Dart) square() units.Area {
-	if !d.Length.IsZero() {
-		c := d.Length.Sub(d.Stop)
-		return c.Times(c)
-	}
-	half := d.Width.DivInt(2)
-	return d.Leg.Times(d.Leg).Sub(half.Times(half))
-}
-
-// measure fills the plan once the dart is known to be one.
-func (p *DartPlan) measure() error {
-	d := p.Spec
-	square := d.square()
-	if !d.Length.IsZero() {
-		p.Centre = units.Exactly(d.Length.Sub(d.Stop))
-	} else {
-		c, err := units.Sqrt(square, units.Length{})
-		if err != nil {
-			return err
-		}
-		p.Centre = c
-	}
-	if !d.Leg.IsZero() && d.Stop.IsZero() {
-		p.Leg = units.Exactly(d.Leg)
-	} else {
-		half := d.Width.DivInt(2)
-		leg, err := units.Sqrt(square.Add(half.Times(half)), units.Length{})
-		if err != nil {
-			return err
-		}
-		p.Leg = leg
-	}
-	p.Sewn = p.Centre.Plus(d.Allowance.Neg())
-	p.AtSeam = units.Exactly(d.Width).Sub(p.share(d.Allowance))
-	p.Half = p.AtSeam.DivInt(2)
-	return nil
-}
-
-// share is how wide the dart is at h from where its stitching ends: Width x h /
-// Centre, with Centre brought out of the denominator.
-func (p DartPlan) share(h units.Length) units.Near {
-	if c, ok := p.Centre.Exact(); ok {
-		return units.Exactly(p.Spec.Width.Scale(h.Div(c)))
-	}
-	return p.Centre.Scale(p.Spec.Width.Times(h).Div(p.Spec.square()))
-}
-
-// Across is how wide the dart is at h from where its stitching ends, along the
-// centre line: what it takes there, both halves together. It fails with
-// [ticket.ErrRange] for an h that lies off the dart.
-func (p DartPlan) Across(h units.Length) (units.Near, error) {
-	if h.Sign() < 0 || p.Spec.square().Cmp(h.Times(h)) < 0 {
-		return units.Near{}, &ticket.Fault{Path: "h", Got: h.String(), Limit: "0 in to " + p.Centre.String() + " (the centre line)", Err: ticket.ErrRange}
-	}
-	if h.IsZero() {
-		return units.Near{}, nil
-	}
-	return p.share(h), nil
-}
-
-// Sheet is the plan as work.
-func (p DartPlan) Sheet() ticket.Sheet {
-	d := p.Spec
-	sh := ticket.Sheet{Title: "Dart", Assumed: p.Assumed, Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()}}
-	if d.Width.IsZero() {
-		return sh // the plan of no dart has nothing to say
-	}
-	sh.Lines = append(make([]ticket.Line, 0, 6),
-		ticket.Line{Label: "leg, both trued to it", Result: ticket.About(p.Leg)},
-		ticket.Line{Label: "centre line as sewn, to the cut edge", Result: ticket.About(p.Centre)},
-		ticket.Line{Label: "centre line as sewn, to the seam line", Result: ticket.About(p.Sewn), Terms: []ticket.Term{
-			{Amount: ticket.About(p.Centre), Name: "to the cut edge"}, minus(d.Allowance, "allowance")}},
-		ticket.Line{Label: "narrower at the seam line by", Result: ticket.About(p.share(d.Allowance))},
-		ticket.Line{Label: "taken from the seam line", Result: ticket.About(p.AtSeam), Terms: []ticket.Term{
-			plus(d.Width, "at the cut edge"), {Op: ticket.Minus, Amount: ticket.About(p.share(d.Allowance)), Name: "narrower"}}},
-		ticket.Line{Label: "each leg from the fold, at the seam line", Result: ticket.About(p.Half), Terms: []ticket.Term{
-			{Amount: ticket.About(p.AtSeam), Name: "both"}, {Op: ticket.Over, Amount: ticket.Of(2)}}})
-
-	press := "towards the centre front or the centre back"
-	if d.Across {
-		press = "downwards"
-	}
-	sh.Steps = append(make([]ticket.Step, 0, 8),
-		ticket.Step{Do: "Draw both legs from the point to the cut edge, and true the shorter to the longer", At: ticket.About(p.Leg), From: "the point"},
-		ticket.Step{Do: "Fold the paper dart the way it will be pressed, and only then cut the edge across it", Press: press,
-			Note: "this gives the cap its shape; an edge cut flat leaves the dart short of the seam"})
-	if !d.Stop.IsZero() {
-		sh.Steps = append(sh.Steps, ticket.Step{Do: "Mark where the stitching ends, and draw the legs again to there", At: ticket.Long(d.Stop), From: "the drawn point"})
-	}
-	sh.Steps = append(sh.Steps,
-		ticket.Step{
-			Do: "Fold on the centre line, legs matched, and stitch from the edge to the point", Together: ticket.RightTogether,
-			Note: "the last stitches lie on the fold; tie the threads, do not backstitch at the point",
-			Check: ticket.Check{
-				What: "from the fold to the stitching, at the seam line", Want: ticket.About(p.Half), Give: ticket.Long(straightness()),
-				Mend: "unpick from the edge to where it strays, and stitch along the drawn leg",
-			},
-		})
-	if !d.Trim.IsZero() {
-		sh.Steps = append(sh.Steps, ticket.Step{Do: "Slit the fold and trim it", Trim: ticket.Long(d.Trim), Note: "stop well short of the point"})
-	}
-	sh.Steps = append(sh.Steps, ticket.Step{Do: "Press the dart over a curved pad", Press: press})
-	sh.Sources = []ticket.Cite{
-		{For: "which way a dart is pressed", ID: "dress-making-trade-theory", Place: "p. 200", Known: ticket.Read},
-		{For: "the last stitches on the fold", ID: "darts-course-page", Known: ticket.Read},
-		ticket.Practise("width in proportion to the distance from the point"),
-	}
-	if p.Assumed.Has("Allowance") {
-		sh.Sources = append(sh.Sources, standardCite())
-	}
-	return sh
+	return Take{Name: name, Drafted: drawn, Cut: drawn, Taken: half, Plies: 2}, true
 }

@@ -7,6 +7,9 @@
 //	// p.Upper.Taken is 7/16 in, p.Upper.Drift 3/16 in, p.Gain 3/8 in
 //	fmt.Print(p.Sheet().Text(units.Notation{}))
 //
+// [Kind] lists the kinds of seam, from plain to graded, and what each reads;
+// [Codes] what they are called in the standards, as far as that is known.
+//
 // Every pass is measured from the raw edge as cut, or from a fold that the sheet
 // names. The drift of a ply is what was cut beyond the drafted stitching line
 // less what the seam takes: plus where the piece comes out bigger. Zero means not

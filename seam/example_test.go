@@ -64,6 +64,111 @@ func ExampleSpec_Plan_flatFelled() {
 	// turn in 1/4 in under a fell of 1/4 in in 4 plies
 }
 
+// The village hall has no overlock: the blacksmith's apron is sewn with offset
+// edges instead of trimming, and the pattern drew 5/8 in.
+func ExampleSpec_Plan_untrimmedFell() {
+	p, err := seam.Spec{Kind: seam.UntrimmedFell, Drafted: units.Inch.Frac(5, 8)}.Plan()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println("the upper ply gives", p.Upper.Taken, "and the under one", p.Under.Taken)
+	fmt.Println("each such seam makes the apron", p.Gain, "bigger")
+	// Output:
+	// the upper ply gives 1/4 in and the under one 1/2 in
+	// each such seam makes the apron 1/2 in bigger
+}
+
+// The squire's unlined jacket gets a strip of silk along every allowance.
+func ExampleSpec_Plan_hongKong() {
+	p, err := seam.Spec{Kind: seam.HongKong, Drafted: units.Inch.Frac(5, 8)}.Plan()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println("cut", p.Spec.Strip, "wide,", p.Wrapped, "left beneath; never less than", p.StripLeast)
+	// Output:
+	// cut 1 in wide, 1/2 in left beneath; never less than 3/4 in
+}
+
+// One allowance of the page's shirt is trimmed and the other folded twice round it.
+func ExampleSpec_Plan_selfBound() {
+	p, err := seam.Spec{Kind: seam.SelfBound, Drafted: units.Inch.Frac(5, 8), Trim: units.Inch.Frac(1, 8)}.Plan()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println("fold", p.Turned, "first: the binding is", p.Finished, "in", p.Plies, "plies")
+	_, err = seam.Spec{Kind: seam.SelfBound, Drafted: units.Inch.Frac(5, 8), Trim: units.Inch.Frac(1, 4)}.Plan()
+	fmt.Println(err)
+	// Output:
+	// fold 1/4 in first: the binding is 3/16 in in 6 plies
+	// Trim 1/4 in: raw edge would show, want less than 7/32 in (Second)
+}
+
+// A lapped seam by the printed figures leaves the tumbler's smock too big.
+func ExampleSpec_Plan_lapped() {
+	for _, s := range []seam.Spec{
+		{Kind: seam.LappedTurned, Turned: units.Inch.Frac(1, 8), Second: units.Inch.Frac(1, 4)},
+		{Kind: seam.LappedTurned},
+	} {
+		p, err := s.Plan()
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Println("turned", p.Turned, "lapped", p.Finished, "gain", p.Gain)
+	}
+	// Output:
+	// turned 1/8 in lapped 1/4 in gain 3/4 in
+	// turned 3/8 in lapped 1/2 in gain 0 in
+}
+
+// A collar with its interfacing: three layers, the widest next to the outside.
+func ExamplePlan_Grade() {
+	p, err := seam.Spec{Kind: seam.Graded, Layers: 3}.Plan()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for i := range p.Spec.Layers {
+		fmt.Println(p.Grade(i))
+	}
+	// Output:
+	// 1/4 in
+	// 3/16 in
+	// 1/8 in
+}
+
+// A finish does not change what a seam takes.
+func ExampleFinishes() {
+	for f := range seam.Finishes {
+		p, err := seam.Spec{Kind: seam.Plain, Finish: f}.Plan()
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Println(f, p.Upper.Taken, p.Raw)
+	}
+	// Output:
+	// overcast 5/8 in false
+	// zigzagged 5/8 in false
+	// pinked 5/8 in true
+}
+
+// What a felled seam is called in the standards, as far as it is known.
+func ExampleCodes() {
+	for r := range seam.Codes {
+		if r.Kind == seam.FlatFelled {
+			fmt.Printf("%s %s: %s (%v)\n", r.Standard, r.Code, r.Meaning, r.Known)
+		}
+	}
+	// Output:
+	// Fed-Std-751a LSc: flat-felled; one, two or three needles (read)
+	// ASTM D6193 LSc: felled (memory)
+	// ISO 4916 2.04.06: felled (memory)
+}
+
 // The ghost's cloak frays and is unlined: its seams are bound.
 func ExampleSpec_Plan_bound() {
 	p, err := seam.Spec{Kind: seam.Bound, Second: units.Inch.Frac(3, 8), Fraying: true}.Plan()
@@ -138,13 +243,19 @@ func ExampleBindings() {
 	// folded double, 4 times finished and 1 in: 2 in
 }
 
+// The kinds that turn an edge in, and so need a figure for it.
 func ExampleKinds() {
 	for k := range seam.Kinds {
-		fmt.Println(k, k.Reads("Second"))
+		if k.Reads("Turned") {
+			fmt.Println(k)
+		}
 	}
 	// Output:
-	// plain false
-	// french true
-	// flat-felled true
-	// bound true
+	// flat-felled
+	// turned-and-stitched
+	// mock-french
+	// mock-felled
+	// untrimmed-fell
+	// lapped-turned
+	// self-bound
 }

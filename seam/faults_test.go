@@ -67,6 +67,53 @@ func TestFaults(t *testing.T) {
 		{"a fell that shows", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(3, 8), Trim: in(3, 8)}, "Trim", seam.ErrHidden},
 		{"a binding wider than the allowance", S{Kind: seam.Bound, First: in(3, 8), Second: in(1, 2)}, "Second", ticket.ErrRange},
 		{"a binding wider than what is left", S{Kind: seam.Bound, Trim: in(3, 16)}, "Second", ticket.ErrRange},
+		{"no such finish", S{Kind: seam.Plain, Finish: 9}, "Finish", ticket.ErrUnknown},
+		{"no kind, but options", S{Layers: 9, Finish: 9, Aside: true}, "Kind Layers Finish", ticket.ErrUnknown},
+		{"options that a fell does not read", S{Kind: seam.FlatFelled, Layers: 2, Finish: seam.Pinked, Aside: true}, "Layers Finish Aside", ticket.ErrUnused},
+		{"one layer graded", S{Kind: seam.Graded, Layers: 1}, "Layers", ticket.ErrRange},
+		{"too many layers", S{Kind: seam.Graded, Layers: math.MaxInt}, "Layers", ticket.ErrRange},
+		{"layers alike", S{Kind: seam.Graded, Trim: in(1, 4), TrimUnder: in(1, 4)}, "TrimUnder", ticket.ErrRange},
+		{"a layer that frays away", S{Kind: seam.Graded, TrimUnder: in(1, 16), Fraying: true}, "TrimUnder", ticket.ErrRange},
+		{"a layer wider than the seam", S{Kind: seam.Graded, TrimUnder: in(3, 4)}, "TrimUnder", ticket.ErrRange},
+		{"turned past the seam", S{Kind: seam.TurnedStitched, Turned: in(3, 8)}, "Turned", seam.ErrFlat},
+		{"turned by all there is", S{Kind: seam.MockFrench, Turned: in(5, 8)}, "Turned", seam.ErrFlat},
+		{"turned and left disagree", S{Kind: seam.TurnedStitched, Trim: in(1, 2), Turned: in(1, 4), Second: in(3, 8)}, "Turned", ticket.ErrConflict},
+		{"turned and left are more than there is", S{Kind: seam.MockFrench, Turned: in(3, 8), Second: in(3, 8)}, "Trim", ticket.ErrRange},
+		{"unequal plies, turned and stitched", S{Kind: seam.TurnedStitched, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"a fell turned by more than half", S{Kind: seam.FlatFelled, Turned: in(3, 8)}, "Turned", seam.ErrFlat},
+		{"a fell and its turned edge disagree", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(3, 8), Turned: in(3, 8)}, "Turned", ticket.ErrConflict},
+		{"an untrimmed fell folded by more than it is wide", S{Kind: seam.UntrimmedFell, First: in(1, 4), Turned: in(3, 8)}, "Turned", seam.ErrFlat},
+		{"an untrimmed fell that takes more than was cut", S{Kind: seam.UntrimmedFell, Cut: in(3, 8), CutUnder: in(3, 8), First: in(1, 4)}, "CutUnder", ticket.ErrRange},
+		{"unequal plies, welt", S{Kind: seam.Welt, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"a row that misses the wide allowance", S{Kind: seam.Welt, Second: in(5, 8)}, "Second", ticket.ErrRange},
+		{"a row that catches the trimmed edge", S{Kind: seam.Welt, Second: in(1, 4), Trim: in(1, 4)}, "Trim", seam.ErrHidden},
+		{"nothing for the row to miss", S{Kind: seam.Welt, Trim: in(5, 8)}, "Second Trim", seam.ErrHidden},
+		{"a lapped row beyond the lap", S{Kind: seam.Lapped, Second: in(1, 2), Row: in(1, 2)}, "Row", ticket.ErrRange},
+		{"lapped, take against first", S{Kind: seam.Lapped, First: in(1, 2), Take: in(5, 8)}, "Take", ticket.ErrConflict},
+		{"lapped further than was cut", S{Kind: seam.Lapped, CutUnder: in(1, 2), Second: in(5, 8)}, "CutUnder", ticket.ErrRange},
+		{"unequal plies, both turned", S{Kind: seam.LappedTurned, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"a turned edge wider than the lap", S{Kind: seam.LappedTurned, Turned: in(1, 2)}, "Turned", seam.ErrHidden},
+		{"a lap with nothing to turn", S{Kind: seam.LappedTurned, Second: in(5, 4)}, "Second", seam.ErrHidden},
+		{"a lap too narrow for what is turned", S{Kind: seam.LappedTurned, Second: in(3, 8)}, "Second", seam.ErrHidden},
+		{"lap and turn disagree", S{Kind: seam.LappedTurned, First: in(5, 8), Second: in(1, 2), Turned: in(1, 4)}, "Turned", ticket.ErrConflict},
+		{"unequal plies, raw lap", S{Kind: seam.LappedRaw, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"raw lap and seam disagree", S{Kind: seam.LappedRaw, First: in(5, 8), Second: in(5, 8)}, "Second", ticket.ErrConflict},
+		{"unequal plies, slot", S{Kind: seam.Slot, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"a slot row beyond the allowance", S{Kind: seam.Slot, Second: in(5, 8)}, "Second", ticket.ErrRange},
+		{"an underlay too narrow", S{Kind: seam.Slot, Strip: in(9, 16)}, "Strip", ticket.ErrRange},
+		{"unequal plies, Hong Kong", S{Kind: seam.HongKong, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"a Hong Kong strip that is not caught", S{Kind: seam.HongKong, Strip: in(3, 4)}, "Strip", seam.ErrHidden},
+		{"a binding as wide as the allowance", S{Kind: seam.HongKong, Second: in(5, 8)}, "Second", ticket.ErrRange},
+		{"unequal plies, self-bound", S{Kind: seam.SelfBound, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"a first fold of half", S{Kind: seam.SelfBound, Turned: in(5, 16)}, "Turned", seam.ErrFlat},
+		{"a binding of half", S{Kind: seam.SelfBound, Second: in(5, 16)}, "Second", seam.ErrFlat},
+		{"a binding of less than a quarter", S{Kind: seam.SelfBound, Second: in(1, 8)}, "Second", seam.ErrFlat},
+		{"a first fold over the trimmed edge", S{Kind: seam.SelfBound, Turned: in(9, 32), Trim: in(1, 8)}, "Turned", seam.ErrFlat},
+		{"folds that disagree", S{Kind: seam.SelfBound, First: in(5, 8), Turned: in(1, 4), Second: in(1, 4)}, "Turned", ticket.ErrConflict},
+		{"trimmed too wide to bind", S{Kind: seam.SelfBound, Trim: in(1, 4)}, "Trim", seam.ErrHidden},
+		{"unequal plies, piped", S{Kind: seam.Piped, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"unequal plies, graded", S{Kind: seam.Graded, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"in the order of the fields", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(1, 4), Take: in(1, 2), Trim: in(1, 4), Cut: in(1, 2)}, "Second Take Trim", ticket.ErrConflict},
 	} {
 		p, err := c.spec.Plan()
 		if got := faultPaths(t, err); got != c.paths || !errors.Is(err, c.err) {
@@ -137,7 +184,7 @@ func TestHugeLengths(t *testing.T) {
 		if err := p.Sheet().Check(); err != nil {
 			t.Errorf("%v: %v", k, err)
 		}
-		if p.Gain.Sign() != 0 {
+		if p.Gain.Sign() != 0 && k != seam.UntrimmedFell {
 			t.Errorf("%v: gain %v", k, p.Gain)
 		}
 	}

@@ -40,13 +40,19 @@ func FuzzSpec(f *testing.F) {
 	f.Add([]byte{1, 1})                                   // plain in cloth that frays
 	f.Add([]byte{3, 0, 210, 15, 0})                       // felled, metric
 	f.Add([]byte{4, 0, 250, 1, 2, 3, 4, 5, 6, 7, 8})      // bound, huge
-	f.Add([]byte{2, 0, 0, 0, 0, 0, 0, 0, 0, 0, 150, 1})   // thick cloth
-	f.Add([]byte{9})                                      // no such kind
+	f.Add([]byte{2, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 150, 1})
+	for kind := range byte(20) {
+		f.Add([]byte{kind})                               // by default, and two that are no kind
+		f.Add([]byte{kind, 1, 150, 16, 0, 0, 0, 150, 10}) // in cloth that frays
+	}
 	f.Fuzz(func(t *testing.T, b []byte) {
 		r := &reader{b}
-		s := seam.Spec{Kind: seam.Kind(r.byte()), Fraying: r.byte()&1 == 1}
-		for _, to := range []*units.Length{&s.Drafted, &s.DraftedUnder, &s.Cut, &s.CutUnder, &s.First, &s.Second, &s.Take, &s.Trim, &s.Thickness} {
-			*to = r.length()
+		s := seam.Spec{Kind: seam.Kind(r.byte() % 20)}
+		flags := r.byte()
+		s.Fraying, s.Aside = flags&1 == 1, flags&2 == 2
+		s.Finish, s.Layers = seam.Finish(flags>>2&7), int(int8(flags))>>5
+		for _, l := range specLengths(&s) {
+			*l.at = r.length()
 		}
 		if p, err := s.Plan(); err != nil {
 			faultPaths(t, err)

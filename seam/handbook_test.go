@@ -4,6 +4,7 @@ import (
 	"encoding/csv"
 	"errors"
 	"os"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -67,6 +68,10 @@ func TestHandbook(t *testing.T) {
 			if _, ok := ticket.Lookup(source); !ok {
 				t.Errorf("%s: unknown source %q", id, source)
 			}
+		case "memory":
+			if _, ok := ticket.Lookup(source); !ok {
+				t.Errorf("%s: unknown source %q", id, source)
+			}
 		case "practice", "computed":
 			if source != "" {
 				t.Errorf("%s: %s has a source", id, known)
@@ -99,13 +104,27 @@ func bookSeam(t *testing.T, kind string, given, want []bookPair, reason string) 
 	fields := map[string]*units.Length{
 		"drafted": &s.Drafted, "draftedunder": &s.DraftedUnder, "cut": &s.Cut, "cutunder": &s.CutUnder,
 		"first": &s.First, "second": &s.Second, "take": &s.Take, "trim": &s.Trim, "thickness": &s.Thickness,
+		"trimunder": &s.TrimUnder, "turned": &s.Turned, "strip": &s.Strip, "cord": &s.Cord, "row": &s.Row,
 	}
 	for _, g := range given {
-		to, ok := fields[g.name]
-		if !ok {
+		switch to, ok := fields[g.name]; {
+		case ok:
+			*to = bookLength(t, g.value)
+		case g.name == "layers":
+			n, err := strconv.Atoi(g.value)
+			if err != nil {
+				t.Fatal(err)
+			}
+			s.Layers = n
+		case g.name == "finish":
+			if err := s.Finish.UnmarshalText([]byte(g.value)); err != nil {
+				t.Fatal(err)
+			}
+		case g.name == "aside":
+			s.Aside = true
+		default:
 			t.Fatalf("no field %q", g.name)
 		}
-		*to = bookLength(t, g.value)
 	}
 	p, err := s.Plan()
 	if want[0].name == "fault" {
@@ -124,7 +143,7 @@ func bookSeam(t *testing.T, kind string, given, want []bookPair, reason string) 
 	}
 	s = p.Spec // so that fields points to the solved spec
 	for name, l := range map[string]units.Length{
-		"finished": p.Finished, "gain": p.Gain, "drift": p.Upper.Drift, "driftunder": p.Under.Drift, "turned": p.Turned,
+		"finished": p.Finished, "gain": p.Gain, "drift": p.Upper.Drift, "driftunder": p.Under.Drift, "turned": p.Turned, "takeunder": p.Under.Taken, "wrapped": p.Wrapped, "stripleast": p.StripLeast, "step": p.Step,
 		"stripsingle": p.StripSingle, "stripdouble": p.StripDouble, "stripdoublewide": p.StripDoubleWide,
 	} {
 		fields[name] = &l
@@ -139,6 +158,14 @@ func bookSeam(t *testing.T, kind string, given, want []bookPair, reason string) 
 		case "plies":
 			if got := ticket.Of(p.Plies).String(); got != w.value {
 				t.Errorf("plies %s, want %s (%s)", got, w.value, reason)
+			}
+		case "rows":
+			if got := ticket.Of(p.Rows).String(); got != w.value {
+				t.Errorf("rows %s, want %s (%s)", got, w.value, reason)
+			}
+		case "stripcorded": // printed to four places
+			if got, _, err := p.StripCorded.Round(units.Inch.Frac(1, 10_000), units.HalfAway); err != nil || got != bookLength(t, w.value) {
+				t.Errorf("strip %v, want %s (%s)", p.StripCorded, w.value, reason)
 			}
 		case "raw":
 			if p.Raw != (w.value == "true") {

@@ -8,27 +8,68 @@ import (
 )
 
 // A Kind is a way of seaming two plies. The zero value, [NoKind], is not given,
-// which a plan refuses. Which kind reads which field of a [Spec]:
+// which a plan refuses. Every kind reads Drafted, DraftedUnder, Cut, CutUnder,
+// First, Take and Fraying of a [Spec]; which reads what besides:
 //
-//	field                            plain french flat-felled bound
-//	Drafted DraftedUnder Cut CutUnder  x     x        x         x
-//	First Take Trim Fraying            x     x        x         x
-//	Second                                   x        x         x
-//	Thickness                                x
+//	kind                 reads
+//	plain                Trim Finish Aside
+//	french               Second Trim Thickness
+//	flat-felled          Second Trim Turned
+//	bound                Second Trim
+//	turned-and-stitched  Second Trim Turned
+//	mock-french          Second Trim Turned
+//	mock-felled          Second Trim Turned
+//	untrimmed-fell       Turned
+//	welt                 Second Trim Finish
+//	lapped               Second Row
+//	lapped-turned        Second Turned
+//	lapped-raw           Second
+//	slot                 Second Trim Strip Finish
+//	hairline             Trim
+//	hong-kong            Second Trim Strip Thickness
+//	self-bound           Second Trim Turned
+//	piped                Trim Cord Thickness
+//	graded               Trim TrimUnder Layers
 //
-// A field that a kind does not read must be zero.
+// A field that a kind does not read must be zero; see also [Kind.Reads].
 type Kind uint8
 
 // The kinds.
 const (
-	NoKind     Kind = iota // not given
-	Plain                  // one row, right sides together, allowances pressed open, raw edges left
-	French                 // two passes, the raw edges shut inside the second
-	FlatFelled             // one allowance trimmed, the other turned in over it and stitched down
-	Bound                  // one row, both allowances together in a binding
+	NoKind         Kind = iota // not given
+	Plain                      // one row, right sides together, allowances pressed open or to one side
+	French                     // two passes, the raw edges shut inside the second
+	FlatFelled                 // one allowance trimmed, the other turned in over it and stitched down
+	Bound                      // one row, both allowances together in a binding
+	TurnedStitched             // a plain seam pressed open, the edge of each allowance turned under and stitched
+	MockFrench                 // a plain seam, the edges of both allowances turned in towards each other and stitched together
+	MockFelled                 // a plain seam, one allowance trimmed, the other folded in round it, two rows topstitched
+	UntrimmedFell              // edges offset instead of trimmed: the under allowance folded over the upper edge and stitched down
+	Welt                       // a plain seam pressed to one side, one allowance trimmed, the other caught by a row from outside
+	Lapped                     // the upper allowance turned under, laid over the under one, stitched from outside
+	LappedTurned               // both edges turned, one lapped over the other, a row along each fold
+	LappedRaw                  // raw edges lapped, a row along each
+	Slot                       // two folds that meet over an underlay, a row beside each
+	Hairline                   // a narrow zigzag on the stitching line, trimmed close; for sheer cloth
+	HongKong                   // a plain seam pressed open, each allowance by itself in a flat binding
+	SelfBound                  // one allowance trimmed, the other folded twice round it as its binding
+	Piped                      // a covered cord between the plies
+	Graded                     // an enclosed seam, its layers trimmed in steps, the widest next to the outside
 )
 
-var kindNames = [...]string{NoKind: "none", Plain: "plain", French: "french", FlatFelled: "flat-felled", Bound: "bound"}
+var kindNames = [...]string{
+	NoKind: "none", Plain: "plain", French: "french", FlatFelled: "flat-felled", Bound: "bound",
+	TurnedStitched: "turned-and-stitched", MockFrench: "mock-french", MockFelled: "mock-felled", UntrimmedFell: "untrimmed-fell",
+	Welt: "welt", Lapped: "lapped", LappedTurned: "lapped-turned", LappedRaw: "lapped-raw", Slot: "slot", Hairline: "hairline",
+	HongKong: "hong-kong", SelfBound: "self-bound", Piped: "piped", Graded: "graded",
+}
+
+var kindTitles = [...]string{
+	NoKind: "No seam", Plain: "Plain seam", French: "French seam", FlatFelled: "Flat-felled seam", Bound: "Bound seam",
+	TurnedStitched: "Turned-and-stitched seam", MockFrench: "Mock French seam", MockFelled: "Mock felled seam", UntrimmedFell: "Felled seam without trimming",
+	Welt: "Welt seam", Lapped: "Lapped seam", LappedTurned: "Lapped seam, both edges turned", LappedRaw: "Lapped seam, raw edges", Slot: "Slot seam",
+	Hairline: "Hairline seam", HongKong: "Seam with a Hong Kong finish", SelfBound: "Self-bound seam", Piped: "Piped seam", Graded: "Graded seam",
+}
 
 // String is the kind's name, as in flat-felled; none for [NoKind].
 func (k Kind) String() string {
@@ -85,7 +126,7 @@ func Kinds(yield func(Kind) bool) {
 }
 
 // A field is a bit for one field of a [Spec], in the order of the struct.
-type field uint16
+type field uint32
 
 const (
 	fieldDrafted field = 1 << iota
@@ -96,22 +137,45 @@ const (
 	fieldSecond
 	fieldTake
 	fieldTrim
+	fieldTrimUnder
+	fieldTurned
+	fieldStrip
+	fieldCord
+	fieldRow
 	fieldThickness
+	fieldLayers
+	fieldFinish
+	fieldAside
 	fieldFraying
 )
 
 var fieldNames = [...]string{
-	"Drafted", "DraftedUnder", "Cut", "CutUnder", "First", "Second", "Take", "Trim", "Thickness", "Fraying",
+	"Drafted", "DraftedUnder", "Cut", "CutUnder", "First", "Second", "Take", "Trim", "TrimUnder", "Turned", "Strip", "Cord", "Row",
+	"Thickness", "Layers", "Finish", "Aside", "Fraying",
 }
 
 // fieldsAll are read by every kind.
-const fieldsAll = fieldDrafted | fieldDraftedUnder | fieldCut | fieldCutUnder | fieldFirst | fieldTake | fieldTrim | fieldFraying
+const fieldsAll = fieldDrafted | fieldDraftedUnder | fieldCut | fieldCutUnder | fieldFirst | fieldTake | fieldFraying
 
 var kindFields = [...]field{
-	Plain:      fieldsAll,
-	French:     fieldsAll | fieldSecond | fieldThickness,
-	FlatFelled: fieldsAll | fieldSecond,
-	Bound:      fieldsAll | fieldSecond,
+	Plain:          fieldsAll | fieldTrim | fieldFinish | fieldAside,
+	French:         fieldsAll | fieldSecond | fieldTrim | fieldThickness,
+	FlatFelled:     fieldsAll | fieldSecond | fieldTrim | fieldTurned,
+	Bound:          fieldsAll | fieldSecond | fieldTrim,
+	TurnedStitched: fieldsAll | fieldSecond | fieldTrim | fieldTurned,
+	MockFrench:     fieldsAll | fieldSecond | fieldTrim | fieldTurned,
+	MockFelled:     fieldsAll | fieldSecond | fieldTrim | fieldTurned,
+	UntrimmedFell:  fieldsAll | fieldTurned,
+	Welt:           fieldsAll | fieldSecond | fieldTrim | fieldFinish,
+	Lapped:         fieldsAll | fieldSecond | fieldRow,
+	LappedTurned:   fieldsAll | fieldSecond | fieldTurned,
+	LappedRaw:      fieldsAll | fieldSecond,
+	Slot:           fieldsAll | fieldSecond | fieldTrim | fieldStrip | fieldFinish,
+	Hairline:       fieldsAll | fieldTrim,
+	HongKong:       fieldsAll | fieldSecond | fieldTrim | fieldStrip | fieldThickness,
+	SelfBound:      fieldsAll | fieldSecond | fieldTrim | fieldTurned,
+	Piped:          fieldsAll | fieldTrim | fieldCord | fieldThickness,
+	Graded:         fieldsAll | fieldTrim | fieldTrimUnder | fieldLayers,
 }
 
 // Reads reports whether k reads the field of [Spec] so named, as in "Second".
@@ -122,18 +186,20 @@ func (k Kind) Reads(name string) bool {
 	}
 	for i, n := range fieldNames {
 		if n == name {
-			return kindFields[k]&(1<<i) != 0
+			return k.reads(1 << i)
 		}
 	}
 	return name == "Kind"
 }
+
+func (k Kind) reads(f field) bool { return kindFields[k]&f != 0 }
 
 // list names the fields of f, in the order of the [Spec], in one allocation.
 func (f field) list() ticket.Fields {
 	if f == 0 {
 		return ""
 	}
-	var b [96]byte
+	var b [160]byte
 	out := b[:0]
 	for i, n := range fieldNames {
 		if f&(1<<i) == 0 {

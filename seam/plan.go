@@ -17,8 +17,9 @@ type Side struct {
 	Drift units.Length
 
 	// TrimMin and TrimMax are the least and the most that should be left of this
-	// ply beyond the first row before the next stage. Both are First where this
-	// ply must not be trimmed.
+	// ply beyond the first row before the next stage: the narrowest that holds,
+	// the widest that stays hidden or is of use. Both are the whole allowance
+	// where this ply must not be trimmed.
 	TrimMin, TrimMax units.Length
 }
 
@@ -33,27 +34,32 @@ type Plan struct {
 	// out that this seam crosses square.
 	Gain units.Length
 
-	// Finished is how wide the finished seam is: the pressed allowance of a plain
-	// seam on one side of it, the French ridge, the fell, the binding.
+	// Finished is how wide the finished seam is: the pressed allowance of a plain,
+	// piped or graded seam on one side of it, the ridge, the fell, the binding,
+	// the welt, the lap; of a slot seam from row to row.
 	Finished units.Length
 
-	// Turned is how much of the upper allowance is turned in under a fell; zero
-	// for the other kinds.
+	// Turned is how much of an allowance is turned in, as [Spec].Turned; zero for
+	// kinds that turn nothing in.
 	Turned units.Length
 
 	// Plies is how many layers lie one above another at the thickest place of
-	// the finished seam as the sheet presses it, the garment included: plain 2
-	// (pressed open), French 5 (the ridge pressed over), flat-felled 4 where the
-	// trimmed edge and the turned one meet and else 3, bound 7 (pressed over, in
-	// a single binding).
+	// the finished seam as the sheet presses it, the garment included. Edges that
+	// just meet count as lying over one another; a cord is not counted. Plain 2
+	// pressed open, 3 to one side; French 5 (the ridge pressed over); bound 7
+	// (pressed over, in a single binding).
 	Plies int
+
+	// Rows is how many rows of stitching are seen on the right side.
+	Rows int
 
 	// Raw is true where raw edges stay exposed.
 	Raw bool
 
-	// Turn is what the bends at the ridge of a French seam take from each ply
-	// beside the passes, t (pi/2 - 1) for cloth t thick; zero if Thickness was
-	// not given. It is not part of Taken.
+	// Turn is what bends of the cloth take beside the figures here, zero if
+	// Thickness was not given or nothing of note bends: at the ridge of a French
+	// seam t (pi/2 - 1) from each ply, for cloth t thick, not part of Taken; round
+	// the cord of a piped seam pi t, part of StripCorded.
 	Turn units.Near
 
 	// StripSingle, StripDouble and StripDoubleWide are how wide to cut the strip
@@ -61,6 +67,21 @@ type Plan struct {
 	// and folded double by the rule 4f + 1 in, which keeps a fixed amount for the
 	// seam and agrees with 6f only where f is 1/2 in. See [Bindings].
 	StripSingle, StripDouble, StripDoubleWide units.Length
+
+	// StripLeast is the narrowest strip that does: for a Hong Kong finish three
+	// times Second and Thickness, at which its under edge would only just reach
+	// the stitching; for a slot seam twice Second and a margin beyond each row.
+	StripLeast units.Length
+	// Wrapped is what of the strip of a Hong Kong finish lies on the under face of
+	// the allowance: Strip less twice Second, less Thickness if that is given.
+	Wrapped units.Length
+	// StripCorded is how wide to cut the strip of a piped seam: once round the
+	// cord and First on each side.
+	StripCorded units.Near
+
+	// Step is how much narrower each layer of a graded seam is than the one
+	// outside it.
+	Step units.Length
 }
 
 // Plan solves the Spec and works out the seam. The faults are [ticket.Faults];
@@ -71,17 +92,39 @@ func (s Spec) Plan() (Plan, error) {
 		return Plan{}, err
 	}
 	s = v.Spec
-	p := Plan{Spec: s, Assumed: v.assumed.list()}
+	p := Plan{Spec: s, Assumed: v.assumed.list(), Turned: s.Turned}
 	p.Upper = side(s.Drafted, s.Cut, s.Take)
-	p.Under = side(s.DraftedUnder, s.CutUnder, s.Take)
+	p.Under = side(s.DraftedUnder, s.CutUnder, s.takeUnder())
 	p.Gain = p.Upper.Drift.Add(p.Under.Drift)
 	switch s.Kind {
 	case French:
 		p.french()
-	case FlatFelled:
+	case FlatFelled, MockFelled:
 		p.felled()
 	case Bound:
 		p.bound()
+	case TurnedStitched, MockFrench:
+		p.turned()
+	case UntrimmedFell:
+		p.untrimmed()
+	case Welt:
+		p.welt()
+	case Lapped:
+		p.lapped()
+	case LappedTurned:
+		p.lappedTurned()
+	case LappedRaw:
+		p.lappedRaw()
+	case Slot:
+		p.slot()
+	case HongKong:
+		p.hongKong()
+	case SelfBound:
+		p.selfBound()
+	case Piped:
+		p.piped()
+	case Graded:
+		p.graded()
 	default:
 		p.plain()
 	}
@@ -95,8 +138,12 @@ func side(drafted, cut, taken units.Length) Side {
 // bounds sets what is to be left of a ply, the least first.
 func (d *Side) bounds(least, most units.Length) { d.TrimMin, d.TrimMax = least, most.Max(least) }
 
-// least is the narrowest trim of the plan's cloth, or the first pass where that
-// is narrower still.
+// least is the narrowest trim of the plan's cloth, or the first pass or the trim
+// given where that is narrower still.
 func (p *Plan) least() units.Length {
-	return leastTrim(p.Spec.Fraying).Min(p.Spec.Trim).Min(p.Spec.First)
+	low := leastTrim(p.Spec.Fraying).Min(p.Spec.First)
+	if !p.Spec.Trim.IsZero() {
+		low = low.Min(p.Spec.Trim)
+	}
+	return low
 }

@@ -337,30 +337,36 @@ func (f *frame) share(edge, seam int) (r units.Ratio, ok bool) {
 // withTake is a seam sewn by s, whose plan is p, made to take so much from each
 // ply. Of two passes a wider take widens the first, so that the ridge stays, and
 // a narrower one narrows the second, so that enough is caught; where the kind
-// does not allow that, the other, or halves.
+// does not allow that, the other, or halves. Of the other kinds the first row
+// moves, and what else was given of the seam stays where the kind allows it.
 func withTake(s Spec, p Plan, take units.Length) (Spec, bool) {
 	if take.Sign() <= 0 {
 		return s, false
 	}
-	type passes [2]units.Length
 	first, second := p.Spec.First, p.Spec.Second
-	list := []passes{{take, s.Second}, {take}}
+	s.Take = units.Length{}
+	made := func(t Spec, first, second units.Length) (Spec, bool) {
+		if first.Sign() <= 0 || second.Sign() < 0 || t.Kind == French && second.IsZero() {
+			return t, false
+		}
+		t.First, t.Second = first, second
+		q, err := t.Plan()
+		return t, err == nil && q.Upper.Taken == take && q.Under.Taken == take
+	}
+	bare := s
+	bare.Trim, bare.TrimUnder, bare.Turned, bare.Row = units.Length{}, units.Length{}, units.Length{}, units.Length{}
+	trimless := s
+	trimless.Trim = units.Length{}
+	list := [3][2]units.Length{{take, s.Second}, {take}, {take, take}}
 	if s.Kind == French {
-		list = []passes{{take.Sub(second), second}, {first, take.Sub(first)}, {take.DivInt(2), take.DivInt(2)}}
+		list = [3][2]units.Length{{take.Sub(second), second}, {first, take.Sub(first)}, {take.DivInt(2), take.DivInt(2)}}
 		if take.Less(p.Upper.Taken) {
 			list[0], list[1] = list[1], list[0]
 		}
 	}
-	s.Take = units.Length{}
 	for _, one := range list {
-		s.First, s.Second = one[0], one[1]
-		if s.First.Sign() <= 0 || s.Second.Sign() < 0 || s.Kind == French && s.Second.IsZero() {
-			continue
-		}
-		for _, trim := range [...]units.Length{s.Trim, {}} {
-			t := s
-			t.Trim = trim
-			if q, err := t.Plan(); err == nil && q.Upper.Taken == take && q.Under.Taken == take {
+		for _, t := range [...]Spec{s, trimless, bare} {
+			if t, ok := made(t, one[0], one[1]); ok {
 				return t, true
 			}
 		}

@@ -39,7 +39,61 @@ func provenBy(t *testing.T, a Assembly, before AssemblyPlan, r Remedy) AssemblyP
 	if s := r.Step(); s.Do == "" {
 		t.Fatalf("%v has no step", r.Act)
 	}
+	leaves(t, a, before, after, r)
 	return after
+}
+
+// leaves looks that the greatest difference from what the pattern drew, in the
+// pairs that a remedy touches, is what the remedy says it leaves.
+func leaves(t *testing.T, a Assembly, before, after AssemblyPlan, r Remedy) {
+	t.Helper()
+	touched := func(name string) bool {
+		if r.Act == SpreadPartner {
+			return name == r.Edge
+		}
+		for _, c := range a.Edges {
+			if c.Name != name {
+				continue
+			}
+			for _, x := range c.Crossings {
+				if x.Seam == r.Seam {
+					return true
+				}
+			}
+			return c.Own == r.Seam && r.Seam != "" && !c.Turn.IsZero()
+		}
+		return false
+	}
+	var most units.Near
+	said := false
+	for i, m := range after.Pairs {
+		left := m.Sewn.Sub(before.Pairs[i].Drafted)
+		n, err := left.Sign()
+		if err != nil {
+			return // the difference of two slants alike: the remedy knows it exactly
+		}
+		if n < 0 {
+			left = left.Neg()
+		}
+		if r.Act == IntoEase || r.Act == IntoGathers {
+			if same, err := left.Cmp(r.Left); (err != nil || same == 0) && a.Pairs[i].Long == r.Edge {
+				said = true
+			}
+			continue
+		}
+		if touched(a.Pairs[i].Long) || touched(a.Pairs[i].Short) {
+			if more, err := left.Cmp(most); err == nil && more > 0 {
+				most = left
+			}
+		}
+	}
+	if r.Act != IntoEase && r.Act != IntoGathers {
+		same, err := most.Cmp(r.Left)
+		said = same == 0 || err != nil
+	}
+	if !said {
+		t.Fatalf("%v %s says it leaves %v; it leaves %v", r.Act, r.Seam, r.Left, most)
+	}
 }
 
 func TestRemediesWorked(t *testing.T) {

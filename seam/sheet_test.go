@@ -11,7 +11,7 @@ import (
 
 // sheetSpecs are specs that between them reach every step and caution.
 func sheetSpecs() []seam.Spec {
-	return []seam.Spec{
+	specs := []seam.Spec{
 		{Kind: seam.Plain}, {Kind: seam.Plain, Fraying: true, Trim: in(3, 8)},
 		{Kind: seam.Plain, Drafted: in(1, 1), DraftedUnder: in(5, 8), First: in(7, 16)},
 		{Kind: seam.Plain, Drafted: in(5, 8), Cut: in(1, 2)},
@@ -23,6 +23,24 @@ func sheetSpecs() []seam.Spec {
 		{Kind: seam.French, Drafted: in(1, 1)}, {Kind: seam.FlatFelled, Drafted: in(7, 8)}, {Kind: seam.FlatFelled}, {Kind: seam.FlatFelled, First: in(1, 2), Second: in(3, 8), Trim: in(11, 32)},
 		{Kind: seam.Bound}, {Kind: seam.Bound, Trim: in(3, 8), Second: in(3, 8)}, {Kind: seam.Bound, Drafted: units.Inch.Of(8)},
 	}
+	for k := range seam.Kinds {
+		first := in(3, 8)
+		if k == seam.SelfBound {
+			first = in(1, 2)
+		}
+		specs = append(specs, seam.Spec{Kind: k}, seam.Spec{Kind: k, Fraying: true},
+			seam.Spec{Kind: k, Drafted: in(1, 1), DraftedUnder: in(5, 4), Cut: in(7, 8), CutUnder: in(3, 4), First: first, Fraying: true})
+		if k.Reads("Trim") && k != seam.Welt && k != seam.SelfBound && k != seam.French {
+			specs = append(specs, seam.Spec{Kind: k, Drafted: in(1, 1), Trim: in(5, 16)})
+		}
+		for f := range seam.Finishes {
+			if k.Reads("Finish") {
+				specs = append(specs, seam.Spec{Kind: k, Finish: f, Fraying: true})
+			}
+		}
+	}
+	return append(specs, seam.Spec{Kind: seam.Plain, Aside: true}, seam.Spec{Kind: seam.HongKong, Thickness: in(1, 32)}, seam.Spec{Kind: seam.HongKong, Strip: in(3, 2)},
+		seam.Spec{Kind: seam.Graded, Layers: seam.MaxLayers}, seam.Spec{Kind: seam.Lapped, Row: in(1, 16)}, seam.Spec{Kind: seam.LappedRaw, Second: in(5, 8)})
 }
 
 func checkSheet(t *testing.T, sh ticket.Sheet) {
@@ -105,6 +123,15 @@ func TestCautions(t *testing.T) {
 		{"plain in cloth that holds", seam.Spec{Kind: seam.Plain}, ""},
 		{"plain in cloth that frays", seam.Spec{Kind: seam.Plain, Fraying: true}, raw},
 		{"bound in cloth that frays", seam.Spec{Kind: seam.Bound, Fraying: true}, ""},
+		{"pinked in cloth that frays", seam.Spec{Kind: seam.Plain, Fraying: true, Finish: seam.Pinked}, raw},
+		{"overcast in cloth that frays", seam.Spec{Kind: seam.Plain, Fraying: true, Finish: seam.Overcast}, ""},
+		{"a welt in cloth that frays", seam.Spec{Kind: seam.Welt, Fraying: true}, raw},
+		{"a lapped seam in cloth that frays", seam.Spec{Kind: seam.Lapped, Fraying: true}, raw},
+		{"a hairline", seam.Spec{Kind: seam.Hairline}, "Too little is left"},
+		{"an untrimmed fell", seam.Spec{Kind: seam.UntrimmedFell}, "The two plies give up"},
+		{"an untrimmed fell cut for it", seam.Spec{Kind: seam.UntrimmedFell, Drafted: in(1, 4), DraftedUnder: in(1, 2)}, ""},
+		{"raw edges lapped by one allowance", seam.Spec{Kind: seam.LappedRaw, Second: in(5, 8)}, "A lap narrower"},
+		{"a welt, tight", seam.Spec{Kind: seam.Welt, Second: in(9, 32), Trim: in(1, 4)}, tight},
 		{"smaller than drafted", seam.Spec{Kind: seam.French, First: in(3, 8), Second: in(3, 8)}, smaller},
 		{"French, just clear", seam.Spec{Kind: seam.French, First: in(3, 8), Second: in(3, 16)}, ""},
 		{"French, tight", seam.Spec{Kind: seam.French, First: in(3, 8), Second: in(1, 4), Trim: in(13, 64)}, tight},

@@ -1,9 +1,16 @@
 package seam
 
 import (
+	"errors"
+	"slices"
+	"strconv"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
 )
+
+// MaxLayers is the most layers that a graded seam has.
+const MaxLayers = 6
 
 // A Spec is a seam between two plies. Zero means not given, in every field; see
 // [Kind] for which kind reads which, and [Spec.Solve] for what follows from what.
@@ -25,28 +32,64 @@ type Spec struct {
 	// was given and DraftedUnder was not, Cut.
 	CutUnder units.Length
 
-	// First is the first pass, from the raw edges as cut, which lie together.
-	// Default: see [Spec.Solve].
+	// First is the first pass, from the raw edges as cut, which lie together. For
+	// an untrimmed fell it is measured from the raw edge of the upper ply, for
+	// lapped seams from each raw edge to where the seam lies: the fold that is
+	// seen, and where both edges are alike the middle of the lap. Default: see
+	// [Spec.Solve].
 	First units.Length
-	// Second is, for French, the second pass from the fold, and so the width of
-	// the ridge; for flat-felled the width of the finished fell, from seam to
-	// fold; for bound the finished width of the binding.
+	// Second is the second pass, or what the finished seam has in its place:
+	//
+	//	french                           from the fold: the width of the ridge
+	//	flat-felled, mock-felled         the width of the finished fell, from seam to fold
+	//	bound, hong-kong, self-bound     the finished width of the binding
+	//	turned-and-stitched, mock-french what is left of the allowance, from seam to fold
+	//	welt                             the row from the seam, caught from outside
+	//	slot                             each row from its fold
+	//	lapped                           the under allowance, from its raw edge to where the upper fold lies
+	//	lapped-turned                    the lap, from fold to fold
+	//	lapped-raw                       the lap, from raw edge to raw edge
 	Second units.Length
 	// Take is what the seam takes from each ply: First and Second for French,
-	// First for the others.
+	// First for the others. Where the plies give up unequal amounts (untrimmed
+	// fell, lapped) it is the upper ply's.
 	Take units.Length
 
 	// Trim is what is left of the allowance beyond the first row of stitching
-	// before the next stage: of both plies, but for flat-felled of the under ply
-	// only. As wide as First it says that nothing is trimmed off. Default 1/8 in
-	// for French (or the trim of the printed set, see [Enclosed]) and
-	// flat-felled, nothing trimmed for the others.
+	// before the next stage: of both plies, but for the fells, the welt and the
+	// self-bound seam of the under ply only, and for a graded seam of the layer
+	// next to the outside. As wide as First it says that nothing is trimmed off.
+	// Default 1/8 in for French (or the trim of the printed set, see [Enclosed]),
+	// fells, self-bound and hairline, 1/4 in for welt and graded, nothing trimmed
+	// for the others.
 	Trim units.Length
+	// TrimUnder is what is left of the innermost layer of a graded seam, the
+	// narrowest. Default 1/8 in.
+	TrimUnder units.Length
+	// Turned is what is turned in, from fold to raw edge: of the upper allowance
+	// for the fells, of the under one that is folded over the upper edge for the
+	// untrimmed fell, of both for the others; for self-bound the first fold.
+	Turned units.Length
+	// Strip is the width to cut of the strip of a Hong Kong finish, default 1 in,
+	// and of the underlay of a slot seam, default twice First.
+	Strip units.Length
+	// Cord is the diameter of the cord of a piped seam. Default 1/4 in.
+	Cord units.Length
+	// Row is the row of a lapped seam from the fold that is seen. Default 1/8 in,
+	// the widest edge-stitch.
+	Row units.Length
 
 	// Thickness of one ply, from which [Plan].Turn follows. No default: the turn
 	// of cloth is left out unless asked.
 	Thickness units.Length
 
+	// Layers is how many layers of allowance a graded seam has, interfacing
+	// included, 2 to [MaxLayers]. Default 2.
+	Layers int
+	// Finish keeps raw edges from fraying. No default: the edges stay as cut.
+	Finish Finish
+	// Aside says that a plain seam is pressed to one side and not open.
+	Aside bool
 	// Fraying says that the cloth frays, so that trims are kept wider and raw
 	// edges are warned of.
 	Fraying bool
@@ -67,8 +110,20 @@ type solver struct {
 //     set is printed: half each of the allowance; with one pass given, 3/8 in
 //     first or 1/4 in second.
 //   - The others: Take = First, by default the allowance cut.
-//   - Flat-felled: Second is by default the printed fell for that First, where
-//     there is one, else half of First; bound: 1/4 in.
+//   - Fells: First = Second + Turned, any one from the other two. Flat-felled:
+//     Second is by default the printed fell for that First, where there is one,
+//     else half of First; mock felled half.
+//   - Turned-and-stitched and mock French: the same of Trim, which is by default
+//     First. Turned is by default 1/4 in or half of Trim, for mock French half.
+//   - Self-bound: First = Turned + 2 Second; by default the first fold meets the
+//     trimmed edge.
+//   - Untrimmed fell: First is by default 1/4 in, Turned as wide as First.
+//   - Lapped: Second is by default the under allowance cut. Both edges turned:
+//     First = Turned + half of Second, by default a lap of 1/2 in where that
+//     hides the turned edges. Raw: First = half of Second.
+//   - Bound: Second is by default 1/4 in; Hong Kong the same or half of First;
+//     welt 3/8 in where the trimmed edge lies inside it and the wide one beyond
+//     it, else half way between them; slot 1/4 in or half of First.
 //
 // Where the two plies are cut with unequal allowances, and nothing says what the
 // seam takes, First is missing. The faults are [ticket.Faults] in the order of the
@@ -89,14 +144,47 @@ func (v *solver) solve() error {
 	switch v.Kind {
 	case French:
 		v.french()
-	case FlatFelled:
+	case FlatFelled, MockFelled:
 		v.felled()
 	case Bound:
 		v.bound()
+	case TurnedStitched, MockFrench:
+		v.turned()
+	case UntrimmedFell:
+		v.untrimmed()
+	case Welt:
+		v.welt()
+	case Lapped:
+		v.lapped()
+	case LappedTurned:
+		v.lappedTurned()
+	case LappedRaw:
+		v.lappedRaw()
+	case Slot:
+		v.slot()
+	case HongKong:
+		v.hongKong()
+	case SelfBound:
+		v.selfBound()
+	case Piped:
+		v.piped()
+	case Graded:
+		v.graded()
 	default:
 		v.plain()
 	}
-	return v.audit.Err()
+	return inOrder(v.audit.Err())
+}
+
+// inOrder puts faults in the order of the fields.
+func inOrder(err error) error {
+	var fs ticket.Faults
+	if errors.As(err, &fs) {
+		slices.SortStableFunc(fs, func(a, b *ticket.Fault) int {
+			return slices.Index(fieldNames[:], a.Path) - slices.Index(fieldNames[:], b.Path)
+		})
+	}
+	return err
 }
 
 // each looks at every field by itself.
@@ -107,16 +195,41 @@ func (v *solver) each() {
 	case !v.Kind.Valid():
 		v.audit.Fault("Kind", v.Kind.String(), kindList(), ticket.ErrUnknown)
 	}
-	lengths := [...]units.Length{v.Drafted, v.DraftedUnder, v.Cut, v.CutUnder, v.First, v.Second, v.Take, v.Trim, v.Thickness}
+	lengths := [...]units.Length{
+		v.Drafted, v.DraftedUnder, v.Cut, v.CutUnder, v.First, v.Second, v.Take, v.Trim, v.TrimUnder, v.Turned, v.Strip, v.Cord, v.Row, v.Thickness,
+	}
 	for i, l := range lengths {
 		switch {
-		case v.Kind.Valid() && kindFields[v.Kind]&(1<<i) == 0:
+		case v.Kind.Valid() && !v.Kind.reads(1<<i):
 			if !l.IsZero() {
 				v.audit.Unused(fieldNames[i], l, false, v.Kind)
 			}
 		case l.Sign() < 0:
 			v.audit.NotNegative(fieldNames[i], l)
 		}
+	}
+	v.options()
+}
+
+// options looks at the fields that are no lengths.
+func (v *solver) options() {
+	reads := func(f field) bool { return !v.Kind.Valid() || v.Kind.reads(f) }
+	switch {
+	case v.Layers == 0:
+	case !reads(fieldLayers):
+		v.audit.Fault("Layers", strconv.Itoa(v.Layers), "none for "+v.Kind.String(), ticket.ErrUnused)
+	default:
+		v.audit.Count("Layers", v.Layers, 2, MaxLayers)
+	}
+	switch {
+	case v.Finish == NoFinish:
+	case !reads(fieldFinish):
+		v.audit.Unused("Finish", v.Finish, false, v.Kind)
+	case !v.Finish.Valid():
+		v.audit.Fault("Finish", v.Finish.String(), finishList(), ticket.ErrUnknown)
+	}
+	if v.Aside && !reads(fieldAside) {
+		v.audit.Fault("Aside", "true", "false for "+v.Kind.String(), ticket.ErrUnused)
 	}
 }
 
@@ -144,23 +257,29 @@ func (v *solver) plies() {
 // whole is the allowance cut where both plies have the same.
 func (v *solver) whole() (units.Length, bool) { return v.Cut, v.Cut == v.CutUnder }
 
-// single solves the kinds whose seam is sewn in one row: Take = First.
-func (v *solver) single() {
-	switch {
-	case v.First.IsZero() && v.Take.IsZero():
+// single solves the kinds whose seam is sewn in one row: Take = First. It reports
+// whether there is a First.
+func (v *solver) single() bool {
+	if v.First.IsZero() && v.Take.IsZero() {
 		if all, ok := v.whole(); ok {
 			v.fill(&v.First, fieldFirst, all)
 		}
-	case v.First.IsZero():
-		v.First = v.Take
 	}
-	if v.Take.IsZero() {
-		v.Take = v.First
-	}
+	v.same()
 	v.enough()
+	if v.First.IsZero() {
+		v.missing()
+	}
+	return !v.First.IsZero()
+}
+
+// same holds Take to First, and fills either from the other.
+func (v *solver) same() {
 	switch {
 	case v.First.IsZero():
-		v.missing()
+		v.First = v.Take
+	case v.Take.IsZero():
+		v.Take = v.First
 	case v.Take != v.First:
 		v.audit.Fault("Take", v.Take.String(), v.First.String()+" (First)", ticket.ErrConflict)
 	}
@@ -171,29 +290,82 @@ func (v *solver) missing() {
 	v.audit.Fault("First", "", "what is taken, since the plies are cut with "+v.Cut.String()+" and "+v.CutUnder.String(), ticket.ErrMissing)
 }
 
+// takeUnder is what a solved seam takes from the under ply.
+func (s *Spec) takeUnder() units.Length {
+	switch s.Kind {
+	case Lapped:
+		return s.Second
+	case UntrimmedFell:
+		return s.First.Add(s.Turned)
+	}
+	return s.Take
+}
+
 // enough refuses to take more than was cut on purpose.
 func (v *solver) enough() {
-	short := func(path string, cut, drafted units.Length) {
-		if cut != drafted && cut.Less(v.Take) {
-			v.audit.Fault(path, cut.String(), "at least "+v.Take.String()+" (what the seam takes)", ticket.ErrRange)
+	short := func(path string, cut, drafted, take units.Length) {
+		if cut != drafted && cut.Less(take) {
+			v.audit.Fault(path, cut.String(), "at least "+take.String()+" (what the seam takes)", ticket.ErrRange)
 		}
 	}
-	short("Cut", v.Cut, v.Drafted)
-	short("CutUnder", v.CutUnder, v.DraftedUnder)
+	short("Cut", v.Cut, v.Drafted, v.Take)
+	short("CutUnder", v.CutUnder, v.DraftedUnder, v.takeUnder())
 }
 
 // trimmed fills Trim and holds it between the least that the cloth allows and
 // the first pass.
 func (v *solver) trimmed(usual units.Length) {
 	v.fill(&v.Trim, fieldTrim, usual.Min(v.First))
+	v.holds("Trim", v.Trim)
+}
+
+// holds refuses a trim that is wider than the first pass or frays away.
+func (v *solver) holds(path string, trim units.Length) {
 	switch low := leastAccepted(v.Fraying); {
-	case v.First.Less(v.Trim):
-		v.audit.AtMost("Trim", v.Trim, v.First, "First", ticket.ErrRange)
-	case v.Trim.Less(v.First) && v.Trim.Less(low):
+	case v.First.Less(trim):
+		v.audit.AtMost(path, trim, v.First, "First", ticket.ErrRange)
+	case trim.Less(v.First) && trim.Less(low):
 		why := "cloth that holds"
 		if v.Fraying {
 			why = "cloth that frays"
 		}
-		v.audit.Fault("Trim", v.Trim.String(), "at least "+low.String()+" ("+why+")", ticket.ErrRange)
+		v.audit.Fault(path, trim.String(), "at least "+low.String()+" ("+why+")", ticket.ErrRange)
 	}
+}
+
+// hides refuses a trimmed edge that what lies over it does not hide.
+func (v *solver) hides(over units.Length, name string) {
+	if !v.Trim.Less(over) {
+		v.audit.Fault("Trim", v.Trim.String(), "less than "+over.String()+" ("+name+")", ErrHidden)
+	}
+}
+
+// fold solves whole = Second + Turned, where one at least is given or filled; of
+// is the name of the whole. It refuses a turned edge that is nothing, or that
+// reaches past the seam. It reports whether the two are good.
+func (v *solver) fold(whole units.Length, of string) bool {
+	path, value := "Second", v.Second
+	switch {
+	case v.Second.IsZero():
+		path, value = "Turned", v.Turned
+		v.Second = whole.Sub(v.Turned)
+	case v.Turned.IsZero():
+		v.Turned = whole.Sub(v.Second)
+	case v.Second.Add(v.Turned) != whole:
+		v.audit.Fault("Turned", v.Turned.String(), whole.Sub(v.Second).String()+" ("+of+" less Second)", ticket.ErrConflict)
+		return false
+	}
+	half := whole.DivInt(2)
+	switch {
+	case v.Turned.Sign() <= 0:
+		v.audit.Fault(path, value.String(), "less than "+whole.String()+" ("+of+"), to leave an edge to turn in", ErrHidden)
+	case v.Second.Less(v.Turned) && path == "Turned":
+		v.audit.Fault(path, value.String(), "at most "+half.String()+" (half of "+of+")", ErrFlat)
+	case v.Second.Less(v.Turned):
+		v.audit.Fault(path, value.String(), "at least "+half.String()+
+			" (half of "+of+"), or "+of+" trimmed to "+value.MulInt(2).String()+" at most", ErrFlat)
+	default:
+		return true
+	}
+	return false
 }

@@ -75,11 +75,18 @@ func usualFirst() units.Length   { return inch(3, 8) }
 func usualSecond() units.Length  { return inch(1, 4) }
 func usualBinding() units.Length { return inch(1, 4) }
 
+// usualTurned, usualWeltTrim, usualWelt and usualCord are the defaults of the kinds
+// so named: a row of Enclosed each, the welt row half way along the range printed.
+func usualTurned() units.Length   { return inch(1, 4) }
+func usualWeltTrim() units.Length { return inch(1, 4) }
+func usualWelt() units.Length     { return inch(3, 8) }
+func usualCord() units.Length     { return inch(1, 4) }
+
 func inch(num, den int64) units.Length { return units.Inch.Frac(num, den) }
 func mm(n int64) units.Length          { return units.Millimetre.Of(n) }
 func fiveEighths() units.Length        { return inch(5, 8) }
 
-// enclosed is the table: 74 rows, inches and metric each as printed.
+// enclosed is the table: 82 rows, inches and metric each as printed.
 var enclosed = [...]EnclosedRow{
 	// French.
 	{Seam: "french", First: inch(3, 8), Trim: inch(1, 8), Second: inch(3, 8), Note: "1/8 in more than the usual 5/8 in", Source: "extension-french-seam-sheet", Known: ticket.Read},
@@ -153,13 +160,21 @@ var enclosed = [...]EnclosedRow{
 	{Seam: "turned-and-stitched", Turn: inch(1, 8), TurnMost: inch(1, 4), Source: "seam-finish-notes", Known: ticket.Read},
 	{Seam: "turned-and-stitched", Total: fiveEighths(), Turn: inch(1, 4), Note: "leaves 3/8 in", Source: "seam-cards", Known: ticket.Read},
 	{Seam: "pinked", First: inch(1, 4), Note: "row from the raw edge, then pinked", Source: "seam-cards", Known: ticket.Read},
-	{Seam: "lapped", Turn: inch(1, 8), Second: inch(1, 4), SecondMost: inch(1, 2), Note: "turned on both plies; Second is the lap; two rows", Source: "school-sewing", Place: "par. 139", Known: ticket.Read},
+	{Seam: "lapped-turned", Turn: inch(1, 8), Second: inch(1, 4), SecondMost: inch(1, 2), Note: "turned on both plies; Second is the lap; two rows", Source: "school-sewing", Place: "par. 139", Known: ticket.Read},
 	{Seam: "lapped-raw", Second: fiveEighths(), Note: "lapped by the whole allowance; second row from the first", Source: "new-dressmaker", Place: "p. 94", Known: ticket.Read},
-	{Seam: "lapped-tailored", Second: inch(1, 2), Note: "ornamental row from the edge, about", Source: "womans-encyclopaedia", Known: ticket.Read},
+	{Seam: "lapped", Note: "ornamental row at the edge, or about 1/2 in from it; one turning narrower", Source: "womans-encyclopaedia", Known: ticket.Read},
 	{Seam: "strap", Second: fiveEighths(), Strip: inch(5, 4), Note: "strip twice the finished strap", Source: "new-dressmaker", Place: "p. 94", Known: ticket.Read},
 	{Seam: "cord", First: inch(1, 16), Total: fiveEighths(), Note: "row from the fold", Source: "womens-dress-design", Place: "tailored skirt, part 4", Known: ticket.Read},
 	{Seam: "cord", First: inch(1, 4), Note: "row from the seam through three thicknesses", Source: "tailored-seams-page", Known: ticket.Read},
 	{Seam: "double-stitched-welt", SecondMost: inch(1, 4), Source: "tailored-seams-page", Known: ticket.Read},
 	{Seam: "plain-tailored", Total: inch(1, 2), Note: "firm cloth; wider where it frays", Source: "womans-encyclopaedia", Known: ticket.Read},
 	{Seam: "welt", Total: fiveEighths(), First: fiveEighths(), Trim: inch(1, 4), Second: inch(1, 4), SecondMost: inch(1, 2), Note: "top row from the seam, catching only the wide allowance", Source: "complete-guide-to-sewing", Known: ticket.Memory},
+	{Seam: "welt", Note: "the trimmed edge short of the row, the row short of the wide edge", Known: ticket.Practice},
+	{Seam: "slot", Note: "underlay twice the allowance as a rule, at least twice the row and a margin", Known: ticket.Practice},
+	{Seam: "piped", Strip: inch(2, 1), Note: "eight times a cord of 1/4 in", Source: "cording-strip-page", Known: ticket.Read},
+	{Seam: "piped", Note: "strip is pi times the cord and 1 to 1 1/2 in", Source: "cording-width-page", Known: ticket.Read},
+	{Seam: "piped", First: inch(1, 4), Strip: inch(7, 4), Note: "cord about 1/4 in; slack in it", Source: "cording-slack-page", Known: ticket.Read},
+	{Seam: "piped", Note: "strip is once round and both allowances, as wide as the garment's", Source: "fabric-covered-cording-page", Known: ticket.Read},
+	{Seam: "piped", Note: "once round and at least 1 1/2 in for seams", Source: "self-piping-sheet", Known: ticket.Read},
+	{Seam: "piped", Note: "pi times the cord and twice the allowance, the cord at the seam line", Known: ticket.Practice},
 }

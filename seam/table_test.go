@@ -43,7 +43,7 @@ func TestEnclosed(t *testing.T) {
 			rank[r.Seam] = s.Rank
 		}
 	}
-	if n != 74 {
+	if n != 82 {
 		t.Errorf("%d rows", n)
 	}
 	for range seam.Enclosed {
@@ -110,5 +110,48 @@ func TestBindings(t *testing.T) {
 	}
 	for range seam.Bindings {
 		break
+	}
+}
+
+// Every designation says where it comes from; what is from memory is never called
+// read, and both sides of a dispute stand.
+func TestCodes(t *testing.T) {
+	n, named := 0, map[seam.Kind]int{}
+	for r := range seam.Codes {
+		n++
+		checkCite(t, r.Cite())
+		if r.Standard == "" || r.Code == "" || r.Meaning == "" || (r.Source == "seam-drawing-bulletin") != (r.Known == ticket.Memory) {
+			t.Errorf("%+v", r)
+		}
+		named[r.Kind]++
+		if r.Kind == seam.French && (r.Known != ticket.Memory || r.Note == "") {
+			t.Errorf("a French seam has a designation that is not hedged: %+v", r)
+		}
+	}
+	if n != 35 || named[seam.FlatFelled] != 3 || named[seam.French] != 2 || named[seam.MockFelled] != 1 || named[seam.Piped] != 1 {
+		t.Errorf("%d rows, %v", n, named)
+	}
+	for range seam.Codes {
+		break
+	}
+}
+
+// A kind's defaults and its sheet cite rows of its own name only: every name in
+// the table is a kind, or a seam that no kind here sews.
+func TestEnclosedNames(t *testing.T) {
+	others := map[string]bool{"fell-french": true, "straight-fell": true, "serged-fell": true, "double-cloth": true, "pinked": true,
+		"strap": true, "cord": true, "double-stitched-welt": true, "plain-tailored": true}
+	names := map[string]bool{}
+	for r := range seam.Enclosed {
+		names[r.Seam] = true
+		var k seam.Kind
+		if err := k.UnmarshalText([]byte(r.Seam)); (err != nil) != others[r.Seam] {
+			t.Errorf("%+v", r)
+		}
+	}
+	for k := range seam.Kinds {
+		if !names[k.String()] && k != seam.Plain && k != seam.Graded {
+			t.Errorf("no row for %v", k)
+		}
 	}
 }

@@ -8,6 +8,17 @@ import (
 // usualTrim is what is left of an allowance that another pass will shut in.
 func usualTrim() units.Length { return inch(1, 8) }
 
+// usualGrade is the widest layer of a graded seam: the first row of Trims that
+// grades.
+func usualGrade() units.Length { return inch(1, 4) }
+
+// edgeStitch is the widest row that is still an edge-stitch, a row of Trims.
+func edgeStitch() units.Length { return inch(1, 8) }
+
+// pinkedRow is how far from a pinked edge the row beside it lies, a row of
+// Enclosed.
+func pinkedRow() units.Length { return inch(1, 4) }
+
 // leastTrim is the narrowest edge that should be left: common practice.
 func leastTrim(fraying bool) units.Length {
 	if fraying {

@@ -11,7 +11,7 @@ import (
 )
 
 // The benchmarks set each operation beside its rivals: rep=length is this package.
-// Compare within one run only, as with benchstat -row .name -col /rep.
+// Compare within one run only; .ci/ratios prints the ratios.
 
 var (
 	lengths   [rivalN]units.Length
@@ -188,6 +188,24 @@ func BenchmarkSum(b *testing.B) {
 	})
 }
 
+// BenchmarkSumLoop adds the same thousand one by one.
+func BenchmarkSumLoop(b *testing.B) {
+	each(b, "length", func(int, int) {
+		var s units.Length
+		for i := range lengths[:1000] {
+			s = s.Add(lengths[i])
+		}
+		sinkLength = s
+	})
+	each(b, "float64", func(int, int) {
+		s := 0.0
+		for i := range rivals.floats[:1000] {
+			s += rivals.floats[i]
+		}
+		sinkFloat = s
+	})
+}
+
 // BenchmarkMarks puts 7 marks on a span, each to a sixteenth: in 6 gaps of whole
 // units and in 13, which are none.
 func BenchmarkMarks(b *testing.B) {
@@ -244,11 +262,17 @@ func BenchmarkAppend(b *testing.B) {
 	each(b, "float64", func(i, _ int) { buf = strconv.AppendFloat(buf[:0], rivals.floats[i], 'g', -1, 64) })
 }
 
+// BenchmarkFormat reads to a sixteenth and writes; the rational does so too, the others
+// write what they have.
 func BenchmarkFormat(b *testing.B) {
 	var note units.Notation
+	sixteenth, inch := ratOf(units.Inch.Frac(1, 16)), ratOf(units.Inch.Of(1))
 	text := ""
 	each(b, "length", func(i, _ int) { text, sinkLength = note.Format(lengths[i]) })
-	each(b, "bigrat", func(i, _ int) { text = rivals.rats[i].String() })
+	each(b, "bigrat", func(i, _ int) {
+		mark := roundRat(rivals.rats[i], sixteenth)
+		text = mark.Quo(mark, inch).RatString()
+	})
 	each(b, "decimal", func(i, _ int) { text = rivals.decimals[i].String() })
 	each(b, "float64", func(i, _ int) { text = strconv.FormatFloat(rivals.floats[i], 'g', -1, 64) })
 	sinkInt += len(text)

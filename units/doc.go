@@ -34,33 +34,34 @@
 //
 // # Grammar
 //
-// [Parse] takes Length; a [Parser] with DecimalComma takes Comma; [ParseRatio]
-// and [ParseArea] take the others. Case counts. The grammar:
+// [Parse] takes Length, [ParseRatio] and [ParseArea] the others. For a [Parser] with
+// DecimalComma mark is ",". Case counts.
 //
-//	Text    = Length | Comma | Ratio | Area .
-//	Length  = [ space ] [ sign ] part { [ space ] part } [ space ] .
-//	Comma   = [ space ] [ sign ] cpart { [ space ] cpart } [ space ] .
-//	Ratio   = [ space ] [ sign ] number [ space ] [ "%" | ":" [ space ] number ] [ space ] .
+//	Text    = Length | Ratio | Area .
+//	Length  = [ space ] [ sign ] { number more } number last [ space ] .
+//	Ratio   = [ space ] [ sign ] number [ space ] [ "%" | "x" | "×" | ( ":" | "to" ) [ space ] number ] [ space ] .
 //	Area    = [ space ] [ sign ] number [ space ] square [ space ] .
 //
-//	part    = number [ space ] unit .
-//	cpart   = cnumber [ space ] unit .
-//	square  = "sq" ( space word | [ space ] prime ) | unit "²" .
-//	number  = [ digits ] "." digits | mixed .
-//	cnumber = [ digits ] "," digits | mixed .
+//	more    = measure [ space ] | stopped space .
+//	last    = measure | stopped .
+//	measure = [ space | "-" ] word | [ space ] prime .
+//	stopped = [ space | "-" ] short "." .
+//	square  = ( "sq" | "square" ) ( space word | [ space ] prime ) | unit ( "²" | "^2" | "2" ) .
+//	number  = [ digits ] mark digits | mixed .
+//	mark    = "." .
 //	mixed   = digits [ slash digits | glyph | ( space | "-" ) below ] | glyph .
 //	below   = glyph | digits slash digits .
 //	digits  = digit { digit } .
 //	digit   = "0" … "9" .
-//	glyph   = "½" | "¼" | "¾" | "⅛" | "⅜" | "⅝" | "⅞" | "⅓" | "⅔" | "⅕" | "⅖" | "⅗" | "⅘" |
-//	          "⅙" | "⅚" | "⅐" | "⅑" | "⅒" .
+//	glyph   = "¼" … "¾" | "⅐" … "⅞" .
 //	sign    = "+" | "-" | "\u2212" .
 //	slash   = "/" | "\u2044" .
 //	space   = blank { blank } .
 //	blank   = " " | "\t" | "\u00a0" | "\u2009" | "\u202f" .
 //	unit    = word | prime .
-//	word    = "in" | "inch" [ "es" ] | "ft" | "foot" | "feet" | "yd" [ "s" ] | "yard" [ "s" ] | "mm" | "cm" |
-//	          "m" | [ "milli" | "centi" ] ( "metre" | "meter" ) [ "s" ] | "L" | "ligne" [ "s" ] .
+//	short   = "in" | "ft" | "yd" [ "s" ] .
+//	word    = short | "inch" [ "es" ] | "foot" | "feet" | "yard" [ "s" ] | "mm" | "cm" | "m" |
+//	          [ "milli" | "centi" ] ( "metre" | "meter" ) [ "s" ] | "L" | "ligne" [ "s" ] .
 //	prime   = "\"" | "\u2033" | "\u201d" | "'" | "\u2032" | "\u2019" .
 //
 // Narrower than the grammar: no denominator or divisor is zero; below is less
@@ -69,6 +70,6 @@
 //
 // The sign is the whole length's: -1 5/8 in is minus 1 5/8 in, and 1-5/8 in is a
 // mixed number. 1 - 5/8 in, exponents, 5. in and thousands marks (1,500 mm) are
-// refused; with DecimalComma 1,500 mm is 1 1/2 mm. Parser.Bare is the unit of a
+// refused, and 1 ft.5 in is half an inch more than a foot; with DecimalComma 1,500 mm is 1 1/2 mm. Parser.Bare is the unit of a
 // lone number.
 package units

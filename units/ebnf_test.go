@@ -2,6 +2,7 @@ package units_test
 
 import (
 	"errors"
+	"maps"
 	"math/big"
 	"math/rand/v2"
 	"os"
@@ -75,9 +76,27 @@ func (p *phrase) find(name string) []*phrase {
 	return all
 }
 
+// unitText is the text of the unit that stands in p, at whatever depth.
+func (p *phrase) unitText() string {
+	if p.name == "word" || p.name == "prime" || p.name == "short" {
+		return p.text
+	}
+	for _, k := range p.kids {
+		if text := k.unitText(); text != "" {
+			return text
+		}
+	}
+	return ""
+}
+
 // sentence makes a sentence of a production at random.
 func sentence(g ebnf.Grammar, r *rand.Rand, name string) *phrase {
 	p := &phrase{name: name}
+	if name == "Comma" { // a Length in which mark is a comma
+		g = maps.Clone(g)
+		g["mark"] = &ebnf.Production{Expr: &ebnf.Token{String: ","}}
+		name = "Length"
+	}
 	var grow func(ebnf.Expression)
 	grow = func(e ebnf.Expression) {
 		switch e := e.(type) {
@@ -126,7 +145,7 @@ func fractionOf(num, den string) (*big.Rat, bool) {
 // package page says that the parser is narrower than the grammar.
 func (p *phrase) value() (v *big.Rat, ok bool) {
 	switch p.name {
-	case "number", "cnumber":
+	case "number":
 		if m := p.find("mixed"); m != nil {
 			return m[0].value()
 		}
@@ -180,22 +199,20 @@ func (p *phrase) evaluate() (v *big.Rat, ok bool) {
 		if v, ok = p.find("number")[0].value(); !ok {
 			return nil, false
 		}
-		name := strings.Trim(strings.TrimPrefix(p.find("square")[0].text, "sq"), "² \t\u00a0\u2009\u202f")
-		size, _, _ := slowUnit(name)
+		size, _, _ := slowUnit(p.find("square")[0].unitText())
 		v.Mul(v, size)
 		v.Mul(v, size)
 	default:
 		lastSystem, lastRank := 0, 0
-		for _, part := range p.kids {
-			if part.name != "part" && part.name != "cpart" {
+		for i, k := range p.kids {
+			if k.name != "number" {
 				continue
 			}
-			number := append(part.find("number"), part.find("cnumber")...)[0]
-			n, ok := number.value()
+			n, ok := k.value()
 			if !ok {
 				return nil, false
 			}
-			size, system, rank := slowUnit(part.find("unit")[0].text)
+			size, system, rank := slowUnit(p.kids[i+1].unitText())
 			if lastSystem != 0 && (system != lastSystem || rank >= lastRank) {
 				return nil, false
 			}
@@ -251,6 +268,21 @@ func agree(t *testing.T, kind, text string) {
 		t.Fatalf("%s %q: %v, while the reference says %v", kind, text, err, ok)
 	}
 	if ok {
+		if kind != "Ratio" && kind != "Area" {
+			p := units.Parser{DecimalComma: kind == "Comma"}
+			if kind == "bare" {
+				p.Bare = units.Inch
+			}
+			if l, _ := p.Parse(text); units.FormOf(l) != nil || l != lengthOf(slow) {
+				t.Fatalf("%s %q: %v, and %v is not == to the same number made otherwise", kind, text, units.FormOf(l), l)
+			}
+		}
+		if r, _ := units.ParseRatio(text); units.FormOfRatio(r) != nil {
+			t.Fatalf("%q: %v", text, units.FormOfRatio(r))
+		}
+		if a, _ := units.ParseArea(text); units.FormOfArea(a) != nil {
+			t.Fatalf("%q: %v", text, units.FormOfArea(a))
+		}
 		if fast.Cmp(slow) != 0 {
 			t.Fatalf("%s %q = %v, want %v", kind, text, fast, slow)
 		}
@@ -295,7 +327,7 @@ func TestSentences(t *testing.T) {
 
 // mutate spoils a text a little.
 func mutate(r *rand.Rand, text string) string {
-	pieces := [...]string{" ", "-", "+", "/", ".", ",", "1", "0", "½", "in", "mm", "m", "'", `"`, "e", "²", "sq", "%", ":", "\u00a0", "\xff", "\u2044", "L"}
+	pieces := [...]string{" ", "-", "+", "/", ".", ",", "1", "0", "½", "in", "mm", "m", "'", `"`, "e", "²", "sq", "%", ".", "^2", "2", "x", "to", "yds", ":", "\u00a0", "\xff", "\u2044", "L"}
 	runes := strings.Split(text, "")
 	i := r.IntN(len(runes))
 	switch r.IntN(5) {

@@ -101,9 +101,15 @@ func addSlow(a, b exact) exact {
 	}
 	da, db := a.den(), b.den()
 	g, ra, rb := uint64(1), da, db
-	if da > 1 && db > 1 {
-		g = gcd(da, db)
-		ra, rb = da/g, db/g
+	if da == db {
+		g, ra, rb = da, 1, 1
+	} else if da > 1 && db > 1 {
+		if g = gcd(da, db); g > 1 {
+			ra, rb = da/g, db/g
+		}
+	}
+	if (magnitude(a.num)|magnitude(b.num)|da|db)>>31 == 0 {
+		return addNarrow(a.num*int64(rb)+b.num*int64(ra), ra, db, g)
 	}
 	neg, t := addSigned(
 		a.num < 0, mul64(magnitude(a.num), rb),
@@ -117,6 +123,18 @@ func addSlow(a, b exact) exact {
 		t = t.div(common)
 	}
 	return make128(neg, t, mul64(ra, db/common))
+}
+
+// addNarrow is the end of addSlow where no term leaves 63 bits: t/(ra db), in
+// which only g and t can have a factor in common.
+func addNarrow(t int64, ra, db, g uint64) exact {
+	m := magnitude(t)
+	if g > 1 {
+		if common := gcd(m%g, g); common > 1 {
+			m, db = m/common, db/common
+		}
+	}
+	return small(t < 0, m, ra*db)
 }
 
 func (a exact) neg() exact {
@@ -213,6 +231,13 @@ func product(neg bool, na, da, nb, db uint64) exact {
 }
 
 func (a exact) mulInt(n int64) exact {
+	if a.less == 0 && int64(int32(a.num)) == a.num && int64(int32(n)) == n {
+		return exact{num: a.num * n}
+	}
+	return a.mulWord(n)
+}
+
+func (a exact) mulWord(n int64) exact {
 	if a.less == 0 {
 		hi, lo := bits.Mul64(uint64(a.num), uint64(n))
 		// The signed high word: correct the unsigned product for each negative operand.
@@ -230,11 +255,20 @@ func (a exact) mulInt(n int64) exact {
 	return a.mul(exact{num: n})
 }
 
+// divInt panics if n is zero.
 func (a exact) divInt(n int64) exact {
-	if a.less == 0 && n > 0 && a.num%n == 0 {
-		return exact{num: a.num / n}
+	if a.less != 0 || n <= 0 {
+		return a.quo(exact{num: n})
 	}
-	return a.quo(exact{num: n})
+	m, d := magnitude(a.num), uint64(n)
+	q, r := m/d, m%d
+	if r == 0 {
+		return small(a.num < 0, q, 1)
+	}
+	if g := gcd(r, d); g > 1 {
+		m, d = m/g, d/g
+	}
+	return small(a.num < 0, m, d)
 }
 
 // isMultiple reports whether a is a whole multiple of the positive whole number n.

@@ -47,3 +47,26 @@ func (a exact) form() error {
 	}
 	return nil
 }
+
+// AppendAny is the slow way of Notation.Append, which serves every length.
+func AppendAny(n Notation, b []byte, l Length) ([]byte, Length) {
+	u, steps, places := n.fine()
+	return n.appendAny(b, l, u, steps, places)
+}
+
+// Gcd is the greatest common divisor that the arithmetic uses.
+func Gcd(a, b uint64) uint64 { return gcd(a, b) }
+
+// ReadQuickly reports whether a text is one part of a length that is read the quick way.
+func ReadQuickly(text string) bool {
+	s := scanner{in: text}
+	_, u := s.quick(NoUnit)
+	return u != NoUnit && s.at == len(text)
+}
+
+// WrittenQuickly reports whether Notation.Append writes l the quick way.
+func WrittenQuickly(n Notation, l Length) bool {
+	u, steps, places := n.fine()
+	_, _, ok := n.quick(nil, l.v.num, u, uint64(steps), places)
+	return ok && l.v.less == 0
+}

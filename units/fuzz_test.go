@@ -13,6 +13,9 @@ import (
 func FuzzParse(f *testing.F) {
 	for _, seed := range []string{
 		"1 5/8 in", `1-5/8"`, "1⅝ in", ".625 in", "1 yd 4 1/2 in", "24 L", "5' 4\"", "1\u00a05\u20448\u202fin",
+		"0/2 in",                              // zero has one form
+		"5/8-in.", "5 ft. 4 in.", "1 ft.5 in", // hyphens and full stops
+		"2.5x", "5 to 2", "1 square in", "3 m^2",
 		"1 13/8 in",        // an improper fraction after a whole number
 		"1 in 3 mm",        // two systems
 		"1e3 mm", "1/0 in", // exponents, nothing to divide by

@@ -74,21 +74,36 @@ func addSigned(negA bool, a uint128, negB bool, b uint128) (neg bool, sum uint12
 	return negB, b.sub(a)
 }
 
-// gcd is the greatest common divisor by halving; gcd(0, n) is n.
+// gcd is the greatest common divisor; gcd(0, n) is n. The denominators of
+// sewing are small, and for those it is looked up.
 func gcd(a, b uint64) uint64 {
+	if a|b < 32 {
+		return uint64(gcds[a<<5|b])
+	}
+	return gcdHalving(a, b)
+}
+
+// gcds holds gcd(a, b) at 32a + b.
+var gcds = func() (t [32 * 32]uint8) {
+	for i := range uint64(len(t)) {
+		t[i] = uint8(gcdHalving(i>>5, i&31))
+	}
+	return t
+}()
+
+// gcdHalving has no branch that the machine would have to guess. None of its
+// shifts reaches 64; to say so saves the machine a test of each.
+func gcdHalving(a, b uint64) uint64 {
 	if a == 0 || b == 0 {
 		return a | b
 	}
-	shift := bits.TrailingZeros64(a | b)
-	a >>= bits.TrailingZeros64(a)
-	for {
-		b >>= bits.TrailingZeros64(b)
-		if a > b {
-			a, b = b, a
-		}
-		b -= a
-		if b == 0 {
-			return a << shift
-		}
+	shift := bits.TrailingZeros64(a|b) & 63
+	a >>= bits.TrailingZeros64(a) & 63
+	for b != 0 {
+		b >>= bits.TrailingZeros64(b) & 63
+		d, less := bits.Sub64(b, a, 0)
+		a += d & -less         // the lesser of the two
+		b = (d ^ -less) + less // their distance
 	}
+	return a << shift
 }

@@ -44,11 +44,14 @@ func (n interval) code() string {
 }
 
 // join is an interval with the recipe of an operation on two others, where both
-// are known and it is not too long.
+// are known and it is not too long. Sums and products are the same both ways round.
 func join(lo, hi exact, a, b interval, op string) interval {
 	x, y := a.code(), b.code()
 	if x == "" || y == "" || len(x)+len(y) >= maxRecipe {
 		return interval{lo: lo, hi: hi}.snap()
+	}
+	if op != "/" && y < x {
+		x, y = y, x
 	}
 	return irrational(lo, hi, x+y+op).snap()
 }
@@ -89,7 +92,7 @@ func (n interval) bare() interval {
 }
 
 func (a interval) add(b interval) interval {
-	switch {
+	switch b = b.inRootOf(a); {
 	case b.isExact():
 		if a.isExact() {
 			return point(a.lo.add(b.lo))
@@ -102,11 +105,7 @@ func (a interval) add(b interval) interval {
 		if scale.isZero() {
 			return point(shift)
 		}
-		x, y := a.bare(), b.bare()
-		if y.hi.sub(y.lo).cmp(x.hi.sub(x.lo)) < 0 {
-			x = y
-		}
-		return x.times(scale).plus(shift)
+		return a.finer(b).times(scale).plus(shift)
 	}
 	return join(a.lo.add(b.lo), a.hi.add(b.hi), a, b, "+")
 }
@@ -140,7 +139,24 @@ func (a interval) mul(b interval) interval {
 			hi = v
 		}
 	}
+	if r, ok := mulRoots(a, b); ok {
+		return r.cut(lo, hi)
+	}
 	return join(lo, hi, a, b, "*")
+}
+
+// cut narrows an enclosure to another of the same number.
+func (n interval) cut(lo, hi exact) interval {
+	if n.isExact() {
+		return n
+	}
+	if n.lo.cmp(lo) < 0 {
+		n.lo = lo
+	}
+	if n.hi.cmp(hi) > 0 {
+		n.hi = hi
+	}
+	return n.snap()
 }
 
 // under is v / n. It fails where n cannot be told from zero.
@@ -160,7 +176,21 @@ func (n interval) under(v exact) (interval, error) {
 	if hi.cmp(lo) < 0 {
 		lo, hi = hi, lo
 	}
+	if k, ok := n.radicand(); ok {
+		// 1 / (s x + t) = (s x - t) / (ssk - tt), where x x = k.
+		by := v.quo(n.scale.mul(n.scale).mul(k).sub(n.shift.mul(n.shift)))
+		return n.plus(n.shift.mulInt(-2)).times(by).cut(lo, hi), nil
+	}
 	return join(lo, hi, point(v), n, "/"), nil
+}
+
+// over is n / d. It fails where d cannot be told from zero.
+func (n interval) over(d interval) (interval, error) {
+	if d = d.inRootOf(n); n.isMade() && n.how == d.how && n.shift.isZero() && d.shift.isZero() {
+		return point(n.scale.quo(d.scale)), nil
+	}
+	by, err := d.under(exact{num: 1})
+	return n.mul(by), err
 }
 
 // snap widens the ends to a binary grid once their fractions have grown, so that
@@ -236,18 +266,4 @@ func decide[T comparable](n interval, f func(exact) T) (T, interval, error) {
 func (n interval) decided() (int, error) {
 	sign, _, err := decide(n, exact.sign)
 	return sign, err
-}
-
-// root is the square root of a number of zero or more.
-func root(v exact) interval {
-	r := v.rat()
-	n, d := new(big.Int).Sqrt(r.Num()), new(big.Int).Sqrt(r.Denom())
-	exactly := new(big.Rat).SetFrac(n, d)
-	if new(big.Rat).Mul(exactly, exactly).Cmp(r) == 0 {
-		return point(fromRat(exactly))
-	}
-	// The ends are rough; the caller refines them.
-	lo := new(big.Int).Sqrt(new(big.Int).Quo(r.Num(), r.Denom()))
-	hi := new(big.Int).Add(lo, big.NewInt(1))
-	return irrational(fromRat(new(big.Rat).SetInt(lo)), fromRat(new(big.Rat).SetInt(hi)), constant(v)+"r")
 }

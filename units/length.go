@@ -86,18 +86,26 @@ func (l Length) IsMultiple(step Length) bool {
 // Sum adds lengths. The sum of none is zero.
 func Sum(lengths ...Length) Length {
 	var s exact
-	for i := range lengths {
-		v := &lengths[i].v
-		if s.less|v.less == 0 { // as in add, without the call
-			if t := s.num + v.num; (s.num^t)&(v.num^t) >= 0 {
-				s.num = t
+	for len(lengths) > 0 {
+		// Five whole values, each within 60 bits, add up within 63: one test for them all.
+		if len(lengths) >= 4 {
+			four := (*[4]Length)(lengths)
+			a, b, c, d := &four[0].v, &four[1].v, &four[2].v, &four[3].v
+			far := uint64(a.num+bound) | uint64(b.num+bound) | uint64(c.num+bound) | uint64(d.num+bound) | uint64(s.num+bound)
+			if far < 2*bound && s.less|a.less|b.less|c.less|d.less == 0 {
+				s.num += a.num + b.num + (c.num + d.num)
+				lengths = lengths[4:]
 				continue
 			}
 		}
-		s = s.add(*v)
+		s = s.add(lengths[0].v)
+		lengths = lengths[1:]
 	}
 	return Length{s}
 }
+
+// Whole values from -bound to below bound are added without a test each.
+const bound = 1 << 60
 
 // Marks divides span into equal gaps and yields gaps + 1 marks, measured from
 // the start and rounded to step one by one, each with its residue: the exact

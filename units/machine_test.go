@@ -71,6 +71,9 @@ func TestAllocations(t *testing.T) {
 		{"Parse mixed", 0, parse("1 5/8 in")},
 		{"Parse glyph", 0, parse("1⅝ in")},
 		{"Parse decimal", 0, parse("1.625 in")},
+		{"Parse long decimal", 0, parse("12.3456789 in")},
+		{"Parse long fraction", 0, parse("1 1234567/2345678 inches")},
+		{"Parse stops", 0, parse("5 ft. 4 in.")},
 		{"Parse compound", 0, parse("1 yd 4 1/2 in")},
 		{"Parse metric", 0, parse("15 mm")},
 		{"Append", 0, func() { buf, _ = note.Append(buf[:0], l) }},
@@ -87,6 +90,31 @@ func TestAllocations(t *testing.T) {
 		}
 	}
 	_, _ = sink, text
+}
+
+// TestQuick: what people mostly write is read and written the quick way, which nothing
+// but a clock would tell otherwise.
+func TestQuick(t *testing.T) {
+	for _, text := range []string{
+		"5 in", "1 5/8 in", "1-5/8 in", "5/8 in", "0.625 in", "15 mm", "1.5 cm", "3 m", "2 ft", "1 3/4 yd", `1 5/8"`, "6'", "24 L", "5in", "1/3 in",
+		"999999 in", "1 999998/999999 in", "123456.654321 mm", "0 in",
+	} {
+		if !units.ReadQuickly(text) {
+			t.Errorf("%s is read the slow way", text)
+		}
+	}
+	for _, text := range []string{"1⅝ in", "1 inch", "9999999 in", "1 8/8 in", "1,5 mm", "1", "", "in", "1 in.", "1- 5/8 in", "999999 999998/999999 m"} {
+		if units.ReadQuickly(text) {
+			t.Errorf("%q is not for the quick way", text)
+		}
+	}
+	for _, n := range []units.Notation{{}, {Finest: 128}, {Finest: 10}, {Mode: units.Up, Slack: units.Inch.Of(1)}, {Unit: units.Millimetre}, {Unit: units.Centimetre}, {Unit: units.Metre, Places: 2}, {Unit: units.Yard, Slack: units.Yard.Of(1)}, {Places: 2}} {
+		for _, l := range []units.Length{{}, n.Step(), n.Step().MulInt(-37), n.Step().MulInt(1000).Add(base()), n.Step().MulInt(-5).Sub(base())} {
+			if !units.WrittenQuickly(n, l) {
+				t.Errorf("%v in %+v is written the slow way", l, n)
+			}
+		}
+	}
 }
 
 // TestLinks: whoever imports units links nothing that she did not ask for.

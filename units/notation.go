@@ -1,6 +1,10 @@
 package units
 
-import "strconv"
+import (
+	"cmp"
+	"math/bits"
+	"strconv"
+)
 
 // A Notation says how a length is written for people, and to what mark it is
 // read. The zero Notation writes inches to the nearest 1/16, as 5 5/16 in. It
@@ -104,6 +108,83 @@ func (n Notation) Format(l Length) (text string, residue Length) {
 // Append appends the text of [Notation.Format] to b.
 func (n Notation) Append(b []byte, l Length) ([]byte, Length) {
 	u, steps, places := n.fine()
+	if l.v.less == 0 {
+		if text, residue, ok := n.quick(b, l.v.num, u, uint64(steps), places); ok {
+			return text, Length{exact{num: residue}}
+		}
+	}
+	return n.appendAny(b, l, u, steps, places)
+}
+
+// quick is Append where length, step and slack are whole numbers of base units
+// and the residue need not be written; ok is false where that is not so.
+func (n *Notation) quick(b []byte, num int64, u Unit, steps uint64, places int) (text []byte, residue int64, ok bool) {
+	slack := n.Slack.v.num
+	if n.Slack.IsZero() {
+		slack = perInch / 32
+	}
+	size := uint64(u.size())
+	binary := steps&(steps-1) == 0 // then no division by steps is needed
+	shift := bits.TrailingZeros64(steps) & 63
+	step := size >> shift
+	if !binary {
+		step = size / steps
+	}
+	if step*steps != size || n.Slack.v.less != 0 || n.Glyphs || n.Compound && u != n.Unit {
+		return b, 0, false
+	}
+	q, r := magnitude(num)/step, magnitude(num)%step
+	if r > 0 {
+		residue = int64(r)
+		word := "full "
+		if n.Mode.away(num < 0, q&1 == 1, cmp.Compare(r, step-r)) {
+			q, residue = q+1, int64(r)-int64(step)
+			word = "scant "
+		} else if num < 0 && q == 0 {
+			word = "scant " // a little less than nothing
+		}
+		if max(residue, -residue) > slack {
+			return b, 0, false
+		}
+		b = append(b, word...)
+	}
+	if num < 0 {
+		residue = -residue
+		if q > 0 {
+			b = append(b, '-')
+		}
+	}
+	if places > 0 || u.Metric() {
+		b = exact{num: int64(q)}.appendDecimal(b, places, n.mark(), false)
+		return appendSymbol(b, u), residue, true
+	}
+	whole, part := q>>shift, q&(steps-1)
+	if !binary {
+		whole, part = q/steps, q%steps
+	}
+	if whole > 0 || part == 0 {
+		b = strconv.AppendUint(b, whole, 10)
+	}
+	if part > 0 {
+		if whole > 0 {
+			b = append(b, ' ')
+		}
+		if binary {
+			common := bits.TrailingZeros64(part) & 63
+			part, steps = part>>common, steps>>common
+		} else {
+			common := gcd(part, steps)
+			part, steps = part/common, steps/common
+		}
+		b = strconv.AppendUint(b, part, 10)
+		b = append(b, '/')
+		b = strconv.AppendUint(b, steps, 10)
+	}
+	return appendSymbol(b, u), residue, true
+}
+
+// appendAny is Append for all lengths and notations.
+func (n Notation) appendAny(b []byte, l Length, u Unit, steps int64, places int) ([]byte, Length) {
 	mark, residue := l.Round(Length{exact{num: u.size()}.divInt(steps)}, n.Mode)
 	if residue.IsZero() {
 		return n.appendMark(b, mark, u, steps, places), residue
@@ -152,8 +233,7 @@ func (n Notation) appendExact(b []byte, l Length) []byte {
 	if places > 0 || u.Metric() {
 		if digits, ok := count.decimals(); ok {
 			b = count.v.mul(pow10(digits)).appendDecimal(b, digits, n.mark(), true)
-			b = append(b, ' ')
-			return append(b, u.String()...)
+			return appendSymbol(b, u)
 		}
 	}
 	return appendUnit(b, count, u, n)
@@ -213,28 +293,9 @@ func (n Notation) appendMark(b []byte, mark Length, u Unit, steps int64, places 
 	}
 	if places > 0 || u.Metric() {
 		b = rest.In(u).v.mulInt(steps).appendDecimal(b, places, n.mark(), false)
-		b = append(b, ' ')
-		return append(b, u.String()...)
+		return appendSymbol(b, u)
 	}
-	size := u.size()
-	if n.Glyphs || rest.v.less != 0 || size%steps != 0 {
-		return appendUnit(b, rest.In(u), u, n)
-	}
-	// The mark is a whole number of steps, and those of base units.
-	count := rest.v.num / (size / steps)
-	whole, part := count/steps, count%steps
-	if whole > 0 || part == 0 {
-		b = strconv.AppendInt(b, whole, 10)
-		b = append(b, ' ')
-	}
-	if part > 0 {
-		g := int64(gcd(uint64(part), uint64(steps)))
-		b = strconv.AppendInt(b, part/g, 10)
-		b = append(b, '/')
-		b = strconv.AppendInt(b, steps/g, 10)
-		b = append(b, ' ')
-	}
-	return append(b, u.String()...)
+	return appendUnit(b, rest.In(u), u, n)
 }
 
 // appendUnit writes a count of at least zero and a unit, as in 1 5/8 in.
@@ -247,12 +308,15 @@ func appendUnit(b []byte, count Ratio, u Unit, n Notation) []byte {
 					b = strconv.AppendInt(b, whole.v.num, 10)
 				}
 				b = append(b, string(g.r)...)
-				b = append(b, ' ')
-				return append(b, u.String()...)
+				return appendSymbol(b, u)
 			}
 		}
 	}
 	b = count.v.appendMixed(b)
+	return appendSymbol(b, u)
+}
+
+func appendSymbol(b []byte, u Unit) []byte {
 	b = append(b, ' ')
 	return append(b, u.String()...)
 }

@@ -145,6 +145,27 @@ func checkNotation(t *testing.T, n units.Notation, l units.Length) {
 	}
 }
 
+// TestNotationQuick holds the quick way of writing to the slow one, on and about the
+// marks where they could part.
+func TestNotationQuick(t *testing.T) {
+	r := seeded(16)
+	for range *oracleN * 30 {
+		n := aNotation(r)
+		if r.IntN(2) == 0 {
+			n.Glyphs, n.Compound, n.Finest = false, false, [...]int{0, 1, 2, 3, 4, 8, 10, 16, 25, 32, 64, 127}[r.IntN(12)]
+		}
+		l := n.Step().MulInt(r.Int64N(81) - 40).Add(n.Step().MulInt(r.Int64N(9) - 4).DivInt(8)).Add(base().MulInt(r.Int64N(3) - 1))
+		if r.IntN(50) == 0 {
+			l = base().MulInt(someInt(r))
+		}
+		text, residue := n.Append([]byte("x"), l)
+		want, left := units.AppendAny(n, []byte("x"), l)
+		if string(text) != string(want) || residue != left {
+			t.Fatalf("%v in %+v is %q and %v, and the slow way %q and %v", l, n, text, residue, want, left)
+		}
+	}
+}
+
 func TestNotationExact(t *testing.T) {
 	for _, c := range []struct {
 		n       units.Notation

@@ -4,12 +4,26 @@ import (
 	"flag"
 	"math/big"
 	"math/rand/v2"
+	"strconv"
 	"testing"
 
 	"example.com/clothyard/units"
 )
 
-var oracleN = flag.Int("oracle.n", 300, "random walks in the oracle tests")
+// oracleN is the number of random walks in the tests beside math/big: 25 operations
+// make one walk, so that -oracle.n=10000000 does ten million operations in
+// TestOracle alone.
+var oracleN = func() *int {
+	walks := 300
+	flag.Func("oracle.n", "random operations in the oracle tests (default 7500)", func(s string) error {
+		n, err := strconv.Atoi(s)
+		walks = max(1, n/walkSteps)
+		return err
+	})
+	return &walks
+}()
+
+const walkSteps = 25
 
 // seeded is a source of chance that is the same on every run.
 func seeded(n uint64) *rand.Rand { return rand.New(rand.NewPCG(n, 1838)) }

@@ -48,99 +48,193 @@ func someInt(r *rand.Rand) int64 {
 
 func ratInt(n int64) *big.Rat { return new(big.Rat).SetInt64(n) }
 
-// TestOracle walks at random through every operation of Length beside math/big.
-func TestOracle(t *testing.T) {
-	r := seeded(1)
-	for range *oracleN {
-		want := operand(r)
-		got := lengthOf(want)
-		for range 25 {
-			y := operand(r)
-			b := lengthOf(y)
-			n := someInt(r)
-			what := ""
-			next := new(big.Rat)
-			switch op := r.IntN(13); op {
-			case 0:
-				what, got = fmt.Sprint(want, " + ", y), got.Add(b)
-				next.Add(want, y)
-			case 1:
-				what, got = fmt.Sprint(want, " - ", y), got.Sub(b)
-				next.Sub(want, y)
-			case 2:
-				what, got = fmt.Sprint("-", want), got.Neg()
-				next.Neg(want)
-			case 3:
-				what, got = fmt.Sprint("|", want, "|"), got.Abs()
-				next.Abs(want)
-			case 4:
-				what, got = fmt.Sprint(want, " * ", n), got.MulInt(n)
-				next.Mul(want, ratInt(n))
-			case 5:
-				if n == 0 {
-					continue
-				}
-				what, got = fmt.Sprint(want, " / ", n), got.DivInt(n)
-				next.Quo(want, ratInt(n))
-			case 6:
-				what, got = fmt.Sprint(want, " scale ", y), got.Scale(units.FromRat(y))
-				next.Mul(want, y)
-			case 7:
-				if y.Sign() == 0 {
-					continue
-				}
-				what, got = fmt.Sprint(want, " unscale ", y), got.Unscale(units.FromRat(y))
-				next.Quo(want, y)
-			case 8:
-				m := modes[r.IntN(len(modes))]
-				mark, residue := got.Round(b, m)
-				what = fmt.Sprint(want, " to ", y, " ", m)
-				next = slowRound(want, y, m)
-				same(t, what, mark, next)
-				same(t, what+" residue", residue, new(big.Rat).Sub(want, next))
-				got = mark
-			case 9:
-				what, got = fmt.Sprint("min ", want, y), got.Min(b)
-				if next.Set(want); y.Cmp(want) < 0 {
-					next.Set(y)
-				}
-			case 10:
-				what, got = fmt.Sprint("max ", want, y), got.Max(b)
-				if next.Set(want); y.Cmp(want) > 0 {
-					next.Set(y)
-				}
-			case 11:
-				what, got = fmt.Sprint("sum ", want, y), units.Sum(got, b, got, b)
-				next.Add(want, y)
-				next.Add(next, next)
-			case 12:
-				if got.Cmp(b) != want.Cmp(y) || b.Cmp(got) != y.Cmp(want) || got.Less(b) != (want.Cmp(y) < 0) ||
-					got.Sign() != want.Sign() || got.IsZero() != (want.Sign() == 0) || (got == b) != (want.Cmp(y) == 0) {
-					t.Fatalf("comparing %v with %v", want, y)
-				}
-				multiple := want.Sign() == 0
-				if y.Sign() != 0 {
-					multiple = new(big.Rat).Quo(want, y).IsInt()
-				}
-				if got.IsMultiple(b) != multiple {
-					t.Fatalf("%v a multiple of %v: want %v", want, y, multiple)
-				}
-				next.Set(want)
-			}
-			same(t, what, got, next)
-			want = next
-			if want.Num().BitLen()+want.Denom().BitLen() > 1500 {
-				break
+// A walk goes on from number to number, each found by the package and by math/big.
+type walk struct {
+	r    *rand.Rand
+	got  units.Length
+	want *big.Rat
+	y    *big.Rat // the other operand
+	n    int64    // the whole operand
+	mode units.Mode
+
+	widened, narrowed int // how often the form for large terms was entered and left
+}
+
+// border is an operand that takes the walk to the other form, where one sum can: from
+// a large number to an ordinary one, or from an ordinary one to just about 63 bits.
+func (w *walk) border() *big.Rat {
+	if units.Wide(w.got) {
+		small := operand(w.r)
+		if w.r.IntN(2) == 0 {
+			return small.Sub(small, w.want)
+		}
+		return small.Sub(w.want, small)
+	}
+	edge := new(big.Int).Lsh(big.NewInt(1), 63)
+	edge.Add(edge, big.NewInt(w.r.Int64N(5)-2))
+	if w.r.IntN(2) == 0 {
+		edge.Neg(edge)
+	}
+	y := new(big.Rat).SetInt(edge)
+	if w.r.IntN(4) == 0 { // past 63 bits below the line
+		y.SetFrac(big.NewInt(1+2*w.r.Int64N(50)), edge)
+	}
+	return y.Sub(y, w.want)
+}
+
+// what tells the step in words.
+func (w *walk) what(op string, before *big.Rat) string {
+	return fmt.Sprintf("%v %s (y = %v, n = %d, %v)", before, op, w.y, w.n, w.mode)
+}
+
+// step does one operation on both sides and compares all that it gives.
+func (w *walk) step(t *testing.T) {
+	t.Helper()
+	w.y, w.n, w.mode = operand(w.r), someInt(w.r), modes[w.r.IntN(len(modes))]
+	op := w.r.IntN(16)
+	if op > 13 {
+		op, w.y = op%2, w.border()
+	}
+	b := lengthOf(w.y)
+	x, y, next, name := w.want, w.y, new(big.Rat), ""
+	got := w.got
+	switch op {
+	case 0:
+		name, got = "+ y", got.Add(b)
+		next.Add(x, y)
+	case 1:
+		name, got = "- y", got.Sub(b)
+		next.Sub(x, y)
+	case 2:
+		name, got = "negated", got.Neg()
+		next.Neg(x)
+	case 3:
+		name, got = "without its sign", got.Abs()
+		next.Abs(x)
+	case 4:
+		name, got = "times n", got.MulInt(w.n)
+		next.Mul(x, ratInt(w.n))
+	case 5:
+		if w.n == 0 {
+			w.n = 7
+		}
+		name, got = "divided by n", got.DivInt(w.n)
+		next.Quo(x, ratInt(w.n))
+	case 6:
+		name, got = "scaled by y", got.Scale(units.FromRat(y))
+		next.Mul(x, y)
+	case 7:
+		if y.Sign() == 0 {
+			y.SetInt64(3)
+		}
+		name, got = "unscaled by y", got.Unscale(units.FromRat(y))
+		next.Quo(x, y)
+	case 8:
+		var residue units.Length
+		name = "rounded to y"
+		got, residue = got.Round(b, w.mode)
+		next = slowRound(x, y, w.mode)
+		if rest := new(big.Rat).Sub(x, next); units.FormOf(residue) != nil || ratOf(residue).Cmp(rest) != 0 {
+			t.Fatalf("%s leaves %v, want %v", w.what(name, x), residue, rest)
+		}
+	case 9:
+		name, got = "or the lesser y", got.Min(b)
+		if next.Set(x); y.Cmp(x) < 0 {
+			next.Set(y)
+		}
+	case 10:
+		name, got = "or the greater y", got.Max(b)
+		if next.Set(x); y.Cmp(x) > 0 {
+			next.Set(y)
+		}
+	case 11: // sums of up to eleven, in which the two stand anywhere
+		all := make([]units.Length, w.r.IntN(12))
+		for i := range all {
+			if w.r.IntN(3) == 0 {
+				all[i] = b
+				next.Add(next, y)
+			} else {
+				all[i] = got
+				next.Add(next, x)
 			}
 		}
+		name, got = fmt.Sprintf("in a sum of %d", len(all)), units.Sum(all...)
+	case 12:
+		name = "in the count of y"
+		if y.Sign() == 0 {
+			y.SetInt64(5)
+		}
+		got = base().Scale(got.Div(lengthOf(y)))
+		next.Quo(x, y)
+	default:
+		name = "beside y"
+		w.compare(t, b)
+		next.Set(x)
+	}
+	if err := units.FormOf(got); err != nil || ratOf(got).Cmp(next) != 0 || got != lengthOf(next) {
+		t.Fatalf("%s = %v (%v), want %v", w.what(name, x), ratOf(got), err, next)
+	}
+	if units.Wide(w.got) != units.Wide(got) {
+		if units.Wide(got) {
+			w.widened++
+		} else {
+			w.narrowed++
+		}
+	}
+	w.got, w.want = got, next
+}
+
+func (w *walk) compare(t *testing.T, b units.Length) {
+	t.Helper()
+	x, y, a := w.want, w.y, w.got
+	if a.Cmp(b) != x.Cmp(y) || b.Cmp(a) != y.Cmp(x) || a.Less(b) != (x.Cmp(y) < 0) ||
+		a.Sign() != x.Sign() || a.IsZero() != (x.Sign() == 0) || (a == b) != (x.Cmp(y) == 0) {
+		t.Fatalf("comparing %v with %v", x, y)
+	}
+	multiple := x.Sign() == 0
+	if y.Sign() != 0 {
+		multiple = new(big.Rat).Quo(x, y).IsInt()
+	}
+	if a.IsMultiple(b) != multiple {
+		t.Fatalf("%v a multiple of %v: want %v", x, y, multiple)
+	}
+}
+
+// TestOracle walks at random through every operation of Length beside math/big,
+// and sees to it that the walks cross the border of the two forms both ways.
+func TestOracle(t *testing.T) {
+	t.Parallel()
+	const parts = 8
+	for part := range min(parts, *oracleN) {
+		t.Run(fmt.Sprint(part), func(t *testing.T) {
+			t.Parallel()
+			w := walk{r: seeded(100 + uint64(part))}
+			steps := 0
+			for walks := (*oracleN + parts - 1) / parts; walks > 0; walks-- {
+				w.want = operand(w.r)
+				w.got = lengthOf(w.want)
+				for range walkSteps {
+					w.step(t)
+					steps++
+					if w.want.Num().BitLen()+w.want.Denom().BitLen() > 1500 {
+						w.want = operand(w.r)
+						w.got = lengthOf(w.want)
+					}
+				}
+			}
+			if w.widened < steps/20 || w.narrowed < steps/20 {
+				t.Errorf("in %d steps the large form was entered %d times and left %d times", steps, w.widened, w.narrowed)
+			}
+		})
 	}
 }
 
 // TestOracleRatio and TestOracleArea do the same for the other two numbers, in
 // single steps.
 func TestOracleRatio(t *testing.T) {
+	t.Parallel()
 	r := seeded(2)
-	for range *oracleN * 10 {
+	for range *oracleN * 4 {
 		x, y := operand(r), operand(r)
 		a, b := units.FromRat(x), units.FromRat(y)
 		check := func(what string, got units.Ratio, want *big.Rat) {
@@ -163,7 +257,7 @@ func TestOracleRatio(t *testing.T) {
 		check("residue", residue, new(big.Rat).Sub(x, mark.Rat()))
 		n, ok := a.Int(m)
 		whole := slowRound(x, ratInt(1), m).Num()
-		if ok != whole.IsInt64() || ok && n != whole.Int64() {
+		if ok != whole.IsInt64() || ok && n != whole.Int64() || !ok && n != 0 {
 			t.Fatalf("%v to a whole number %v: %d, %v", x, m, n, ok)
 		}
 		if a.Cmp(b) != x.Cmp(y) || a.Less(b) != (x.Cmp(y) < 0) || a.Sign() != x.Sign() || a.IsInt() != x.IsInt() || a.IsZero() != (x.Sign() == 0) {
@@ -180,8 +274,9 @@ func TestOracleRatio(t *testing.T) {
 }
 
 func TestOracleArea(t *testing.T) {
+	t.Parallel()
 	r := seeded(3)
-	for range *oracleN * 5 {
+	for range *oracleN * 2 {
 		x, y := operand(r), operand(r)
 		a, b := areaOf(x), areaOf(y)
 		check := func(what string, got units.Area, want *big.Rat) {
@@ -215,6 +310,7 @@ func TestOracleArea(t *testing.T) {
 
 // TestOracleUnits compares the makers of lengths with their definitions.
 func TestOracleUnits(t *testing.T) {
+	t.Parallel()
 	r := seeded(4)
 	size := func(u units.Unit) *big.Rat { return ratOf(u.Of(1)) }
 	for range *oracleN {
@@ -244,8 +340,9 @@ func TestOracleUnits(t *testing.T) {
 
 // TestOracleMarks finds each mark on its own in math/big.
 func TestOracleMarks(t *testing.T) {
+	t.Parallel()
 	r := seeded(5)
-	for range *oracleN * 2 {
+	for range *oracleN {
 		span, step := operand(r), operand(r)
 		if r.IntN(2) == 0 { // a tape: many ties
 			span, step = big.NewRat(r.Int64N(400)-200, 2), big.NewRat(1+r.Int64N(4), 1+r.Int64N(2))

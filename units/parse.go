@@ -1,7 +1,6 @@
 package units
 
 import (
-	"math/big"
 	"strings"
 	"unicode/utf8"
 )
@@ -13,8 +12,8 @@ type Parser struct {
 	DecimalComma bool // 1,5 is 1 1/2; the point is then refused
 }
 
-// Parse reads a length such as 1 5/8 in, 1-5/8", 1⅝ in, .625 in, 1 yd 4 1/2 in,
-// 15 mm or 24 L. The unit is compulsory. The package page has the grammar; a
+// Parse reads a length such as 1 5/8 in, 1-5/8", 1⅝ in, .625 in, 5/8-inch, 5 ft. 4 in.,
+// 1 yd 4 1/2 in, 15 mm or 24 L. The unit is compulsory. The package page has the grammar; a
 // fault is a [*ParseError].
 func Parse(s string) (Length, error) { return Parser{}.Parse(s) }
 
@@ -35,36 +34,40 @@ func (p Parser) Parse(text string) (Length, error) {
 	s := scanner{in: text, comma: p.DecimalComma}
 	s.spaces()
 	neg := s.sign()
-	var sum exact
+	var sum tally
 	var last Unit
 	for {
-		n, err := s.number()
-		if err != nil {
-			return Length{}, err
-		}
-		s.spaces()
-		at := s.at
-		u := s.unit()
+		v, u := s.quick(last)
 		if u == NoUnit {
-			if !p.Bare.Valid() || last != NoUnit || s.at < len(s.in) {
-				return Length{}, s.fail(s.at, "a unit: in, ft, yd, mm, cm, m or L")
+			n, err := s.number()
+			if err != nil {
+				return Length{}, err
 			}
-			u = p.Bare
+			if !s.spaces() {
+				s.joint()
+			}
+			at := s.at
+			if u = s.unit(); u == NoUnit {
+				if !p.Bare.Valid() || last != NoUnit || s.at < len(s.in) {
+					return Length{}, s.fail(s.at, "a unit: in, ft, yd, mm, cm, m or L")
+				}
+				u = p.Bare
+			}
+			if last != NoUnit && !follows(last, u) {
+				return Length{}, s.fail(at, "a smaller unit of the same system after "+last.String())
+			}
+			s.stop(s.in[at:s.at])
+			sum.add(&n, u.size())
+		} else if last == NoUnit {
+			sum.v = v
+		} else {
+			sum.v = sum.v.add(v)
 		}
-		if last != NoUnit && !follows(last, u) {
-			return Length{}, s.fail(at, "a smaller unit of the same system after "+last.String())
-		}
-		sum = sum.add(n.mul(exact{num: u.mustSize()}))
 		last = u
-		s.spaces()
-		if s.at == len(s.in) {
-			break
+		if s.at == len(s.in) || s.spaces() && s.at == len(s.in) {
+			return Length{sum.total(neg)}, nil
 		}
 	}
-	if neg {
-		sum = sum.neg()
-	}
-	return Length{sum}, nil
 }
 
 // follows reports whether next may stand after last in a compound length.
@@ -75,7 +78,7 @@ func follows(last, next Unit) bool {
 	return next.size() < last.size()
 }
 
-// ParseRatio reads a pure number: 2 1/2, 2.5, 15/7, 3 % or 5:2. A fault is a
+// ParseRatio reads a pure number: 2 1/2, 2.5, 15/7, 3 %, 2.5x, 5:2 or 5 to 2. A fault is a
 // [*ParseError].
 func ParseRatio(text string) (Ratio, error) {
 	if len(text) > MaxText {
@@ -84,38 +87,35 @@ func ParseRatio(text string) (Ratio, error) {
 	s := scanner{in: text}
 	s.spaces()
 	neg := s.sign()
-	v, err := s.number()
+	n, err := s.number()
 	if err != nil {
 		return Ratio{}, err
 	}
+	by := numeral{whole: "1"}
 	s.spaces()
 	switch {
 	case s.eat("%"):
-		v = v.divInt(100)
-	case s.eat(":"):
+		by.whole = "100"
+	case s.eat("x"), s.eat("×"):
+	case s.eat(":"), s.eat("to"):
 		s.spaces()
 		at := s.at
-		by, err := s.number()
-		if err != nil {
+		if by, err = s.number(); err != nil {
 			return Ratio{}, err
 		}
 		if by.isZero() {
 			return Ratio{}, s.fail(at, "a number other than zero")
 		}
-		v = v.quo(by)
 	}
 	s.spaces()
 	if s.at < len(s.in) {
-		return Ratio{}, s.fail(s.at, "the end, % or :")
+		return Ratio{}, s.fail(s.at, "the end, %, x, : or to")
 	}
-	if neg {
-		v = v.neg()
-	}
-	return Ratio{v}, nil
+	return Ratio{quotient(neg, &n, &by)}, nil
 }
 
 // ParseArea reads an area: a number, sq and a unit, as in 12 1/2 sq in, or a
-// unit followed by ², as in 3 m². A fault is a [*ParseError].
+// unit followed by ², ^2 or 2, as in 3 m². A fault is a [*ParseError].
 func ParseArea(text string) (Area, error) {
 	if len(text) > MaxText {
 		return Area{}, tooLong(text)
@@ -123,13 +123,14 @@ func ParseArea(text string) (Area, error) {
 	s := scanner{in: text}
 	s.spaces()
 	neg := s.sign()
-	v, err := s.number()
+	n, err := s.number()
 	if err != nil {
 		return Area{}, err
 	}
 	s.spaces()
 	at := s.at
-	square := s.word() == "sq"
+	word := s.word()
+	square := word == "sq" || word == "square"
 	if square {
 		s.spaces()
 	} else {
@@ -139,19 +140,16 @@ func ParseArea(text string) (Area, error) {
 	if u == NoUnit {
 		return Area{}, s.fail(s.at, "sq in, sq ft, sq yd, sq mm, sq cm, sq m or a unit with ²")
 	}
-	if !square && !s.eat("²") {
+	if !square && !s.eat("²") && !s.eat("^2") && !s.eat("2") {
 		return Area{}, s.fail(s.at, "²")
 	}
 	s.spaces()
 	if s.at < len(s.in) {
 		return Area{}, s.fail(s.at, "the end")
 	}
-	n := exact{num: u.mustSize()}
-	v = v.mul(n.mul(n))
-	if neg {
-		v = v.neg()
-	}
-	return Area{v}, nil
+	var sum tally
+	sum.add(&n, u.size()*u.size())
+	return Area{sum.total(neg)}, nil
 }
 
 // scanner walks over a text of at most MaxText bytes.
@@ -192,6 +190,9 @@ func (s *scanner) spaces() bool {
 
 // sign eats an optional sign and tells whether it was a minus.
 func (s *scanner) sign() bool {
+	if s.at < len(s.in) && '0' <= s.in[s.at] && s.in[s.at] <= '9' {
+		return false
+	}
 	return !s.eat("+") && (s.eat("-") || s.eat("\u2212"))
 }
 
@@ -211,24 +212,11 @@ func (s *scanner) word() string {
 	return s.in[start:s.at]
 }
 
-// whole reads at most 18 digits in the machine's own words, more in math/big.
-func whole(digits string) exact {
-	if len(digits) <= 18 {
-		var n int64
-		for i := range len(digits) {
-			n = 10*n + int64(digits[i]-'0')
-		}
-		return exact{num: n}
-	}
-	n, _ := new(big.Int).SetString(digits, 10)
-	return fromRat(new(big.Rat).SetInt(n))
-}
-
 // number is a decimal, a whole number, a fraction, a mixed number or a glyph.
-func (s *scanner) number() (exact, error) {
+func (s *scanner) number() (n numeral, err error) {
 	start := s.at
 	if g, ok := s.glyph(); ok {
-		return g, nil
+		return numeral{part: g}, nil
 	}
 	digits := s.digits()
 	mark := "."
@@ -239,19 +227,21 @@ func (s *scanner) number() (exact, error) {
 		s.at++
 		places := s.digits()
 		if places == "" {
-			return exact{}, s.fail(s.at, "a digit after the decimal mark")
+			return numeral{}, s.fail(s.at, "a digit after the decimal mark")
 		}
-		return decimal(digits, places), nil
+		return numeral{whole: unpadded(digits), places: strings.TrimRight(places, "0")}, nil
 	}
 	if digits == "" {
-		return exact{}, s.fail(start, "a number")
+		return numeral{}, s.fail(start, "a number")
 	}
 	if s.slash() {
-		return s.over(whole(digits))
+		den, err := s.denominator()
+		return numeral{num: unpadded(digits), den: den}, err
 	}
-	n := whole(digits)
+	n.whole = unpadded(digits)
 	if g, ok := s.glyph(); ok {
-		return n.add(g), nil
+		n.part = g
+		return n, nil
 	}
 	// A mixed number: blanks or one hyphen, then a fraction less than one.
 	end := s.at
@@ -259,68 +249,67 @@ func (s *scanner) number() (exact, error) {
 	if !hyphen && !s.spaces() {
 		return n, nil
 	}
-	from := s.at
-	part, ok, err := s.part()
-	switch {
-	case err != nil:
-		return exact{}, err
-	case ok && part.cmp(exact{num: 1}) >= 0:
-		return exact{}, s.fail(from, "a fraction less than one after a whole number")
-	case ok:
-		return n.add(part), nil
-	case hyphen:
-		return exact{}, s.fail(from, "a fraction after the hyphen")
+	if g, ok := s.glyph(); ok {
+		n.part = g
+		return n, nil
 	}
-	s.at = end
+	from := s.at
+	if digits = s.digits(); digits == "" {
+		if hyphen && !s.letter(s.at) {
+			return numeral{}, s.fail(from, "a fraction or a unit after the hyphen")
+		}
+		s.at = end
+		return n, nil
+	}
+	if !s.slash() {
+		return numeral{}, s.fail(from, "a fraction or a unit")
+	}
+	if n.den, err = s.denominator(); err != nil {
+		return numeral{}, err
+	}
+	if n.num = unpadded(digits); len(n.num) > len(n.den) || len(n.num) == len(n.den) && n.num >= n.den {
+		return numeral{}, s.fail(from, "a fraction less than one after a whole number")
+	}
 	return n, nil
 }
 
-// part is the fraction of a mixed number, if one stands here.
-func (s *scanner) part() (v exact, ok bool, err error) {
-	if g, ok := s.glyph(); ok {
-		return g, true, nil
+// joint eats the hyphen of 5/8-inch.
+func (s *scanner) joint() {
+	if s.letter(s.at + 1) {
+		s.eat("-")
 	}
-	from := s.at
-	digits := s.digits()
-	if digits == "" {
-		return exact{}, false, nil
+}
+
+// letter reports whether an ASCII letter stands at a place.
+func (s *scanner) letter(at int) bool {
+	return at < len(s.in) && 'a' <= s.in[at]|0x20 && s.in[at]|0x20 <= 'z'
+}
+
+// stop eats the full stop of an abbreviated unit, as in 5/8 in. and 5 ft. 4 in.; a
+// stop with a digit after it is the point of the next number.
+func (s *scanner) stop(unit string) {
+	switch unit {
+	case "in", "ft", "yd", "yds":
+		after := scanner{in: s.in, at: s.at}
+		if after.eat(".") && (after.at == len(s.in) || after.spaces()) {
+			s.at = after.at
+		}
 	}
-	if !s.slash() {
-		return exact{}, false, s.fail(from, "a fraction or a unit")
-	}
-	v, err = s.over(whole(digits))
-	return v, err == nil, err
 }
 
 func (s *scanner) slash() bool { return s.eat("/") || s.eat("\u2044") }
 
-func (s *scanner) over(num exact) (exact, error) {
+func (s *scanner) denominator() (string, error) {
 	from := s.at
 	digits := s.digits()
 	if digits == "" {
-		return exact{}, s.fail(from, "a denominator")
+		return "", s.fail(from, "a denominator")
 	}
-	den := whole(digits)
-	switch {
-	case den.isZero():
-		return exact{}, s.fail(from, "a denominator other than zero")
-	case num.less|den.less == 0:
-		return fraction(num.num, den.num), nil
+	den := unpadded(digits)
+	if den == "" {
+		return "", s.fail(from, "a denominator other than zero")
 	}
-	return num.quo(den), nil
-}
-
-func decimal(digits, places string) exact {
-	if len(digits)+len(places) <= 18 {
-		n, d := whole(digits).num, int64(1)
-		for i := range len(places) {
-			n, d = 10*n+int64(places[i]-'0'), 10*d
-		}
-		return fraction(n, d)
-	}
-	n, _ := new(big.Int).SetString(digits+places, 10)
-	d := new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(len(places))), nil)
-	return fromRat(new(big.Rat).SetFrac(n, d))
+	return den, nil
 }
 
 // glyph is a vulgar fraction in one character.

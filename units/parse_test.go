@@ -88,7 +88,25 @@ func TestParseAmbiguities(t *testing.T) {
 		{"in", units.Parser{}, units.Length{}, 0, "a number first"},
 		{"", units.Parser{}, units.Length{}, 0, "nothing"},
 		{"   ", units.Parser{}, units.Length{}, 3, "blanks only"},
-		{"1 in.", units.Parser{}, units.Length{}, 5, "a point begins a decimal, and no full stop ends a length"},
+		{"1 in.", units.Parser{}, units.Inch.Of(1), -1, "a full stop after an abbreviation"},
+		{"5 ft. 4 in. ", units.Parser{}, units.Inch.Of(64), -1, "after each"},
+		{"1 ft.5 in", units.Parser{}, units.Inch.Frac(25, 2), -1, "with a digit after it, it is the point of the next number"},
+		{"1 ft. .5 in", units.Parser{}, units.Inch.Frac(25, 2), -1, "both"},
+		{"1 in..", units.Parser{}, units.Length{}, 5, "one full stop"},
+		{"1 in .", units.Parser{}, units.Length{}, 6, "next to the unit"},
+		{"1 inch.", units.Parser{}, units.Length{}, 7, "a word is no abbreviation"},
+		{"1 mm.", units.Parser{}, units.Length{}, 5, "nor is a symbol"},
+		{"1 ft.4 in", comma, units.Length{}, 4, "no stop without a blank, where the comma is the mark"},
+		{"5/8-inch", units.Parser{}, eighths(5), -1, "a hyphen before the unit, as in a 5/8-inch seam"},
+		{"1-5/8-in.", units.Parser{}, eighths(13), -1, "and in a mixed number"},
+		{"½-in", units.Parser{}, eighths(4), -1, "after a glyph"},
+		{"45-in", units.Parser{}, units.Inch.Of(45), -1, "after a whole number"},
+		{"15-mm", units.Parser{}, units.Millimetre.Of(15), -1, "metric too"},
+		{"5 -in", units.Parser{}, units.Length{}, 2, "without blanks"},
+		{"5- in", units.Parser{}, units.Length{}, 2, "on either side"},
+		{`5-"`, units.Parser{}, units.Length{}, 2, "not before a prime"},
+		{"5--in", units.Parser{}, units.Length{}, 2, "one hyphen"},
+		{"5-x", units.Parser{}, units.Length{}, 2, "before a unit"},
 		{"1 in\n", units.Parser{}, units.Length{}, 4, "no end of line"},
 		{"1 in\x00", units.Parser{}, units.Length{}, 4, "no other control character"},
 		{"\ufeff1 in", units.Parser{}, units.Length{}, 0, "no byte order mark"},
@@ -115,14 +133,15 @@ func TestParseAmbiguities(t *testing.T) {
 
 func TestParseRatio(t *testing.T) {
 	for text, want := range map[string]units.Ratio{
-		"2 1/2": units.RatioOf(5, 2), "2.5": units.RatioOf(5, 2), "5:2": units.RatioOf(5, 2), "5 : 2": units.RatioOf(5, 2),
+		"2 1/2": units.RatioOf(5, 2), "2.5": units.RatioOf(5, 2), "5:2": units.RatioOf(5, 2), "5 : 2": units.RatioOf(5, 2), "2.5x": units.RatioOf(5, 2), "2½ ×": units.RatioOf(5, 2),
+		"5 to 2": units.RatioOf(5, 2), "5to2": units.RatioOf(5, 2), "1 x": units.RatioOf(1, 1),
 		"250 %": units.RatioOf(5, 2), "2½": units.RatioOf(5, 2), "-3%": units.RatioOf(-3, 100), "1/2:1/4": units.RatioOf(2, 1), "0": {},
 	} {
 		if got, err := units.ParseRatio(text); err != nil || got != want {
 			t.Errorf("%q = %v, %v; want %v", text, got, err, want)
 		}
 	}
-	for text, at := range map[string]int{"5:0": 2, "5:": 2, "5:-2": 2, "2 in": 2, "3 %%": 3, "": 0, "1/0": 2, "5 5": 2, "2,5": 1} {
+	for text, at := range map[string]int{"5:0": 2, "5:": 2, "5:-2": 2, "2 in": 2, "3 %%": 3, "": 0, "1/0": 2, "5 5": 2, "2,5": 1, "2xx": 2, "2 to": 4, "2 to 0": 5, "x2": 0, "2 X": 2} {
 		var pe *units.ParseError
 		if got, err := units.ParseRatio(text); !errors.As(err, &pe) || pe.Offset != at {
 			t.Errorf("%q = %v, %v; want a fault at %d", text, got, err, at)
@@ -135,17 +154,72 @@ func TestParseArea(t *testing.T) {
 	for text, want := range map[string]units.Area{
 		"12 1/2 sq in": inch.Times(inch).Scale(units.RatioOf(25, 2)), "3 m²": units.Metre.Of(3).Times(units.Metre.Of(1)),
 		`1 sq "`: inch.Times(inch), `1 sq"`: inch.Times(inch), `1 "²`: inch.Times(inch), "-1 in²": inch.Times(inch).Neg(),
-		"1 sq L": units.Ligne.Of(1).Times(units.Ligne.Of(1)), " 2sq ft ": units.Foot.Of(2).Times(units.Foot.Of(1)), "0 sq mm": {},
+		"1 sq L": units.Ligne.Of(1).Times(units.Ligne.Of(1)), "3 m2": units.Metre.Of(3).Times(units.Metre.Of(1)), "3 m^2": units.Metre.Of(3).Times(units.Metre.Of(1)), "1 square inch": inch.Times(inch), `1 square"`: inch.Times(inch), " 2sq ft ": units.Foot.Of(2).Times(units.Foot.Of(1)), "0 sq mm": {},
 	} {
 		if got, err := units.ParseArea(text); err != nil || got != want {
 			t.Errorf("%q = %v, %v; want %v", text, got, err, want)
 		}
 	}
-	for text, at := range map[string]int{"1 in": 4, "1 sqin": 2, "1 sq": 4, "1": 1, "1 sq in²": 7, "1 in² 2": 7, "": 0, "1 square in": 2, "1/0 sq in": 2} {
+	for text, at := range map[string]int{"1 in": 4, "1 sqin": 2, "1 sq": 4, "1": 1, "1 sq in²": 7, "1 in² 2": 7, "": 0, "1 squarein": 2, "1 sq. in": 4, "1 m3": 3, "1 m^3": 3, "1 m ²": 3, "1 sq in2": 7, "1-m2": 1, "1/0 sq in": 2} {
 		var pe *units.ParseError
 		if got, err := units.ParseArea(text); !errors.As(err, &pe) || pe.Offset != at {
 			t.Errorf("%q = %v, %v; want a fault at %d", text, got, err, at)
 		}
+	}
+}
+
+// TestParseDigits holds numbers of every length to the reference, about the counts of
+// digits at which the parser goes over to another way of reading.
+func TestParseDigits(t *testing.T) {
+	r := seeded(17)
+	counts := [...]int{1, 2, 5, 6, 7, 11, 12, 13, 17, 18, 19, 20, 40}
+	number := func() string {
+		n := counts[r.IntN(len(counts))]
+		switch r.IntN(4) {
+		case 0:
+			return strings.Repeat("9", n)
+		case 1:
+			return "1" + strings.Repeat("0", n-1)
+		case 2:
+			return strings.Repeat("0", n-1) + "8"
+		}
+		b := make([]byte, n)
+		for i := range b {
+			b[i] = byte('0' + r.IntN(10))
+		}
+		return string(b)
+	}
+	names := [...]string{" yd", " m", "in", "'", ` "`, " L", " mm", " cm", " ft", " inches", " inx", "", " ", " in ", " mm\t"}
+	for range *oracleN * 20 {
+		text := ""
+		for range 1 + r.IntN(2) {
+			switch r.IntN(7) {
+			case 0:
+				text += number()
+			case 1:
+				text += number() + "/" + number()
+			case 2:
+				text += number() + [...]string{" ", "-", "  ", "\u00a0"}[r.IntN(4)] + number() + "/" + number()
+			case 3:
+				text += number() + "." + number()
+			case 4:
+				text += number() + "," + number()
+			case 5:
+				text += [...]string{".", "/", "-", ""}[r.IntN(4)] + number()
+			case 6:
+				text += number() + [...]string{"", " ", "-"}[r.IntN(3)] + "½"
+			}
+			text += names[r.IntN(len(names))] + [...]string{"", " "}[r.IntN(2)]
+		}
+		for kind := range readers {
+			agree(t, kind, text)
+		}
+		agree(t, "Ratio", strings.TrimRight(text, " infytdmcLhesx\t'\"")+":"+number())
+		agree(t, "Area", text+"²")
+	}
+	// The largest that is read the quick way, and one that is too large for a word.
+	for _, text := range []string{"0/2 in", "0 0/8 in", "0.0 in", "0/7 yd", "999999 999998/999999 m", "999999 999998/999999 in", "0 7/7 in", "00 1/7 in", "999999/999999 yd", "999999.999999 m"} {
+		agree(t, "Length", text)
 	}
 }
 

@@ -13,6 +13,8 @@ import (
 //	'#' key   push the rational in the key, which is length and [encodeWide]
 //	'p'       push pi
 //	'r'       square root of the top
+//	's' 'c'   sine and cosine of the top
+//	't'       arc tangent of the top
 //	'+' '*' '/'  the two on top
 type recipe = unique.Handle[string]
 
@@ -28,18 +30,40 @@ func constant(v exact) string {
 	return string(append(b, key...))
 }
 
+// maxAngles bounds the angles in a recipe, which are the most work.
+const maxAngles = 24
+
 func newRecipe(code string) recipe {
 	if len(code) > maxRecipe {
 		return recipe{}
 	}
+	angles := 0
+	for i := 0; i < len(code); i++ {
+		switch code[i] {
+		case '#':
+			_, i = readConstant(code, i)
+		case 's', 'c', 't':
+			if angles++; angles > maxAngles {
+				return recipe{}
+			}
+		}
+	}
 	return unique.Make(code)
+}
+
+// readConstant is the key of the constant that begins at i, and where it ends.
+func readConstant(code string, i int) (key string, last int) {
+	size, k := binary.Uvarint([]byte(code[i+1 : min(len(code), i+1+binary.MaxVarintLen64)]))
+	last = i + k + int(size)
+	return code[i+1+k : last+1], last
 }
 
 // fixed is an interval of binary fractions lo/2^bits to hi/2^bits.
 type fixed struct{ lo, hi *big.Int }
 
 // evaluate encloses a recipe with so many binary places in every middle value. It
-// fails where a divisor cannot be told from zero with so few.
+// fails where a divisor cannot be told from zero with so few, or an angle is too
+// great.
 func evaluate(code string, places uint) (fixed, bool) {
 	var stack []fixed
 	var pi fixed // made once, however often it is asked for
@@ -51,9 +75,9 @@ func evaluate(code string, places uint) (fixed, bool) {
 	for i := 0; i < len(code); i++ {
 		switch op := code[i]; op {
 		case '#':
-			n, k := binary.Uvarint([]byte(code[i+1 : min(len(code), i+1+binary.MaxVarintLen64)]))
-			r := decodeWide(code[i+1+k : i+1+k+int(n)])
-			i += k + int(n)
+			var key string
+			key, i = readConstant(code, i)
+			r := decodeWide(key)
 			num := new(big.Int).Lsh(r.Num(), places)
 			stack = append(stack, fixed{floorDiv(num, r.Denom()), ceilDiv(num, r.Denom())})
 		case 'p':
@@ -62,10 +86,25 @@ func evaluate(code string, places uint) (fixed, bool) {
 			}
 			stack = append(stack, pi)
 		case 'r':
-			// What is rooted is a constant above zero, so lo is not negative.
+			// What is rooted is above zero, though its lower end may not be yet.
 			f := pop()
 			lo, hi := new(big.Int).Lsh(f.lo, places), new(big.Int).Lsh(f.hi, places)
+			if lo.Sign() < 0 {
+				lo.SetInt64(0)
+			}
 			stack = append(stack, fixed{lo.Sqrt(lo), hi.Add(hi.Sqrt(hi), big.NewInt(1))})
+		case 's', 'c':
+			quarters := 0
+			if op == 'c' {
+				quarters = 1
+			}
+			f, ok := sineFixed(pop(), quarters, places)
+			if !ok {
+				return fixed{}, false
+			}
+			stack = append(stack, f)
+		case 't':
+			stack = append(stack, arcTangentFixed(pop(), places))
 		default:
 			b, a := pop(), pop()
 			if op == '/' && b.lo.Sign() <= 0 && b.hi.Sign() >= 0 {

@@ -154,7 +154,7 @@ type tape struct {
 	fine     uint64 // a remainder of 1 is 1/fine base units
 }
 
-// newTape is the zero tape where a term would leave 64 bits.
+// newTape is the zero tape where a term would leave 64 bits, or a part of a residue 63.
 func newTape(span exact, gaps uint64, step exact) tape {
 	if span.isWide() || step.isWide() || step.num <= 0 {
 		return tape{}
@@ -162,7 +162,7 @@ func newTape(span exact, gaps uint64, step exact) tape {
 	num := mul64(magnitude(span.num), step.den())
 	gap := mul64(span.den(), gaps)
 	den, fine := mul64(gap.lo, uint64(step.num)), mul64(gap.lo, step.den())
-	if num.hi|gap.hi|den.hi|fine.hi != 0 {
+	if num.hi|gap.hi|den.hi|fine.hi != 0 || (den.lo|fine.lo)>>63 != 0 {
 		return tape{}
 	}
 	return tape{step, span.num < 0, num.lo, den.lo, fine.lo}
@@ -192,7 +192,7 @@ func (t *tape) at(k uint64, m Mode) (mark, residue Length, ok bool) {
 		if g := gcd(r%fine, fine); g > 1 {
 			r, fine = r/g, fine/g
 		}
-		residue.v = make128(over, uint128{lo: r}, uint128{lo: fine})
+		residue.v = small(over, r, fine)
 	}
 	steps := int64(q)
 	if t.neg {

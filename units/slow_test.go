@@ -16,6 +16,7 @@ const (
 	reGlyph = `[½¼¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚⅐⅑⅒]`
 	reSlash = `[/\x{2044}]`
 	reMixed = `[0-9]+(?:` + reSlash + `[0-9]+|` + reGlyph + `|(?:` + reSpace + `+|-)(?:` + reGlyph + `|[0-9]+` + reSlash + `[0-9]+))?|` + reGlyph
+	reShort = `in|ft|yds?`
 	reWord  = `in|inch|inches|ft|foot|feet|yds?|yards?|mm|millimet(?:re|er)s?|cm|centimet(?:re|er)s?|m|met(?:re|er)s?|L|lignes?`
 	rePrime = `["'\x{2032}\x{2033}\x{2019}\x{201d}]`
 	reSign  = `([-+\x{2212}]?)`
@@ -23,17 +24,19 @@ const (
 
 func reNumber(mark string) string { return `([0-9]*` + mark + `[0-9]+|` + reMixed + `)` }
 
+// reLength has four groups for each part: the number, and one of the unit's three forms.
 func reLength(mark string) *regexp.Regexp {
-	part := reNumber(mark) + reSpace + `*(` + reWord + `|` + rePrime + `)`
-	more := `(?:` + reSpace + `*` + part + `)?`
-	return regexp.MustCompile(`^` + reSpace + `*` + reSign + part + more + more + reSpace + `*$`)
+	joint := `(?:` + reSpace + `*|-)`
+	part := reNumber(mark) + `(?:` + joint + `(` + reShort + `)\.(?:` + reSpace + `+|$)|` + joint + `(` + reWord + `)` + reSpace + `*|` + reSpace + `*(` + rePrime + `)` + reSpace + `*)`
+	more := `(?:` + part + `)?`
+	return regexp.MustCompile(`^` + reSpace + `*` + reSign + part + more + more + `$`)
 }
 
 var (
 	lengthRE = reLength(`\.`)
 	commaRE  = reLength(`,`)
-	ratioRE  = regexp.MustCompile(`^` + reSpace + `*` + reSign + reNumber(`\.`) + reSpace + `*(?:(%)|:` + reSpace + `*` + reNumber(`\.`) + `)?` + reSpace + `*$`)
-	areaRE   = regexp.MustCompile(`^` + reSpace + `*` + reSign + reNumber(`\.`) + reSpace + `*(?:sq(?:` + reSpace + `+(` + reWord + `)|` + reSpace + `*(` + rePrime + `))|(` + reWord + `|` + rePrime + `)²)` + reSpace + `*$`)
+	ratioRE  = regexp.MustCompile(`^` + reSpace + `*` + reSign + reNumber(`\.`) + reSpace + `*(?:(%)|[x×]|(?::|to)` + reSpace + `*` + reNumber(`\.`) + `)?` + reSpace + `*$`)
+	areaRE   = regexp.MustCompile(`^` + reSpace + `*` + reSign + reNumber(`\.`) + reSpace + `*(?:(?:sq|square)(?:` + reSpace + `+(` + reWord + `)|` + reSpace + `*(` + rePrime + `))|(` + reWord + `|` + rePrime + `)(?:²|\^2|2))` + reSpace + `*$`)
 	bareRE   = regexp.MustCompile(`^` + reSpace + `*` + reSign + reNumber(`\.`) + reSpace + `*$`)
 	glyphRE  = regexp.MustCompile(reGlyph)
 )
@@ -121,12 +124,12 @@ func slowLength(text string, comma bool) (*big.Rat, bool) {
 	}
 	sum := new(big.Rat)
 	lastSystem, lastRank := 0, 0
-	for i := 2; i < len(m) && m[i] != ""; i += 2 {
+	for i := 2; i < len(m) && m[i] != ""; i += 4 {
 		v, ok := slowNumber(m[i])
 		if !ok {
 			return nil, false
 		}
-		size, system, rank := slowUnit(m[i+1])
+		size, system, rank := slowUnit(m[i+1] + m[i+2] + m[i+3])
 		if lastSystem != 0 && (system != lastSystem || rank >= lastRank) {
 			return nil, false
 		}

@@ -233,7 +233,7 @@ func TestFormatVerbs(t *testing.T) {
 		{"%d", l.Times(l), "%!d(units.Area=2 41/64 sq in)"}, {"%q", l.Times(l), `"2 41/64 sq in"`},
 		{"%d", units.Exactly(l), "%!d(units.Near=1 5/8 in)"}, {"%10s", units.Exactly(l), "  1 5/8 in"},
 		{"%d", units.Pi(), "%!d(units.NearRatio=3.1415926535 +- 0.0000000005)"}, {"%v", units.Pi(), "3.1415926535 +- 0.0000000005"},
-		{"%v", units.Inch, "in"}, {"%v", units.NoUnit, "none"}, {"%v", units.Unit(99), "Unit(99)"}, {"%v", units.Up, "up"}, {"%v", units.Mode(99), "Mode(99)"},
+		{"%v", units.Inch, "in"}, {"%v", units.NoUnit, "none"}, {"%v", units.Unit(99), "Unit(99)"}, {"%v", units.Up, "up"}, {"%v", units.Mode(99), "Mode(99)"}, {"%v", units.Mode(5), "Mode(5)"},
 		{"%v", units.GuideInches, "guide-inches"}, {"%v", units.Chart(200), "Chart(200)"}, {"%v", units.NoChart, "none"},
 	} {
 		if got := fmt.Sprintf(c.verb, c.v); got != c.want {
@@ -272,7 +272,7 @@ func TestKindsOfText(t *testing.T) {
 	if m.UnmarshalText([]byte("")) == nil || m.UnmarshalText([]byte("nearest")) == nil {
 		t.Error("a mode's name")
 	}
-	for _, bad := range []encoding.TextMarshaler{units.Unit(99), units.Mode(99), units.Chart(200)} {
+	for _, bad := range []encoding.TextMarshaler{units.Unit(99), units.Unit(units.Ligne + 1), units.Mode(99), units.Mode(units.ToZero + 1), units.Chart(200)} {
 		if b, err := bad.MarshalText(); err == nil || b != nil {
 			t.Errorf("%v is written %q", bad, b)
 		}

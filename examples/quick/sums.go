@@ -9,6 +9,8 @@ import (
 	"example.com/clothyard/gather"
 	"example.com/clothyard/hem"
 	"example.com/clothyard/seam"
+	"example.com/clothyard/units/stitch"
+	"example.com/clothyard/units/strip"
 	"example.com/clothyard/yardage"
 	"example.com/clothyard/yardage/layout"
 )
@@ -22,7 +24,19 @@ func sums() []sum {
 		bound[seam.Edge]("seam.edge"),
 		bound[seam.Match]("seam.match"),
 		bound[seam.Assembly]("seam.assembly"),
+		bound[seam.Meeting]("seam.meeting"),
+		bound[seam.Letting]("seam.letting"),
+		bound[seam.Lengthening]("seam.lengthening"),
+		bound[seam.Binding]("seam.binding"),
+		bound[seam.Row]("seam.row"),
+		bound[seam.Pivot]("seam.pivot"),
+		bound[seam.Favour]("seam.favour"),
+		bound[seam.Roll]("seam.roll"),
+		bound[seam.Easing]("seam.easing"),
 		bound[hem.Spec]("hem.hem"),
+		bound[hem.Mitre]("hem.mitre"),
+		bound[hem.Casing]("hem.casing"),
+		bound[hem.Tucks]("hem.tucks"),
 		bound[gather.Strip]("gather.strip"),
 		bound[gather.Ruffle]("gather.ruffle"),
 		bound[gather.Cuff]("gather.cuff"),
@@ -38,6 +52,12 @@ func sums() []sum {
 		bound[yardage.Bias]("yardage.bias"),
 		bound[yardage.Swatch]("yardage.swatch"),
 		boundBy("layout.lay", lay),
+		bound[strip.Spec]("strip.strip"),
+		bound[strip.Binding]("strip.binding"),
+		bound[stitch.Density]("stitch.density"),
+		bound[stitch.Setting]("stitch.setting"),
+		bound[stitch.Thread]("stitch.thread"),
+		bound[stitch.Garment]("stitch.garment"),
 	}
 }
 

@@ -7,6 +7,7 @@
 //	p, err := strip.Spec{Pieces: 3, Each: each, Allowance: half, Ends: half}.Plan()
 //
 // Lengths are exact and nothing is rounded, except that a number of pieces is a
-// whole number, taken up. The joins are straight, square to the strip: a slanted
-// join of a bias strip costs more along the strip than this package reckons.
+// whole number, taken up. The joins of a [Spec] are straight, square to the strip.
+// A [Binding] may be joined on the slant, which costs more along the strip and is
+// an irrational length, and goes round the corners of an edge with mitres.
 package strip

@@ -1,6 +1,6 @@
 package ticket
 
 // sourceTables is the one list of sources, in parts by subject.
-func sourceTables() [8][]Source {
-	return [...][]Source{unitSources[:], seamSources[:], hemSources[:], gatherSources[:], buttonSources[:], yardageSources[:], layoutSources[:], lawSources[:]}
+func sourceTables() [9][]Source {
+	return [...][]Source{unitSources[:], seamSources[:], hemSources[:], gatherSources[:], buttonSources[:], yardageSources[:], layoutSources[:], lawSources[:], stitchSources[:]}
 }

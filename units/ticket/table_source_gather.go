@@ -36,4 +36,9 @@ var gatherSources = [...]Source{
 	{ID: "sleeve-facts-page", Title: "Sleeve facts", Publisher: "sfdlearningcenter.com/SleeveFacts.html", Rank: Other},
 	{ID: "round-the-arm-page", Title: "Around the arm", Publisher: "fearlessmakers.com/manual/sewing-terms/around-the-arm", Rank: Other},
 	{ID: "unfitted-sleeve-page", Title: "Sleeve measures", Year: "2014", Publisher: "retroglam.wordpress.com/2014/02/03", Rank: Other},
+	{ID: "quilt-binding-page", Title: "page on binding a quilt", Year: "2013", Publisher: "castillejacotton.blogspot.com/2013/06", Rank: Other},
+	{ID: "binding-figuring-page", Title: "How to figure binding", Year: "2009", Publisher: "alwaysinstitchesohio.blogspot.com/2009/08", Rank: Other},
+	{ID: "binding-sums-topic", Title: "Binding sums, topic 189575", Publisher: "quiltingboard.com", Rank: Other},
+	{ID: "continuous-strip-page", Title: "Measuring fabric for continuous strips", Publisher: "sylviasquiltdepot.com", Rank: Other},
+	{ID: "bias-quantity-page", Title: "How much bias can you cut", Year: "2006", Publisher: "1ststeptosewingsuccess.blogspot.com/2006/09", Rank: Other},
 }

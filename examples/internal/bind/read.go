@@ -142,6 +142,11 @@ func (s *state) length(path, name string, n Node, v reflect.Value) {
 
 func (s *state) parse(path string, n Node, err error) {
 	var p *units.ParseError
+	var f *ticket.Fault
+	if errors.As(err, &f) {
+		s.fault(path, n.shown(), f.Limit, f.Err)
+		return
+	}
 	if errors.As(err, &p) {
 		s.fault(path, n.shown(), p.Want+" (at byte "+strconv.Itoa(p.Offset)+", found "+p.Found+")", ticket.ErrForm)
 		return

@@ -1,0 +1,325 @@
+package hem
+
+import (
+	"strconv"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// MaxMonths is the greatest age of a wearer, in months.
+const MaxMonths = 1_500
+
+// A CasingKind is what a casing holds.
+type CasingKind uint8
+
+// The kinds of casing. The zero value is not given, which [Casing] refuses.
+const (
+	NoCasing      CasingKind = iota
+	ElasticCasing            // for elastic
+	CordCasing               // for a cord, tape or ribbon that is drawn up
+	RodCasing                // for a curtain rod
+)
+
+var casingNames = [...]string{"none", "elastic", "drawstring", "rod"}
+
+const casingList = "elastic, drawstring or rod"
+
+// CasingKinds yields every kind of casing, [NoCasing] excepted.
+func CasingKinds(yield func(CasingKind) bool) {
+	for k := ElasticCasing; k.Valid(); k++ {
+		if !yield(k) {
+			return
+		}
+	}
+}
+
+// Valid reports whether k is one of the kinds, [NoCasing] excepted.
+func (k CasingKind) Valid() bool { return k > NoCasing && int(k) < len(casingNames) }
+
+// String is the kind's name, as in drawstring, and none for [NoCasing].
+func (k CasingKind) String() string { return nameOf(casingNames[:], uint8(k), "CasingKind") }
+
+// MarshalText is the kind's name, empty for [NoCasing]. It fails for a number that
+// is no kind.
+func (k CasingKind) MarshalText() ([]byte, error) {
+	return marshalName(casingNames[:], uint8(k), "CasingKind")
+}
+
+// UnmarshalText takes a kind's name; empty text is [NoCasing].
+func (k *CasingKind) UnmarshalText(text []byte) error {
+	n, err := unmarshalName(casingNames[:], text, "CasingKind", casingList)
+	if err == nil {
+		*k = CasingKind(n)
+	}
+	return err
+}
+
+// A Casing is a hem that something is threaded through: folded down from the
+// garment, or a strip applied to it. Zero means not given; lengths may not be
+// negative. The measures from top to bottom are Heading, Tunnel and Lower, and
+// Turn is hidden inside.
+type Casing struct {
+	Kind    CasingKind // what it holds; needed
+	Applied bool       // a strip with both long edges turned is sewn on; else the garment is folded down
+
+	// Drafted is the allowance that the pattern drew above the finished edge.
+	// Default what the casing takes. An applied casing has none.
+	Drafted units.Length
+	// Width is the width of the elastic or of the cord laid flat, or the diameter
+	// of the rod. It follows from Tunnel and Ease; needed but where Girth is given.
+	Width units.Length
+	// Girth is the measure round a rod, instead of Width.
+	Girth units.Length
+	// Ease is how much wider the tunnel is than what it holds, Width, or, with
+	// Girth, how much longer the measure round the tunnel is. It follows from
+	// Tunnel. Default the first row of [CasingEases] for the kind.
+	Ease units.Length
+	// Tunnel is the clear room between the two rows of stitching, or between the
+	// fold and the row: Width + Ease, or (Girth + Ease) / 2.
+	Tunnel units.Length
+	// Turn is the raw edge turned under, on both long edges of an applied strip.
+	// Default 1/4 in, the first row of [CasingTurns].
+	Turn units.Length
+	// Heading is from the finished edge, which is the fold, down to the upper row
+	// of stitching, or the part of an applied strip above that row. Zero is an
+	// answer: there is no upper row and the tunnel begins at the fold.
+	Heading units.Length
+	// Lower is from the lower row of stitching to the inner fold. Zero is an answer:
+	// the row is sewn on the fold itself.
+	Lower units.Length
+
+	// Around is the finished length of the casing, round the garment or across
+	// the curtain. No default; StripLength and CordLength need it.
+	Around units.Length
+	// End is turned in at each end of an applied strip. Default 1/4 in where Around
+	// is given, common practice.
+	End units.Length
+	// Tail is, for a cord, what hangs free at each end when the casing is at its
+	// full width. No default; CordLength needs it.
+	Tail units.Length
+	// Neck is whether the cord is at the hood or the neck; else it is at the waist
+	// or the hem.
+	Neck bool
+	// Months is the age of the wearer of a cord in months, at most [MaxMonths];
+	// zero where it is not said.
+	Months int
+}
+
+// A CasingPlan is a casing worked out. It is comparable.
+type CasingPlan struct {
+	Spec    Casing        // as solved
+	Assumed ticket.Fields // the fields that rest on a default
+
+	Depth units.Length // from the finished edge to the inner fold, Heading + Tunnel + Lower; of an applied strip, its width once turned
+	Taken units.Length // what the casing takes off the garment, Depth + Turn; zero for an applied one
+	Drift units.Length // Drafted - Taken: how much longer the garment comes out than drafted; zero for an applied one
+	// FromTunnel is the allowance measured from the upper row of stitching instead
+	// of the finished edge, Taken + Heading, as curtains are reckoned from the rod.
+	FromTunnel units.Length
+
+	RawToFold       units.Length // from the raw edge to the inner fold, Turn
+	RawToEdge       units.Length // from the raw edge to the finished edge, Taken; zero for an applied one
+	FinishedToUpper units.Length // from the finished edge, or the upper edge of the strip, down to the upper row; zero where there is none
+	FinishedToLower units.Length // from the same edge down to the lower row
+	Rows            int          // rows of stitching round the casing: 1 where the tunnel begins at the fold, else 2; an applied strip has 2
+	Plies           int          // layers of cloth at the thickest, without what is threaded: 3
+
+	StripWidth  units.Length // width to cut an applied strip, Depth + 2 x Turn; else zero
+	StripLength units.Length // length to cut it, Around + 2 x End; zero where Around is not given, or not applied
+	CordLength  units.Length // length of the cord, Around + 2 x Tail; zero unless both are given
+
+	HalfGirth units.Near // half the measure round a rod, pi x Width / 2 or Girth / 2; zero for the rest
+	// Room is Tunnel - HalfGirth: below zero the rod does not go through. Zero but
+	// for a rod.
+	Room units.Near
+
+	TailMost units.Length // the shortest limit on Tail that this package knows for the age and the place; zero where it knows none
+	Barred   bool         // a rule allows no cord there at that age
+	Over     units.Length // how much longer Tail is than TailMost; zero where it is not
+}
+
+// Solve fills the fields that follow from those given, then those that have a
+// default. It fails with [ticket.Faults], and then gives s back as it is.
+func (s Casing) Solve() (Casing, error) {
+	p, err := s.Plan()
+	if err != nil {
+		return s, err
+	}
+	return p.Spec, nil
+}
+
+// Plan works out the casing. The faults are [ticket.Faults].
+func (s Casing) Plan() (CasingPlan, error) {
+	var a ticket.Audit
+	full, names := s.fill()
+	s.audit(&a, full)
+	if a.Failed() {
+		return CasingPlan{}, a.Err()
+	}
+	s = full
+	p := CasingPlan{Spec: s, Assumed: names, Plies: 3, Rows: 2}
+	p.Depth = s.Heading.Add(s.Tunnel).Add(s.Lower)
+	p.RawToFold = s.Turn
+	p.FinishedToUpper = s.Heading
+	p.FinishedToLower = s.Heading.Add(s.Tunnel)
+	if s.Applied {
+		p.StripWidth = p.Depth.Add(s.Turn.MulInt(2))
+		if !s.Around.IsZero() {
+			p.StripLength = s.Around.Add(s.End.MulInt(2))
+		}
+	} else {
+		p.Taken = p.Depth.Add(s.Turn)
+		p.RawToEdge = p.Taken
+		p.FromTunnel = p.Taken.Add(s.Heading)
+		p.Drift = s.Drafted.Sub(p.Taken)
+		if s.Heading.IsZero() {
+			p.Rows = 1
+		}
+	}
+	if !s.Around.IsZero() && !s.Tail.IsZero() {
+		p.CordLength = s.Around.Add(s.Tail.MulInt(2))
+	}
+	if s.Kind == RodCasing {
+		p.HalfGirth = units.Exactly(s.Girth.DivInt(2))
+		if s.Girth.IsZero() {
+			p.HalfGirth = units.Pi().Of(s.Width).DivInt(2)
+		}
+		p.Room = units.Exactly(s.Tunnel).Sub(p.HalfGirth)
+	}
+	if s.Kind == CordCasing {
+		p.TailMost, p.Barred = tailMost(s.Months, s.Neck)
+		if !p.TailMost.IsZero() && p.TailMost.Less(s.Tail) {
+			p.Over = s.Tail.Sub(p.TailMost)
+		}
+	}
+	return p, nil
+}
+
+// fill works out what is not given, and names what rests on a default. Where a
+// length is below zero it does nothing: the audit names it.
+func (s Casing) fill() (Casing, ticket.Fields) {
+	for _, l := range [...]units.Length{s.Drafted, s.Width, s.Girth, s.Ease, s.Tunnel, s.Turn, s.Heading, s.Lower} {
+		if l.Sign() < 0 {
+			return s, ""
+		}
+	}
+	if !s.Kind.Valid() {
+		return s, ""
+	}
+	given, drafted := s, s.Drafted.IsZero() && !s.Applied
+	var names ticket.Fields
+	if s.Ease.IsZero() && (s.Tunnel.IsZero() || s.Width.IsZero() && s.Girth.IsZero()) {
+		s.Ease = easeFor(s.Kind).Ease
+	}
+	switch {
+	case s.Tunnel.IsZero():
+		s.Tunnel = s.holds()
+	case s.Width.IsZero() && s.Girth.IsZero():
+		s.Width = s.Tunnel.Sub(s.Ease)
+	case s.Ease.IsZero() && s.Girth.IsZero():
+		s.Ease = s.Tunnel.Sub(s.Width)
+	case s.Ease.IsZero():
+		s.Ease = s.Tunnel.MulInt(2).Sub(s.Girth)
+	}
+	if s.Turn.IsZero() {
+		s.Turn = casingTurn.Turn
+	}
+	if drafted {
+		s.Drafted, names = s.Heading.Add(s.Tunnel).Add(s.Lower).Add(s.Turn), names.With("Drafted")
+	}
+	if given.Ease.IsZero() && (given.Tunnel.IsZero() || given.Width.IsZero() && given.Girth.IsZero()) {
+		names = names.With("Ease")
+	}
+	if given.Turn.IsZero() {
+		names = names.With("Turn")
+	}
+	if s.Applied && s.End.IsZero() && s.Around.Sign() > 0 {
+		s.End, names = casingTurn.Turn, names.With("End")
+	}
+	return s, names
+}
+
+// holds is the tunnel that what is threaded asks for.
+func (s Casing) holds() units.Length {
+	switch {
+	case !s.Girth.IsZero():
+		return s.Girth.Add(s.Ease).DivInt(2)
+	case !s.Width.IsZero():
+		return s.Width.Add(s.Ease)
+	}
+	return units.Length{}
+}
+
+// audit records what is wrong with s, in the order of its fields; full is s filled.
+func (s Casing) audit(a *ticket.Audit, full Casing) {
+	switch {
+	case s.Kind == NoCasing:
+		a.Fault("Kind", "", casingList, ticket.ErrMissing)
+	case !s.Kind.Valid():
+		a.Fault("Kind", s.Kind.String(), casingList, ticket.ErrUnknown)
+	}
+	known := s.Kind.Valid()
+	unused := func(path string, l units.Length, not bool, what string) {
+		switch {
+		case l.IsZero():
+		case known && not:
+			a.Fault(path, l.String(), "none for "+what, ticket.ErrUnused)
+		default:
+			a.NotNegative(path, l)
+		}
+	}
+	unused("Drafted", s.Drafted, s.Applied, "an applied casing")
+	rod, cord := s.Kind == RodCasing, s.Kind == CordCasing
+	unused("Width", s.Width, rod && !s.Girth.IsZero(), "a rod of which Girth is given")
+	if known && s.Girth.IsZero() && s.Width.Sign() >= 0 && full.Width.Sign() <= 0 && s.Ease.Sign() >= 0 {
+		switch {
+		case s.Tunnel.IsZero():
+			a.Fault("Width", "", "more than 0 in", ticket.ErrMissing)
+		case s.Tunnel.Sign() > 0:
+			a.Fault("Tunnel", s.Tunnel.String(), "more than "+full.Ease.String()+" (Ease)", ticket.ErrRange)
+		}
+	}
+	unused("Girth", s.Girth, !rod, s.Kind.String())
+	a.NotNegative("Ease", s.Ease)
+	a.NotNegative("Tunnel", s.Tunnel)
+	s.auditTunnel(a, full)
+	a.NotNegative("Turn", s.Turn)
+	a.NotNegative("Heading", s.Heading)
+	a.NotNegative("Lower", s.Lower)
+	a.NotNegative("Around", s.Around)
+	unused("End", s.End, !s.Applied, "a casing folded down")
+	unused("Tail", s.Tail, !cord, s.Kind.String())
+	if s.Neck && known && !cord {
+		a.Fault("Neck", "true", "false for "+s.Kind.String(), ticket.ErrUnused)
+	}
+	switch {
+	case s.Months < 0 || s.Months > MaxMonths:
+		a.Fault("Months", strconv.Itoa(s.Months), "0 to "+strconv.Itoa(MaxMonths), ticket.ErrRange)
+	case s.Months > 0 && known && !cord:
+		a.Fault("Months", strconv.Itoa(s.Months), "none for "+s.Kind.String(), ticket.ErrUnused)
+	}
+}
+
+// auditTunnel records a tunnel that disagrees with what it holds.
+func (s Casing) auditTunnel(a *ticket.Audit, full Casing) {
+	if s.Tunnel.Sign() <= 0 || full.Tunnel != s.Tunnel || s.Width.Sign() < 0 || s.Girth.Sign() < 0 || s.Ease.Sign() < 0 {
+		return
+	}
+	holds := s.holds()
+	switch {
+	case s.Width.IsZero() && s.Girth.IsZero():
+	case s.Ease.IsZero() && s.Tunnel.Less(holds):
+		what := " (Width)"
+		if !s.Girth.IsZero() {
+			what = " (half of Girth)"
+		}
+		a.Fault("Tunnel", s.Tunnel.String(), "at least "+holds.String()+what, ticket.ErrRange)
+	case !s.Ease.IsZero() && s.Tunnel != holds:
+		what := " (Width + Ease)"
+		if !s.Girth.IsZero() {
+			what = " (half of Girth + Ease)"
+		}
+		a.Fault("Tunnel", s.Tunnel.String(), holds.String()+what, ticket.ErrConflict)
+	}
+}

@@ -1,0 +1,234 @@
+package hem_test
+
+import (
+	"errors"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.com/clothyard/hem"
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// refuse checks that a spec is refused with exactly these faults and these kinds of
+// fault, and that nothing else is made of it.
+func refuse[S, P comparable](t *testing.T, why string, s S, plan func(S) (P, error), solve func(S) (S, error), want []string, errs ...error) {
+	t.Helper()
+	p, err := plan(s)
+	var none P
+	if err == nil || p != none {
+		t.Errorf("%s: planned: %+v", why, p)
+		return
+	}
+	if diff := cmp.Diff(want, strings.Split(err.Error(), "\n")); diff != "" {
+		t.Errorf("%s:\n%s", why, diff)
+	}
+	for _, e := range errs {
+		if !errors.Is(err, e) {
+			t.Errorf("%s: is not %q", why, e)
+		}
+	}
+	var fs ticket.Faults
+	if !errors.As(err, &fs) {
+		t.Errorf("%s: %T", why, err)
+	}
+	if back, err2 := solve(s); back != s || err2 == nil {
+		t.Errorf("%s: Solve: %v %v", why, back, err2)
+	}
+}
+
+func TestFaultsOfKinds(t *testing.T) {
+	half := units.RatioOf(1, 2)
+	for _, test := range []struct {
+		why  string
+		s    hem.Spec
+		want []string
+		err  error
+	}{
+		{"blind, folded back past the hem", hem.Spec{Kind: hem.Blind, Depth: l("1/2"), Back: l("1/2"), Stitch: l("1/8")},
+			[]string{"Back 1/2 in: out of range, want less than 1/2 in (Depth)"}, ticket.ErrRange},
+		{"blind, stitched past the fold", hem.Spec{Kind: hem.Blind, Depth: l("2"), Back: l("1/4"), Stitch: l("3/8")},
+			[]string{"Stitch 3/8 in: out of range, want at most 1/4 in (Back)"}, ticket.ErrRange},
+		{"blind, takes less than its depth", hem.Spec{Kind: hem.Blind, Depth: l("2"), Take: l("1")},
+			[]string{"Take 1 in: disagrees with what else is given, want 2 in (Depth) or more"}, ticket.ErrConflict},
+		{"blind, takes more than it can", hem.Spec{Kind: hem.Blind, Depth: l("1"), Take: l("3")},
+			[]string{"Take 3 in: out of range, want at most 2 in (twice Depth)"}, ticket.ErrRange},
+		{"blind, turned under by all it takes", hem.Spec{Kind: hem.Blind, First: l("1"), Take: l("1")},
+			[]string{"Take 1 in: disagrees with what else is given, want more than 1 in (First)"}, ticket.ErrConflict},
+		{"blind, turned too deep", hem.Spec{Kind: hem.Blind, First: l("1"), Depth: l("1/2")},
+			[]string{"First 1 in: out of range, want at most 1/2 in (Depth)"}, ticket.ErrRange},
+		{"blind, trimmed", hem.Spec{Kind: hem.Blind, Depth: l("1"), Trim: l("1/8")},
+			[]string{"Trim 1/8 in: not used here, want none for blind"}, ticket.ErrUnused},
+		{"blind, of no depth", hem.Spec{Kind: hem.Blind}, []string{"Depth: not given, want more than 0 in, or Take"}, ticket.ErrMissing},
+		{"what a single hem does not have", hem.Spec{Kind: hem.Single, Depth: l("1"), Back: l("1"), Seam: l("1"), Favour: l("1"), Doubled: true, Spare: l("1"), Radius: l("1")},
+			[]string{
+				"Back 1 in: not used here, want none for single", "Seam 1 in: not used here, want none for single", "Favour 1 in: not used here, want none for single",
+				"Doubled true: not used here, want false for single", "Spare 1 in: not used here, want none for single", "Radius 1 in: not used here, want none for single",
+			}, ticket.ErrUnused},
+		{"a facing of no depth", hem.Spec{Kind: hem.FacedHem, Drafted: l("1")}, []string{"Depth: not given, want more than 0 in"}, ticket.ErrMissing},
+		{"a facing rolled away", hem.Spec{Kind: hem.BiasFaced, Depth: l("1/2"), Seam: l("1/4"), Favour: l("1/2")},
+			[]string{"Favour 1/2 in: out of range, want less than 1/2 in (Depth)"}, ticket.ErrRange},
+		{"a facing that takes something else", hem.Spec{Kind: hem.FacedHem, Depth: l("2"), Seam: l("1/4"), Favour: l("1/16"), Take: l("1/2")},
+			[]string{"Take 1/2 in: disagrees with what else is given, want 5/16 in (Seam + Favour)"}, ticket.ErrConflict},
+		{"a facing of no seam", hem.Spec{Kind: hem.FacedHem, Depth: l("2"), Favour: l("1/4"), Take: l("1/4")},
+			[]string{"Take 1/4 in: disagrees with what else is given, want more than 1/4 in (Favour)"}, ticket.ErrConflict},
+		{"a facing whose turn is too deep", hem.Spec{Kind: hem.FacedHem, Depth: l("1/2"), Seam: l("1/4"), First: l("1"), Trim: l("1/4")},
+			[]string{"First 1 in: out of range, want at most 1/2 in (Depth)", "Trim 1/4 in: not used here, want none for faced"}, ticket.ErrRange},
+		{"a facing stitched past its edge", hem.Spec{Kind: hem.FacedHem, Depth: l("1/2"), Seam: l("1/4"), Stitch: l("1/2")},
+			[]string{"Stitch 1/2 in: out of range, want less than 1/2 in (Depth)"}, ticket.ErrRange},
+		{"a binding of no width", hem.Spec{Kind: hem.Bound}, []string{"Depth: not given, want more than 0 in"}, ticket.ErrMissing},
+		{"a binding that takes", hem.Spec{Kind: hem.Bound, Depth: l("1/4"), Take: l("1/4"), Stitch: l("1/8")},
+			[]string{"Take 1/4 in: not used here, want none for bound", "Stitch 1/8 in: not used here, want none for bound"}, ticket.ErrUnused},
+		{"a binding sewn past its fold", hem.Spec{Kind: hem.Bound, Depth: l("1/4"), Seam: l("3/8")},
+			[]string{"Seam 3/8 in: out of range, want at most 1/4 in (Depth)"}, ticket.ErrRange},
+		{"a doubled binding with a turn", hem.Spec{Kind: hem.Bound, Depth: l("1/4"), Doubled: true, First: l("1/4"), Favour: l("1/16")},
+			[]string{"First 1/4 in: not used here, want none for a doubled binding", "Favour 1/16 in: not used here, want none for a doubled binding"}, ticket.ErrUnused},
+		{"a binding turned too deep", hem.Spec{Kind: hem.Bound, Depth: l("1/4"), First: l("3/8")},
+			[]string{"First 3/8 in: out of range, want at most 1/4 in (Depth)"}, ticket.ErrRange},
+		{"a binding that leaves no edge", hem.Spec{Kind: hem.Bound, Depth: l("1"), Seam: l("1"), Cut: l("1"), Slope: units.RatioOf(-2, 1), Edges: 4, Sweep: l("3")},
+			[]string{"Sweep 3 in: out of range, want more than 8 in, which the hem takes from it"}, ticket.ErrRange},
+		{"a hollow that closes", hem.Spec{Kind: hem.ShirtTail, Hollow: units.RatioOf(1, 1), Drafted: l("1"), Sweep: l("3")},
+			[]string{"Sweep 3 in: out of range, want more than 79.79645340 mm +- 0.00000002 mm, which the hem takes from it round its curves"}, ticket.ErrRange},
+		{"a tail without a curve", hem.Spec{Kind: hem.ShirtTail}, []string{"Circle: not given, want more than 0, or Hollow"}, ticket.ErrMissing},
+		{"curves below zero", hem.Spec{Kind: hem.ShirtTail, Circle: half.Neg(), Hollow: half.Neg()},
+			[]string{"Circle -1/2: wrong sign, want 0 or more", "Hollow -1/2: wrong sign, want 0 or more"}, ticket.ErrSign},
+		{"too much of a curve", hem.Spec{Kind: hem.Single, Depth: l("1"), Circle: units.RatioOf(1001, 1)},
+			[]string{"Circle 1001: out of range, want at most 1000"}, ticket.ErrRange},
+		{"a circle with side edges", hem.Spec{Kind: hem.Circular, Slope: half, Edges: 2, Sweep: l("9"), Hollow: half},
+			[]string{
+				"Slope 1/2: not used here, want none for circular", "Edges 2: not used here, want none for circular",
+				"Sweep 9 in: not used here, want none for circular", "Hollow 1/2: not used here, want none for circular",
+			}, ticket.ErrUnused},
+		{"a circle smaller than its hem", hem.Spec{Kind: hem.Circular, Depth: l("2"), Drafted: l("3"), Radius: l("3")},
+			[]string{"Radius 3 in: out of range, want more than 3 in (Depth less the drift)"}, ticket.ErrRange},
+		{"a radius below zero", hem.Spec{Kind: hem.Circular, Radius: l("-3")}, []string{"Radius -3 in: wrong sign, want 0 in or more"}, ticket.ErrSign},
+		{"a curved turn-up", hem.Spec{Kind: hem.TurnUp, Depth: l("1"), Circle: half, Hollow: half},
+			[]string{"Circle 1/2: not used here, want none for turn-up", "Hollow 1/2: not used here, want none for turn-up"}, ticket.ErrUnused},
+		{"a turn-up that takes less than its cuff", hem.Spec{Kind: hem.TurnUp, Depth: l("2"), Take: l("4")},
+			[]string{"Take 4 in: disagrees with what else is given, want more than 4 in (twice Depth)"}, ticket.ErrConflict},
+		{"a turn-up that disagrees", hem.Spec{Kind: hem.TurnUp, Depth: l("2"), First: l("1"), Take: l("4")},
+			[]string{"Take 4 in: disagrees with what else is given, want 5 in (First + twice Depth)"}, ticket.ErrConflict},
+		{"a turn-up with no cloth left", hem.Spec{Kind: hem.TurnUp, First: l("3"), Drafted: l("2")},
+			[]string{"First 3 in: out of range, want less than 2 in (Cut)"}, ticket.ErrRange},
+		{"a turn-up stitched past its hem", hem.Spec{Kind: hem.TurnUp, Depth: l("2"), First: l("1/2"), Stitch: l("1/2")},
+			[]string{"Stitch 1/2 in: out of range, want less than 1/2 in (First)"}, ticket.ErrRange},
+		{"a turn-up of no depth", hem.Spec{Kind: hem.TurnUp}, []string{"Depth: not given, want more than 0 in, or Take"}, ticket.ErrMissing},
+	} {
+		refuse(t, test.why, test.s, hem.Spec.Plan, hem.Spec.Solve, test.want, test.err)
+	}
+}
+
+func TestFaultsOfTucks(t *testing.T) {
+	for _, test := range []struct {
+		why  string
+		s    hem.Tucks
+		want []string
+		err  error
+	}{
+		{"nothing", hem.Tucks{}, []string{"Kind: not given, want spaced, pin, blind or growth"}, ticket.ErrMissing},
+		{"all wrong", hem.Tucks{Kind: 9, Depth: l("-1"), Count: -2, Removed: l("-1"), Pitch: l("-1"), Edge: l("-1"), Span: l("-1")},
+			[]string{
+				"Kind TuckKind(9): not known, want spaced, pin, blind or growth", "Depth -1 in: wrong sign, want 0 in or more", "Count -2: out of range, want 1 to 10000",
+				"Removed -1 in: wrong sign, want 0 in or more", "Pitch -1 in: wrong sign, want 0 in or more", "Edge -1 in: wrong sign, want 0 in or more", "Span -1 in: wrong sign, want 0 in or more",
+			}, ticket.ErrUnknown},
+		{"too many", hem.Tucks{Kind: hem.PinTuck, Count: math.MaxInt32}, []string{"Count 2147483647: out of range, want 1 to 10000"}, ticket.ErrRange},
+		{"no depth and no number", hem.Tucks{Kind: hem.SpacedTuck}, []string{"Depth: not given, want more than 0 in, or Removed and Count"}, ticket.ErrMissing},
+		{"no number", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1")}, []string{"Count: not given, want 1 to 10000, or Span and Pitch, or Removed"}, ticket.ErrMissing},
+		{"no whole number of tucks in the span", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/4"), Pitch: l("1"), Edge: l("1"), Span: l("9 1/2")},
+			[]string{"Span 9 1/2 in: disagrees with what else is given, want 9 in (8 tucks) or 10 in (9 tucks)"}, ticket.ErrConflict},
+		{"less than a gap", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/4"), Pitch: l("1"), Span: l("1/2")},
+			[]string{"Span 1/2 in: disagrees with what else is given, want 1 in (2 tucks)"}, ticket.ErrConflict},
+		{"no whole number of tucks removed", hem.Tucks{Kind: hem.GrowthTuck, Depth: l("1/2"), Removed: l("2 1/2")},
+			[]string{"Removed 2 1/2 in: disagrees with what else is given, want 2 in (2 tucks) or 3 in (3 tucks)"}, ticket.ErrConflict},
+		{"more removed than can be counted", hem.Tucks{Kind: hem.GrowthTuck, Depth: l("1/2"), Removed: l("1" + strings.Repeat("0", 300))},
+			[]string{"Removed " + l("1"+strings.Repeat("0", 300)).String() + ": out of range, want for 1 to 10000 tucks"}, ticket.ErrRange},
+		{"removed, that disagrees", hem.Tucks{Kind: hem.PinTuck, Depth: l("1/8"), Count: 4, Pitch: l("1"), Removed: l("2")},
+			[]string{"Removed 2 in: disagrees with what else is given, want 1 in (2 x Depth x Count)"}, ticket.ErrConflict},
+		{"a span taken by its edges", hem.Tucks{Kind: hem.PinTuck, Count: 4, Edge: l("2"), Span: l("4")},
+			[]string{"Span 4 in: out of range, want more than 4 in (twice Edge)"}, ticket.ErrRange},
+		{"pin tucks without a pitch", hem.Tucks{Kind: hem.PinTuck, Count: 4}, []string{"Pitch: not given, want more than 0 in, or Span"}, ticket.ErrMissing},
+		{"a span that disagrees", hem.Tucks{Kind: hem.PinTuck, Count: 4, Pitch: l("1"), Edge: l("1"), Span: l("6")},
+			[]string{"Span 6 in: disagrees with what else is given, want 5 in (2 x Edge + (Count - 1) x Pitch)"}, ticket.ErrConflict},
+		{"tucks that cover each other", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1"), Count: 3, Pitch: l("1/2")},
+			[]string{"Pitch 1/2 in: out of range, want at least 1 in (Depth)"}, ticket.ErrRange},
+		{"blind tucks that do not meet", hem.Tucks{Kind: hem.BlindTuck, Depth: l("1"), Count: 3, Pitch: l("2")},
+			[]string{"Pitch 2 in: disagrees with what else is given, want 1 in (Depth), since the tucks meet"}, ticket.ErrConflict},
+		{"one tuck with a pitch", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1"), Count: 1, Pitch: l("2"), Edge: l("1"), Span: l("1")},
+			[]string{"Pitch 2 in: not used here, want none for a single tuck", "Span 1 in: out of range, want at least 2 in (twice Edge)"}, ticket.ErrUnused},
+	} {
+		refuse(t, test.why, test.s, hem.Tucks.Plan, hem.Tucks.Solve, test.want, test.err)
+	}
+}
+
+func TestFaultsOfCasings(t *testing.T) {
+	for _, test := range []struct {
+		why  string
+		s    hem.Casing
+		want []string
+		err  error
+	}{
+		{"nothing", hem.Casing{}, []string{"Kind: not given, want elastic, drawstring or rod"}, ticket.ErrMissing},
+		{"all wrong", hem.Casing{Kind: 9, Drafted: l("-1"), Width: l("-1"), Girth: l("-1"), Ease: l("-1"), Tunnel: l("-1"), Turn: l("-1"), Heading: l("-1"), Lower: l("-1"),
+			Around: l("-1"), End: l("-1"), Tail: l("-1"), Months: -1},
+			[]string{
+				"Kind CasingKind(9): not known, want elastic, drawstring or rod", "Drafted -1 in: wrong sign, want 0 in or more", "Width -1 in: wrong sign, want 0 in or more",
+				"Girth -1 in: wrong sign, want 0 in or more", "Ease -1 in: wrong sign, want 0 in or more", "Tunnel -1 in: wrong sign, want 0 in or more", "Turn -1 in: wrong sign, want 0 in or more",
+				"Heading -1 in: wrong sign, want 0 in or more", "Lower -1 in: wrong sign, want 0 in or more", "Around -1 in: wrong sign, want 0 in or more", "End -1 in: wrong sign, want 0 in or more",
+				"Tail -1 in: wrong sign, want 0 in or more", "Months -1: out of range, want 0 to 1500",
+			}, ticket.ErrUnknown},
+		{"nothing to hold", hem.Casing{Kind: hem.ElasticCasing}, []string{"Width: not given, want more than 0 in"}, ticket.ErrMissing},
+		{"no room in the tunnel", hem.Casing{Kind: hem.ElasticCasing, Tunnel: l("1/4")}, []string{"Tunnel 1/4 in: out of range, want more than 1/4 in (Ease)"}, ticket.ErrRange},
+		{"a tunnel too narrow", hem.Casing{Kind: hem.ElasticCasing, Width: l("1"), Tunnel: l("3/4")}, []string{"Tunnel 3/4 in: out of range, want at least 1 in (Width)"}, ticket.ErrRange},
+		{"a tunnel that disagrees", hem.Casing{Kind: hem.ElasticCasing, Width: l("1"), Ease: l("1/4"), Tunnel: l("2")},
+			[]string{"Tunnel 2 in: disagrees with what else is given, want 1 1/4 in (Width + Ease)"}, ticket.ErrConflict},
+		{"a tunnel too narrow for the rod", hem.Casing{Kind: hem.RodCasing, Girth: l("3"), Tunnel: l("1")}, []string{"Tunnel 1 in: out of range, want at least 1 1/2 in (half of Girth)"}, ticket.ErrRange},
+		{"a rod's tunnel that disagrees", hem.Casing{Kind: hem.RodCasing, Girth: l("3"), Ease: l("1"), Tunnel: l("3")},
+			[]string{"Tunnel 3 in: disagrees with what else is given, want 2 in (half of Girth + Ease)"}, ticket.ErrConflict},
+		{"a rod measured twice", hem.Casing{Kind: hem.RodCasing, Girth: l("3"), Width: l("1")}, []string{"Width 1 in: not used here, want none for a rod of which Girth is given"}, ticket.ErrUnused},
+		{"what an elastic does not have", hem.Casing{Kind: hem.ElasticCasing, Width: l("1"), Girth: l("1"), End: l("1"), Tail: l("1"), Neck: true, Months: 9},
+			[]string{
+				"Girth 1 in: not used here, want none for elastic", "End 1 in: not used here, want none for a casing folded down", "Tail 1 in: not used here, want none for elastic",
+				"Neck true: not used here, want false for elastic", "Months 9: not used here, want none for elastic",
+			}, ticket.ErrUnused},
+		{"a strip with an allowance", hem.Casing{Kind: hem.CordCasing, Applied: true, Width: l("1"), Drafted: l("1"), Months: math.MaxInt32},
+			[]string{"Drafted 1 in: not used here, want none for an applied casing", "Months 2147483647: out of range, want 0 to 1500"}, ticket.ErrRange},
+	} {
+		refuse(t, test.why, test.s, hem.Casing.Plan, hem.Casing.Solve, test.want, test.err)
+	}
+}
+
+func TestFaultsOfMitres(t *testing.T) {
+	inch := hem.HemSide{Depth: l("1")}
+	for _, test := range []struct {
+		why  string
+		s    hem.Mitre
+		want []string
+		err  error
+	}{
+		{"nothing", hem.Mitre{}, []string{"A.Depth: not given, want more than 0 in"}, ticket.ErrMissing},
+		{"below zero", hem.Mitre{A: hem.HemSide{First: l("-1"), Depth: l("-1")}, B: hem.HemSide{First: l("-1")}, Trim: l("-1")},
+			[]string{
+				"A.First -1 in: wrong sign, want 0 in or more", "A.Depth -1 in: wrong sign, want more than 0 in", "B.First -1 in: wrong sign, want 0 in or more",
+				"B.Depth: not given, want more than 0 in", "Trim -1 in: wrong sign, want 0 in or more",
+			}, ticket.ErrSign},
+		{"too deep", hem.Mitre{A: hem.HemSide{First: units.Metre.Of(11), Depth: units.Metre.Of(12)}, Trim: units.Metre.Of(13)},
+			[]string{"A.First 11000 mm: out of range, want at most 10000 mm", "A.Depth 12000 mm: out of range, want at most 10000 mm", "Trim 13000 mm: out of range, want at most 10000 mm"}, ticket.ErrRange},
+		{"a first turn past the edge", hem.Mitre{A: inch, B: hem.HemSide{First: l("2"), Depth: l("1")}}, []string{"B.First 2 in: out of range, want at most 1 in (B.Depth)"}, ticket.ErrRange},
+		{"a corner that is none", hem.Mitre{A: inch, Lean: units.RatioOf(-101, 1)}, []string{"Lean -101: out of range, want from -100 to 100"}, ticket.ErrRange},
+		{"hems too unlike for a blunt corner", hem.Mitre{A: inch, B: hem.HemSide{Depth: l("3")}, Lean: units.RatioOf(-1, 2)},
+			[]string{"Lean -1/2: out of range, want a less blunt corner, or depths nearer to each other than 1 in and 3 in"}, ticket.ErrRange},
+		{"just too unlike", hem.Mitre{A: hem.HemSide{Depth: l("5")}, B: hem.HemSide{Depth: l("3")}, Lean: units.RatioOf(-3, 4)},
+			[]string{"Lean -3/4: out of range, want a less blunt corner, or depths nearer to each other than 3 in and 5 in"}, ticket.ErrRange},
+	} {
+		refuse(t, test.why, test.s, hem.Mitre.Plan, hem.Mitre.Solve, test.want, test.err)
+	}
+	for _, s := range mitres() {
+		solved, err := s.Solve()
+		if p, err2 := s.Plan(); err != nil || err2 != nil || p.Spec != solved {
+			t.Errorf("%+v: %v %v", s, err, err2)
+		}
+	}
+}

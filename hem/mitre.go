@@ -1,0 +1,232 @@
+package hem
+
+import (
+	"strconv"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// MaxLean is the greatest lean of a corner, either way, about half a degree from
+// flat.
+const MaxLean = 100
+
+// A HemSide is the hem along one side of a mitred corner.
+type HemSide struct {
+	First units.Length // the first turn, pressed before the mitre is sewn; zero is an answer, a raw edge finished flat
+	Depth units.Length // the depth of the hem; from the finished edge to the first fold
+}
+
+// Take is all that the hem takes, First + Depth.
+func (h HemSide) Take() units.Length { return h.First.Add(h.Depth) }
+
+// A Mitre is a corner at which two hems meet in a seam. Zero means not given;
+// lengths may not be negative, nor more than 10 m.
+//
+// The corner is laid with its finished point at the origin and the garment above
+// side A, which runs from there along +X; side B runs up from the same point,
+// Lean to the right for one up. The allowances lie below A and to the left of B.
+type Mitre struct {
+	A HemSide // the hem along side A; its Depth is needed
+	B HemSide // the hem along side B; default that of A
+	// Lean is how far side B leans over side A for one unit up: plus for a sharp
+	// corner, minus for a blunt one. It is the cotangent of the angle between the
+	// sides, from -[MaxLean] to [MaxLean]. Zero is an answer, a square corner.
+	Lean units.Ratio
+	// Trim is what is left beyond the mitre seam when the corner is cut off,
+	// measured square to the seam. Default the first row of [MitreTrims], but at
+	// most half of the lesser Depth.
+	Trim units.Length
+}
+
+// A Point is a place on the flat cloth, from the finished corner: X along side A,
+// plus into the garment, and Y square to side A, plus into the garment.
+type Point struct {
+	X units.Near // along side A
+	Y units.Near // square to side A
+}
+
+// A MitrePlan is a mitre worked out. It is comparable. Points on the flat cloth are
+// as the cloth lies before the hems are turned up, the first turns pressed.
+type MitrePlan struct {
+	Spec    Mitre         // as solved
+	Assumed ticket.Fields // the fields that rest on a default
+
+	Raw  Point // the corner of the raw edges
+	Fold Point // the corner of the first folds, or of the raw edges where there is no first turn
+	OnA  Point // the mark on the first fold of A, where the mitre seam ends
+	OnB  Point // the mark on the first fold of B, where the mitre seam ends
+	Meet Point // where both marks come to lie when the hems are turned up
+
+	AlongA units.Near // from the corner of the folds along A to its mark; 2 x the depth of B at a square corner
+	AlongB units.Near // from the corner of the folds along B to its mark; 2 x the depth of A at a square corner
+	Seam   units.Near // length of the mitre seam, from either mark to the finished corner
+	Reach  units.Near // from the corner of the raw edges to the finished corner
+	// CutA and CutB are from the corner of the folds along A and B to where the
+	// corner is cut off, Trim outside the seam. Below zero there is nothing to cut.
+	CutA units.Near
+	CutB units.Near // as CutA, along B
+
+	TakenA units.Length // what the hem takes along A, First + Depth
+	TakenB units.Length // what the hem takes along B
+	Plies  int          // layers of cloth beside the mitre seam: 3 with first turns, else 2; the seam itself has as many again
+}
+
+// A MitreTrim is a printed allowance outside a mitre seam.
+type MitreTrim struct {
+	Trim   units.Length // outside the seam
+	Source string       // id of the source, see ticket.Lookup
+	Place  string       // where in it
+	Known  ticket.Known // how the figure is known
+}
+
+// MitreTrims yields the table of allowances outside a mitre seam. The first row is
+// the default.
+func MitreTrims(yield func(MitreTrim) bool) {
+	for _, t := range mitreTrims {
+		if !yield(t) {
+			return
+		}
+	}
+}
+
+var (
+	mitreMost = units.Metre.Of(10)
+	one       = units.RatioOf(1, 1)
+	rootTwo   = rootOf(units.RatioOf(2, 1))
+
+	mitreTrims = [...]MitreTrim{
+		{inches(0, 1, 4), "school-needlework", "to mitre the corners of a hem", ticket.Read},
+		{inches(0, 1, 4), "sewing-lessons-model", "model 7", ticket.Read},
+		{inches(0, 1, 4), "mitred-corner-guide", "", ticket.Read},
+		{inches(0, 3, 8), "pocket-mitre-page", "", ticket.Read},
+	}
+)
+
+// Solve fills the fields that have a default. It fails with [ticket.Faults], and
+// then gives s back as it is.
+func (s Mitre) Solve() (Mitre, error) {
+	full, _ := s.fill()
+	var a ticket.Audit
+	s.audit(&a, full)
+	if a.Failed() {
+		return s, a.Err()
+	}
+	return full, nil
+}
+
+func (s Mitre) fill() (Mitre, ticket.Fields) {
+	var names ticket.Fields
+	if s.B == (HemSide{}) && s.A.Depth.Sign() > 0 {
+		s.B, names = s.A, names.With("B")
+	}
+	if s.Trim.IsZero() && s.A.Depth.Sign() > 0 && s.B.Depth.Sign() > 0 {
+		s.Trim, names = mitreTrims[0].Trim.Min(s.A.Depth.Min(s.B.Depth).DivInt(2)), names.With("Trim")
+	}
+	return s, names
+}
+
+// audit records what is wrong with s, in the order of its fields; full is s filled.
+func (s Mitre) audit(a *ticket.Audit, full Mitre) {
+	s.A.audit(a, "A.First", "A.Depth")
+	if s.B != (HemSide{}) {
+		s.B.audit(a, "B.First", "B.Depth")
+	}
+	lean := s.Lean.Abs()
+	switch {
+	case units.RatioOf(MaxLean, 1).Less(lean):
+		a.Fault("Lean", s.Lean.String(), "from -"+strconv.Itoa(MaxLean)+" to "+strconv.Itoa(MaxLean), ticket.ErrRange)
+	case s.Lean.Sign() < 0 && !a.Failed():
+		// At a blunt corner a mark lies beyond the corner of the folds where the
+		// depths differ too much: the lesser must be more than cos x the greater.
+		less, more := full.A.Depth.Min(full.B.Depth), full.A.Depth.Max(full.B.Depth)
+		if less.Times(less).Scale(one.Add(lean.Mul(lean))).Cmp(more.Times(more).Scale(lean.Mul(lean))) <= 0 {
+			a.Fault("Lean", s.Lean.String(), "a less blunt corner, or depths nearer to each other than "+less.String()+" and "+more.String(), ticket.ErrRange)
+		}
+	}
+	switch {
+	case mitreMost.Less(s.Trim):
+		a.Fault("Trim", s.Trim.String(), "at most "+mitreMost.String(), ticket.ErrRange)
+	default:
+		a.NotNegative("Trim", s.Trim)
+	}
+}
+
+// audit records what is wrong with one side, under the paths of its fields.
+func (h HemSide) audit(a *ticket.Audit, first, depth string) {
+	switch {
+	case mitreMost.Less(h.First):
+		a.Fault(first, h.First.String(), "at most "+mitreMost.String(), ticket.ErrRange)
+	case h.Depth.Sign() > 0 && h.Depth.Less(h.First):
+		a.Fault(first, h.First.String(), "at most "+h.Depth.String()+" ("+depth+")", ticket.ErrRange)
+	default:
+		a.NotNegative(first, h.First)
+	}
+	if mitreMost.Less(h.Depth) {
+		a.Fault(depth, h.Depth.String(), "at most "+mitreMost.String(), ticket.ErrRange)
+	} else {
+		a.Need(depth, h.Depth)
+	}
+}
+
+// Plan works out the mitre. The faults are [ticket.Faults].
+func (s Mitre) Plan() (MitrePlan, error) {
+	full, names := s.fill()
+	var a ticket.Audit
+	s.audit(&a, full)
+	if a.Failed() {
+		return MitrePlan{}, a.Err()
+	}
+	s = full
+	c := cornerOf(s.Lean)
+	p := MitrePlan{Spec: s, Assumed: names, TakenA: s.A.Take(), TakenB: s.B.Take(), Plies: 2}
+	if !s.A.First.IsZero() || !s.B.First.IsZero() {
+		p.Plies = 3
+	}
+	meet := c.inside(s.A.Depth, s.B.Depth)
+	fold := meet.neg()
+	p.Raw = c.point(c.inside(p.TakenA, p.TakenB).neg())
+	p.Fold = c.point(fold)
+	p.Meet = c.point(meet)
+	p.OnA = c.point(c.overA(meet))
+	p.OnB = c.point(c.overB(meet))
+	p.AlongA = c.near(meet.x).MulInt(2)
+	p.AlongB = c.near(c.inside(s.B.Depth, s.A.Depth).x).MulInt(2)
+	p.Seam = c.length(s.A.Depth, s.B.Depth)
+	p.Reach = c.length(p.TakenA, p.TakenB)
+	p.CutA = short(p.AlongA, p.slant(s.A.Depth))
+	p.CutB = short(p.AlongB, p.slant(s.B.Depth))
+	return p, nil
+}
+
+// short is n less m; for an exact n it is found without the roots being compared.
+func short(n, m units.Near) units.Near {
+	if l, exact := n.Exact(); exact {
+		return m.Neg().Plus(l)
+	}
+	return n.Sub(m)
+}
+
+// slant is Trim measured along a side whose hem is of the depth.
+func (p MitrePlan) slant(depth units.Length) units.Near {
+	s := p.Spec
+	if s.Lean.IsZero() && s.A.Depth == s.B.Depth {
+		return rootTwo.Of(s.Trim)
+	}
+	return p.Seam.Scale(s.Trim.Div(depth))
+}
+
+// Meets folds the corner and compares: it turns the mark on A up over side A and
+// the mark on B over side B, exactly, and reports whether they come to lie on the
+// same point, whether both seams are of one length, and whether that point is on
+// the first fold of both hems. It is so for every mitre planned; a plan changed by
+// hand fails.
+func (p MitrePlan) Meets() bool {
+	s := p.Spec
+	c := cornerOf(s.Lean)
+	meet := c.inside(s.A.Depth, s.B.Depth)
+	onA, onB := c.overA(meet), c.overB(meet)
+	folded := c.overA(onA) == c.overB(onB) && c.overA(onA) == meet
+	level := meet.y == rooted{plain: s.A.Depth} && c.offB(meet) == rooted{root: s.B.Depth}
+	return folded && level && p.OnA == c.point(onA) && p.OnB == c.point(onB) && p.Meet == c.point(meet)
+}

@@ -1,0 +1,129 @@
+package hem
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A CasingEase is a printed allowance by which a casing is wider than what it holds.
+type CasingEase struct {
+	Name   string       // what the source says of it
+	Kind   CasingKind   // what the casing holds
+	Ease   units.Length // how much wider the tunnel is
+	Source string       // id of the source, see ticket.Lookup
+	Place  string       // where in it
+	Known  ticket.Known // how the figure is known
+}
+
+// CasingEases yields the table of eases. The first row of a kind is its default;
+// for elastic that is the quarter inch, of which the extension service's 6 mm is
+// the same figure in round millimetres.
+func CasingEases(yield func(CasingEase) bool) {
+	for _, e := range casingEases {
+		if !yield(e) {
+			return
+		}
+	}
+}
+
+// A CasingTurn is a printed turn of the raw edge of a casing, or the place of its
+// rows.
+type CasingTurn struct {
+	Name   string       // what the source says of it
+	Turn   units.Length // turned under; zero where the row is about the stitching
+	Upper  units.Length // from the fold to the upper row; zero where none is printed
+	Source string       // id of the source, see ticket.Lookup
+	Place  string       // where in it
+	Known  ticket.Known // how the figure is known
+}
+
+// CasingTurns yields the table of turns. The first row is the default.
+func CasingTurns(yield func(CasingTurn) bool) {
+	for _, t := range casingTurns {
+		if !yield(t) {
+			return
+		}
+	}
+}
+
+var (
+	casingTurn = casingTurns[0]
+
+	casingEases = [...]CasingEase{
+		{"any elastic", ElasticCasing, inches(0, 1, 4), "waistband-casing-leaflet", "", ticket.Read},
+		{"any elastic, at least", ElasticCasing, units.Millimetre.Of(6), "casing-project-guide", "", ticket.Read},
+		{"any elastic, at least", ElasticCasing, inches(0, 1, 8), "fold-down-casing-leaflet", "", ticket.Read},
+		{"any elastic", ElasticCasing, inches(0, 1, 4), "sewing-test-bank", "", ticket.Read},
+		{"applied strip, before stitching", ElasticCasing, inches(0, 1, 2), "clothing-construction-handbook", "applied casing", ticket.Read},
+		{"drawstring, at least", CordCasing, inches(0, 1, 4), "fold-down-casing-leaflet", "", ticket.Read},
+		{"simple casing, at least", RodCasing, inches(0, 1, 4), "home-sewing-handbook", "casings", ticket.Read},
+		{"simple casing, at most", RodCasing, inches(1, 0, 1), "home-sewing-handbook", "casings", ticket.Read},
+		{"to the measure round the rod", RodCasing, inches(0, 1, 2), "rod-pocket-page", "", ticket.Read},
+		{"to the diameter, at least", RodCasing, inches(0, 1, 4), "curtain-making-page", "", ticket.Read},
+	}
+
+	casingTurns = [...]CasingTurn{
+		{"folded down or applied", inches(0, 1, 4), units.Length{}, "clothing-construction-handbook", "self-casing", ticket.Read},
+		{"waistband", inches(0, 1, 4), inches(0, 1, 8), "waistband-casing-leaflet", "", ticket.Read},
+		{"waistband, metric", units.Millimetre.Of(6), inches(0, 1, 16), "casing-project-guide", "", ticket.Read},
+		{"curtain", inches(0, 1, 2), units.Length{}, "home-sewing-handbook", "casings", ticket.Read},
+	}
+)
+
+// easeFor is the default ease of a kind, the first of its rows.
+func easeFor(k CasingKind) (ease CasingEase) {
+	for i := len(casingEases) - 1; i >= 0; i-- {
+		if casingEases[i].Kind == k {
+			ease = casingEases[i]
+		}
+	}
+	return ease
+}
+
+// A CordLimit is a rule on the cords of children's clothes, in a short extract: the
+// text itself decides, and a later edition may differ.
+type CordLimit struct {
+	Rule   string       // the paragraph or standard
+	Neck   bool         // at the hood or the neck; else at the waist or the hem
+	From   int          // from this age in months
+	Below  int          // below this age in months
+	None   bool         // none at all is allowed
+	Most   units.Length // the longest free end; zero where none is allowed
+	Source string       // id of the source, see ticket.Lookup
+	Known  ticket.Known // how the figure is known
+}
+
+// CordLimits yields the rules on cords that this package knows. The sizes of the
+// rule of the United States are taken as years.
+func CordLimits(yield func(CordLimit) bool) {
+	for _, l := range cordLimits {
+		if !yield(l) {
+			return
+		}
+	}
+}
+
+var cordLimits = [...]CordLimit{
+	{"16 CFR 1120", true, 2 * 12, 13 * 12, true, units.Length{}, "us-drawstring-rule", ticket.Read},
+	{"16 CFR 1120", false, 2 * 12, 17 * 12, false, units.Inch.Of(3), "us-drawstring-rule", ticket.Read},
+	{"EN 14682", true, 0, 7 * 12, true, units.Length{}, "eu-cords-standard", ticket.Read},
+	{"EN 14682", true, 7 * 12, 14 * 12, false, units.Millimetre.Of(75), "eu-cords-standard", ticket.Read},
+	{"EN 14682", false, 0, 14 * 12, false, units.Millimetre.Of(140), "eu-cords-standard", ticket.Read},
+}
+
+// tailMost is the shortest limit on the free end of a cord for a wearer of an age
+// in months, and whether a rule allows none.
+func tailMost(months int, neck bool) (most units.Length, barred bool) {
+	for _, l := range cordLimits {
+		if months == 0 || l.Neck != neck || months < l.From || months >= l.Below {
+			continue
+		}
+		switch {
+		case l.None:
+			barred = true
+		case most.IsZero() || l.Most.Less(most):
+			most = l.Most
+		}
+	}
+	return most, barred
+}

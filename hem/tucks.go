@@ -1,0 +1,320 @@
+package hem
+
+import (
+	"iter"
+	"strconv"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// MaxTucks is the greatest number of tucks in one section.
+const MaxTucks = 10_000
+
+// A TuckKind is a kind of tuck, a fold of the cloth stitched along its length.
+type TuckKind uint8
+
+// The kinds of tuck. The zero value is not given, which [Tucks] refuses.
+const (
+	NoTuck     TuckKind = iota
+	SpacedTuck          // with clear cloth between the fold of one and the stitching of the next
+	PinTuck             // as narrow as can be stitched
+	BlindTuck           // the fold of each meets the stitching of the next, which it hides
+	GrowthTuck          // to be let out as a child grows
+)
+
+var tuckNames = [...]string{"none", "spaced", "pin", "blind", "growth"}
+
+const tuckList = "spaced, pin, blind or growth"
+
+// TuckKinds yields every kind of tuck, [NoTuck] excepted.
+func TuckKinds(yield func(TuckKind) bool) {
+	for k := SpacedTuck; k.Valid(); k++ {
+		if !yield(k) {
+			return
+		}
+	}
+}
+
+// Valid reports whether k is one of the kinds, [NoTuck] excepted.
+func (k TuckKind) Valid() bool { return k > NoTuck && int(k) < len(tuckNames) }
+
+// String is the kind's name, as in growth, and none for [NoTuck].
+func (k TuckKind) String() string { return nameOf(tuckNames[:], uint8(k), "TuckKind") }
+
+// MarshalText is the kind's name, empty for [NoTuck]. It fails for a number that
+// is no kind.
+func (k TuckKind) MarshalText() ([]byte, error) {
+	return marshalName(tuckNames[:], uint8(k), "TuckKind")
+}
+
+// UnmarshalText takes a kind's name; empty text is [NoTuck].
+func (k *TuckKind) UnmarshalText(text []byte) error {
+	n, err := unmarshalName(tuckNames[:], text, "TuckKind", tuckList)
+	if err == nil {
+		*k = TuckKind(n)
+	}
+	return err
+}
+
+// Tucks is a row of equal tucks across one section. Zero means not given; lengths
+// may not be negative. Depth, Count and Removed follow from each other, and so do
+// Count, Pitch and Span.
+type Tucks struct {
+	Kind TuckKind // what tucks they are; needed
+
+	// Depth is the depth of a tuck, from its fold to its stitching. Of Removed it
+	// is the part for one layer of one tuck. Default the first row of
+	// [TuckWidths] for a pin tuck.
+	Depth units.Length
+	// Count is how many tucks, at most [MaxTucks]. It follows from Span and Pitch,
+	// or from Removed and Depth, where that comes to a whole number. Default 1
+	// for a growth tuck.
+	Count int
+	// Removed is all the length that the tucks take up, 2 x Depth x Count.
+	Removed units.Length
+	// Pitch is from the stitching of one tuck to that of the next, on the tucked
+	// cloth. It follows from Span and Count. Default for more than one tuck: Depth
+	// for blind tucks, else Depth and the space of [TuckSpaces]. A single tuck has
+	// none.
+	Pitch units.Length
+	// Edge is from each edge of the section to the nearest stitching, on the tucked
+	// cloth. Zero is an answer: the first and the last tuck are stitched at the very
+	// edges.
+	Edge units.Length
+	// Span is the length of the section once tucked, 2 x Edge + (Count - 1) x
+	// Pitch. Of a single tuck it may be longer than that, and the tuck lies at Edge
+	// from the first edge.
+	Span units.Length
+}
+
+// A TucksPlan is a row of tucks worked out. It is comparable.
+type TucksPlan struct {
+	Spec    Tucks         // as solved
+	Assumed ticket.Fields // the fields that rest on a default
+
+	Removed   units.Length // what the tucks take up, 2 x Depth x Count
+	Cloth     units.Length // the section before it is tucked, Span + Removed
+	PerTuck   units.Length // what one tuck takes up, 2 x Depth
+	FlatPitch units.Length // from one fold to the next on the flat cloth, Pitch + 2 x Depth; zero for a single tuck
+	Space     units.Length // clear cloth between the fold of one tuck and the stitching of the next, Pitch - Depth
+	FirstFold units.Length // from the edge of the section to the first fold on the flat cloth, Edge + Depth
+	LastFold  units.Length // from the same edge to the last fold on the flat cloth
+	Plies     int          // layers of cloth where a tuck lies on the section, 3
+}
+
+// A Tuck is where one tuck is marked on the flat cloth, each line measured from
+// the same edge of the section.
+type Tuck struct {
+	Number int          // from 1
+	Near   units.Length // the line of stitching nearer the edge
+	Fold   units.Length // the fold
+	Far    units.Length // the line of stitching beyond the fold
+	// Off is how far the exact place of the tuck lies beyond the place given,
+	// which was rounded to a step.
+	Off units.Length
+}
+
+// Solve fills the fields that follow from those given, then those that have a
+// default. It fails with [ticket.Faults], and then gives s back as it is.
+func (s Tucks) Solve() (Tucks, error) {
+	p, err := s.Plan()
+	if err != nil {
+		return s, err
+	}
+	return p.Spec, nil
+}
+
+// Plan works out the tucks. The faults are [ticket.Faults].
+func (s Tucks) Plan() (TucksPlan, error) {
+	var a ticket.Audit
+	s.audit(&a)
+	if a.Failed() {
+		return TucksPlan{}, a.Err()
+	}
+	full, names := s.fill(&a)
+	if a.Failed() {
+		return TucksPlan{}, a.Err()
+	}
+	p := TucksPlan{Spec: full, Assumed: names, Removed: full.Removed, Plies: 3}
+	p.Cloth = full.Span.Add(full.Removed)
+	p.PerTuck = full.Depth.MulInt(2)
+	p.FirstFold = full.Edge.Add(full.Depth)
+	p.LastFold = p.FirstFold
+	if full.Count > 1 {
+		p.FlatPitch = full.Pitch.Add(p.PerTuck)
+		p.Space = full.Pitch.Sub(full.Depth)
+		p.LastFold = p.FirstFold.Add(p.FlatPitch.MulInt(int64(full.Count - 1)))
+	}
+	return p, nil
+}
+
+// audit looks at each field by itself.
+func (s Tucks) audit(a *ticket.Audit) {
+	switch {
+	case s.Kind == NoTuck:
+		a.Fault("Kind", "", tuckList, ticket.ErrMissing)
+	case !s.Kind.Valid():
+		a.Fault("Kind", s.Kind.String(), tuckList, ticket.ErrUnknown)
+	}
+	a.NotNegative("Depth", s.Depth)
+	if s.Count < 0 || s.Count > MaxTucks {
+		a.Fault("Count", strconv.Itoa(s.Count), "1 to "+strconv.Itoa(MaxTucks), ticket.ErrRange)
+	}
+	a.NotNegative("Removed", s.Removed)
+	a.NotNegative("Pitch", s.Pitch)
+	a.NotNegative("Edge", s.Edge)
+	a.NotNegative("Span", s.Span)
+}
+
+// fill works out what is not given, and names what rests on a default.
+func (s Tucks) fill(a *ticket.Audit) (Tucks, ticket.Fields) {
+	var names ticket.Fields
+	given := s
+	if s.Depth.IsZero() && s.Kind == PinTuck && (s.Removed.IsZero() || s.Count == 0) {
+		s.Depth, names = pinWidth.Depth, names.With("Depth")
+	}
+	s = s.counted(a)
+	if s.Count == 0 && s.Kind == GrowthTuck && s.Pitch.IsZero() && !a.Failed() {
+		s.Count, names = 1, names.With("Count")
+	}
+	if s.Count > 0 && s.Depth.IsZero() {
+		s.Depth = s.Removed.DivInt(2 * int64(s.Count))
+	}
+	if s.Depth.IsZero() {
+		a.Fault("Depth", "", "more than 0 in, or Removed and Count", ticket.ErrMissing)
+	}
+	if s.Count == 0 && !a.Failed() {
+		a.Fault("Count", "", "1 to "+strconv.Itoa(MaxTucks)+", or Span and Pitch, or Removed", ticket.ErrMissing)
+	}
+	if a.Failed() {
+		return given, ""
+	}
+	s.Removed = s.Depth.MulInt(2 * int64(s.Count))
+	if !given.Removed.IsZero() && given.Removed != s.Removed {
+		a.Fault("Removed", given.Removed.String(), s.Removed.String()+" (2 x Depth x Count)", ticket.ErrConflict)
+	}
+	if s.Count == 1 {
+		return s.single(a), names
+	}
+	inner := s.Span.Sub(s.Edge.MulInt(2))
+	switch gaps := int64(s.Count - 1); {
+	case !s.Span.IsZero() && inner.Sign() <= 0:
+		a.Fault("Span", s.Span.String(), "more than "+s.Edge.MulInt(2).String()+" (twice Edge)", ticket.ErrRange)
+		return s, names
+	case !s.Span.IsZero() && s.Pitch.IsZero():
+		s.Pitch = inner.DivInt(gaps)
+	case s.Pitch.IsZero():
+		s.Pitch, names = s.pitch(), names.With("Pitch")
+		if s.Pitch.IsZero() {
+			a.Fault("Pitch", "", "more than 0 in, or Span", ticket.ErrMissing)
+			return s, names
+		}
+		fallthrough
+	case s.Span.IsZero():
+		s.Span = s.Edge.MulInt(2).Add(s.Pitch.MulInt(gaps))
+	case s.Pitch.MulInt(gaps) != inner:
+		want := s.Edge.MulInt(2).Add(s.Pitch.MulInt(gaps))
+		a.Fault("Span", s.Span.String(), want.String()+" (2 x Edge + (Count - 1) x Pitch)", ticket.ErrConflict)
+		return s, names
+	}
+	switch {
+	case s.Pitch.Less(s.Depth):
+		// The tuck would cover the stitching of the next.
+		a.Fault("Pitch", s.Pitch.String(), "at least "+s.Depth.String()+" (Depth)", ticket.ErrRange)
+	case s.Kind == BlindTuck && s.Pitch != s.Depth:
+		a.Fault("Pitch", s.Pitch.String(), s.Depth.String()+" (Depth), since the tucks meet", ticket.ErrConflict)
+	}
+	return s, names
+}
+
+// counted fills Count where the rest comes to a whole number of tucks.
+func (s Tucks) counted(a *ticket.Audit) Tucks {
+	if s.Count != 0 {
+		return s
+	}
+	inner := s.Span.Sub(s.Edge.MulInt(2))
+	switch {
+	case !s.Removed.IsZero() && !s.Depth.IsZero():
+		s.Count = whole(a, "Removed", s.Removed, s.Removed.Div(s.Depth.MulInt(2)), s.Depth.MulInt(2), units.Length{}, 0)
+	case inner.Sign() > 0 && !s.Pitch.IsZero():
+		s.Count = whole(a, "Span", s.Span, inner.Div(s.Pitch), s.Pitch, s.Edge.MulInt(2), 1)
+	}
+	return s
+}
+
+// whole is n and more, where n is a whole number; else it records a fault that
+// names the lengths on either side, each so many steps beside what is fixed.
+func whole(a *ticket.Audit, path string, got units.Length, n units.Ratio, step, fixed units.Length, more int) int {
+	below, ok := n.Int(units.Down)
+	switch {
+	case !ok || below > int64(MaxTucks-more):
+		a.Fault(path, got.String(), "for 1 to "+strconv.Itoa(MaxTucks)+" tucks", ticket.ErrRange)
+		return 0
+	case n.IsInt():
+		return int(below) + more
+	}
+	at := func(k int64) string {
+		return fixed.Add(step.MulInt(k)).String() + " (" + strconv.FormatInt(k+int64(more), 10) + " tucks)"
+	}
+	limit := at(below + 1)
+	if below > 0 {
+		limit = at(below) + " or " + limit
+	}
+	a.Fault(path, got.String(), limit, ticket.ErrConflict)
+	return 0
+}
+
+// single ends the solving of one tuck alone.
+func (s Tucks) single(a *ticket.Audit) Tucks {
+	if !s.Pitch.IsZero() {
+		a.Fault("Pitch", s.Pitch.String(), "none for a single tuck", ticket.ErrUnused)
+	}
+	least := s.Edge.MulInt(2)
+	switch {
+	case s.Span.IsZero():
+		s.Span = least
+	case s.Span.Less(least):
+		a.Fault("Span", s.Span.String(), "at least "+least.String()+" (twice Edge)", ticket.ErrRange)
+	}
+	return s
+}
+
+// pitch is the default pitch, zero where the kind has none.
+func (s Tucks) pitch() units.Length {
+	if s.Kind == BlindTuck {
+		return s.Depth
+	}
+	for _, t := range tuckSpaces {
+		if t.Kind == s.Kind {
+			return s.Depth.Add(s.Depth.Scale(t.Space))
+		}
+	}
+	return units.Length{}
+}
+
+// Places yields every tuck on the flat cloth, exactly.
+func (p TucksPlan) Places() iter.Seq[Tuck] { return p.Marks(units.Length{}, units.HalfAway) }
+
+// Marks yields every tuck on the flat cloth. The folds are divided equally and each
+// place is rounded to the step by itself, as [units.Marks] does; a step of zero does
+// not round.
+func (p TucksPlan) Marks(step units.Length, m units.Mode) iter.Seq[Tuck] {
+	return func(yield func(Tuck) bool) {
+		s, n := p.Spec, 0
+		at := func(mark, residue units.Length) Tuck {
+			n++
+			fold := mark.Add(p.FirstFold)
+			return Tuck{Number: n, Near: fold.Sub(s.Depth), Fold: fold, Far: fold.Add(s.Depth), Off: residue}
+		}
+		if s.Count == 1 {
+			yield(at(units.Length{}, units.Length{}))
+			return
+		}
+		for mark, residue := range units.Marks(p.LastFold.Sub(p.FirstFold), s.Count-1, step, m) {
+			if !yield(at(mark, residue)) {
+				return
+			}
+		}
+	}
+}

@@ -1,0 +1,258 @@
+package seam
+
+import (
+	"strconv"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/strip"
+	"example.com/clothyard/units/ticket"
+)
+
+// MaxCorners is the most mitred corners of one [Binding].
+const MaxCorners = 1000
+
+// A Binding is a strip for a bound edge or for piping: how wide it is cut, how
+// long it must be, and how many strips of the cloth make it. It is the EDGE that
+// is bound here, in place of a seam or a facing; a seam whose allowances are bound
+// is a [Spec] of kind [Bound]. Zero means not given.
+//
+// The width follows from the geometry: a single strip is Seam + 2 x Finished +
+// Turn, which is the rule of four times finished where all are alike; a double one
+// is twice (2 x Finished + Seam), which is six times finished where Seam is as
+// wide, and four times finished and 1 in where it is 1/2 in; piping is the way
+// round the cord and twice Seam.
+type Binding struct {
+	Kind     BindingKind  // which strip; there is no default
+	Finished units.Length // the width that shows on each face of the edge
+	Cord     units.Length // diameter of the cord
+
+	// Seam is from the raw edge of the strip, laid to the raw edge of the garment,
+	// to the first row. Default Finished; of piping 5/8 in, [Standard].
+	Seam units.Length
+	Turn units.Length // turned in at the free edge of a single strip; default Seam
+	// Give is added to the width for what turning takes and for a bias strip
+	// narrowing as it is stretched. Default 1/8 in for a strip on the bias, none
+	// for a straight one: common practice.
+	Give units.Length
+	Bias bool // it is cut on the bias, at half a right angle to the grain
+
+	// Allowance is what the pattern drew beyond the line where the finished edge
+	// is to lie. A bound edge takes nothing, so all of it is cut off first. Not
+	// given: there is none.
+	Allowance units.Length
+	// Curve is how far the edge bends in radians, less than 0 where the allowance lies
+	// inside the curve, as in [Edge].Turn; with Allowance only. Not given: a
+	// straight edge.
+	Curve units.Ratio
+
+	Edge    units.Length // length to be bound or piped, on its seam line; not given: the width alone is worked out
+	Ring    bool         // the edge closes, and the strip with it
+	Corners int          // square outward corners that the strip is mitred round; at most [MaxCorners]
+	Ends    units.Length // beyond the edge at each open end, to be turned in
+	Join    units.Length // allowance of the joins of the strip, square to the join; default 1/4 in, common practice
+	Cloth   units.Length // usable width of the cloth, across which the strips are cut; not given: the strip is of one piece
+}
+
+// A BindingPlan is what the strip comes to. It is comparable.
+type BindingPlan struct {
+	Spec    Binding       // as solved
+	Assumed ticket.Fields // the fields of Spec filled with a default
+
+	Width units.Near // to be cut, square to the strip
+	Bare  units.Near // the same without Give
+
+	// IfLeft is how much longer the finished edge would be if Allowance were left
+	// on: Curve x Allowance. A neck left with its allowance is smaller.
+	IfLeft units.Length
+
+	Mitres units.Length // what the corners need beyond the length of the seam line: twice Seam each
+	Needed units.Length // the strip between its end seams, or round: Edge and Mitres; zero where Edge is not given
+
+	Pieces   int        // strips to be cut; zero where Cloth or Edge is not given
+	Joins    int        // how often they are joined
+	Each     units.Near // how long one strip is, along it: the width of the cloth, and more on the bias
+	JoinLoss units.Near // what one join takes along the strip: twice Join, and more on the bias, whose ends are slanted
+	Sewn     units.Near // the whole strip after its joins and Ends
+	Spare    units.Near // Sewn less Needed
+
+	// Uses is how much of the length of the cloth the strips take: side by side,
+	// and on the bias the triangles at both ends too.
+	Uses units.Near
+}
+
+// joinUsual is the allowance of a join of strips: common practice.
+func joinUsual() units.Length { return inch(1, 4) }
+
+func (b Binding) audit(a *ticket.Audit) {
+	switch {
+	case b.Kind == NoBinding:
+		a.Fault("Kind", "", "one of single, double, piping", ticket.ErrMissing)
+		return
+	case int(b.Kind) >= len(bindingNames):
+		oneOf(a, "Kind", bindingNames[:], int(b.Kind), b.Kind.String())
+		return
+	}
+	only := func(path string, l units.Length, reads bool) {
+		if reads {
+			a.NotNegative(path, l)
+		} else if !l.IsZero() {
+			a.Unused(path, l, false, b.Kind)
+		}
+	}
+	binds := b.Kind != Piping
+	if binds {
+		a.Need("Finished", b.Finished)
+		only("Cord", b.Cord, false)
+	} else {
+		only("Finished", b.Finished, false)
+		a.Need("Cord", b.Cord)
+	}
+	a.NotNegative("Seam", b.Seam)
+	only("Turn", b.Turn, b.Kind == SingleBinding)
+	a.NotNegative("Give", b.Give)
+	only("Allowance", b.Allowance, binds)
+	switch {
+	case !binds && !b.Curve.IsZero():
+		a.Unused("Curve", b.Curve, false, b.Kind)
+	case binds && b.Allowance.IsZero() && !b.Curve.IsZero():
+		a.Fault("Curve", short(b.Curve.String()), "none where Allowance is not given", ticket.ErrUnused)
+	}
+	a.NotNegative("Edge", b.Edge)
+	long := !b.Edge.IsZero()
+	without := func(path, got string, zero bool) {
+		if !long && !zero {
+			a.Fault(path, got, "none where Edge is not given", ticket.ErrUnused)
+		}
+	}
+	without("Ring", "true", !b.Ring)
+	switch {
+	case !long:
+		without("Corners", strconv.Itoa(b.Corners), b.Corners == 0)
+	case !binds && b.Corners != 0:
+		a.Fault("Corners", strconv.Itoa(b.Corners), "none for piping, which is clipped at corners", ticket.ErrUnused)
+	default:
+		a.Count("Corners", b.Corners, 0, MaxCorners)
+	}
+	length := func(path string, l units.Length) {
+		if long {
+			a.NotNegative(path, l)
+		} else if !l.IsZero() {
+			without(path, l.String(), false)
+		}
+	}
+	if length("Ends", b.Ends); long && b.Ring && b.Ends.Sign() > 0 {
+		a.Fault("Ends", b.Ends.String(), "none in a ring, which has no open end", ticket.ErrUnused)
+	}
+	length("Join", b.Join)
+	length("Cloth", b.Cloth)
+	if long && b.Join.Sign() > 0 && b.Cloth.IsZero() {
+		a.Fault("Join", b.Join.String(), "none where Cloth is not given", ticket.ErrUnused)
+	}
+}
+
+// Plan works out the strip. The faults are [ticket.Faults].
+func (b Binding) Plan() (BindingPlan, error) {
+	var a ticket.Audit
+	if b.audit(&a); a.Failed() {
+		return BindingPlan{}, a.Err()
+	}
+	var p BindingPlan
+	var set assumptions
+	fill := func(to *units.Length, name string, l units.Length) {
+		if to.IsZero() && !l.IsZero() {
+			*to = l
+			set.add(name)
+		}
+	}
+	switch b.Kind {
+	case Piping:
+		fill(&b.Seam, "Seam", Standard())
+	default:
+		fill(&b.Seam, "Seam", b.Finished)
+	}
+	if b.Kind == SingleBinding {
+		fill(&b.Turn, "Turn", b.Seam)
+	}
+	if b.Bias {
+		fill(&b.Give, "Give", inch(1, 8))
+	}
+	if !b.Cloth.IsZero() {
+		fill(&b.Join, "Join", joinUsual())
+	}
+	p.Spec, p.Assumed = b, set.list()
+	flat := b.flat()
+	p.Bare = units.Pi().Of(b.Cord).Plus(flat)
+	p.Width = p.Bare.Plus(b.Give)
+	p.IfLeft = b.Allowance.Scale(b.Curve)
+	if b.Edge.IsZero() {
+		return p, nil
+	}
+	p.Mitres = b.Seam.MulInt(2 * int64(b.Corners))
+	p.Needed = b.Edge.Add(p.Mitres)
+	if b.Cloth.IsZero() {
+		return p, nil
+	}
+	if p.strips(&a); a.Failed() {
+		return BindingPlan{}, a.Err()
+	}
+	return p, nil
+}
+
+// flat is the part of the width that does not go round a cord, without Give.
+func (b Binding) flat() units.Length {
+	switch b.Kind {
+	case SingleBinding:
+		return b.Seam.Add(b.Finished.MulInt(2)).Add(b.Turn)
+	case DoubleBinding:
+		return b.Finished.MulInt(2).Add(b.Seam).MulInt(2)
+	}
+	return b.Seam.MulInt(2)
+}
+
+// strips finds how many strips of the cloth there must be. On the bias a strip,
+// and what a slanted join takes of it, are the root of 2 times what they are
+// across the cloth, so that the strip is counted across the cloth, exactly, and
+// drawn out once.
+func (p *BindingPlan) strips(a *ticket.Audit) {
+	b := p.Spec
+	least := p.Needed.Add(b.Ends.MulInt(2))
+	root := units.ExactlyRatio(units.RatioOf(1, 1))
+	if b.Bias {
+		two := units.RatioOf(2, 1)
+		r, err := units.SqrtRatio(two)
+		if err != nil {
+			a.Fault("Bias", "true", "a root of 2 that can be enclosed", err)
+			return
+		}
+		root = r
+		_, high := r.Bounds()
+		least = least.Scale(high.Quo(two)) // never too few
+	}
+	st, err := strip.Spec{Each: b.Cloth, Allowance: b.Join, Ring: b.Ring, Least: least}.Plan()
+	if err != nil {
+		a.Fault("Cloth", b.Cloth.String(), "a width of which at most "+ticket.Of(strip.MaxPieces).String()+" strips, each longer than its joins take, make the strip", ticket.ErrRange)
+		return
+	}
+	p.Pieces, p.Joins = st.Spec.Pieces, st.Joins
+	p.Each = root.Of(b.Cloth)
+	p.JoinLoss = root.Of(b.Join.MulInt(2))
+	p.Sewn = root.Of(st.Sewn).Plus(b.Ends.MulInt(-2))
+	p.Spare = p.Sewn.Plus(p.Needed.Neg())
+	n := int64(p.Pieces)
+	if !b.Bias {
+		p.Uses = p.Width.MulInt(n)
+		return
+	}
+	side := units.Pi().Mul(root).Of(b.Cord).Add(root.Of(b.flat().Add(b.Give)))
+	p.Uses = side.MulInt(n).Plus(b.Cloth)
+}
+
+// Solve fills in the defaults. It fails as [Binding.Plan] does, and then returns
+// b as it is.
+func (b Binding) Solve() (Binding, error) {
+	p, err := b.Plan()
+	if err != nil {
+		return b, err
+	}
+	return p.Spec, nil
+}

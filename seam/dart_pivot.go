@@ -1,0 +1,147 @@
+package seam
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Pivot moves a dart, or a part of it, to another place round its point: the
+// paper is slit from there to the point, the old dart closed by an angle, and the
+// slit opens by the same angle. The angle, not the width, is what a move keeps.
+//
+// The angle is given by the tangent of its half, because then its sine and cosine
+// are fractions too, and whatever is carried round the point stays exact. Zero
+// means not given.
+type Pivot struct {
+	Length units.Length // the old dart along its centre line, from the point to the edge
+	Width  units.Length // the old dart straight across at that edge
+	Turn   units.Ratio  // tangent of half the angle to be moved; default the whole dart, Width over twice Length
+	To     units.Length // the new dart along its centre line, from the point to the edge it opens on; or give ToLeg
+	ToLeg  units.Length // the new dart along either leg, which is where the slit meets the edge; or give To
+
+	// X and Y are a point of the pattern on the part that is swung round: a notch,
+	// the end of an edge. They are measured from the point of the dart, X to the
+	// side that the part swings from, Y away from there. Not given: none.
+	X, Y units.Length
+}
+
+// A PivotPlan is the moved dart. It is comparable.
+type PivotPlan struct {
+	Spec    Pivot         // as solved
+	Assumed ticket.Fields // the fields of Spec filled with a default
+
+	Sine, Cosine units.Ratio  // of the angle moved
+	Width        units.Near   // the new dart straight across between the ends of its legs; exact where To is given
+	Leg          units.Near   // either leg of the new dart
+	Left         units.Length // what stays of the old dart, straight across at its edge; zero where all of it is moved
+	LeftTurn     units.Ratio  // tangent of half the angle that stays
+	X, Y         units.Length // where the point X, Y comes to lie, swung from X towards Y
+}
+
+// Plan works out the move. The faults are [ticket.Faults].
+func (v Pivot) Plan() (PivotPlan, error) {
+	var a ticket.Audit
+	a.Need("Length", v.Length)
+	a.Need("Width", v.Width)
+	switch {
+	case v.Turn.Sign() < 0:
+		a.Fault("Turn", short(v.Turn.String()), "more than 0", ticket.ErrSign)
+	case !slight(v.Turn):
+		a.Fault("Turn", short(v.Turn.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), ticket.ErrRange)
+	}
+	if v.To.IsZero() && v.ToLeg.IsZero() {
+		a.Fault("To", "", "more than 0 in, or ToLeg", ticket.ErrMissing)
+	}
+	a.NotNegative("To", v.To)
+	a.NotNegative("ToLeg", v.ToLeg)
+	if v.To.Sign() > 0 && v.ToLeg.Sign() > 0 {
+		a.Fault("ToLeg", v.ToLeg.String(), "none where To is given", ticket.ErrUnused)
+	}
+	if a.Failed() {
+		return PivotPlan{}, a.Err()
+	}
+	p := PivotPlan{Spec: v}
+	one := units.RatioOf(1, 1)
+	whole := v.Width.DivInt(2).Div(v.Length)
+	if v.Turn.IsZero() {
+		v.Turn, p.Assumed = whole, "Turn"
+	}
+	if whole.Less(v.Turn) {
+		a.Fault("Turn", short(v.Turn.String()), "at most "+short(whole.String())+" (the whole dart: Width over twice Length)", ticket.ErrRange)
+		return PivotPlan{}, a.Err()
+	}
+	u := v.Turn
+	uu := u.Mul(u)
+	p.Spec = v
+	p.Sine = u.Add(u).Quo(one.Add(uu))
+	p.Cosine = one.Sub(uu).Quo(one.Add(uu))
+	p.LeftTurn = whole.Sub(u).Quo(one.Add(whole.Mul(u)))
+	p.Left = v.Length.Scale(p.LeftTurn).MulInt(2)
+	p.X = v.X.Scale(p.Cosine).Sub(v.Y.Scale(p.Sine))
+	p.Y = v.X.Scale(p.Sine).Add(v.Y.Scale(p.Cosine))
+	if !v.To.IsZero() {
+		half := v.To.Scale(u)
+		p.Width = units.Exactly(half.MulInt(2))
+		var err error
+		if p.Leg, err = hypotenuse(v.To, half); err != nil {
+			a.Fault("To", short(v.To.String()), "a length whose square root can be enclosed", err)
+			return PivotPlan{}, a.Err()
+		}
+		return p, nil
+	}
+	p.Leg = units.Exactly(v.ToLeg)
+	// Half the width is the leg x u / root of (1 + u u).
+	square := v.ToLeg.Times(v.ToLeg).Scale(uu.Mul(units.RatioOf(4, 1)).Quo(one.Add(uu)))
+	var err error
+	if p.Width, err = units.Sqrt(square, units.Length{}); err != nil {
+		a.Fault("ToLeg", short(v.ToLeg.String()), "a length whose square root can be enclosed", err)
+		return PivotPlan{}, a.Err()
+	}
+	return p, nil
+}
+
+// Solve fills in the default. It fails as [Pivot.Plan] does, and then returns v
+// as it is.
+func (v Pivot) Solve() (Pivot, error) {
+	p, err := v.Plan()
+	if err != nil {
+		return v, err
+	}
+	return p.Spec, nil
+}
+
+// Sheet is the move as work on paper.
+func (p PivotPlan) Sheet() ticket.Sheet {
+	v := p.Spec
+	sh := ticket.Sheet{Title: "Dart moved round its point", Assumed: p.Assumed, Cautions: []ticket.Caution{ticket.CutCare()}}
+	if v.Length.IsZero() {
+		return sh // the plan of no move has nothing to say
+	}
+	sh.Lines = append(make([]ticket.Line, 0, 5),
+		ticket.Line{Label: "whole old dart, tangent of half its angle", Result: ticket.Times(v.Width.Div(v.Length.MulInt(2))), Terms: []ticket.Term{
+			plus(v.Width, "wide"), {Op: ticket.Over, Amount: ticket.Long(v.Length.MulInt(2)), Name: "twice its length"}}},
+		line("stays of the old dart, across its edge", p.Left, plus(v.Length, "its length"), ticket.Term{Op: ticket.By, Amount: ticket.Times(p.LeftTurn), Name: "tangent of half the angle left"}, times(2)))
+	if v.To.IsZero() {
+		sh.Lines = append(sh.Lines, ticket.Line{Label: "new dart, across its edge", Result: ticket.About(p.Width)})
+	} else {
+		sh.Lines = append(sh.Lines, ticket.Line{Label: "new dart, across its edge", Result: ticket.About(p.Width), Terms: []ticket.Term{
+			plus(v.To, "its length"), {Op: ticket.By, Amount: ticket.Times(v.Turn), Name: "tangent of half the angle moved"}, times(2)}})
+	}
+	mend := "an old dart closed too far, or not far enough, shows at the new one: close it leg to leg, its point flat"
+	sh.Steps = []ticket.Step{
+		{Do: "Draw the old dart to its very point, and a line from the point to where the new one will open", At: ticket.About(p.Leg), From: "the point"},
+		{Do: "Slit the new line to the point and one old leg to the point, leaving a hinge", Note: "the paper turns on the point; it must not slip"},
+		{Do: "Close the old dart as far as it is moved, and tape it", At: ticket.Long(p.Left), From: "leg to leg across the old edge",
+			Check: ticket.Check{What: "across the new opening, between the ends of its legs", Want: ticket.About(p.Width), Give: ticket.Long(straightness()), Mend: mend}},
+		{Do: "Draw the point of the new dart short of the old point, true its legs and cut its cap folded"},
+	}
+	sh.Cautions = append(sh.Cautions, ticket.Caution{
+		Text:  "Cap, legs and what the new edge loses follow from the new dart: plan it as a dart before the cloth is cut.",
+		Refer: "common practice",
+	})
+	sh.Sources = []ticket.Cite{
+		{For: "the angle is what a move keeps", ID: "dart-principle-article", Known: ticket.Read},
+		ticket.Practise("new width from the new leg and the angle"),
+	}
+	return sh
+}

@@ -1,0 +1,315 @@
+package seam
+
+import (
+	"strconv"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// Bounds of one [Letting].
+const (
+	MaxLettings = 50  // most kinds of seam that share it
+	MaxAlike    = 100 // most seams sewn alike
+)
+
+// A Let is a seam, or several sewn alike, that is let out or taken in.
+type Let struct {
+	Name  string // the seam's name, as in the [Joint] of an [Assembly]
+	Spec  Spec   // how it is sewn now
+	Times int    // how many seams of the garment are sewn alike: two side seams; default 1
+
+	// Sewn says that the seam has been made up, so that what it trimmed away is
+	// gone: a French seam, both of whose plies were trimmed, has little left to let
+	// out. Else all that was cut is still there.
+	Sewn bool
+
+	// Least is the narrowest allowance that the new seam is to take from each ply.
+	// Default 1/4 in: common practice.
+	Least units.Length
+	Each  units.Length // the change of each ply, which this seam is to give and no more; less than zero takes in; not given: an equal share
+	Then  Kind         // how the seam is sewn afterwards; default as now
+}
+
+// A Letting lets a garment out, or takes it in, by a total that is spread over
+// chosen seams. Every ply gives alike; a seam that cannot give so much gives what
+// it can, and the others more. Zero means not given.
+type Letting struct {
+	Total units.Length // the change of the garment, all plies of all seams together: more than zero lets it out, less takes it in
+	Seams []Let        // 1 to [MaxLettings]
+}
+
+// A LetPlan is what one of the seams gives. It is comparable.
+type LetPlan struct {
+	Has   units.Length // what is left of the allowance on each ply beyond the drafted or the sewn line: all that the seam takes, less what was trimmed off the shorter ply
+	Gives units.Length // the most that each ply can give: Has less Least; zero where it can give nothing
+	Each  units.Length // what each ply gives; less than zero takes in
+	Seam  units.Length // what each seam gives: twice Each
+	Total units.Length // what all seams alike give
+	Take  units.Length // what each ply of the new seam takes
+
+	Before Plan // the seam as it is now
+	After  Plan // the seam as it is then sewn: drafted and cut as now, taking Take
+}
+
+// A LettingPlan is the change, seam by seam.
+type LettingPlan struct {
+	Spec    Letting       // as solved; a copy of the caller's Seams, their specs as given
+	Assumed ticket.Fields // the fields filled with a default, named once for all seams
+	Most    units.Length  // the most that the seams can let out together
+	Seams   []LetPlan     // in the order of the spec
+}
+
+// leastTake is the narrowest allowance that a seam let out should keep.
+func leastTake() units.Length { return inch(1, 4) }
+
+// has is what is left of the allowance on the shorter ply of a seam that is made
+// up, from the finished seam out to the raw edge.
+func (p Plan) has() units.Length {
+	left := func(d Side) units.Length {
+		off := p.Spec.First.Sub(p.Spec.Trim)
+		if p.Spec.Trim.IsZero() || off.Sign() <= 0 || d.TrimMin == d.TrimMax && d.TrimMin != p.Spec.Trim {
+			return d.Taken // this ply was not trimmed
+		}
+		return d.Taken.Sub(off)
+	}
+	return left(p.Upper).Min(left(p.Under))
+}
+
+// Plan spreads the change. The faults are [ticket.Faults]: a total beyond what
+// the seams can give states that.
+func (l Letting) Plan() (LettingPlan, error) {
+	var a ticket.Audit
+	if l.Total.IsZero() {
+		a.Fault("Total", "", "more than 0 in to let out, less to take in", ticket.ErrMissing)
+	}
+	if a.Count("Seams", len(l.Seams), 1, MaxLettings); len(l.Seams) > MaxLettings {
+		return LettingPlan{}, a.Err()
+	}
+	p := LettingPlan{Spec: l, Seams: make([]LetPlan, len(l.Seams))}
+	p.Spec.Seams = append(make([]Let, 0, len(l.Seams)), l.Seams...)
+	var assumed letFields
+	for i := range p.Spec.Seams {
+		var one ticket.Audit
+		assumed |= p.Spec.Seams[i].look(&one, &p.Seams[i], l.Total.Sign())
+		if one.Failed() {
+			a.Include("Seams["+strconv.Itoa(i)+"]", one.Err())
+		}
+	}
+	if a.Failed() {
+		return LettingPlan{}, a.Err()
+	}
+	p.Assumed = assumed.list()
+	if p.spread(&a); a.Failed() {
+		return LettingPlan{}, a.Err()
+	}
+	for i := range p.Seams {
+		if err := p.resew(i); err != nil {
+			a.Include("Seams["+strconv.Itoa(i)+"]", err)
+		}
+	}
+	if a.Failed() {
+		return LettingPlan{}, a.Err()
+	}
+	return p, nil
+}
+
+// letFields is a set of the fields of [Let] that a default filled.
+type letFields uint8
+
+const (
+	letTimes letFields = 1 << iota
+	letLeast
+	letThen
+)
+
+func (f letFields) list() ticket.Fields {
+	var set assumptions
+	for bit, name := range [...]string{"Seams.Times", "Seams.Least", "Seams.Then"} {
+		if f>>bit&1 != 0 {
+			set.add(name)
+		}
+	}
+	return set.list()
+}
+
+// look checks one seam, fills its defaults and finds what it has to give.
+func (s *Let) look(a *ticket.Audit, p *LetPlan, sign int) (set letFields) {
+	a.Text("Name", s.Name)
+	before, err := s.Spec.Plan()
+	if err != nil {
+		a.Include("Spec", err)
+	}
+	a.Count("Times", s.Times, 0, MaxAlike)
+	a.NotNegative("Least", s.Least)
+	if s.Each.Sign() == -sign {
+		a.Fault("Each", s.Each.String(), "of the sign of Total", ticket.ErrConflict)
+	}
+	if s.Then != NoKind && !s.Then.Valid() {
+		a.Fault("Then", s.Then.String(), kindList(), ticket.ErrUnknown)
+	}
+	if a.Failed() {
+		return 0
+	}
+	if s.Times == 0 {
+		s.Times, set = 1, set|letTimes
+	}
+	if s.Least.IsZero() {
+		s.Least, set = leastTake(), set|letLeast
+	}
+	if s.Then == NoKind {
+		s.Then, set = before.Spec.Kind, set|letThen
+	}
+	if before.Upper.Taken != before.Under.Taken {
+		a.Fault("Spec.Take", before.Under.Taken.String()+" from the under ply", before.Upper.Taken.String()+", as from the upper: both plies give alike", ticket.ErrConflict)
+		return 0
+	}
+	p.Before = before
+	p.Has = before.Upper.Taken
+	if s.Sewn {
+		p.Has = before.has()
+	}
+	p.Gives = p.Has.Sub(s.Least).Max(units.Length{})
+	if s.Each.Sign() > 0 {
+		a.AtMost("Each", s.Each, p.Gives, "what its allowance can give", ticket.ErrRange)
+	}
+	return set
+}
+
+// spread shares the total out: first the amounts that are fixed, then equal
+// shares of what remains, a seam that cannot give its share giving all it can.
+func (p *LettingPlan) spread(a *ticket.Audit) {
+	rest := p.Spec.Total
+	out := rest.Sign() > 0
+	var space [MaxLettings]int
+	open := space[:0]
+	var plies int64
+	for i, s := range p.Spec.Seams {
+		n := 2 * int64(s.Times)
+		if !s.Each.IsZero() {
+			p.Seams[i].Each = s.Each
+			rest = rest.Sub(s.Each.MulInt(n))
+			p.Most = p.Most.Add(s.Each.MulInt(n))
+			continue
+		}
+		p.Most = p.Most.Add(p.Seams[i].Gives.MulInt(n))
+		open, plies = append(open, i), plies+n
+	}
+	switch {
+	case rest.Sign() == -p.Spec.Total.Sign(), !rest.IsZero() && len(open) == 0:
+		a.Fault("Total", p.Spec.Total.String(), p.Spec.Total.Sub(rest).String()+" (what Each gives in all)", ticket.ErrConflict)
+		return
+	case out && p.Most.Less(p.Spec.Total):
+		a.Fault("Total", p.Spec.Total.String(), "at most "+p.Most.String()+" (what the allowances can give)", ticket.ErrRange)
+		return
+	case !out:
+		p.Most = units.Length{}.Max(p.Most)
+	}
+	for again := true; again && plies > 0; {
+		again = false
+		share := rest.DivInt(plies)
+		kept := open[:0]
+		for _, i := range open {
+			if n := 2 * int64(p.Spec.Seams[i].Times); out && p.Seams[i].Gives.Less(share) {
+				p.Seams[i].Each = p.Seams[i].Gives
+				rest = rest.Sub(p.Seams[i].Gives.MulInt(n))
+				plies -= n
+				again = true
+				continue
+			}
+			kept = append(kept, i)
+		}
+		open = kept
+	}
+	for _, i := range open {
+		p.Seams[i].Each = rest.DivInt(plies)
+	}
+}
+
+// resew is the seam as it is sewn afterwards.
+func (p *LettingPlan) resew(i int) error {
+	s, o := p.Spec.Seams[i], &p.Seams[i]
+	o.Seam = o.Each.MulInt(2)
+	o.Total = o.Seam.MulInt(int64(s.Times))
+	o.Take = o.Before.Spec.Take.Sub(o.Each)
+	if o.Each.IsZero() && s.Then == o.Before.Spec.Kind {
+		o.After = o.Before
+		return nil
+	}
+	spec, plan := s.Spec, o.Before
+	if s.Then != spec.Kind {
+		spec = Spec{Kind: s.Then, Drafted: plan.Spec.Drafted, DraftedUnder: plan.Spec.DraftedUnder, Fraying: plan.Spec.Fraying, Take: o.Take}
+		var err error
+		if plan, err = spec.Plan(); err != nil {
+			return ticket.Under("Then", err)
+		}
+	}
+	made, ok := withTake(spec, plan, o.Take)
+	if !ok {
+		return ticket.Faults{{Path: "Then", Got: s.Then.String(), Limit: "a kind that can be sewn with " + o.Take.String() + " from each ply", Err: ticket.ErrConflict}}
+	}
+	after, err := made.Plan()
+	o.After = after
+	return err
+}
+
+// Apply is a copy of a in which every seam of the letting that a knows by name is
+// sewn as it is afterwards, so that its plan tells what every edge crossed by them,
+// and every partner of these, comes to. It fails as [Assembly.With] does.
+func (p LettingPlan) Apply(a Assembly) (Assembly, error) {
+	for i, s := range p.Spec.Seams {
+		var err error
+		if a, err = a.With(s.Name, p.Seams[i].After.Spec); err != nil {
+			return Assembly{}, err
+		}
+	}
+	return a, nil
+}
+
+// Solve fills in the defaults. It fails as [Letting.Plan] does, and then returns l
+// as it is.
+func (l Letting) Solve() (Letting, error) {
+	p, err := l.Plan()
+	if err != nil {
+		return l, err
+	}
+	return p.Spec, nil
+}
+
+// Sheet is the change as work.
+func (p LettingPlan) Sheet() ticket.Sheet {
+	l := p.Spec
+	sh := ticket.Sheet{Title: "Letting out", Assumed: p.Assumed, Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()}}
+	if l.Total.IsZero() {
+		return sh // the plan of no change has nothing to say
+	}
+	verb, way := "Let out the ", "let out"
+	if l.Total.Sign() < 0 {
+		sh.Title, verb, way = "Taking in", "Take in the ", "taken in"
+	}
+	sh.Lines = make([]ticket.Line, 0, 1+3*len(p.Seams))
+	sh.Steps = append(make([]ticket.Step, 0, 2+len(p.Seams)), ticket.Step{Do: "Try the garment on inside out, and mark the seams before they are unpicked", Note: "on the side that is altered, and copy to the other"})
+	sum := line(way+" in all", l.Total)
+	for i, o := range p.Seams {
+		s := l.Seams[i]
+		name := orElse(s.Name, "seam")
+		sh.Lines = append(sh.Lines,
+			line("each ply of the "+name+" seam can give", o.Gives, plus(s.Least.Add(o.Gives), "allowance left"), minus(s.Least, "to be kept")),
+			line("the "+name+" seams, "+way, o.Total, plus(o.Each, "each ply"), times(2), times(s.Times)),
+			line("the new "+name+" seam takes", o.Take, plus(o.Before.Spec.Take, "now"), minus(o.Each, "each ply")))
+		sum.Terms = append(sum.Terms, plus(o.Total, name))
+		if o.Each.IsZero() {
+			continue
+		}
+		sh.Steps = append(sh.Steps, ticket.Step{
+			Do: verb + name + " seam and sew it as a " + o.After.Spec.Kind.String() + " seam", At: ticket.Long(o.Each.Abs()), From: "the old seam line, on each ply",
+			Note: "press out the old crease first; where the old stitches have marked the cloth, letting out shows",
+			Check: ticket.Check{What: "from the new seam line to the old on one ply", Want: ticket.Long(o.Each.Abs()), Give: ticket.Long(straightness()),
+				Mend: "unpick the new row only, and sew it again from the old line"},
+		})
+	}
+	sh.Lines = append(sh.Lines, sum)
+	sh.Steps = append(sh.Steps, ticket.Step{Do: "Measure every edge that these seams cross, and its partner, before anything is sewn to it", Note: "waist, armhole and hem have moved with them"})
+	sh.Sources = []ticket.Cite{ticket.Practise("a change is shared equally by the plies of the seams chosen"), ticket.Practise("the allowance to be kept")}
+	return sh
+}

@@ -1,0 +1,303 @@
+package seam_test
+
+import (
+	"errors"
+	"math"
+	"reflect"
+	"testing"
+
+	"example.com/clothyard/seam"
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// planNoun plans any of the nouns, and looks that Solve agrees with Plan.
+func planNoun(t *testing.T, spec any) (sheeted, error) {
+	t.Helper()
+	solve := func(solved any, err1, err2 error, want any) {
+		if (err1 == nil) != (err2 == nil) || !reflect.DeepEqual(solved, want) {
+			t.Errorf("%+v: Solve gives %+v, %v; want %+v, %v", spec, solved, err1, want, err2)
+		}
+	}
+	switch s := spec.(type) {
+	case seam.Dart:
+		p, err := s.Plan()
+		z, err1 := s.Solve()
+		if err == nil {
+			s = p.Spec
+		}
+		solve(z, err1, err, s)
+		return p, err
+	case seam.Pivot:
+		p, err := s.Plan()
+		z, err1 := s.Solve()
+		if err == nil {
+			s = p.Spec
+		}
+		solve(z, err1, err, s)
+		return p, err
+	case seam.Binding:
+		p, err := s.Plan()
+		z, err1 := s.Solve()
+		if err == nil {
+			s = p.Spec
+		}
+		solve(z, err1, err, s)
+		return p, err
+	case seam.Row:
+		p, err := s.Plan()
+		z, err1 := s.Solve()
+		if err == nil {
+			s = p.Spec
+		}
+		solve(z, err1, err, s)
+		return p, err
+	case seam.Roll:
+		p, err := s.Plan()
+		z, err1 := s.Solve()
+		solve(z, err1, err, s)
+		return p, err
+	case seam.Favour:
+		p, err := s.Plan()
+		z, err1 := s.Solve()
+		if err == nil {
+			s = p.Spec
+		}
+		solve(z, err1, err, s)
+		return p, err
+	case seam.Easing:
+		p, err := s.Plan()
+		z, err1 := s.Solve()
+		if err == nil {
+			s = p.Spec
+		}
+		solve(z, err1, err, s)
+		return p, err
+	case seam.Meeting:
+		p, err := s.Plan()
+		z, err1 := s.Solve()
+		if err == nil {
+			s = p.Spec
+		}
+		solve(z, err1, err, s)
+		return p, err
+	case seam.Letting:
+		p, err := s.Plan()
+		z, err1 := s.Solve()
+		if err == nil {
+			s = p.Spec
+		}
+		solve(z, err1, err, s)
+		return p, err
+	case seam.Lengthening:
+		p, err := s.Plan()
+		z, err1 := s.Solve()
+		solve(z, err1, err, s)
+		return p, err
+	}
+	t.Fatalf("no noun %T", spec)
+	return nil, nil
+}
+
+func TestNounFaults(t *testing.T) {
+	minus, r := in(-1, 8), units.RatioOf
+	type (
+		D = seam.Dart
+		P = seam.Pivot
+		B = seam.Binding
+		W = seam.Row
+		O = seam.Roll
+		F = seam.Favour
+		E = seam.Easing
+		M = seam.Meeting
+		L = seam.Letting
+		G = seam.Lengthening
+	)
+	inch := in(1, 1)
+	plain := seam.Spec{Kind: seam.Plain}
+	many := r(1, 1_000_001)
+	for _, c := range []struct {
+		why   string
+		spec  any
+		paths string
+		err   error
+	}{
+		{"no such dart", D{Kind: 99, Length: minus}, "Kind", ticket.ErrUnknown},
+		{"double-pointed, nothing", D{Kind: seam.DoubleDart}, "Length Width", ticket.ErrMissing},
+		{"double-pointed, what it does not read", D{Kind: seam.DoubleDart, Length: inch, Leg: inch, Other: inch, Width: inch, End: inch, Allowance: inch, Stop: inch, Trim: inch, Slope: r(1, 2)},
+			"Leg Other End Allowance Stop Trim Slope", ticket.ErrUnused},
+		{"double-pointed, below zero", D{Kind: seam.DoubleDart, Length: inch, Width: inch, Lower: minus, Overlap: minus}, "Lower Overlap", ticket.ErrSign},
+		{"double-pointed, all overlap", D{Kind: seam.DoubleDart, Length: inch, Width: inch, Overlap: in(2, 1)}, "Overlap", ticket.ErrRange},
+		{"single, what it does not read", D{Length: in(6, 1), Width: inch, Lower: inch, End: inch, Overlap: inch}, "Lower End Overlap", ticket.ErrUnused},
+		{"the other leg without one", D{Length: in(6, 1), Other: in(6, 1), Width: inch}, "Other", ticket.ErrUnused},
+		{"open-ended, nothing", D{Kind: seam.OpenEndedDart}, "Length Width End", ticket.ErrMissing},
+		{"open-ended, widening", D{Kind: seam.OpenEndedDart, Length: in(6, 1), Width: inch, End: in(2, 1)}, "End", ticket.ErrRange},
+		{"open-ended, all allowance", D{Kind: seam.OpenEndedDart, Length: in(5, 8), Width: inch, End: inch}, "Length", ticket.ErrRange},
+		{"French, trim wider than the fold", D{Kind: seam.FrenchDart, Length: in(6, 1), Width: inch, Trim: inch}, "Trim", ticket.ErrRange},
+		{"a slope too fine", D{Length: in(6, 1), Width: inch, Slope: many}, "Slope", ticket.ErrRange},
+
+		{"no move", P{}, "Length Width To", ticket.ErrMissing},
+		{"a move below zero", P{Length: minus, Width: minus, Turn: r(-1, 2), To: minus, ToLeg: minus}, "Length Width Turn To ToLeg", ticket.ErrSign},
+		{"a move too fine, told twice", P{Length: inch, Width: inch, Turn: many, To: inch, ToLeg: inch}, "Turn ToLeg", ticket.ErrUnused},
+		{"more than the dart", P{Length: in(6, 1), Width: inch, Turn: r(1, 11), To: inch}, "Turn", ticket.ErrRange},
+
+		{"no strip", B{}, "Kind", ticket.ErrMissing},
+		{"no such strip", B{Kind: 99}, "Kind", ticket.ErrUnknown},
+		{"single, nothing", B{Kind: seam.SingleBinding}, "Finished", ticket.ErrMissing},
+		{"single, below zero", B{Kind: seam.SingleBinding, Finished: minus, Cord: minus, Seam: minus, Turn: minus, Give: minus, Allowance: minus, Edge: minus, Corners: -1, Ends: minus, Join: minus, Cloth: minus},
+			"Finished Cord Seam Turn Give Allowance Edge Corners Ends Join Cloth", ticket.ErrSign},
+		{"single, without an edge", B{Kind: seam.SingleBinding, Finished: inch, Curve: r(1, 2), Ring: true, Corners: 4, Ends: inch, Join: inch, Cloth: inch}, "Curve Ring Corners Ends Join Cloth", ticket.ErrUnused},
+		{"double, what it does not read", B{Kind: seam.DoubleBinding, Finished: inch, Cord: inch, Turn: inch}, "Cord Turn", ticket.ErrUnused},
+		{"piping, what it does not read", B{Kind: seam.Piping, Finished: inch, Cord: inch, Turn: inch, Allowance: inch, Curve: r(1, 2), Edge: inch, Corners: 4}, "Finished Turn Allowance Curve Corners", ticket.ErrUnused},
+		{"piping, nothing", B{Kind: seam.Piping}, "Cord", ticket.ErrMissing},
+		{"a ring with ends", B{Kind: seam.DoubleBinding, Finished: inch, Edge: inch, Ring: true, Ends: inch}, "Ends", ticket.ErrUnused},
+		{"a join in no cloth", B{Kind: seam.DoubleBinding, Finished: inch, Edge: inch, Join: inch}, "Join", ticket.ErrUnused},
+		{"too many corners", B{Kind: seam.DoubleBinding, Finished: inch, Edge: inch, Corners: math.MaxInt}, "Corners", ticket.ErrRange},
+		{"cloth all joins", B{Kind: seam.DoubleBinding, Finished: inch, Edge: in(90, 1), Cloth: in(1, 2)}, "Cloth", ticket.ErrRange},
+		{"too many strips", B{Kind: seam.DoubleBinding, Finished: inch, Bias: true, Edge: huge(1), Cloth: in(44, 1)}, "Cloth", ticket.ErrRange},
+
+		{"no row", W{}, "Kind", ticket.ErrMissing},
+		{"no such row", W{Kind: 99}, "Kind", ticket.ErrUnknown},
+		{"staystitch, below zero", W{Kind: seam.StayStitch, Allowance: minus, Distance: minus, Trim: minus}, "Allowance Distance Trim", ticket.ErrSign},
+		{"staystitch, what it does not read", W{Kind: seam.StayStitch, Layer: inch, Margin: inch, Start: inch, End: inch}, "Layer Margin Start End", ticket.ErrUnused},
+		{"topstitch, what it does not read", W{Kind: seam.TopStitch, Allowance: inch, Trim: inch, Margin: inch}, "Allowance Trim Margin", ticket.ErrUnused},
+		{"topstitch, below zero", W{Kind: seam.TopStitch, Distance: minus, Layer: minus, Margin: minus, Start: minus, End: minus}, "Distance Layer Margin Start End", ticket.ErrSign},
+		{"an end before its start", W{Kind: seam.TopStitch, Start: inch, End: inch}, "End", ticket.ErrRange},
+		{"a row in the raw edge, a trim beyond it", W{Kind: seam.StayStitch, Distance: in(5, 8), Trim: inch}, "Distance Trim", ticket.ErrRange},
+
+		{"no roll", O{}, "Apart Quarters", ticket.ErrMissing},
+		{"a roll below zero", O{Apart: minus, Quarters: -1, Angle: r(-1, 2), Length: minus}, "Apart Quarters Angle Length", ticket.ErrSign},
+		{"a roll told twice", O{Apart: inch, Quarters: 4, Angle: r(1, 2)}, "Angle", ticket.ErrUnused},
+		{"a roll too far", O{Apart: inch, Quarters: math.MaxInt}, "Quarters", ticket.ErrRange},
+		{"a roll of nothing", O{Apart: inch, Quarters: 4, Length: inch}, "Length", ticket.ErrRange},
+
+		{"a favour below zero", F{By: minus, Edge: minus}, "By Edge", ticket.ErrSign},
+		{"a favour of nothing", F{By: inch, Edge: inch, Bend: r(1, 1)}, "Edge", ticket.ErrRange},
+
+		{"no ease", E{}, "Long Zones", ticket.ErrMissing},
+		{"ease below zero", E{Long: minus, Zones: []seam.Zone{{Name: "a\n", Length: minus, Share: r(-1, 1)}}, Limit: r(-1, 2)}, "Long Zones[0].Name Zones[0].Length Zones[0].Share Limit", ticket.ErrSign},
+		{"too many zones", E{Long: inch, Zones: make([]seam.Zone, 1_000_000)}, "Zones", ticket.ErrRange},
+		{"ease with nowhere to go", E{Long: in(2, 1), Zones: []seam.Zone{{Length: inch}}}, "Zones", ticket.ErrMissing},
+		{"less than no ease", E{Long: in(1, 2), Zones: []seam.Zone{{Length: inch, Share: r(1, 1)}}}, "Long", ticket.ErrRange},
+
+		{"no meeting", M{}, "Drafted", ticket.ErrMissing},
+		{"a meeting below zero, too fine", M{Drafted: minus, Cut: minus, Taken: minus, Front: many, Back: many}, "Drafted Cut Taken Front Back", ticket.ErrSign},
+
+		{"nothing let out", L{}, "Total Seams", ticket.ErrMissing},
+		{"too many seams", L{Total: inch, Seams: make([]seam.Let, 1_000_000)}, "Seams", ticket.ErrRange},
+		{"seams that are none", L{Total: inch, Seams: []seam.Let{{Name: "a\x00", Times: -1, Least: minus, Each: minus, Then: 99}}},
+			"Seams[0].Name Seams[0].Spec.Kind Seams[0].Times Seams[0].Least Seams[0].Each Seams[0].Then", ticket.ErrConflict},
+		{"more than there is", L{Total: inch, Seams: []seam.Let{{Spec: plain}}}, "Total", ticket.ErrRange},
+		{"each more than there is", L{Total: inch, Seams: []seam.Let{{Spec: plain, Each: in(1, 2)}}}, "Seams[0].Each", ticket.ErrRange},
+		{"each makes another total", L{Total: inch, Seams: []seam.Let{{Spec: plain, Each: in(1, 8)}}}, "Total", ticket.ErrConflict},
+		{"each makes more than the total", L{Total: in(1, 8), Seams: []seam.Let{{Spec: plain, Each: in(1, 8)}, {Spec: plain}}}, "Total", ticket.ErrConflict},
+		{"unequal plies", L{Total: in(1, 8), Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.Lapped, Drafted: in(5, 8), First: in(5, 8), Second: in(1, 2)}}}}, "Seams[0].Spec.Take", ticket.ErrConflict},
+		{"a French seam too narrow", L{Total: in(1, 4), Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.French, First: in(1, 8), Second: in(3, 16)}, Least: in(1, 16)}}}, "Seams[0].Then", ticket.ErrConflict},
+		{"then French, of no width", L{Total: in(5, 4).Sub(in(1, 16)), Seams: []seam.Let{{Spec: plain, Least: in(1, 64), Then: seam.French}}}, "Seams[0].Then.Second Seams[0].Then.Trim", ticket.ErrRange},
+
+		{"nothing lengthened", G{}, "By Height", ticket.ErrMissing},
+		{"lengthened below zero", G{By: inch, Height: minus, Run: minus, WithRun: minus}, "Height Run WithRun", ticket.ErrSign},
+		{"folded up", G{By: in(-2, 1), Height: in(2, 1)}, "Height", ticket.ErrRange},
+		{"a partner all across", G{By: inch, Height: in(3, 1), WithRun: in(3, 1)}, "WithRun", ticket.ErrRange},
+	} {
+		p, err := planNoun(t, c.spec)
+		if err == nil {
+			t.Errorf("%s: no fault in %+v", c.why, c.spec)
+			continue
+		}
+		if got := faultPaths(t, err); got != c.paths || !errors.Is(err, c.err) {
+			t.Errorf("%s: faults of %s, want %s, %v; got\n%v", c.why, got, c.paths, c.err, err)
+		}
+		if !reflect.ValueOf(p).IsZero() {
+			t.Errorf("%s: a plan beside the faults", c.why)
+		}
+	}
+}
+
+// Lengths beyond measure are worked out, or refused with a fault.
+func TestHugeNouns(t *testing.T) {
+	for _, big := range []units.Length{huge(16), huge(400)} {
+		for _, spec := range []any{
+			seam.Dart{Length: big, Width: in(1, 1)}, seam.Dart{Kind: seam.DoubleDart, Length: big, Lower: in(1, 3), Width: big},
+			seam.Dart{Kind: seam.FrenchDart, Leg: big, Width: in(1, 3)}, seam.Dart{Kind: seam.OpenEndedDart, Length: big, Width: big, End: in(1, 7)},
+			seam.Pivot{Length: big, Width: in(1, 3), To: big}, seam.Pivot{Length: big, Width: big, ToLeg: big, X: big},
+			seam.Binding{Kind: seam.Piping, Cord: big, Edge: big, Cloth: big, Bias: true}, seam.Binding{Kind: seam.DoubleBinding, Finished: big, Edge: big, Corners: 1000},
+			seam.Row{Kind: seam.StayStitch, Allowance: big}, seam.Row{Kind: seam.TopStitch, Distance: big, Layer: big, Start: in(1, 1), End: big},
+			seam.Roll{Apart: big, Quarters: 4}, seam.Roll{Apart: in(1, 64), Quarters: 1, Length: big},
+			seam.Favour{By: big, Bend: units.RatioOf(-1, 3), Edge: big},
+			seam.Easing{Long: big, Zones: []seam.Zone{{Length: in(1, 3), Share: units.RatioOf(1, 7)}}},
+			seam.Meeting{Drafted: big, Taken: in(1, 3), Front: units.RatioOf(1, 2), Back: units.RatioOf(1, 3)},
+			seam.Letting{Total: big, Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.Plain, Drafted: big}}}},
+			seam.Lengthening{By: big, Height: in(1, 3), Run: big, WithRun: in(1, 7)},
+		} {
+			p, err := planNoun(t, spec)
+			if err != nil {
+				faultPaths(t, err)
+			} else if err := p.Sheet().Check(); err != nil {
+				t.Errorf("%T: %v", spec, err)
+			}
+		}
+	}
+}
+
+// The nouns' kinds by name.
+func TestNounKinds(t *testing.T) {
+	n := 0
+	for k := range seam.DartKinds {
+		n++
+		checkName(t, k, k.String(), func(b []byte) (seam.DartKind, error) { var k seam.DartKind; err := k.UnmarshalText(b); return k, err })
+	}
+	for k := range seam.BindingKinds {
+		n++
+		checkName(t, k, k.String(), func(b []byte) (seam.BindingKind, error) {
+			var k seam.BindingKind
+			err := k.UnmarshalText(b)
+			return k, err
+		})
+	}
+	for k := range seam.RowKinds {
+		n++
+		checkName(t, k, k.String(), func(b []byte) (seam.RowKind, error) { var k seam.RowKind; err := k.UnmarshalText(b); return k, err })
+	}
+	if n != 4+3+6 {
+		t.Errorf("%d kinds", n)
+	}
+	for range seam.DartKinds {
+		break
+	}
+	for range seam.BindingKinds {
+		break
+	}
+	for range seam.RowKinds {
+		break
+	}
+	if seam.DartKind(99).String() != "DartKind(99)" || seam.BindingKind(99).String() != "BindingKind(99)" || seam.RowKind(99).String() != "RowKind(99)" {
+		t.Error("the names of no kinds")
+	}
+	for _, m := range []interface{ MarshalText() ([]byte, error) }{seam.DartKind(99), seam.BindingKind(99), seam.RowKind(99)} {
+		if _, err := m.MarshalText(); !errors.Is(err, ticket.ErrUnknown) {
+			t.Errorf("%v: %v", m, err)
+		}
+	}
+}
+
+func checkName[K interface {
+	comparable
+	MarshalText() ([]byte, error)
+}](t *testing.T, k K, name string, read func([]byte) (K, error)) {
+	t.Helper()
+	b, err := k.MarshalText()
+	if err != nil || string(b) != name {
+		t.Errorf("%v is written %s, %v", k, b, err)
+	}
+	if got, err := read(b); err != nil || got != k {
+		t.Errorf("%s is read as %v, %v", b, got, err)
+	}
+	if _, err := read([]byte("no such")); !errors.Is(err, ticket.ErrUnknown) {
+		t.Errorf("no such kind: %v", err)
+	}
+	var zero K
+	if got, err := read(nil); err != nil || got != zero {
+		t.Errorf("empty text is %v, %v", got, err)
+	}
+}

@@ -1,0 +1,242 @@
+package seam
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Row is a finishing line of stitching: how far it runs from what it follows,
+// and what it must catch or clear. See [RowKind] for what each kind reads. Zero
+// means not given.
+type Row struct {
+	Kind      RowKind      // which row; there is no default
+	Allowance units.Length // of the seam beside it, from the seam line to the raw edge; default 5/8 in, [Standard]
+
+	// Distance is from what the kind says. Default, each as printed: staystitch
+	// and ease-stitch 1/8 in, reinforcement 1/4 in, edgestitch 1/8 in, topstitch
+	// 1/4 in; and by common practice understitch 1/16 in. See [Trims].
+	Distance units.Length
+
+	// Trim is what is left of the allowance, from the seam line, once it is
+	// trimmed. Of a reinforcement 3/8 in by default; not given for the others:
+	// nothing is trimmed.
+	Trim units.Length
+
+	// Layer is how far the narrowest layer reaches that the row must catch on the
+	// wrong side: the graded allowances, the free edge of a facing. It is measured
+	// from where Distance is. Not given: it is not looked at.
+	Layer  units.Length
+	Margin units.Length // how far inside the end of Layer the row must stay; default 1/8 in for topstitch and else 1/16 in, common practice
+
+	// Start and End are the near and the far end of what the row must run clear
+	// of, such as a buttonhole that lies square to it, measured from where
+	// Distance is. Not given: nothing.
+	Start, End units.Length
+}
+
+// A RowPlan is where the row runs. It is comparable.
+type RowPlan struct {
+	Spec    Row           // as solved
+	Assumed ticket.Fields // the fields of Spec filled with a default
+
+	FromRaw units.Length // from the raw edge as cut, for a row in the allowance; else zero
+	Beyond  units.Length // from the row to the end of Layer, or to the trimmed edge; zero where neither was given, less than zero where the row misses it
+	Caught  bool         // the layer is caught with Margin to spare, or the trimming leaves the row in; true where neither was given
+	Crosses units.Length // how far the row runs inside Start to End, from the nearer of them; zero where it runs clear
+	Clear   units.Length // how far it runs clear of Start to End; zero where it crosses or nothing was given
+}
+
+func (r Row) audit(a *ticket.Audit) {
+	switch {
+	case r.Kind == NoRow:
+		a.Fault("Kind", "", "one of staystitch, ease-stitch, reinforcement, understitch, edgestitch, topstitch", ticket.ErrMissing)
+		return
+	case int(r.Kind) >= len(rowNames):
+		oneOf(a, "Kind", rowNames[:], int(r.Kind), r.Kind.String())
+		return
+	}
+	in := r.Kind.inAllowance()
+	only := func(path string, l units.Length, reads bool) {
+		if reads {
+			a.NotNegative(path, l)
+		} else if !l.IsZero() {
+			a.Unused(path, l, false, r.Kind)
+		}
+	}
+	only("Allowance", r.Allowance, in)
+	a.NotNegative("Distance", r.Distance)
+	only("Trim", r.Trim, in)
+	only("Layer", r.Layer, !in)
+	only("Margin", r.Margin, !in)
+	if !in && r.Layer.IsZero() && r.Margin.Sign() > 0 {
+		a.Fault("Margin", r.Margin.String(), "none where Layer is not given", ticket.ErrUnused)
+	}
+	only("Start", r.Start, !in)
+	if only("End", r.End, !in); !in && r.Start.Sign() >= 0 && r.End.Sign() >= 0 && !(r.Start.IsZero() && r.End.IsZero()) && !r.Start.Less(r.End) {
+		a.Fault("End", r.End.String(), "more than "+r.Start.String()+" (Start)", ticket.ErrRange)
+	}
+}
+
+// usual is the default of Distance.
+func (k RowKind) usual() units.Length {
+	switch k {
+	case StayStitch, EaseStitch, EdgeStitch:
+		return inch(1, 8)
+	case UnderStitch:
+		return inch(1, 16)
+	}
+	return inch(1, 4)
+}
+
+// Plan works out the row. The faults are [ticket.Faults]. A row that misses its
+// layer, or that runs into what it should clear, is no fault: the plan says by how
+// much.
+func (r Row) Plan() (RowPlan, error) {
+	var a ticket.Audit
+	if r.audit(&a); a.Failed() {
+		return RowPlan{}, a.Err()
+	}
+	p := RowPlan{Caught: true}
+	var set assumptions
+	fill := func(to *units.Length, name string, l units.Length) {
+		if to.IsZero() {
+			*to = l
+			set.add(name)
+		}
+	}
+	in := r.Kind.inAllowance()
+	if in {
+		fill(&r.Allowance, "Allowance", Standard())
+	}
+	fill(&r.Distance, "Distance", r.Kind.usual())
+	if r.Kind == Reinforcement {
+		fill(&r.Trim, "Trim", inch(3, 8).Min(r.Allowance))
+	}
+	if in && !r.Distance.Less(r.Allowance) {
+		a.Fault("Distance", r.Distance.String(), "less than "+r.Allowance.String()+" (Allowance)", ticket.ErrRange)
+	}
+	if a.AtMost("Trim", r.Trim, r.Allowance, "Allowance", ticket.ErrRange); a.Failed() {
+		return RowPlan{}, a.Err()
+	}
+	if !r.Layer.IsZero() {
+		least := inch(1, 16)
+		if r.Kind == TopStitch {
+			least = inch(1, 8)
+		}
+		fill(&r.Margin, "Margin", least)
+		p.Beyond = r.Layer.Sub(r.Distance)
+		p.Caught = !p.Beyond.Less(r.Margin)
+	}
+	if in {
+		p.FromRaw = r.Allowance.Sub(r.Distance)
+		if !r.Trim.IsZero() {
+			p.Beyond = r.Trim.Sub(r.Distance)
+			p.Caught = p.Beyond.Sign() > 0
+		}
+	}
+	if r.Start.Less(r.End) {
+		if in, out := r.Distance.Sub(r.Start), r.End.Sub(r.Distance); in.Sign() > 0 && out.Sign() > 0 {
+			p.Crosses = in.Min(out)
+		} else {
+			p.Clear = in.Neg().Max(out.Neg())
+		}
+	}
+	p.Spec, p.Assumed = r, set.list()
+	return p, nil
+}
+
+// Solve fills in the defaults. It fails as [Row.Plan] does, and then returns r as
+// it is.
+func (r Row) Solve() (Row, error) {
+	p, err := r.Plan()
+	if err != nil {
+		return r, err
+	}
+	return p.Spec, nil
+}
+
+// Sheet is the plan as work.
+func (p RowPlan) Sheet() ticket.Sheet {
+	r := p.Spec
+	if r.Kind == NoRow || int(r.Kind) >= len(rowNames) {
+		return ticket.Sheet{Title: "No row", Assumed: p.Assumed}
+	}
+	sh := ticket.Sheet{Title: r.Kind.title(), Assumed: p.Assumed, Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()}}
+	st := ticket.Step{At: ticket.Long(r.Distance), Check: ticket.Check{Want: ticket.Long(r.Distance), Give: ticket.Long(straightness()),
+		Mend: "unpick where it wanders and stitch again from a guide on the plate"}}
+	switch r.Kind {
+	case StayStitch:
+		st.Do, st.Note = "Staystitch each single layer as soon as it is cut, with the grain", "so that the edge does not stretch; it stays in the allowance"
+	case EaseStitch:
+		st.Do, st.Note = "Stitch the longer edge with longer stitches, and draw it up to its partner", "steam the fullness away over a pad before the seam is sewn"
+	case Reinforcement:
+		st.Do, st.Note = "Stitch a second row in the allowance where the seam is strained", "then trim beyond it"
+	case UnderStitch:
+		st.Do, st.Note = "Press all allowances to the facing and stitch them to it", "stop well before a corner, as far as the foot can go"
+	case EdgeStitch:
+		st.Do = "Stitch close along the finished edge"
+	case TopStitch:
+		st.Do = "Stitch along the finished edge, right side up"
+	}
+	if r.Kind.inAllowance() {
+		st.At, st.From = ticket.Long(p.FromRaw), "the raw edge"
+		st.Check.What, st.Check.Want = "from the row to the raw edge", ticket.Long(p.FromRaw)
+		if !r.Trim.IsZero() {
+			st.Trim = ticket.Long(r.Trim)
+		}
+		sh.Lines = append(sh.Lines, line("from the raw edge", p.FromRaw, plus(r.Allowance, "allowance"), minus(r.Distance, "inside the allowance")))
+	} else {
+		st.From = "the finished edge"
+		if r.Kind == UnderStitch {
+			st.From = "the seam, on the facing"
+		}
+		st.Check.What = "from the row to " + st.From
+		sh.Lines = append(sh.Lines, line("row", r.Distance))
+	}
+	sh.Steps = []ticket.Step{st}
+	warn := func(text string) {
+		sh.Cautions = append(sh.Cautions, ticket.Caution{Text: text, Refer: "the working above says by how much"})
+	}
+	switch {
+	case r.Kind.inAllowance() && !r.Trim.IsZero():
+		sh.Lines = append(sh.Lines, line("left beyond the row", p.Beyond, plus(r.Trim, "left of the allowance"), minus(r.Distance, "the row")))
+		if !p.Caught {
+			warn("The trimming cuts the row away: trim wider, or do without the row.")
+		}
+	case !r.Layer.IsZero():
+		sh.Lines = append(sh.Lines, line("the layer reaches beyond the row by", p.Beyond, plus(r.Layer, "layer"), minus(r.Distance, "the row")))
+		if !p.Caught {
+			warn("The row does not catch the layer below safely: move it nearer, or leave the layer wider.")
+		}
+	}
+	if !p.Crosses.IsZero() {
+		l := line("runs into what it must clear by", p.Crosses, plus(r.End, "its far end"), minus(r.Distance, "the row"))
+		if p.Crosses != r.End.Sub(r.Distance) {
+			l = line(l.Label, p.Crosses, plus(r.Distance, "the row"), minus(r.Start, "its near end"))
+		}
+		sh.Lines = append(sh.Lines, l)
+		warn("The row runs through what it must clear: move one of them, or turn a buttonhole to lie along the row.")
+	}
+	sh.Sources = append(sh.Sources, r.Kind.cite(), straightnessCite())
+	if p.Assumed.Has("Allowance") {
+		sh.Sources = append(sh.Sources, standardCite())
+	}
+	return sh
+}
+
+// cite is where the usual distance of a row is printed.
+func (k RowKind) cite() ticket.Cite {
+	switch k {
+	case StayStitch:
+		return ticket.Cite{For: "staystitching, from the cut edge", ID: "clothing-construction-handbook", Known: ticket.Read}
+	case EaseStitch:
+		return ticket.Cite{For: "ease stitching, inside the allowance", ID: "stitch-length-slides", Known: ticket.Read}
+	case Reinforcement:
+		return ticket.Cite{For: "second row and trim where a seam is strained", ID: "stitch-length-slides", Known: ticket.Read}
+	case EdgeStitch:
+		return ticket.Cite{For: "edgestitching, from the edge", ID: "edge-stitch-page", Known: ticket.Read}
+	case TopStitch:
+		return ticket.Cite{For: "topstitching, from the edge", ID: "edge-stitch-page", Known: ticket.Read}
+	}
+	return ticket.Practise("understitching close to the seam, on the facing")
+}

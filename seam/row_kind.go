@@ -1,0 +1,74 @@
+package seam
+
+import "fmt"
+
+// A RowKind is a kind of finishing row. The zero value, [NoRow], is not given,
+// which a plan refuses. Which kind reads which field of a [Row], and what it is
+// measured from:
+//
+//	kind           Distance from                       also reads
+//	staystitch     the seam line, in the allowance     Allowance Trim
+//	ease-stitch    the seam line, in the allowance     Allowance Trim
+//	reinforcement  the seam line, in the allowance     Allowance Trim
+//	understitch    the seam, on the facing             Layer Margin Start End
+//	edgestitch     the finished edge                   Layer Margin Start End
+//	topstitch      the finished edge                   Layer Margin Start End
+//
+// A field that a kind does not read must be zero.
+type RowKind uint8
+
+// The kinds of row.
+const (
+	NoRow         RowKind = iota // not given
+	StayStitch                   // one thickness, so that a curved or slanting edge does not stretch before it is seamed
+	EaseStitch                   // drawn up to ease the longer edge in
+	Reinforcement                // a second row in the allowance, where a seam is strained
+	UnderStitch                  // through facing and allowances, so that the facing rolls in
+	EdgeStitch                   // along a finished edge or seam, close to it
+	TopStitch                    // along a finished edge or seam, further off
+)
+
+var rowNames = [...]string{
+	NoRow: "none", StayStitch: "staystitch", EaseStitch: "ease-stitch", Reinforcement: "reinforcement",
+	UnderStitch: "understitch", EdgeStitch: "edgestitch", TopStitch: "topstitch",
+}
+
+// String is the kind's name, as in understitch; none for [NoRow].
+func (k RowKind) String() string {
+	if int(k) < len(rowNames) {
+		return rowNames[k]
+	}
+	return fmt.Sprintf("RowKind(%d)", uint8(k))
+}
+
+// MarshalText is the kind's name, empty for [NoRow]. A value that is no kind is a
+// fault.
+func (k RowKind) MarshalText() ([]byte, error) { return writeName("Kind", rowNames[:], int(k)) }
+
+// UnmarshalText takes a kind's name. Empty text is [NoRow].
+func (k *RowKind) UnmarshalText(text []byte) error {
+	i, err := readName("Kind", rowNames[:], text)
+	if err == nil {
+		*k = RowKind(i)
+	}
+	return err
+}
+
+// RowKinds yields every [RowKind], [NoRow] excepted.
+func RowKinds(yield func(RowKind) bool) {
+	for k := StayStitch; int(k) < len(rowNames); k++ {
+		if !yield(k) {
+			return
+		}
+	}
+}
+
+// inAllowance reports whether the row lies in the allowance of a seam.
+func (k RowKind) inAllowance() bool { return k <= Reinforcement }
+
+func (k RowKind) title() string {
+	return [...]string{
+		NoRow: "No row", StayStitch: "Staystitching", EaseStitch: "Ease stitching", Reinforcement: "Reinforcing row",
+		UnderStitch: "Understitching", EdgeStitch: "Edgestitching", TopStitch: "Topstitching",
+	}[k]
+}

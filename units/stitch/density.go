@@ -1,0 +1,131 @@
+package stitch
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Density is how close stitches lie. Zero means not given. Any one of three
+// settles it: StitchLength, PerInch, or Run with Stitches; more than one may be
+// given where they agree to the last fraction. What a dial or a page rounds must
+// be rounded by the caller: 12 to the inch is not 2 mm.
+type Density struct {
+	StitchLength units.Length // what one stitch covers of the cloth, along the row
+	Space        units.Length // what is left free between two stitches of a hand row; zero is an answer, they touch
+	PerInch      units.Ratio  // how many stitches, each with its space, in an inch
+	Run          units.Length // a length of row
+	Stitches     units.Ratio  // how many stitches, each with its space, in Run
+}
+
+// A DensityPlan is a density both ways. It is comparable.
+type DensityPlan struct {
+	Spec          Density       // as solved; Run and Stitches are zero unless one of them was given
+	Assumed       ticket.Fields // always empty: a density has no default
+	Pitch         units.Length  // from the start of one stitch to the start of the next: 1 in / PerInch
+	PerCentimetre units.Ratio   // stitches in a centimetre
+}
+
+func inch(n units.Ratio) units.Length { return units.Inch.Of(1).Unscale(n) }
+
+// Solve fills what follows from what is given. It fails where [Density.Plan]
+// does, and then returns d as it is.
+func (d Density) Solve() (Density, error) {
+	p, err := d.Plan()
+	if err != nil {
+		return d, err
+	}
+	return p.Spec, nil
+}
+
+// Plan works out the density. The faults are [ticket.Faults].
+func (d Density) Plan() (DensityPlan, error) {
+	var a ticket.Audit
+	a.NotNegative("StitchLength", d.StitchLength)
+	a.NotNegative("Space", d.Space)
+	notNegative(&a, "PerInch", d.PerInch)
+	a.NotNegative("Run", d.Run)
+	notNegative(&a, "Stitches", d.Stitches)
+	byLength, byInch := !d.StitchLength.IsZero(), !d.PerInch.IsZero()
+	byCount := !d.Run.IsZero() && !d.Stitches.IsZero()
+	if !byLength && !byInch && !byCount {
+		a.Fault("StitchLength", "", "a stitch length, or PerInch, or both Run and Stitches", ticket.ErrMissing)
+	}
+	if a.Failed() {
+		return DensityPlan{}, a.Err()
+	}
+	var pitch units.Length
+	switch {
+	case byLength:
+		pitch = d.StitchLength.Add(d.Space)
+	case byInch:
+		pitch = inch(d.PerInch)
+	default:
+		pitch = d.Run.Unscale(d.Stitches)
+	}
+	per := units.Inch.Of(1).Div(pitch)
+	if byInch && d.PerInch != per {
+		a.Fault("PerInch", d.PerInch.String(), per.String()+" (what the stitch length gives)", ticket.ErrConflict)
+	}
+	if byCount && d.Run != pitch.Scale(d.Stitches) {
+		a.Fault("Stitches", d.Stitches.String(), d.Run.Div(pitch).String()+" (what the density gives in Run)", ticket.ErrConflict)
+	}
+	if pitch.Cmp(d.Space) <= 0 {
+		a.Fault("Space", d.Space.String(), "less than "+pitch.String()+" (from one stitch to the next)", ticket.ErrConflict)
+	}
+	if a.Failed() {
+		return DensityPlan{}, a.Err()
+	}
+	d.StitchLength, d.PerInch = pitch.Sub(d.Space), per
+	switch {
+	case d.Run.IsZero():
+		d.Run = pitch.Scale(d.Stitches)
+	default:
+		d.Stitches = d.Run.Div(pitch)
+	}
+	return DensityPlan{Spec: d, Pitch: pitch, PerCentimetre: units.Centimetre.Of(1).Div(pitch)}, nil
+}
+
+// notNegative records a ratio below zero.
+func notNegative(a *ticket.Audit, path string, r units.Ratio) {
+	if r.Sign() < 0 {
+		a.Fault(path, r.String(), "0 or more", ticket.ErrSign)
+	}
+}
+
+func term(op ticket.Op, amount ticket.Amount, name string) ticket.Term {
+	return ticket.Term{Op: op, Amount: amount, Name: name}
+}
+
+// Sheet is the working, and how to try the density on a scrap.
+func (p DensityPlan) Sheet() ticket.Sheet {
+	d := p.Spec
+	sh := ticket.Sheet{Title: "Stitch length and stitches to the inch", Assumed: p.Assumed}
+	if p.Pitch.Sign() <= 0 {
+		return sh // the plan of nothing has nothing to say
+	}
+	sh.Lines = make([]ticket.Line, 0, 4)
+	sh.Lines = append(sh.Lines, ticket.Line{
+		Label: "from one stitch to the next", Result: ticket.Long(p.Pitch),
+		Terms: []ticket.Term{term(ticket.Plus, ticket.Long(d.StitchLength), "stitch"), term(ticket.Plus, ticket.Long(d.Space), "space")},
+	}, ticket.Line{
+		Label: "stitches to the inch", Result: ticket.Times(d.PerInch),
+		Terms: []ticket.Term{term(ticket.Plus, ticket.Long(units.Inch.Of(1)), "one inch"), term(ticket.Over, ticket.Long(p.Pitch), "from one stitch to the next")},
+	}, ticket.Line{
+		Label: "stitches to the centimetre", Result: ticket.Times(p.PerCentimetre),
+		Terms: []ticket.Term{term(ticket.Plus, ticket.Long(units.Centimetre.Of(1)), "one centimetre"), term(ticket.Over, ticket.Long(p.Pitch), "from one stitch to the next")},
+	})
+	if !d.Run.IsZero() {
+		sh.Lines = append(sh.Lines, ticket.Line{
+			Label: "stitches in the row", Result: ticket.Times(d.Stitches),
+			Terms: []ticket.Term{term(ticket.Plus, ticket.Long(d.Run), "row"), term(ticket.Over, ticket.Long(p.Pitch), "from one stitch to the next")},
+		})
+	}
+	sh.Steps = []ticket.Step{{
+		Do: "Sew ten stitches on a scrap of the same plies", Note: "a dial shows a rounded figure, and feed and cloth change it",
+		Check: ticket.Check{What: "from the start of the first stitch to the end of the tenth space", Want: ticket.Long(p.Pitch.MulInt(10)),
+			Mend: "turn the dial and sew ten more"},
+	}}
+	sh.Cautions = []ticket.Caution{ticket.CutCare()}
+	sh.Sources = []ticket.Cite{{For: "an inch is exactly 25.4 mm", Known: ticket.Computed}}
+	return sh
+}

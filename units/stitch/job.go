@@ -1,0 +1,147 @@
+package stitch
+
+import "iter"
+
+// A Job is what a row of stitching is for. The zero value, [NoJob], is not given.
+type Job uint8
+
+// The jobs that the tables have densities for.
+const (
+	NoJob        Job = iota // not given
+	Regular                 // the seams of a garment
+	Basting                 // rows that are taken out again
+	Easing                  // rows that draw in a little fullness
+	Staystitch              // rows that keep an edge from stretching
+	Reinforce               // short stitches at corners and points
+	Topstitch               // rows that show
+	FineStitch              // fine stitching, as of handkerchiefs
+	Placket                 // the point of a placket
+	Piecing                 // patchwork
+	OveredgeSeam            // overedge stitches
+	SafetySeam              // safety stitches
+	ShirtSeam               // a uniform shirt
+	TrouserSeam             // uniform trousers
+	CargoCover              // covers, medium duty
+	Webbing                 // webbing, heavy duty
+	Bartack                 // bartacks
+)
+
+var jobNames = [...]string{
+	"none", "regular", "basting", "easing", "staystitching", "reinforcing", "topstitching", "fine", "placket", "piecing",
+	"overedge", "safety", "shirt", "trousers", "cargo-cover", "webbing", "bartack",
+}
+
+// String is the name of the job; none for [NoJob].
+func (j Job) String() string { return nameOf(j, jobNames[:], "Job") }
+
+// MarshalText is the name of the job, empty for [NoJob].
+func (j Job) MarshalText() ([]byte, error) { return textOf(j, jobNames[:], "Job") }
+
+// UnmarshalText takes the name of a job. Empty text is [NoJob].
+func (j *Job) UnmarshalText(text []byte) (err error) {
+	*j, err = valueOf[Job](text, jobNames[:], "Job")
+	return err
+}
+
+// Jobs yields every job, [NoJob] excepted.
+func Jobs(yield func(Job) bool) {
+	for j := Regular; j <= Bartack; j++ {
+		if !yield(j) {
+			return
+		}
+	}
+}
+
+// Rows yields the densities printed for the job, the one that is the default
+// first.
+func (j Job) Rows() iter.Seq[DensityRow] {
+	return func(yield func(DensityRow) bool) {
+		for _, r := range densityRows {
+			if j != NoJob && r.Job == j && !yield(r) {
+				return
+			}
+		}
+	}
+}
+
+// A Cloth is a kind of cloth, by the names that the tables of needles and
+// stitches use. The zero value, [NoCloth], is not given.
+type Cloth uint8
+
+// The cloths.
+const (
+	NoCloth      Cloth = iota // not given
+	Sheer                     // sheers, chiffon, silks
+	BlouseWeight              // blouse-weight polyester, silk, batiste
+	MediumWeight              // cotton and rayon, blends
+	BottomWeight              // bottom weights: wool, corduroy
+	Denim                     // denim, duck
+	Canvas                    // canvas, tapestry
+	BoatCanvas                // canvas for boats
+	Shirting                  // light shirting
+	Brocade                   // brocade, challis, velvet
+	Coating                   // heavy wool coating
+	Suede                     // imitation suede
+)
+
+var clothNames = [...]string{
+	"none", "sheer", "blouse-weight", "medium-weight", "bottom-weight", "denim", "canvas", "boat-canvas",
+	"shirting", "brocade", "coating", "suede",
+}
+
+// String is the name of the cloth; none for [NoCloth].
+func (c Cloth) String() string { return nameOf(c, clothNames[:], "Cloth") }
+
+// MarshalText is the name of the cloth, empty for [NoCloth].
+func (c Cloth) MarshalText() ([]byte, error) { return textOf(c, clothNames[:], "Cloth") }
+
+// UnmarshalText takes the name of a cloth. Empty text is [NoCloth].
+func (c *Cloth) UnmarshalText(text []byte) (err error) {
+	*c, err = valueOf[Cloth](text, clothNames[:], "Cloth")
+	return err
+}
+
+// Cloths yields every cloth, [NoCloth] excepted.
+func Cloths(yield func(Cloth) bool) {
+	for c := Sheer; c <= Suede; c++ {
+		if !yield(c) {
+			return
+		}
+	}
+}
+
+// weight is the printed class of cloth that a cloth of the table of needles is
+// counted with in the table of densities: common practice.
+func (c Cloth) weight() Cloth {
+	switch c {
+	case Sheer, BlouseWeight:
+		return Sheer
+	case BottomWeight, Denim, Canvas, BoatCanvas:
+		return BottomWeight
+	}
+	return c
+}
+
+// Rows yields the densities printed for the cloth, the one that is the default
+// first. A sheer and a blouse-weight cloth are counted as fine; bottom weights,
+// denim and the canvases as heavy: common practice.
+func (c Cloth) Rows() iter.Seq[DensityRow] {
+	return func(yield func(DensityRow) bool) {
+		for _, r := range densityRows {
+			if c != NoCloth && r.Cloth == c.weight() && !yield(r) {
+				return
+			}
+		}
+	}
+}
+
+// Needle is the row of the table of needles for the cloth, and whether there is
+// one.
+func (c Cloth) Needle() (NeedleRow, bool) {
+	for _, r := range needleRows {
+		if c != NoCloth && r.Cloth == c {
+			return r, true
+		}
+	}
+	return NeedleRow{}, false
+}

@@ -1,0 +1,244 @@
+package stitch
+
+import (
+	"fmt"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// A Thread is a seam whose thread is reckoned. Zero means not given. Stitch and
+// Seam are needed; what else is, [Method] says.
+type Thread struct {
+	Stitch Type         // the stitch type
+	By     Method       // how it is reckoned; follows from what else is given, else ByRatio
+	Seam   units.Length // length of the row of stitching
+
+	// Ratio is all the thread in a length of seam; default the first row of
+	// [Type.Ratios], what was read before what is from memory. At least 1.
+	Ratio units.Ratio
+
+	StitchLength units.Length // length of one stitch; from PerInch if that is given
+	PerInch      units.Ratio  // stitches to the inch; from StitchLength if that is given
+	Thickness    units.Length // of all the plies together, as sewn
+	Width        units.Length // how wide an overedge stitch is; only where the formula reads it
+
+	Sample       units.Length // length of seam in the sample
+	SampleNeedle units.Length // needle thread unpicked from it, all needles; at least Sample
+	SampleUnder  units.Length // bobbin or looper thread unpicked from it; none for a stitch of one thread
+
+	// NeedleShare is the part of the thread that is on the needle, above zero and
+	// at most 1. Of one thread it is 1; else the default is the first row of
+	// [Type.Ratios] that gives it. Where no row does, the thread is not split.
+	NeedleShare units.Ratio
+
+	// Waste is what is added for ends, rethreading and seams sewn again, as a part
+	// of the thread in the seam: at most 1, default 15 percent, see [WasteRows].
+	// The figures without it are in the plan too.
+	Waste units.Ratio
+}
+
+// A ThreadPlan is the thread of a seam. It is comparable.
+type ThreadPlan struct {
+	Spec    Thread        // as solved
+	Assumed ticket.Fields // the fields of Spec filled with a default
+
+	PerLength units.Ratio  // all the thread in a length of seam, waste apart
+	Total     units.Length // all the thread in the seam, waste apart
+	Split     bool         // whether it is known how the thread divides; if not, the needle and under figures are zero
+	Needle    units.Length // needle thread in the seam, waste apart
+	Under     units.Length // bobbin or looper thread in the seam, waste apart
+
+	Need       units.Length // Total and the waste: what to have
+	NeedleNeed units.Length // Needle and the waste
+	UnderNeed  units.Length // Under and the waste
+}
+
+// Solve fills what follows from what is given, then the defaults. It fails where
+// [Thread.Plan] does, and then returns t as it is.
+func (t Thread) Solve() (Thread, error) {
+	p, err := t.Plan()
+	if err != nil {
+		return t, err
+	}
+	return p.Spec, nil
+}
+
+// method is how the thread is reckoned, given or from what else is.
+func (t Thread) method() Method {
+	switch {
+	case t.By != NoMethod:
+		return t.By
+	case !t.Sample.IsZero() || !t.SampleNeedle.IsZero() || !t.SampleUnder.IsZero():
+		return BySample
+	case !t.StitchLength.IsZero() || !t.PerInch.IsZero() || !t.Thickness.IsZero() || !t.Width.IsZero():
+		return ByGeometry
+	}
+	return ByRatio
+}
+
+// Plan works out the thread. The faults are [ticket.Faults].
+func (t Thread) Plan() (ThreadPlan, error) {
+	var a ticket.Audit
+	by := t.method()
+	t.check(&a, by)
+	if a.Failed() {
+		return ThreadPlan{}, a.Err()
+	}
+	p := ThreadPlan{}
+	if t.By == NoMethod && by == ByRatio && t.Ratio.IsZero() {
+		p.Assumed = "By"
+	}
+	t.By = by
+	switch by {
+	case ByRatio:
+		if t.Ratio.IsZero() {
+			t.Ratio = t.Stitch.ratio()
+			p.Assumed = assumed(p.Assumed, "Ratio")
+		}
+		p.PerLength = t.Ratio
+	case ByGeometry:
+		if t.StitchLength.IsZero() {
+			t.StitchLength = inch(t.PerInch)
+		}
+		t.PerInch = units.Inch.Of(1).Div(t.StitchLength)
+		f, _ := t.Stitch.Formula()
+		through := t.Thickness.MulInt(int64(f.Thick)).Add(t.Width.MulInt(int64(f.Wide)))
+		p.PerLength = through.Div(t.StitchLength).Add(units.RatioOf(int64(f.Fixed), 1))
+	default:
+		p.PerLength = t.SampleNeedle.Add(t.SampleUnder).Div(t.Sample)
+	}
+	if by != BySample && t.NeedleShare.IsZero() {
+		if t.NeedleShare, _ = t.Stitch.share(); !t.NeedleShare.IsZero() && !t.Stitch.oneThread() {
+			p.Assumed = assumed(p.Assumed, "NeedleShare")
+		}
+	}
+	if t.Waste.IsZero() {
+		t.Waste = usualWaste()
+		p.Assumed = assumed(p.Assumed, "Waste")
+	}
+	p.Spec = t
+	p.Total = t.Seam.Scale(p.PerLength)
+	with := all.Add(t.Waste)
+	switch {
+	case by == BySample:
+		p.Split, p.Needle = true, t.Seam.Scale(t.SampleNeedle.Div(t.Sample))
+	case !t.NeedleShare.IsZero():
+		p.Split, p.Needle = true, p.Total.Scale(t.NeedleShare)
+	}
+	if p.Split {
+		p.Under = p.Total.Sub(p.Needle)
+	}
+	p.Need, p.NeedleNeed, p.UnderNeed = p.Total.Scale(with), p.Needle.Scale(with), p.Under.Scale(with)
+	return p, nil
+}
+
+// assumed is f and one more name. The sets that can come about are few, and are
+// constants, so that a plan takes no memory for them.
+func assumed(f ticket.Fields, name string) ticket.Fields {
+	for _, set := range [...]ticket.Fields{
+		"By Ratio", "By Ratio NeedleShare", "By Ratio NeedleShare Waste", "By Ratio Waste", "Ratio NeedleShare",
+		"Ratio NeedleShare Waste", "Ratio Waste", "NeedleShare Waste",
+	} {
+		if len(set) == len(f)+1+len(name) && set[:len(f)] == f && string(set[len(f)+1:]) == name {
+			return set
+		}
+	}
+	return f.With(name)
+}
+
+// check looks for every fault, in the order of the fields.
+func (t Thread) check(a *ticket.Audit, by Method) {
+	formula, hasFormula := t.Stitch.Formula()
+	switch {
+	case t.Stitch == NoType:
+		a.Fault("Stitch", "", listOf(typeNames[:]), ticket.ErrMissing)
+	case !t.Stitch.Valid():
+		a.Fault("Stitch", t.Stitch.String(), listOf(typeNames[:]), ticket.ErrUnknown)
+	case by == ByGeometry && !hasFormula:
+		a.Fault("Stitch", t.Stitch.String(), "one of 101, 301, 401, 504, for which a formula is printed", ticket.ErrUnknown)
+	}
+	if int(t.By) >= len(methodNames) {
+		a.Fault("By", t.By.String(), listOf(methodNames[:]), ticket.ErrUnknown)
+	}
+	a.Need("Seam", t.Seam)
+	ratio, geometry, sample := by == ByRatio, by == ByGeometry, by == BySample
+	switch {
+	case !ratio:
+		unusedRatio(a, "Ratio", t.Ratio, by)
+	case t.Ratio.IsZero():
+		if t.Stitch.Valid() && t.Stitch.ratio().IsZero() {
+			a.Fault("Ratio", "", "1 or more: no row of the table gives one for "+t.Stitch.String(), ticket.ErrMissing)
+		}
+	case t.Ratio.Less(all):
+		a.Fault("Ratio", t.Ratio.String(), "1 or more: the thread is as long as the seam at least", ticket.ErrRange)
+	}
+	if geometry {
+		t.checkGeometry(a, formula)
+	} else {
+		unusedLength(a, "StitchLength", t.StitchLength, by)
+		unusedRatio(a, "PerInch", t.PerInch, by)
+		unusedLength(a, "Thickness", t.Thickness, by)
+		unusedLength(a, "Width", t.Width, by)
+	}
+	switch {
+	case !sample:
+		unusedLength(a, "Sample", t.Sample, by)
+		unusedLength(a, "SampleNeedle", t.SampleNeedle, by)
+		unusedLength(a, "SampleUnder", t.SampleUnder, by)
+	default:
+		a.Need("Sample", t.Sample)
+		a.Need("SampleNeedle", t.SampleNeedle)
+		if t.SampleNeedle.Sign() > 0 && t.SampleNeedle.Less(t.Sample) {
+			a.Fault("SampleNeedle", t.SampleNeedle.String(), "at least "+t.Sample.String()+" (Sample)", ticket.ErrRange)
+		}
+		if t.Stitch.oneThread() {
+			unusedLength(a, "SampleUnder", t.SampleUnder, t.Stitch)
+		} else {
+			a.Need("SampleUnder", t.SampleUnder)
+		}
+	}
+	switch {
+	case sample:
+		unusedRatio(a, "NeedleShare", t.NeedleShare, by)
+	case t.NeedleShare.Sign() < 0 || all.Less(t.NeedleShare):
+		a.Fault("NeedleShare", t.NeedleShare.String(), "more than 0, at most 1", ticket.ErrRange)
+	case t.Stitch.oneThread() && !t.NeedleShare.IsZero() && t.NeedleShare != all:
+		a.Fault("NeedleShare", t.NeedleShare.String(), "1 (a stitch of one thread)", ticket.ErrConflict)
+	}
+	if t.Waste.Sign() < 0 || all.Less(t.Waste) {
+		a.Fault("Waste", t.Waste.String(), "0 to 1, as 15 %", ticket.ErrRange)
+	}
+}
+
+func (t Thread) checkGeometry(a *ticket.Audit, formula FormulaRow) {
+	a.NotNegative("StitchLength", t.StitchLength)
+	switch {
+	case t.StitchLength.IsZero() && t.PerInch.IsZero():
+		a.Fault("StitchLength", "", "more than 0 in, or PerInch", ticket.ErrMissing)
+	case t.PerInch.Sign() < 0:
+		notNegative(a, "PerInch", t.PerInch)
+	case t.StitchLength.Sign() > 0 && !t.PerInch.IsZero() && inch(t.PerInch) != t.StitchLength:
+		a.Fault("PerInch", t.PerInch.String(), units.Inch.Of(1).Div(t.StitchLength).String()+" (what StitchLength gives)", ticket.ErrConflict)
+	}
+	a.Need("Thickness", t.Thickness)
+	if formula.Wide > 0 {
+		a.Need("Width", t.Width)
+	} else {
+		unusedLength(a, "Width", t.Width, t.Stitch)
+	}
+}
+
+// unusedLength and unusedRatio record a field that is given though what says so
+// does not read it. The value is put in an interface only then.
+func unusedLength(a *ticket.Audit, path string, l units.Length, by fmt.Stringer) {
+	if !l.IsZero() {
+		a.Unused(path, l, false, by)
+	}
+}
+
+func unusedRatio(a *ticket.Audit, path string, r units.Ratio, by fmt.Stringer) {
+	if !r.IsZero() {
+		a.Unused(path, r, false, by)
+	}
+}
