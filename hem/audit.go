@@ -193,8 +193,11 @@ func (s Spec) auditFlare(a *ticket.Audit) {
 
 // auditSweep records an edge of which nothing would be left.
 func (s Spec) auditSweep(a *ticket.Audit, full Spec) {
-	if s.Sweep.Sign() <= 0 || s.turnsBad() || s.Kind == Circular || (s.Kind == Slit && !s.Opening.Valid()) || full.Depth.Sign() <= 0 || full.taken().Sign() < 0 || s.Edges < 0 || s.Edges > MaxEdges {
+	switch {
+	case s.Sweep.Sign() <= 0, s.turnsBad(), s.Kind == Circular, s.Kind == Slit && !s.Opening.Valid(), s.Edges < 0, s.Edges > MaxEdges:
 		return
+	case full.Depth.Sign() <= 0, s.Kind != Bound && full.Take.Sign() <= 0:
+		return // what it takes is not known
 	}
 	drift := full.sweepDrift()
 	if full.Sweep.Add(drift).Sign() <= 0 {

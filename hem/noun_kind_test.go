@@ -223,6 +223,22 @@ func TestCasingSolves(t *testing.T) {
 	}
 }
 
+// TestCasingEdges: a casing for which nothing was drafted has no drift, a rod that
+// just goes round is not refused, and the greatest age is an age.
+func TestCasingEdges(t *testing.T) {
+	p, err := hem.Casing{Kind: hem.ElasticCasing, Width: l("1"), Turn: l("1/2"), Heading: l("3/8"), Lower: l("1/8")}.Plan()
+	if err != nil || !p.Drift.IsZero() || p.Spec.Drafted != l("2 1/4") {
+		t.Errorf("%+v %v", p, err)
+	}
+	p, err = hem.Casing{Kind: hem.RodCasing, Girth: l("3"), Tunnel: l("1 1/2")}.Plan()
+	if err != nil || !p.Room.IsZero() || strings.Contains(p.Sheet().Text(), "does not go through") {
+		t.Errorf("%+v %v", p, err)
+	}
+	if _, err = (hem.Casing{Kind: hem.CordCasing, Width: l("1"), Months: hem.MaxMonths}).Plan(); err != nil {
+		t.Error(err)
+	}
+}
+
 // TestTucksSolve: what follows from what.
 func TestTucksSolve(t *testing.T) {
 	whole := hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/4"), Count: 9, Removed: l("4 1/2"), Pitch: l("1"), Edge: l("2"), Span: l("12")}

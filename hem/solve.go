@@ -158,7 +158,7 @@ func (s Spec) fillNarrow() Spec {
 // fillFaced lets the seam take what is cut, so that the finished edge comes to lie
 // on the line drafted.
 func (s Spec) fillFaced() Spec {
-	if s.Seam.IsZero() && s.Take.IsZero() {
+	if s.Take.IsZero() {
 		if s.Favour.Less(s.Cut) {
 			s.Take = s.Cut
 		} else {
@@ -186,7 +186,7 @@ func (s Spec) fillBound() Spec {
 }
 
 func (s Spec) fillStitch() Spec {
-	if s.Depth.Sign() <= 0 || s.First.Sign() < 0 {
+	if s.Depth.Sign() <= 0 {
 		return s
 	}
 	half := s.Depth.DivInt(2)

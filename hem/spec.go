@@ -22,8 +22,9 @@ type Spec struct {
 	// or SeamTake for an opening in a seam. A slit that is cut has none.
 	Drafted units.Length
 	// Cut is the allowance as cut, from the drafted finished line to the raw
-	// edge. Default Drafted. It is no limit: a hem that takes more than Cut
-	// makes the garment shorter.
+	// edge. Default Drafted; but for a bound edge nothing, since a binding takes
+	// nothing and the allowance drafted is cut away. It is no limit: a hem that
+	// takes more than Cut makes the garment shorter.
 	Cut units.Length
 
 	// First is the depth of the first turn, the part that is hidden, from the raw

@@ -34,7 +34,7 @@ func (p BindingPlan) Sheet() ticket.Sheet {
 	}
 	sh.Lines = append(sh.Lines, wide)
 	if !b.Curve.IsZero() {
-		sh.Lines = append(sh.Lines, line("the edge would differ by, were the allowance left on", p.IfLeft, plus(b.Allowance, "allowance"), ticket.Term{Op: ticket.By, Amount: ticket.Times(b.Curve), Name: "bends"}))
+		sh.Lines = append(sh.Lines, line("the edge would differ by, were the allowance left on", p.IfLeft, plus(b.Allowance, "allowance"), ticket.Term{Op: ticket.By, Amount: ticket.Times(b.Curve), Name: "bend in radians"}))
 	}
 	p.lengthLines(&sh)
 	p.steps(&sh)

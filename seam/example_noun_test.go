@@ -212,7 +212,7 @@ func ExampleLetting_Plan() {
 	}
 	// Output:
 	// side each ply 11/16 in of 3/4 in - then a plain seam of 5/16 in
-	// back each ply 1/8 in of 1/8 in - then a plain seam of 1/2 in
+	// back each ply 1/8 in of 1/8 in - then a plain seam of 1/4 in
 }
 
 // A skirt lengthened by 2 in, whose flared side is sewn to a straight one.

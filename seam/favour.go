@@ -76,7 +76,7 @@ func (p FavourPlan) Sheet() ticket.Sheet {
 	if f.By.IsZero() {
 		return sh // the plan of nothing has nothing to say
 	}
-	sh.Lines = append(make([]ticket.Line, 0, 2), line("outside edge shorter by", p.Shorter, plus(f.By, "smaller"), ticket.Term{Op: ticket.By, Amount: ticket.Times(f.Bend), Name: "bends"}))
+	sh.Lines = append(make([]ticket.Line, 0, 2), line("outside edge shorter by", p.Shorter, plus(f.By, "smaller"), ticket.Term{Op: ticket.By, Amount: ticket.Times(f.Bend), Name: "bend in radians"}))
 	cut := ticket.Step{Do: "Cut the under piece smaller along its outside edges, not where it joins the garment", At: ticket.Long(f.By), From: "the upper piece's edge"}
 	if !f.Edge.IsZero() {
 		sh.Lines = append(sh.Lines, line("outside edge of the under piece", p.Under, plus(f.Edge, "of the upper"), minus(p.Shorter, "shorter")))

@@ -111,6 +111,10 @@ func (p LengtheningPlan) Sheet() ticket.Sheet {
 	if l.By.Sign() < 0 {
 		sh.Title, do = "Piece made shorter", "Fold the paper along the line and tape the fold flat"
 	}
+	other := p.WithBy
+	if l.By.Sign() < 0 {
+		other = other.Neg()
+	}
 	sh.Lines = append(make([]ticket.Line, 0, 4),
 		ticket.Line{Label: "the edge gains", Result: ticket.About(p.Gain), Terms: []ticket.Term{
 			{Amount: ticket.About(p.After), Name: "after"}, {Op: ticket.Minus, Amount: ticket.About(p.Before), Name: "before"}}},
@@ -121,7 +125,7 @@ func (p LengtheningPlan) Sheet() ticket.Sheet {
 	sh.Steps = []ticket.Step{
 		{Do: "Draw a line across both pieces, square to the grain, between the same two notches"},
 		{Do: do, At: ticket.Long(l.By.Abs()), From: "line to line, the grain kept straight"},
-		{Do: "Do the same to the other piece", At: ticket.About(p.WithBy), From: "line to line, the grain kept straight"},
+		{Do: "Do the same to the other piece", At: ticket.About(other), From: "line to line, the grain kept straight"},
 		{Do: "Draw both edges again from end to end", Check: ticket.Check{
 			What: "each of the two edges, on its seam line", Want: ticket.About(p.After), Give: hand(), Mend: "change the piece whose edge is out, never the ease"}},
 	}

@@ -46,10 +46,10 @@ type LetPlan struct {
 	Each  units.Length // what each ply gives; less than zero takes in
 	Seam  units.Length // what each seam gives: twice Each
 	Total units.Length // what all seams alike give
-	Take  units.Length // what each ply of the new seam takes
+	Take  units.Length // what each ply of the new seam takes, from the raw edge as it is then: Has less Each
 
 	Before Plan // the seam as it is now
-	After  Plan // the seam as it is then sewn: drafted and cut as now, taking Take
+	After  Plan // the seam as it is then sewn; where it was trimmed, Drafted and Cut of its spec are what is left of them
 }
 
 // A LettingPlan is the change, seam by seam.
@@ -226,25 +226,30 @@ func (p *LettingPlan) spread(a *ticket.Audit) {
 	}
 }
 
-// resew is the seam as it is sewn afterwards.
+// resew is the seam as it is sewn afterwards. What was trimmed off is gone from
+// the allowance, so that its guides are measured from the raw edge that is there,
+// and its drift is still from the drafted line.
 func (p *LettingPlan) resew(i int) error {
 	s, o := p.Spec.Seams[i], &p.Seams[i]
 	o.Seam = o.Each.MulInt(2)
 	o.Total = o.Seam.MulInt(int64(s.Times))
-	o.Take = o.Before.Spec.Take.Sub(o.Each)
+	o.Take = o.Has.Sub(o.Each)
 	if o.Each.IsZero() && s.Then == o.Before.Spec.Kind {
-		o.After = o.Before
+		o.After, o.Take = o.Before, o.Before.Spec.Take
 		return nil
 	}
-	spec, plan := s.Spec, o.Before
-	if s.Then != spec.Kind {
-		spec = Spec{Kind: s.Then, Drafted: plan.Spec.Drafted, DraftedUnder: plan.Spec.DraftedUnder, Fraying: plan.Spec.Fraying, Take: o.Take}
-		var err error
-		if plan, err = spec.Plan(); err != nil {
-			return ticket.Under("Then", err)
-		}
+	before := o.Before.Spec
+	off := before.Take.Sub(o.Has)
+	spec := s.Spec
+	if s.Then != before.Kind {
+		spec = Spec{Kind: s.Then, Drafted: before.Drafted, DraftedUnder: before.DraftedUnder, Fraying: before.Fraying}
 	}
-	made, ok := withTake(spec, plan, o.Take)
+	if !off.IsZero() {
+		spec.Drafted, spec.DraftedUnder = before.Cut.Sub(off), before.CutUnder.Sub(off)
+		spec.Cut, spec.CutUnder = spec.Drafted, spec.DraftedUnder
+		spec.Trim = units.Length{}
+	}
+	made, ok := withTake(spec, o.Before, o.Take)
 	if !ok {
 		return ticket.Faults{{Path: "Then", Got: s.Then.String(), Limit: "a kind that can be sewn with " + o.Take.String() + " from each ply", Err: ticket.ErrConflict}}
 	}
@@ -283,26 +288,28 @@ func (p LettingPlan) Sheet() ticket.Sheet {
 	if l.Total.IsZero() {
 		return sh // the plan of no change has nothing to say
 	}
-	verb, way := "Let out the ", "let out"
+	verb, way, sign := "Let out the ", "let out", ticket.Minus
 	if l.Total.Sign() < 0 {
-		sh.Title, verb, way = "Taking in", "Take in the ", "taken in"
+		sh.Title, verb, way, sign = "Taking in", "Take in the ", "taken in", ticket.Plus
 	}
 	sh.Lines = make([]ticket.Line, 0, 1+3*len(p.Seams))
 	sh.Steps = append(make([]ticket.Step, 0, 2+len(p.Seams)), ticket.Step{Do: "Try the garment on inside out, and mark the seams before they are unpicked", Note: "on the side that is altered, and copy to the other"})
-	sum := line(way+" in all", l.Total)
+	sum := line("all seams, "+way, l.Total.Abs())
 	for i, o := range p.Seams {
 		s := l.Seams[i]
-		name := orElse(s.Name, "seam")
-		sh.Lines = append(sh.Lines,
-			line("each ply of the "+name+" seam can give", o.Gives, plus(s.Least.Add(o.Gives), "allowance left"), minus(s.Least, "to be kept")),
-			line("the "+name+" seams, "+way, o.Total, plus(o.Each, "each ply"), times(2), times(s.Times)),
-			line("the new "+name+" seam takes", o.Take, plus(o.Before.Spec.Take, "now"), minus(o.Each, "each ply")))
-		sum.Terms = append(sum.Terms, plus(o.Total, name))
+		name := orElse(s.Name, "unnamed")
+		if sign == ticket.Minus {
+			sh.Lines = append(sh.Lines, line("each ply of the "+name+" seam can give", o.Gives, plus(s.Least.Add(o.Gives), "allowance left"), minus(s.Least, "to be kept")))
+		}
+		sum.Terms = append(sum.Terms, plus(o.Total.Abs(), name))
 		if o.Each.IsZero() {
 			continue
 		}
+		sh.Lines = append(sh.Lines,
+			line("the "+name+" seams, "+way, o.Total.Abs(), plus(o.Each.Abs(), "each ply"), times(2), times(s.Times)),
+			line("the new "+name+" seam takes", o.Take, plus(o.Has, "there is now"), ticket.Term{Op: sign, Amount: ticket.Long(o.Each.Abs()), Name: "each ply"}))
 		sh.Steps = append(sh.Steps, ticket.Step{
-			Do: verb + name + " seam and sew it as a " + o.After.Spec.Kind.String() + " seam", At: ticket.Long(o.Each.Abs()), From: "the old seam line, on each ply",
+			Do: verb + name + " seam and sew it again (" + kindTitles[o.After.Spec.Kind] + ")", At: ticket.Long(o.Each.Abs()), From: "the old seam line, on each ply",
 			Note: "press out the old crease first; where the old stitches have marked the cloth, letting out shows",
 			Check: ticket.Check{What: "from the new seam line to the old on one ply", Want: ticket.Long(o.Each.Abs()), Give: ticket.Long(straightness()),
 				Mend: "unpick the new row only, and sew it again from the old line"},

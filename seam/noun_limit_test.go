@@ -138,3 +138,48 @@ func TestNounGolden(t *testing.T) {
 		t.Errorf("%d lines, want %d", len(got), len(wanted))
 	}
 }
+
+// What a fault says would have been right.
+func TestNounFaultTexts(t *testing.T) {
+	plain := seam.Spec{Kind: seam.Plain}
+	for _, c := range []struct {
+		spec any
+		want string
+	}{
+		{seam.Letting{Total: in(1, 1), Seams: []seam.Let{{Spec: plain, Each: in(1, 8)}}}, "Total 1 in: disagrees with what else is given, want 1/4 in (what Each gives in all)"},
+		{seam.Letting{Total: in(1, 1), Seams: []seam.Let{{Spec: plain}}}, "Total 1 in: out of range, want at most 3/4 in (what the allowances can give)"},
+		{seam.Lengthening{By: in(-2, 1), Height: in(2, 1)}, "Height 2 in: out of range, want more than 2 in (what is folded up)"},
+		{seam.Binding{Kind: seam.DoubleBinding, Finished: in(1, 4), Ring: true}, "Ring true: not used here, want none where Edge is not given"},
+		{seam.Dart{Kind: seam.OpenEndedDart, Length: in(4, 1), End: in(1, 1)}, "Width: not given, want more than 0 in"},
+		{seam.Row{Kind: seam.TopStitch, Start: in(1, 4)}, "End 0 in: out of range, want more than 1/4 in (Start)"},
+		{seam.Pivot{Length: in(6, 1), Width: in(1, 1), Turn: units.RatioOf(1, 2), To: in(1, 1)}, "Turn 1/2: out of range, want at most 1/12 (the whole dart: Width over twice Length)"},
+		{seam.Easing{Long: in(1, 1), Zones: []seam.Zone{{Length: in(2, 1)}}}, "Long 1 in: out of range, want at least 2 in (all Zones): an edge shorter than its partner is a mismatch"},
+	} {
+		if _, err := planNoun(t, c.spec); err == nil || err.Error() != c.want {
+			t.Errorf("%+v:\n%v\nwant\n%s", c.spec, err, c.want)
+		}
+	}
+}
+
+// A seam that has nothing to give stays as it is, or is sewn as it shall be then.
+func TestLettingNothingToGive(t *testing.T) {
+	narrow := seam.Spec{Kind: seam.Plain, Drafted: in(1, 4)}
+	p, err := seam.Letting{Total: in(1, 2), Seams: []seam.Let{
+		{Name: "back", Spec: narrow}, {Name: "front", Spec: narrow, Then: seam.Bound}, {Name: "side", Spec: seam.Spec{Kind: seam.Plain}},
+	}}.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if o := p.Seams[0]; !o.Each.IsZero() || o.After != o.Before || o.Take != in(1, 4) {
+		t.Errorf("%+v", o)
+	}
+	if o := p.Seams[1]; !o.Each.IsZero() || o.After.Spec.Kind != seam.Bound || o.After.Upper.Taken != in(1, 4) {
+		t.Errorf("%+v", o)
+	}
+	if o := p.Seams[2]; o.Each != in(1, 4) {
+		t.Errorf("%+v", o)
+	}
+	if err := p.Sheet().Check(); err != nil {
+		t.Error(err)
+	}
+}

@@ -35,7 +35,7 @@ func nounSpecs() []any {
 		seam.Easing{Long: in(19, 1), Zones: seam.SleeveZones(in(9, 1), in(9, 1))}, seam.Easing{Long: in(3, 1), Limit: r(1, 10), Zones: []seam.Zone{{Length: in(2, 1), Share: r(1, 1)}}},
 		seam.Easing{Long: in(2, 1), Zones: []seam.Zone{{Length: in(2, 1)}}},
 		seam.Meeting{Drafted: in(5, 8), Taken: in(7, 16), Front: r(1, 4), Back: r(1, 3)}, seam.Meeting{Drafted: in(5, 8), Front: r(-1, 4)}, seam.Meeting{Drafted: in(5, 8), Front: r(2, 1), Back: r(3, 1)},
-		seam.Letting{Total: in(1, 1), Seams: []seam.Let{{Name: "side", Spec: plain, Times: 2}, {Name: "back", Spec: french, Sewn: true}, {Spec: plain, Each: in(1, 16)}}},
+		seam.Letting{Total: in(1, 1), Seams: []seam.Let{{Name: "side", Spec: plain, Times: 2}, {Name: "back", Spec: french, Sewn: true, Then: seam.Plain}, {Spec: plain, Each: in(1, 16)}}},
 		seam.Letting{Total: in(-1, 1), Seams: []seam.Let{{Name: "side", Spec: french, Then: seam.Plain}}},
 		seam.Lengthening{By: in(1, 1), Height: in(8, 1), Run: in(1, 1), WithRun: in(1, 2)}, seam.Lengthening{By: in(-1, 1), Height: in(8, 1)},
 	}
@@ -226,7 +226,7 @@ func TestLettingAddsUp(t *testing.T) {
 		sum, least := units.Length{}, units.Length{}
 		for _, o := range p.Seams {
 			sum = sum.Add(o.Total)
-			if o.Gives.Less(o.Each) || o.After.Upper.Taken != o.Take || o.Before.Spec.Take != o.Take.Add(o.Each) {
+			if o.Gives.Less(o.Each) || o.After.Upper.Taken != o.Take || !o.Each.IsZero() && o.Has != o.Take.Add(o.Each) || o.After.Upper.Drift != o.Before.Upper.Drift.Add(o.Each) || o.After.Under.Drift != o.Before.Under.Drift.Add(o.Each) {
 				t.Errorf("%+v: %+v", l, o)
 			}
 			if o.Each.Less(o.Gives) {
@@ -318,7 +318,7 @@ func TestLettingEveryKind(t *testing.T) {
 				}
 				outs++
 				o := p.Seams[0]
-				if o.Before.Upper.Taken.Less(o.Has) || o.After.Spec.Kind != k || o.After.Upper.Taken != o.Before.Upper.Taken.Sub(o.Each) {
+				if o.Before.Upper.Taken.Less(o.Has) || o.After.Spec.Kind != k || o.After.Upper.Taken != o.Take || o.After.Upper.Drift != o.Before.Upper.Drift.Add(o.Each) {
 					t.Errorf("%v, %v: %+v", k, total, o)
 				}
 				if err := p.Sheet().Check(); err != nil {

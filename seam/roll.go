@@ -84,12 +84,10 @@ func (p RollPlan) Sheet() ticket.Sheet {
 	}
 	l := ticket.Line{Label: "inner layer shorter by", Result: ticket.About(p.Shorter)}
 	if r.Quarters == 0 {
-		l.Terms = []ticket.Term{plus(r.Apart, "between the middles"), {Op: ticket.By, Amount: ticket.Times(r.Angle), Name: "bend"}}
-	} else {
-		l.Terms = []ticket.Term{{Amount: ticket.About(units.Pi().Of(r.Apart.DivInt(2))), Name: "one quarter turn"}, times(r.Quarters)}
+		l.Terms = []ticket.Term{plus(r.Apart, "between the middles"), {Op: ticket.By, Amount: ticket.Times(r.Angle), Name: "bend in radians"}}
 	}
-	sh.Lines = append(sh.Lines, l)
-	cut := ticket.Step{Do: "Cut the inner layer shorter than the outer, or take its end seams so much wider", At: ticket.About(p.Shorter), From: "in all",
+	sh.Lines = append(sh.Lines, line("between the middles of the layers", r.Apart), l) // a quarter turn is irrational: the result is stated
+	cut := ticket.Step{Do: "Cut the inner layer shorter than the outer, or take its end seams so much wider", At: ticket.About(p.Shorter), From: "the ends of the outer, both together",
 		Note: "half of it at each end where both ends are seamed; the seam lines of the ends still meet"}
 	if !r.Length.IsZero() {
 		sh.Lines = append(sh.Lines, ticket.Line{Label: "inner layer", Result: ticket.About(p.Inner), Terms: []ticket.Term{

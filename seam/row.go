@@ -170,7 +170,7 @@ func (p RowPlan) Sheet() ticket.Sheet {
 	case EaseStitch:
 		st.Do, st.Note = "Stitch the longer edge with longer stitches, and draw it up to its partner", "steam the fullness away over a pad before the seam is sewn"
 	case Reinforcement:
-		st.Do, st.Note = "Stitch a second row in the allowance where the seam is strained", "then trim beyond it"
+		st.Do, st.Note = "Stitch a second row in the allowance where the seam is strained", "the allowance is trimmed beyond it"
 	case UnderStitch:
 		st.Do, st.Note = "Press all allowances to the facing and stitch them to it", "stop well before a corner, as far as the foot can go"
 	case EdgeStitch:
@@ -181,9 +181,6 @@ func (p RowPlan) Sheet() ticket.Sheet {
 	if r.Kind.inAllowance() {
 		st.At, st.From = ticket.Long(p.FromRaw), "the raw edge"
 		st.Check.What, st.Check.Want = "from the row to the raw edge", ticket.Long(p.FromRaw)
-		if !r.Trim.IsZero() {
-			st.Trim = ticket.Long(r.Trim)
-		}
 		sh.Lines = append(sh.Lines, line("from the raw edge", p.FromRaw, plus(r.Allowance, "allowance"), minus(r.Distance, "inside the allowance")))
 	} else {
 		st.From = "the finished edge"
@@ -193,7 +190,13 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		st.Check.What = "from the row to " + st.From
 		sh.Lines = append(sh.Lines, line("row", r.Distance))
 	}
+	if r.Distance.Less(inch(1, 8)) {
+		st.Check.Give = ticket.Amount{} // no room to wander by as much
+	}
 	sh.Steps = []ticket.Step{st}
+	if r.Kind.inAllowance() && !r.Trim.IsZero() {
+		sh.Steps = append(sh.Steps, ticket.Step{Do: "Trim the allowance", At: ticket.Long(r.Trim), From: "the seam line"})
+	}
 	warn := func(text string) {
 		sh.Cautions = append(sh.Cautions, ticket.Caution{Text: text, Refer: "the working above says by how much"})
 	}

@@ -73,9 +73,10 @@ func (n Near) Refine(within Length) (Near, error) {
 }
 
 // Cmp is -1, 0 or 1 as n is shorter than, equal to or longer than m, refining
-// both until it is decided. Two sums of the same circle, or of the same root,
-// that come to the same are found equal; it fails with [ErrBound] where it cannot
-// be decided, as for equal lengths made of different ones.
+// both until it is decided. Two sums of the same circle, of the same root or of
+// roots that are multiples of each other, as those of 2 and 8, are found equal where
+// they come to the same; it fails with [ErrBound] where it cannot be decided, as for
+// equal lengths made of different ones.
 func (n Near) Cmp(m Near) (int, error) { return n.Sub(m).Sign() }
 
 // Sign is -1, 0 or 1 as n is negative, zero or positive, as [Near.Cmp] decides it.

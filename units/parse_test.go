@@ -2,6 +2,7 @@ package units_test
 
 import (
 	"errors"
+	"runtime"
 	"strings"
 	"testing"
 
@@ -290,11 +291,15 @@ func TestMustParse(t *testing.T) {
 	mustPanic(t, "MustParse", func() { units.MustParse("5/8") })
 }
 
+// mustPanic wants a panic of the package's own, which tells what was wrong.
 func mustPanic(t *testing.T, what string, f func()) {
 	t.Helper()
 	defer func() {
-		if recover() == nil {
+		switch r := recover().(type) {
+		case nil:
 			t.Errorf("%s does not panic", what)
+		case runtime.Error:
+			t.Errorf("%s panics in the machine: %v", what, r)
 		}
 	}()
 	f()

@@ -54,7 +54,7 @@ func TestString(t *testing.T) {
 	wide := units.MustParse("100000000000000000000 in")
 	for a, want := range map[units.Area]string{
 		inch.Times(inch).Scale(units.RatioOf(25, 2)): "12 1/2 sq in", mm.Times(mm): "1 sq mm", {}: "0 sq in", inch.Times(inch).Neg(): "-1 sq in",
-		wide.Times(inch): "100000000000000000000 sq in",
+		wide.Times(inch): "100000000000000000000 sq in", units.MustParse("100000000000000000000 mm").Times(mm): "100000000000000000000 sq mm",
 	} {
 		if a.String() != want {
 			t.Errorf("%v, want %s", a, want)

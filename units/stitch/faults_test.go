@@ -71,6 +71,7 @@ func TestThreadFaults(t *testing.T) {
 	}{
 		{"nothing given", stitch.Thread{}, "Stitch Seam", ticket.ErrMissing},
 		{"no such stitch or method", stitch.Thread{Stitch: 99, By: 9, Seam: seam}, "Stitch By", ticket.ErrUnknown},
+		{"the first that is no type or method", stitch.Thread{Stitch: stitch.Cover607 + 1, By: stitch.BySample + 1, Seam: seam}, "Stitch By", ticket.ErrUnknown},
 		{"no row for the type", stitch.Thread{Stitch: stitch.Cover607, Seam: seam}, "Ratio", ticket.ErrMissing},
 		{"less thread than seam", stitch.Thread{Stitch: stitch.Lock301, Seam: seam, Ratio: of(1, 2)}, "Ratio", ticket.ErrRange},
 		{"negative", stitch.Thread{Stitch: stitch.Lock301, Seam: in("-1"), Ratio: of(-5, 2)}, "Seam Ratio", ticket.ErrSign},
@@ -143,6 +144,8 @@ func TestSettingFaults(t *testing.T) {
 		{"nothing given", stitch.Setting{}, "Job", ticket.ErrMissing},
 		{"no such things", stitch.Setting{Job: 99, Cloth: 99, Needle: 99}, "Job Cloth Needle", ticket.ErrUnknown},
 		{"no such cloth", stitch.Setting{Cloth: 99}, "Cloth", ticket.ErrUnknown},
+		{"the first that is no cloth", stitch.Setting{Cloth: stitch.Suede + 1}, "Cloth", ticket.ErrUnknown},
+		{"the first that is no job", stitch.Setting{Job: stitch.Bartack + 1, Cloth: stitch.Denim}, "Job", ticket.ErrUnknown},
 		{"no needle printed", stitch.Setting{Cloth: stitch.Brocade}, "Needle", ticket.ErrMissing},
 		{"a needle that no table has", stitch.Setting{Job: stitch.Basting, Needle: 81}, "Needle", ticket.ErrUnknown},
 		{"a negative needle", stitch.Setting{Cloth: stitch.Denim, Needle: -100}, "Needle", ticket.ErrUnknown},

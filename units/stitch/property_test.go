@@ -227,6 +227,41 @@ func TestCites(t *testing.T) {
 	}
 }
 
+// A garment cites the table of each stitch once, and only where it is used; a
+// setting tells what a needle's number means only where there is a needle.
+func TestCitedOnce(t *testing.T) {
+	g := shirt()
+	g.Seams = append(g.Seams, stitch.Run{Thread: stitch.Thread{Stitch: stitch.Chain101, Seam: in("9"), Sample: in("1"), SampleNeedle: in("4")}})
+	p, err := g.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	n := map[string]int{}
+	for _, c := range p.Sheet().Sources {
+		n[c.For]++
+	}
+	if n["thread for a length of seam"] != 4 || n["waste"] != 2 { // two rows each for 301 and 304
+		t.Error(n)
+	}
+	for _, test := range []struct {
+		spec  stitch.Setting
+		lines int
+		cites int
+	}{
+		{stitch.Setting{Job: stitch.Basting}, 4, 4},
+		{stitch.Setting{Job: stitch.Basting, Needle: 80}, 5, 5},
+		{stitch.Setting{Job: stitch.Placket}, 2, 1},
+		{stitch.Setting{Cloth: stitch.Coating}, 5, 3},
+		{stitch.Setting{Cloth: stitch.Denim}, 5, 4},
+		{stitch.Setting{Job: stitch.Regular, Cloth: stitch.BlouseWeight, Needle: 60}, 5, 3},
+	} {
+		p, err := test.spec.Plan()
+		if sh := p.Sheet(); err != nil || len(sh.Lines) != test.lines || len(sh.Sources) != test.cites {
+			t.Errorf("%+v: %d lines and %v, %v", test.spec, len(sh.Lines), sh.Sources, err)
+		}
+	}
+}
+
 // The plan of nothing has nothing to say, and says it without a panic.
 func TestZeroPlans(t *testing.T) {
 	for _, sh := range []ticket.Sheet{

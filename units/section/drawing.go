@@ -1,0 +1,235 @@
+package section
+
+import (
+	"errors"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// Bounds of a drawing.
+const (
+	MaxPlies      = 16 // the most plies
+	MaxPoints     = 64 // the most points of one path
+	MaxStitches   = 32 // the most stitches
+	MaxDimensions = 32 // the most measures
+	MaxPierced    = 64 // the most plies that one stitch names
+	MaxReach      = 20 // how far any point may lie from the origin, in metres
+)
+
+// What is wrong with a drawing, beside the faults that every package shares.
+var (
+	ErrCross  = errors.New("section: plies cross")
+	ErrPierce = errors.New("section: the stitch does not pierce what it names")
+	ErrEdge   = errors.New("section: the raw edge is not where it is said to be")
+	ErrSquare = errors.New("section: not square")
+	ErrNoMark = errors.New("section: no fold, edge or stitch is there")
+)
+
+// A Stitch is a row of stitching seen end-on: a straight thread across the plies,
+// upright or level.
+type Stitch struct {
+	Name   string   // what it is: "first pass"
+	From   Point    // one end of the thread; the picture numbers the row above it
+	To     Point    // the other end
+	Pierce []string // the plies that it goes through, in order from From to To; a ply folded twice is named twice
+}
+
+// A Side says where a measure is drawn. The zero value is not given.
+type Side uint8
+
+// The sides.
+const (
+	NoSide Side = iota // not given
+	Above              // over the cloth
+	Below              // under the cloth
+)
+
+var sideNames = [...]string{"none", "above", "below"}
+
+// String is the name of the side; none for [NoSide].
+func (s Side) String() string { return nameOf(s, sideNames[:], "Side") }
+
+// MarshalText is the name of the side, empty for [NoSide].
+func (s Side) MarshalText() ([]byte, error) { return textOf(s, sideNames[:], "Side") }
+
+// UnmarshalText takes the name of a side. Empty text is [NoSide].
+func (s *Side) UnmarshalText(text []byte) (err error) {
+	*s, err = valueOf[Side](text, sideNames[:], "Side")
+	return err
+}
+
+// Sides yields every side, [NoSide] excepted.
+func Sides(yield func(Side) bool) {
+	for s := Above; s <= Below; s++ {
+		if !yield(s) {
+			return
+		}
+	}
+}
+
+// A Dimension is a measure along the cloth, between two places that are each a
+// fold, an end of a ply or a stitch.
+type Dimension struct {
+	Name   string        // what it measures: "second pass"
+	From   Point         // one end
+	To     Point         // the other end; its X is not that of From
+	Side   Side          // where the picture has it; the first of a side is nearest the cloth
+	Amount ticket.Amount // the length: the distance from From to To along the cloth, or an enclosure of it
+}
+
+// A Drawing is cloth seen edge-on. Zero means not given.
+type Drawing struct {
+	Title      string       // what it shows: "French seam, second pass"
+	Desc       string       // a sentence that the description in words begins with; may be empty
+	Thickness  units.Length // of every ply as drawn
+	True       units.Length // of every ply as it is, so that the picture can tell how much it exaggerates; may be left out
+	Scale      units.Ratio  // size of the picture against the cloth; default as large as fits 160 mm, by halves; at most MaxScale
+	Plies      []Ply        // the cloth, from 1 to MaxPlies
+	Stitches   []Stitch     // the rows of stitching, numbered from 1
+	Dimensions []Dimension  // the measures
+}
+
+// MaxScale is the greatest scale of a picture.
+const MaxScale = 1000
+
+func reach() units.Length { return units.Metre.Of(MaxReach) }
+
+// Check proves that the drawing is what it says. The faults are [ticket.Faults].
+func (d Drawing) Check() error {
+	var a ticket.Audit
+	if d.Title == "" {
+		a.Fault("Title", "", "what the drawing shows", ticket.ErrMissing)
+	}
+	a.Text("Title", d.Title)
+	if len(d.Desc) > units.MaxText {
+		a.Fault("Desc", ticket.Of(len(d.Desc)).String()+" bytes", "at most "+ticket.Of(units.MaxText).String()+" bytes", ticket.ErrRange)
+	}
+	a.Need("Thickness", d.Thickness)
+	a.AtMost("Thickness", d.Thickness, reach(), "MaxReach", ticket.ErrRange)
+	a.NotNegative("True", d.True)
+	if d.Scale.Sign() < 0 || units.RatioOf(MaxScale, 1).Less(d.Scale) {
+		a.Fault("Scale", d.Scale.String(), "more than 0, at most "+ticket.Of(MaxScale).String(), ticket.ErrRange)
+	}
+	a.Count("Plies", len(d.Plies), 1, MaxPlies)
+	if len(d.Stitches) > MaxStitches {
+		a.Count("Stitches", len(d.Stitches), 0, MaxStitches)
+	}
+	if len(d.Dimensions) > MaxDimensions {
+		a.Count("Dimensions", len(d.Dimensions), 0, MaxDimensions)
+	}
+	if a.Failed() {
+		return a.Err()
+	}
+	for i, p := range d.Plies {
+		p.check(&a, index("Plies", i))
+		for _, q := range d.Plies[:i] {
+			if p.Name != "" && q.Name == p.Name {
+				a.Fault(index("Plies", i)+".Name", p.Name, "a name of its own", ticket.ErrTwice)
+				break
+			}
+		}
+	}
+	for i, s := range d.Stitches {
+		s.check(&a, index("Stitches", i))
+	}
+	for i, m := range d.Dimensions {
+		m.check(&a, index("Dimensions", i))
+	}
+	if a.Failed() {
+		return a.Err()
+	}
+	boxes := d.boxes()
+	crossings(&a, d, boxes)
+	for i, s := range d.Stitches {
+		s.pierces(&a, index("Stitches", i), d, boxes)
+	}
+	for i, p := range d.Plies {
+		d.edge(&a, index("Plies", i)+".Start", p.Start, p.Path[0], p.Path[1], boxes)
+		n := len(p.Path)
+		d.edge(&a, index("Plies", i)+".Finish", p.Finish, p.Path[n-1], p.Path[n-2], boxes)
+	}
+	for i, m := range d.Dimensions {
+		d.marked(&a, index("Dimensions", i)+".From", m.From)
+		d.marked(&a, index("Dimensions", i)+".To", m.To)
+	}
+	return a.Err()
+}
+
+func index(name string, i int) string { return name + "[" + ticket.Of(i).String() + "]" }
+
+func (p Point) text() string { return "(" + p.X.String() + ", " + p.Y.String() + ")" }
+
+// near records a point that is out of reach.
+func (p Point) near(a *ticket.Audit, path string) {
+	if reach().Less(p.X.Abs()) || reach().Less(p.Y.Abs()) {
+		a.Fault(path, p.text(), "within "+reach().String()+" of the origin", ticket.ErrRange)
+	}
+}
+
+// level and upright tell how two points lie.
+func level(p, q Point) bool   { return p.Y == q.Y && p.X != q.X }
+func upright(p, q Point) bool { return p.X == q.X && p.Y != q.Y }
+
+func (p Ply) check(a *ticket.Audit, path string) {
+	if p.Name == "" {
+		a.Fault(path+".Name", "", "what the ply is", ticket.ErrMissing)
+	}
+	a.Text(path+".Name", p.Name)
+	given(a, path+".Fill", p.Fill, fillNames[:])
+	if len(p.Path) < 2 || len(p.Path) > MaxPoints {
+		a.Count(path+".Path", len(p.Path), 2, MaxPoints)
+	} else {
+		for i, at := range p.Path {
+			where := path + "." + index("Path", i)
+			at.near(a, where)
+			switch {
+			case i == 0:
+			case !level(p.Path[i-1], at) && !upright(p.Path[i-1], at):
+				a.Fault(where, at.text(), "level with the point before, or straight above or below it", ErrSquare)
+			case i > 1 && level(p.Path[i-2], p.Path[i-1]) == level(p.Path[i-1], at):
+				a.Fault(where, at.text(), "a turn at the point before", ErrSquare)
+			}
+		}
+	}
+	given(a, path+".Start", p.Start, endNames[:])
+	given(a, path+".Finish", p.Finish, endNames[:])
+	if int(p.Face) >= len(faceNames) {
+		given(a, path+".Face", p.Face, faceNames[:])
+	}
+}
+
+func (s Stitch) check(a *ticket.Audit, path string) {
+	if s.Name == "" {
+		a.Fault(path+".Name", "", "what the row is", ticket.ErrMissing)
+	}
+	a.Text(path+".Name", s.Name)
+	s.From.near(a, path+".From")
+	s.To.near(a, path+".To")
+	if !level(s.From, s.To) && !upright(s.From, s.To) {
+		a.Fault(path+".To", s.To.text(), "level with From, or straight above or below it", ErrSquare)
+	}
+	if len(s.Pierce) == 0 || len(s.Pierce) > MaxPierced {
+		a.Count(path+".Pierce", len(s.Pierce), 1, MaxPierced)
+	}
+}
+
+func (m Dimension) check(a *ticket.Audit, path string) {
+	if m.Name == "" {
+		a.Fault(path+".Name", "", "what is measured", ticket.ErrMissing)
+	}
+	a.Text(path+".Name", m.Name)
+	m.From.near(a, path+".From")
+	m.To.near(a, path+".To")
+	given(a, path+".Side", m.Side, sideNames[:])
+	drawn := m.To.X.Sub(m.From.X).Abs()
+	low, high := m.Amount.Near().Bounds()
+	switch {
+	case drawn.IsZero():
+		a.Fault(path+".To", m.To.text(), "another place along the cloth than From", ticket.ErrMissing)
+	case m.Amount.Measure() != ticket.Length:
+		a.Fault(path+".Amount", m.Amount.String(), "a length", ticket.ErrMissing)
+	case drawn.Less(low) || high.Less(drawn):
+		a.Fault(path+".Amount", m.Amount.String(), drawn.String()+" (from From to To)", ticket.ErrConflict)
+	}
+}
