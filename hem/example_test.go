@@ -109,8 +109,8 @@ func ExamplePlan_Sheet() {
 	//  4 Turn again and press the second fold, which is the finished edge.
 	//      guide: 1/8 in from the first fold
 	//      press: to the wrong side
-	//      CHECK: from the finished edge to the first fold, on the wrong side = 1/8
-	//        in, scant 1/16 in (1/32 in) either way
+	//      CHECK: from the finished edge to the first fold, on the wrong side =
+	//        1/8 in, 1/32 in either way
 	//      if it is out: Press the last fold out and fold again from the mark; do not
 	//        make it up in the stitching
 }

@@ -74,8 +74,8 @@ func ExampleEdgePlan_Sheet() {
 	// Output:
 	// Edge: armhole
 	// Working
-	//    drafted, between the seam lines: 18 3/4 in = 20 in raw end to raw end - 1 1/4
-	//      in shoulder
+	//    drafted, between the seam lines: 18 3/4 in = 20 in raw end to raw end -
+	//      1 1/4 in shoulder
 	//    shoulder keeps in each ply: 3/16 in = 5/8 in as cut - 7/16 in taken
 	//    shoulder adds to the edge: 3/8 in = 3/16 in each ply x 2 plies
 	//    as sewn, between the seam lines: 19 1/8 in = 18 3/4 in as drafted + 3/8 in

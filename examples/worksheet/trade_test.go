@@ -125,7 +125,7 @@ func TestShirtByHand(t *testing.T) {
 		},
 		"3.9 hem": {
 			"raw edge: 3/4 in below the finished line", "first fold: 3/8 in below the finished line", "second fold: on the finished line", "stitching: 5/16 in above the finished edge",
-			"(15/64 in) in all", "(15/256 in) at each of 4 edges",
+			"(15/64 in) in all", "15/256 in at each of 4 edges",
 		},
 		"the ticket": {
 			"(82 187/200 in) is to be expected; 77 3/16 in is the least that does", "square to the seam = 11 1/8 in", "would leave 10 3/4 in", "guide: 1/2 in from the raw edge",

@@ -385,8 +385,8 @@ func ExampleBinding() {
 	}
 	// Output:
 	// 4 pieces
-	// one slanted join: about full 11/16 in
-	// strip as sewn: about full 117 7/8 in = 30 in each x 4 pieces - about scant 2 1/8 in the joins
+	// one slanted join: about 11/16 in
+	// strip as sewn: about 117 7/8 in = 30 in each x 4 pieces - about 2 1/8 in the joins
 	// wanted: 112 in = 110 in edge + 2 in over
-	// to spare: about full 5 7/8 in = about full 117 7/8 in as sewn - 112 in wanted
+	// to spare: about 5 7/8 in = about 117 7/8 in as sewn - 112 in wanted
 }

@@ -2,6 +2,7 @@ package ticket
 
 import (
 	"strconv"
+	"strings"
 
 	"example.com/clothyard/units"
 )
@@ -97,34 +98,40 @@ func (a Amount) Text(in ...units.Notation) string {
 	}
 	l, exact := a.near.Exact()
 	if !exact {
-		l = a.near.Mid()
+		return a.about(in)
 	}
 	text, residue := in[0].Format(l)
 	var extra []string
-	switch {
-	case !exact:
-		text = "about " + text
-	case !residue.IsZero():
-		extra = append(extra, in[0].Exact(l))
+	if !residue.IsZero() {
+		if l.Abs().Less(in[0].Step()) {
+			text = in[0].Exact(l) // less than a mark: there is none to read it by
+		} else {
+			extra = append(extra, in[0].Exact(l))
+		}
 	}
 	for _, n := range in[1:] {
-		if exact {
-			extra = append(extra, n.Exact(l))
-		} else {
-			t, _ := n.Format(l)
-			extra = append(extra, "about "+t)
+		extra = append(extra, n.Exact(l))
+	}
+	return bracketed(text, extra)
+}
+
+// about is a length known within a bound, read to the nearest mark of each
+// notation; one too small for a mark is written with its bound.
+func (a Amount) about(in []units.Notation) string {
+	texts := make([]string, len(in))
+	for i, n := range in {
+		mark, _ := n.Round(a.near.Mid())
+		texts[i] = "about " + n.Exact(mark)
+		if mark.IsZero() {
+			texts[i] = a.near.String()
 		}
 	}
-	for i, e := range extra {
-		if i == 0 {
-			text += " ("
-		} else {
-			text += ", "
-		}
-		text += e
+	return bracketed(texts[0], texts[1:])
+}
+
+func bracketed(text string, extra []string) string {
+	if len(extra) == 0 {
+		return text
 	}
-	if len(extra) > 0 {
-		text += ")"
-	}
-	return text
+	return text + " (" + strings.Join(extra, ", ") + ")"
 }

@@ -32,7 +32,7 @@ func Wrap(first, rest, text string) string {
 		col, fresh = col+n, false
 	}
 	room := max(1, Columns-utf8.RuneCountInString(rest))
-	for word := range strings.FieldsSeq(text) {
+	for _, word := range measures(text) {
 		for utf8.RuneCountInString(word) > room {
 			head := string([]rune(word)[:room])
 			if k := strings.LastIndexByte(head, '/'); k > 0 {
@@ -45,6 +45,42 @@ func Wrap(first, rest, text string) string {
 	}
 	b.WriteByte('\n')
 	return b.String()
+}
+
+// measures splits text at blanks, but keeps a measure together: scant 3 5/16 in,
+// 7 mm, 2 3/4 yd.
+func measures(text string) []string {
+	words := strings.Fields(text)
+	out := make([]string, 0, len(words))
+	for _, w := range words {
+		if n := len(out); n > 0 && together(out[n-1], w) {
+			out[n-1] += " " + w
+			continue
+		}
+		out = append(out, w)
+	}
+	return out
+}
+
+// together reports whether next belongs to the measure that before ends with.
+func together(before, next string) bool {
+	last := before[strings.LastIndexByte(before, ' ')+1:]
+	last = strings.TrimLeft(last, "(+-")
+	switch {
+	case last == "scant" || last == "full":
+		return next[0] >= '0' && next[0] <= '9'
+	case last == "" || last[0] < '0' || last[0] > '9':
+		return false
+	case strings.Trim(last, "0123456789") == "" && strings.Contains(next, "/"):
+		return next[0] >= '0' && next[0] <= '9'
+	case strings.Trim(last, "0123456789./") != "":
+		return false
+	}
+	switch strings.TrimRight(next, "),.;:") {
+	case "in", "ft", "yd", "mm", "cm", "m", "L":
+		return true
+	}
+	return false
 }
 
 // An Item is one line of a step: a label such as guide, trim or CHECK, and its text.
