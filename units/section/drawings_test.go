@@ -8,13 +8,6 @@ import (
 
 func in(s string) units.Length { return units.MustParse(s + " in") }
 
-func sum(ls ...units.Length) (total units.Length) {
-	for _, l := range ls {
-		total = total.Add(l)
-	}
-	return total
-}
-
 var zero units.Length
 
 func at(x, y units.Length) section.Point { return section.At(x, y) }

@@ -89,7 +89,7 @@ func TestHandbook(t *testing.T) {
 		}
 		t.Run(id, func(t *testing.T) {
 			g := pairs(t, given)
-			got := map[string]string{}
+			var got map[string]string
 			switch kind {
 			case "density":
 				got = density(t, g)
