@@ -90,8 +90,11 @@ func (a exact) sub(b exact) exact {
 			return exact{num: s}
 		}
 	}
-	return addSlow(a, b.neg())
+	return subSlow(a, b)
 }
+
+// subSlow stands apart so that the quick way of sub needs no room for it.
+func subSlow(a, b exact) exact { return addSlow(a, b.neg()) }
 
 // addSlow follows the two-gcd scheme: with g = gcd(da, db), the common factor
 // of the sum's numerator and denominator divides g.
