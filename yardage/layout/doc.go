@@ -1,18 +1,23 @@
 // Package layout lays pieces on cloth: where each goes, how much length the lay
-// uses, and a proof that no two overlap and none hangs over the edge. In this
-// version every piece is its bounding rectangle, and the cloth is opened out
-// flat, so a piece cut on the fold is given opened out, at its whole width.
+// uses, and a proof that no two overlap and none hangs over the edge. A piece is
+// its outline, or else its bounding rectangle; the cloth is opened out flat, so a
+// piece cut on the fold is given opened out, at its whole width.
 //
 //	s := layout.Spec{Cloth: layout.Cloth{Wide: wide, Selvedge: half}, Pieces: pieces}
 //	p, err := s.Plan(ctx)
 //
-// All of it is exact: the search works in whole numbers of a grid on which every
-// measure lies, the result of [Spec.Plan] goes through [Verify] before it is
-// returned, and anybody may hand [Verify] a lay of his own. A lay is the best
-// one found, not always the shortest there is; Plan.Bound tells how short any
-// lay could be. That no lay was found is not proof that there is none.
+// All of it is exact: the result of [Spec.Plan] lies on a grid, goes through
+// [Verify] before it is returned, and anybody may hand [Verify] a lay of his own.
+// The search may weigh places by approximation; what it finds counts only once
+// it is proven. A lay is the best one found, not always the shortest there is;
+// Plan.Bound tells how short any lay could be. That no lay was found is not proof
+// that there is none.
 //
 // The same Spec gives the same lay on any machine; more Work never gives a
-// longer one. The rules here are common practice of the trade; the test cases
-// are printed ones, with their sources.
+// longer one. Outlines are laid by two searches side by side: each takes a first
+// lay, shortens the cloth a little, lets the pieces overlap, and moves them apart
+// again, a pair that will not part weighing more each time.
+//
+// The rules here are common practice of the trade; the test cases are printed
+// ones, with their sources.
 package layout

@@ -7,14 +7,16 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Piece is a pattern piece as a rectangle: the smallest one, sides along and
-// across the grain, that holds the piece with its allowances.
+// A Piece is a pattern piece with its allowances: by its outline, or else as a
+// rectangle, the smallest one, sides along and across the grain, that holds it.
 type Piece struct {
-	Name  string       // what it is, as in "sleeve"; at most ticket.MaxName bytes
-	Wide  units.Length // across the cloth; more than zero
-	Long  units.Length // along the cloth, the way the grain line is drawn; more than zero
-	Count int          // how many are cut, a mirrored pair being 2; 1 to MaxPieces, there is no default
-	Turn  Turn         // how it may be turned; zero is Keep
+	Name    string       // what it is, as in "sleeve"; at most ticket.MaxName bytes
+	Wide    units.Length // across the cloth; more than zero; follows from Outline where that is given
+	Long    units.Length // along the cloth, the way the grain line is drawn; more than zero; follows from Outline where that is given
+	Outline []Point      // corners in order, either way round, the first not repeated; 3 to MaxPoints; none: a rectangle
+	Count   int          // how many are cut, a mirrored pair being 2; 1 to MaxPieces, there is no default
+	Pair    bool         // left and right: every even copy is mirrored across the cloth; Count must be even
+	Turn    Turn         // how it may be turned; zero is Keep
 }
 
 // Turn says how a piece may be turned on the cloth.
@@ -23,7 +25,7 @@ type Turn uint8
 // The turns. The zero value is Keep, which is right for any cloth.
 const (
 	Keep    Turn = iota // grain line along the cloth, as drawn: cloth with nap or a one-way print
-	Half                // may be turned end for end, grain still along; for a rectangle the same as Keep
+	Half                // may be turned end for end, grain still along; for a rectangle it makes no difference
 	Quarter             // may also lie across the grain: pockets, facings, squares
 )
 
@@ -80,12 +82,14 @@ type Cloth struct {
 // Usable is the width between the selvedges, Wide less twice Selvedge.
 func (c Cloth) Usable() units.Length { return c.Wide.Sub(c.Selvedge.MulInt(2)) }
 
-// A Placement is where one piece lies, with its corner nearest to the cut end
-// and the left-hand selvedge.
+// A Placement is where one piece lies, by the corner nearest to the cut end and
+// the left-hand selvedge of the smallest rectangle that holds it as it lies. A
+// mirrored copy is mirrored first and then turned.
 type Placement struct {
 	Piece  int          // which piece: its index in Spec.Pieces, from 0
 	Copy   int          // which of its copies, from 1 to Count
-	Across bool         // turned a quarter: Wide lies along the cloth and Long across
+	Across bool         // turned a quarter: what points to the right as drawn points away from the cut end, so that Wide lies along the cloth and Long across
+	Half   bool         // turned end for end, besides Across
 	X      units.Length // across, from the outer edge of the left-hand selvedge
 	Y      units.Length // along, from the cut end
 }
@@ -96,9 +100,9 @@ func (p Placement) Size(s Spec) (wide, long units.Length) {
 	if p.Piece < 0 || p.Piece >= len(s.Pieces) {
 		return wide, long
 	}
-	one := &s.Pieces[p.Piece]
+	wide, long = s.Pieces[p.Piece].extent()
 	if p.Across {
-		return one.Long, one.Wide
+		return long, wide
 	}
-	return one.Wide, one.Long
+	return wide, long
 }

@@ -34,7 +34,7 @@ type Plan struct {
 //
 // When ctx is done with a lay in hand that lay is returned, with Stopped set and
 // no error; when it is done before, its error is. A nil ctx is never done. No
-// goroutine is started.
+// goroutine that is started outlives the call.
 func (s Spec) Plan(ctx context.Context) (Plan, error) {
 	g, err := s.check()
 	if err != nil {
@@ -49,18 +49,64 @@ func (s Spec) Plan(ctx context.Context) (Plan, error) {
 		p.Assumed = p.Assumed.With("Work")
 	}
 	p.Spec.Pieces = slices.Clone(s.Pieces)
-	best, stopped := g.search(ctx, p.Spec.Work, s.Seed)
-	if best.spots == nil {
+	for i, one := range p.Spec.Pieces {
+		p.Spec.Pieces[i] = one.filled()
+		p.Spec.Pieces[i].Outline = slices.Clone(one.Outline)
+	}
+	if !p.find(ctx, g) {
 		return Plan{}, context.Cause(ctx)
 	}
-	p.Stopped = stopped
-	p.place(g, best)
 	p.measure()
-	p.Bound = g.length(g.bound)
+	p.Bound = g.bound()
 	if err := p.verify(); err != nil {
 		return Plan{}, err
 	}
 	return p, nil
+}
+
+// find searches for a lay; false where ctx was done before there was one.
+func (p *Plan) find(ctx context.Context, g ground) bool {
+	if g.nest != nil {
+		seats, stopped := g.nest.nestle(ctx, p.Spec.Work, p.Spec.Seed)
+		p.Stopped = stopped
+		p.seat(g.nest, seats)
+		return seats != nil
+	}
+	best, stopped := g.grid.search(ctx, p.Spec.Work, p.Spec.Seed)
+	p.Stopped = stopped
+	p.place(g.grid, best)
+	return best.spots != nil
+}
+
+// seat turns seats into placements. The copies of a piece are counted from the
+// cut end, those of either hand by themselves.
+func (p *Plan) seat(n *nest, seats []seat) {
+	byKind := make([][]seat, len(n.kinds))
+	for i, s := range seats {
+		byKind[n.items[i]] = append(byKind[n.items[i]], s)
+	}
+	for k, list := range byKind {
+		slices.SortFunc(list, func(a, b seat) int { return cmp.Or(cmp.Compare(a.y, b.y), cmp.Compare(a.x, b.x)) })
+		one := n.kinds[k]
+		first, step := 1, 1
+		if p.Spec.Pieces[one.piece].Pair {
+			step = 2
+			if one.mirror {
+				first = 2
+			}
+		}
+		for i, s := range list {
+			q := n.variants[s.variant].quarters
+			p.Placements = append(p.Placements, Placement{
+				Piece: one.piece, Copy: first + i*step, Across: q&1 == 1, Half: q&2 == 2,
+				X: p.Spec.Cloth.Selvedge.Add(n.length(s.x)),
+				Y: p.Spec.Cloth.Ends.Add(n.length(s.y)),
+			})
+		}
+	}
+	slices.SortFunc(p.Placements, func(a, b Placement) int {
+		return cmp.Or(cmp.Compare(a.Piece, b.Piece), cmp.Compare(a.Copy, b.Copy))
+	})
 }
 
 // verify checks the plan's own lay.
@@ -112,7 +158,7 @@ func (p *Plan) measure() {
 	p.Lay = far.Sub(c.Ends)
 	p.Used = far.Add(c.Ends)
 	p.Wide = right.Sub(c.Selvedge)
-	p.Density = p.Spec.area().Div(c.Usable().Times(p.Lay))
+	p.Density = p.Spec.Area().Div(c.Usable().Times(p.Lay))
 	p.Fits = true
 	if !c.Long.IsZero() {
 		p.Spare = c.Long.Sub(p.Used)
@@ -120,11 +166,11 @@ func (p *Plan) measure() {
 	}
 }
 
-// area is the area of all the pieces.
-func (s Spec) area() units.Area {
+// Area is the area of all the pieces, every copy counted.
+func (s Spec) Area() units.Area {
 	var sum units.Area
 	for _, p := range s.Pieces {
-		sum = sum.Add(p.Wide.Times(p.Long).MulInt(int64(p.Count)))
+		sum = sum.Add(p.Area().MulInt(int64(p.Count)))
 	}
 	return sum
 }

@@ -10,12 +10,16 @@ import (
 
 // Verify checks a lay, anybody's, against s: every copy of every piece laid
 // once, none turned more than it may be, all inside the cloth's selvedges, ends
-// and length (where Cloth.Long is given), and no two nearer than Cloth.Gap. It
-// compares the lengths themselves and shares nothing with the search.
+// and length (where Cloth.Long is given), and no two nearer than Cloth.Gap, the
+// greater of the distances across and along. Rectangles are compared by the
+// lengths themselves. Outlines are cut into triangles on a grid that all points
+// and places lie on, and no two triangles may have a point of their insides in
+// common: pieces may touch, and an overlap of one step is found. It shares
+// nothing with the search.
 //
 // The faults are [ticket.Faults]: those of Cloth and Pieces each by itself (Work
-// and Seed are not read), else ErrOverlap, ErrOutside
-// and ErrTurn with the path of the placement, and ErrCount with that of the
+// and Seed are not read), ErrGrid where there is no such grid of less than 2^60
+// steps, else ErrOverlap, ErrOutside and ErrTurn with the path of the placement, and ErrCount with that of the
 // piece. Of the overlaps of one placement, the first with an earlier one is
 // named.
 func Verify(s Spec, placements []Placement) error {
@@ -33,6 +37,10 @@ func Verify(s Spec, placements []Placement) error {
 		laid[i] = make([]bool, p.Count)
 	}
 	known := make([]bool, len(placements))
+	cut := s.cut(placements, &a)
+	if a.Failed() {
+		return a.Err()
+	}
 	for i, at := range placements {
 		path := "Placements[" + strconv.Itoa(i) + "]"
 		if at.Piece < 0 || at.Piece >= len(s.Pieces) {
@@ -43,7 +51,7 @@ func Verify(s Spec, placements []Placement) error {
 		proveCopy(&a, path, s, at, laid[at.Piece])
 		proveInside(&a, path, s, at)
 		for j, other := range placements[:i] {
-			if known[j] && !separate(s, at, other) {
+			if known[j] && !separate(s, at, other) && !cut.separate(i, j) {
 				a.Fault(path, s.title(at), s.clearance()+s.title(other)+", Placements["+strconv.Itoa(j)+"]", ErrOverlap)
 				break
 			}
@@ -74,8 +82,12 @@ func proveCopy(a *ticket.Audit, path string, s Spec, at Placement, laid []bool) 
 	default:
 		laid[at.Copy-1] = true
 	}
-	if turn := s.Pieces[at.Piece].Turn; at.Across && turn != Quarter {
+	turn := s.Pieces[at.Piece].Turn
+	if at.Across && turn != Quarter {
 		a.Fault(path+".Across", "true", "false for turn "+turn.String(), ErrTurn)
+	}
+	if at.Half && turn == Keep {
+		a.Fault(path+".Half", "true", "false for turn "+turn.String(), ErrTurn)
 	}
 }
 

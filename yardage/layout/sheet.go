@@ -31,9 +31,7 @@ func (p Plan) Sheet() ticket.Sheet {
 		st := ticket.Step{Do: names[i], At: ticket.Long(at.Y), From: "the cut end", Check: ticket.Check{
 			What: "left-hand selvedge to the piece's left-hand edge", Want: ticket.Long(at.X),
 		}}
-		if at.Across {
-			st.Note = "turned a quarter: its grain line lies across the cloth"
-		}
+		st.Note = p.turning(at)
 		s.Steps = append(s.Steps, st)
 	}
 	if len(shown) < len(order) {
@@ -48,6 +46,26 @@ func (p Plan) Sheet() ticket.Sheet {
 	return s
 }
 
+// turning says how a piece is turned, and which hand it is.
+func (p Plan) turning(at Placement) string {
+	note := ""
+	switch {
+	case at.Across && at.Half:
+		note = "turned three quarters: its grain line lies across the cloth"
+	case at.Across:
+		note = "turned a quarter: its grain line lies across the cloth"
+	case at.Half:
+		note = "turned end for end"
+	}
+	if at.Mirrored(p.Spec) {
+		if note != "" {
+			note += "; "
+		}
+		note += "the other hand: the pattern lies face down"
+	}
+	return note
+}
+
 func (p Plan) lines() []ticket.Line {
 	c := p.Spec.Cloth
 	lines := make([]ticket.Line, 0, 6)
@@ -57,7 +75,7 @@ func (p Plan) lines() []ticket.Line {
 	long := func(op ticket.Op, l units.Length, name string) ticket.Term {
 		return ticket.Term{Op: op, Amount: ticket.Long(l), Name: name}
 	}
-	area := ticket.Square(p.Spec.area())
+	area := ticket.Square(p.Spec.Area())
 	add("usable width", ticket.Long(c.Usable()), long(ticket.Plus, c.Wide, "full width"),
 		long(ticket.Minus, c.Selvedge, "one selvedge"), long(ticket.Minus, c.Selvedge, "the other"))
 	add("area of all the pieces", area)
@@ -85,7 +103,12 @@ func (p Plan) cautions() []ticket.Caution {
 	if slices.ContainsFunc(p.Placements, func(at Placement) bool { return at.Across }) {
 		out = append(out, ticket.Caution{Text: "Pieces laid across the grain hang and shrink otherwise and show on nap, print and sheen.", Refer: "the pattern's grain line decides"})
 	}
-	out = append(out, ticket.Caution{Text: "Pieces are laid as rectangles, opened out where the pattern says fold; curved outlines may nest closer.", Refer: "common practice"})
+	if len(p.Spec.Pieces) == 0 || slices.ContainsFunc(p.Spec.Pieces, func(one Piece) bool { return len(one.Outline) == 0 }) {
+		out = append(out, ticket.Caution{Text: "Pieces are laid as rectangles, opened out where the pattern says fold; curved outlines may nest closer.", Refer: "common practice"})
+	}
+	if p.Spec.outlined() {
+		out = append(out, ticket.Caution{Text: "Pieces with an outline are measured to the edges of the smallest rectangle around them, sides along and across the cloth.", Refer: "the drawing of the lay shows which way each nests"})
+	}
 	return append(out, ticket.CutCare())
 }
 

@@ -3,6 +3,7 @@ package layout
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strconv"
 
 	"example.com/clothyard/units"
@@ -36,7 +37,8 @@ type Spec struct {
 	Seed   uint64  // which way to search; every seed is good, zero too
 }
 
-// Solve checks s and fills Work where it is not given. The faults are
+// Solve checks s and fills Work where it is not given, and Wide and Long of the
+// pieces that have an outline. The faults are
 // [ticket.Faults], in the order of the fields. A piece that is wider or longer
 // than the cloth can take, any way it may be turned, is ErrRange, and so is a
 // cloth whose length is less than any lay of these pieces needs (see
@@ -46,15 +48,36 @@ func (s Spec) Solve() (Spec, error) {
 	if err == nil && s.Work == 0 {
 		s.Work = DefaultWork
 	}
+	if err == nil && s.outlined() {
+		s.Pieces = slices.Clone(s.Pieces)
+		for i, p := range s.Pieces {
+			s.Pieces[i] = p.filled()
+		}
+	}
 	return s, err
 }
 
-// check audits all of s; the grid is good where there is no fault.
-func (s Spec) check() (grid, error) {
+// A ground is a Spec in whole numbers: a grid where all pieces are rectangles, a
+// nest where some have outlines.
+type ground struct {
+	grid grid
+	nest *nest
+}
+
+// bound is a length that no lay is shorter than.
+func (g ground) bound() units.Length {
+	if g.nest != nil {
+		return g.nest.length(g.nest.bound)
+	}
+	return g.grid.length(g.grid.bound)
+}
+
+// check audits all of s; the ground is good where there is no fault.
+func (s Spec) check() (ground, error) {
 	var a ticket.Audit
 	good := s.auditCloth(&a)
 	good = s.auditPieces(&a) && good
-	var g grid
+	var g ground
 	if good {
 		g, good = s.auditRoom(&a)
 	}
@@ -92,13 +115,20 @@ func (s Spec) auditPieces(a *ticket.Audit) bool {
 		a.Fault("Pieces", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxPieces), ticket.ErrRange)
 		return false
 	}
-	good, total := true, 0
+	good, total, all := true, 0, 0
 	for i, p := range s.Pieces {
 		var own ticket.Audit
 		own.Text("Name", p.Name)
-		own.Need("Wide", p.Wide)
-		own.Need("Long", p.Long)
+		if len(p.Outline) == 0 {
+			own.Need("Wide", p.Wide)
+			own.Need("Long", p.Long)
+		} else {
+			p.auditOutline(&own)
+		}
 		own.Count("Count", p.Count, 1, MaxPieces)
+		if p.Pair && p.Count > 0 && p.Count%2 == 1 {
+			own.Fault("Count", strconv.Itoa(p.Count), "an even number, for Pair", ticket.ErrConflict)
+		}
 		if int(p.Turn) >= len(turnNames) {
 			own.Fault("Turn", p.Turn.String(), turnList, ticket.ErrUnknown)
 		}
@@ -108,6 +138,11 @@ func (s Spec) auditPieces(a *ticket.Audit) bool {
 			continue
 		}
 		total += p.Count
+		all += p.Count * len(p.Outline)
+	}
+	if all > MaxCorners {
+		a.Fault("Pieces", strconv.Itoa(all)+" points with all copies", fmt.Sprintf("at most %d", MaxCorners), ticket.ErrRange)
+		good = false
 	}
 	if total > MaxPieces {
 		a.Fault("Pieces", strconv.Itoa(total)+" with all copies", fmt.Sprintf("at most %d", MaxPieces), ticket.ErrRange)
@@ -117,7 +152,7 @@ func (s Spec) auditPieces(a *ticket.Audit) bool {
 }
 
 // auditRoom checks the pieces against the cloth. Both are good by themselves.
-func (s Spec) auditRoom(a *ticket.Audit) (grid, bool) {
+func (s Spec) auditRoom(a *ticket.Audit) (ground, bool) {
 	wide := s.Cloth.Usable()
 	var long units.Length // zero is no limit
 	if !s.Cloth.Long.IsZero() {
@@ -126,6 +161,7 @@ func (s Spec) auditRoom(a *ticket.Audit) (grid, bool) {
 	fits := func(w, l units.Length) bool { return !wide.Less(w) && (long.IsZero() || !long.Less(l)) }
 	good := true
 	for i, p := range s.Pieces {
+		p = p.filled()
 		if fits(p.Wide, p.Long) || p.Turn == Quarter && fits(p.Long, p.Wide) {
 			continue
 		}
@@ -140,11 +176,16 @@ func (s Spec) auditRoom(a *ticket.Audit) (grid, bool) {
 		a.Fault(piecePath(i), p.Wide.String()+" by "+p.Long.String(), room+" (the cloth inside its selvedges and ends)", ticket.ErrRange)
 	}
 	if !good {
-		return grid{}, false
+		return ground{}, false
 	}
-	g, good := s.grid(a)
+	var g ground
+	if s.outlined() {
+		g.nest, good = s.nest(a)
+	} else {
+		g.grid, good = s.grid(a)
+	}
 	if good && !long.IsZero() {
-		if least := g.length(g.bound).Add(s.Cloth.Ends.MulInt(2)); s.Cloth.Long.Less(least) {
+		if least := g.bound().Add(s.Cloth.Ends.MulInt(2)); s.Cloth.Long.Less(least) {
 			a.Fault("Cloth.Long", s.Cloth.Long.String(), "at least "+least.String()+" (what the pieces take up, whatever the lay)", ticket.ErrRange)
 			return g, false
 		}

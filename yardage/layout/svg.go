@@ -73,7 +73,15 @@ func (d *drawing) piece(s Spec, at Placement, name string) {
 	if at.Across {
 		fill = "#f2dcc2"
 	}
-	d.printf("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"%s\" stroke=\"#000\"/>\n", x, y, w, h, fill)
+	if one := at.Piece; one >= 0 && one < len(s.Pieces) && len(s.Pieces[one].Outline) > 0 {
+		d.printf("<path d=\"")
+		for i, q := range at.Corners(s) {
+			d.printf("%c%d %d", "ML"[min(i, 1)], d.tenths(q.X), d.tenths(q.Y))
+		}
+		d.printf("z\" fill=\"%s\" stroke=\"#000\"/>\n", fill)
+	} else {
+		d.printf("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"%s\" stroke=\"#000\"/>\n", x, y, w, h, fill)
+	}
 	run, deep := w, h
 	if h > w {
 		run, deep = h, w
@@ -102,7 +110,11 @@ func (d *drawing) piece(s Spec, at Placement, name string) {
 		x+w/2, y+h/2, shift, turn(!at.Across), -half, half,
 		-half+tip, -tip, -tip, tip, tip, tip, half-tip, -tip, tip, tip, -tip, tip)
 	if size > 0 {
+		head := turn(h > w)
+		if at.Half {
+			head += " rotate(180)" // the name stands on its head, as the piece does
+		}
 		d.printf("<text transform=\"translate(%d,%d)%s\" y=\"%d\" text-anchor=\"middle\" font-size=\"%d\">%s</text>\n",
-			x+w/2, y+h/2, turn(h > w), size/3, size, html.EscapeString(name))
+			x+w/2, y+h/2, head, size/3, size, html.EscapeString(name))
 	}
 }

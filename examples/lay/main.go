@@ -1,0 +1,201 @@
+// Lay puts the pieces of research instances on a strip, as short as the time or
+// the work allows, and proves lays, its own and anybody's.
+//
+//	lay -time 60s -seed 1 testdata/shirts.json
+//	lay -work 50 -json -svg shirts.svg testdata/shirts.json
+//	lay -table -seeds 5 -time 60s testdata/*.json
+//	lay -check shirts.lay testdata/shirts.json
+//
+// An instance is a JSON object: width, and pieces with id, qty, rotations in
+// degrees and points. A lay is one JSON object a line; a placement in it is the
+// translation of the piece's own origin after the piece is turned about it.
+//
+// It exits with 0 where all was laid or the lay holds, 1 where there was a fault
+// in the data and 2 for wrong usage.
+package main
+
+import (
+	"bufio"
+	"context"
+	"encoding/json"
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+	"slices"
+	"time"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/yardage/layout"
+)
+
+func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+
+// options are what the flags say.
+type options struct {
+	time        time.Duration
+	work, seeds int
+	seed        uint64
+	json, table bool
+	svg, check  string
+}
+
+func run(args []string, stdout, errs io.Writer) int {
+	var o options
+	flags := flag.NewFlagSet("lay", flag.ContinueOnError)
+	flags.SetOutput(errs)
+	flags.DurationVar(&o.time, "time", 0, "stop after this long, with the best lay so far")
+	flags.IntVar(&o.work, "work", 0, "stop after so much work, in millions of steps; the same work gives the same lay")
+	flags.Uint64Var(&o.seed, "seed", 1, "which way to search")
+	flags.IntVar(&o.seeds, "seeds", 1, "how many seeds, from -seed on; the table shows the median and the worst of them")
+	flags.BoolVar(&o.json, "json", false, "write each lay as a JSON object on a line")
+	flags.BoolVar(&o.table, "table", false, "write a table with the published means")
+	flags.StringVar(&o.svg, "svg", "", "draw the last lay into this file")
+	flags.StringVar(&o.check, "check", "", "check the lays in this file instead of searching")
+	if err := flags.Parse(args); err != nil {
+		return 2
+	}
+	if flags.NArg() == 0 || o.work < 0 || o.time < 0 || o.seeds < 1 {
+		fmt.Fprintln(errs, "usage: lay [flags] INSTANCE...")
+		return 2
+	}
+	out := bufio.NewWriter(stdout)
+	defer out.Flush()
+	code := 0
+	if o.table {
+		fmt.Fprintf(out, "%-12s %10s %10s %10s %12s %9s %9s\n", "instance", "median %", "worst %", "length", "best known %", "2025 mean", "older")
+	}
+	for _, path := range flags.Args() {
+		if err := o.file(path, out); err != nil {
+			out.Flush()
+			fmt.Fprintf(errs, "%s: %v\n", path, err)
+			code = 1
+		}
+		out.Flush()
+	}
+	return code
+}
+
+func (o options) file(path string, out io.Writer) error {
+	f, err := os.Open(path)
+	if err != nil {
+		return err
+	}
+	defer f.Close()
+	in, err := readInstance(f)
+	if err != nil {
+		return err
+	}
+	s, err := in.spec()
+	if err != nil {
+		return err
+	}
+	if o.check != "" {
+		return o.prove(in, s, out)
+	}
+	var plans []layout.Plan
+	for k := range o.seeds {
+		s.Seed, s.Work = o.seed+uint64(k), o.work
+		p, err := o.plan(s)
+		if err != nil {
+			return err
+		}
+		plans = append(plans, p)
+		switch {
+		case o.json:
+			line, err := json.Marshal(in.write(p))
+			if err != nil {
+				return err
+			}
+			fmt.Fprintf(out, "%s\n", line)
+		case !o.table:
+			fmt.Fprintf(out, "%s: length %s, density %s %%%s\n", in.Name, decimal(ratio(p.Lay), 6), percent(p.Density), gap(in.Name, p.Density))
+		}
+	}
+	if o.table {
+		slices.SortFunc(plans, func(a, b layout.Plan) int { return a.Lay.Cmp(b.Lay) })
+		m, w := plans[len(plans)/2], plans[len(plans)-1]
+		row, _ := known(in.Name)
+		fmt.Fprintf(out, "%-12s %10s %10s %10s %12s %9s %9s\n", in.Name, percent(m.Density), percent(w.Density), decimal(ratio(m.Lay), 3), row.best, row.mean, row.older)
+	}
+	if o.svg != "" {
+		return os.WriteFile(o.svg, []byte(plans[0].SVG()), 0o644)
+	}
+	return nil
+}
+
+// plan searches within the time, or for the work, or for a little of both where
+// neither is given.
+func (o options) plan(s layout.Spec) (layout.Plan, error) {
+	ctx := context.Background()
+	if o.time > 0 {
+		late, cancel := context.WithTimeout(ctx, o.time)
+		defer cancel()
+		ctx = late
+		if s.Work == 0 {
+			s.Work = layout.MaxWork
+		}
+	}
+	return s.Plan(ctx)
+}
+
+// prove checks the lays of the instance in a file.
+func (o options) prove(in instance, s layout.Spec, out io.Writer) error {
+	f, err := os.Open(o.check)
+	if err != nil {
+		return err
+	}
+	defer f.Close()
+	d := json.NewDecoder(io.LimitReader(f, MaxFile))
+	found := 0
+	for {
+		var l lay
+		if err := d.Decode(&l); err == io.EOF {
+			break
+		} else if err != nil {
+			return err
+		}
+		if l.Instance != in.Name {
+			continue
+		}
+		found++
+		placements, err := in.read(l)
+		if err != nil {
+			return err
+		}
+		s.Cloth.Long = l.Length.length()
+		if err := layout.Verify(s, placements); err != nil {
+			return err
+		}
+		var far units.Length
+		for _, at := range placements {
+			_, long := at.Size(s)
+			far = far.Max(at.Y.Add(long))
+		}
+		density := s.Area().Div(far.Times(s.Cloth.Wide))
+		fmt.Fprintf(out, "%s: the lay holds: length %s, density %s %%%s\n", in.Name, decimal(ratio(far), 6), percent(density), gap(in.Name, density))
+	}
+	if found == 0 {
+		return errors.New(o.check + " has no lay of " + in.Name)
+	}
+	return nil
+}
+
+// decimal is r with so many places, rounded for reading.
+func decimal(r units.Ratio, places int) string { return r.Rat().FloatString(places) }
+
+func percent(r units.Ratio) string { return decimal(r.Mul(units.RatioOf(100, 1)), 3) }
+
+// gap tells how far a density is from the best known one.
+func gap(name string, density units.Ratio) string {
+	row, ok := known(name)
+	if !ok {
+		return ""
+	}
+	best, err := units.ParseRatio(row.best)
+	if err != nil {
+		return ""
+	}
+	return fmt.Sprintf(", %s points below the best known %s %%", decimal(best.Sub(density.Mul(units.RatioOf(100, 1))), 3), row.best)
+}

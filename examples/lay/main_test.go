@@ -1,0 +1,249 @@
+package main
+
+import (
+	"bytes"
+	"encoding/csv"
+	"encoding/json"
+	"encoding/xml"
+	"errors"
+	"io"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+func lays(t *testing.T, args ...string) (code int, out, errs string) {
+	t.Helper()
+	var o, e bytes.Buffer
+	code = run(args, &o, &e)
+	return code, o.String(), e.String()
+}
+
+func open(t *testing.T, name string) instance {
+	t.Helper()
+	f, err := os.Open(filepath.Join("testdata", name+".json"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	in, err := readInstance(f)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return in
+}
+
+// Every instance loads, with the pieces, the corners and the exact area that are
+// given for it.
+func TestAreas(t *testing.T) {
+	f, err := os.Open("testdata/areas.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	rows, err := csv.NewReader(f).ReadAll()
+	if err != nil || len(rows) < 15 {
+		t.Fatal(len(rows), err)
+	}
+	for _, row := range rows[1:] {
+		name := row[0]
+		if strings.HasPrefix(name, "c") {
+			name = "rect_" + name
+		}
+		in := open(t, name)
+		s, err := in.spec()
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, err := s.Solve(); err != nil {
+			t.Errorf("%s: %v", name, err)
+		}
+		area, err := units.ParseRatio(row[1])
+		if err != nil {
+			t.Fatal(err)
+		}
+		pieces, corners := 0, 0
+		for _, p := range in.Pieces {
+			pieces += p.Qty
+			corners += len(p.Points)
+		}
+		if s.Area().In(units.Inch) != area || strconv.Itoa(pieces) != row[2] || strconv.Itoa(corners) != row[3] {
+			t.Errorf("%s: area %v of %d pieces, %d corners, want %v", name, s.Area().In(units.Inch), pieces, corners, row)
+		}
+	}
+}
+
+// Lays of all instances are written, read again, and hold; the length and the
+// density are those of the places.
+func TestLays(t *testing.T) {
+	names, err := filepath.Glob("testdata/*.json")
+	if err != nil || len(names) < 15 {
+		t.Fatal(names, err)
+	}
+	dir := t.TempDir()
+	for _, name := range names {
+		if strings.Contains(name, "gardeyn") { // takes long to prepare
+			continue
+		}
+		code, out, errs := lays(t, "-work", "1", "-json", "-seed", "3", name)
+		if code != 0 {
+			t.Fatal(name, errs)
+		}
+		var l lay
+		if err := json.Unmarshal([]byte(out), &l); err != nil || l.Seed != 3 || l.Work != 1 || len(l.Placements) == 0 {
+			t.Fatalf("%v in %s", err, out)
+		}
+		path := filepath.Join(dir, "lay")
+		if err := os.WriteFile(path, []byte(out), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		code, text, errs := lays(t, "-check", path, name)
+		if code != 0 || !strings.Contains(text, "the lay holds") {
+			t.Errorf("%s: %s %s", name, text, errs)
+		}
+		if digits, _, _ := strings.Cut(l.Density, "."); !strings.Contains(text, "density "+digits) {
+			t.Errorf("%s: density %s, checked: %s", name, l.Density, text)
+		}
+	}
+}
+
+// One step to the side of a neighbour, and the lay is refused.
+func TestCheckRefuses(t *testing.T) {
+	code, good, errs := lays(t, "-work", "1", "-json", "testdata/shapes1.json")
+	if code != 0 {
+		t.Fatal(errs)
+	}
+	var l lay
+	if err := json.Unmarshal([]byte(good), &l); err != nil {
+		t.Fatal(err)
+	}
+	step, _ := units.ParseRatio("0.000001")
+	for _, test := range []struct {
+		why    string
+		change func(*lay)
+		want   string
+	}{
+		{"longer than it says", func(l *lay) { l.Length.Ratio = l.Length.Sub(step) }, "off the cloth"},
+		{"a piece too many", func(l *lay) { l.Placements = append(l.Placements, l.Placements[0]) }, "Copy"},
+		{"a piece too few", func(l *lay) { l.Placements = l.Placements[1:] }, "not every piece is laid"},
+		{"no such piece", func(l *lay) { l.Placements[0].Piece = "sleeve" }, "placements[0].piece sleeve"},
+		{"turned", func(l *lay) { l.Placements[0].Rotation = 90 }, "turned more than it may be"},
+		{"turned over", func(l *lay) { l.Placements[0].Flip = true }, "placements[0].flip"},
+		{"on top of another", func(l *lay) {
+			l.Placements[1].X, l.Placements[1].Y, l.Placements[1].Rotation = l.Placements[0].X, l.Placements[0].Y, l.Placements[0].Rotation
+		}, "pieces overlap"},
+		{"of another instance", func(l *lay) { l.Instance = "shirts" }, "has no lay of shapes1"},
+	} {
+		bad := l
+		bad.Placements = append([]placement(nil), l.Placements...)
+		test.change(&bad)
+		data, err := json.Marshal(bad)
+		if err != nil {
+			t.Fatal(err)
+		}
+		path := filepath.Join(t.TempDir(), "lay")
+		if err := os.WriteFile(path, data, 0o600); err != nil {
+			t.Fatal(err)
+		}
+		if code, _, errs := lays(t, "-check", path, "testdata/shapes1.json"); code != 1 || !strings.Contains(errs, test.want) {
+			t.Errorf("%s: %d %s", test.why, code, errs)
+		}
+	}
+	path := filepath.Join(t.TempDir(), "none")
+	if code, _, _ := lays(t, "-check", path, "testdata/shapes1.json"); code != 1 {
+		t.Error("no file of lays")
+	}
+	if err := os.WriteFile(path, []byte("{"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if code, _, _ := lays(t, "-check", path, "testdata/shapes1.json"); code != 1 {
+		t.Error("half an object")
+	}
+}
+
+func TestOutput(t *testing.T) {
+	drawing := filepath.Join(t.TempDir(), "lay.svg")
+	code, out, errs := lays(t, "-time", "10s", "-work", "1", "-svg", drawing, "testdata/rect_c1p1.json", "testdata/blaz1.json")
+	if code != 0 || !strings.Contains(out, "c1p1: length 20.000000, density 100.000 %\n") || !strings.Contains(out, "points below the best known 86.23 %") {
+		t.Error(code, out, errs)
+	}
+	data, err := os.ReadFile(drawing)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for dec := xml.NewDecoder(bytes.NewReader(data)); ; {
+		if _, err := dec.Token(); errors.Is(err, io.EOF) {
+			break
+		} else if err != nil {
+			t.Fatal(err)
+		}
+	}
+	if n := bytes.Count(data, []byte("z\" fill=")); n != 24 { // the others are rectangles
+		t.Errorf("%d outlines drawn", n)
+	}
+	code, out, _ = lays(t, "-table", "-seeds", "3", "-work", "1", "testdata/blaz1.json", "testdata/rect_c1p2.json")
+	if lines := strings.Split(strings.TrimSpace(out), "\n"); code != 0 || len(lines) != 3 || !strings.Contains(lines[1], "84.68") {
+		t.Error(code, out)
+	}
+	if code, out, _ := lays(t, "-time", "30ms", "testdata/shirts.json"); code != 0 || !strings.HasPrefix(out, "shirts: length ") {
+		t.Error(code, out)
+	}
+}
+
+// What is refused, with its reason.
+func TestRefused(t *testing.T) {
+	for _, test := range []struct{ why, text, want string }{
+		{"not JSON", "{", "unexpected EOF"},
+		{"no pieces", `{"width":4}`, "no pieces"},
+		{"an exponent", `{"width":1e9,"pieces":[{}]}`, "without exponent"},
+		{"a fraction", `{"width":"1/3","pieces":[{}]}`, "without exponent"},
+		{"no number", `{"width":"-","pieces":[{}]}`, "-"},
+		{"rotations of 45", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0,45],"points":[[0,0],[1,0],[0,1]]}]}`, "piece a: rotations [0 45]"},
+		{"a quarter that is no rectangle's", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0,90],"points":[[0,0],[1,0],[0,1],[-1,1]]}]}`, "piece a: rotations [0 90]"},
+		{"no width", `{"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,0],[0,1]]}]}`, "Cloth.Wide"},
+		{"too wide", `{"width":"0.5","allowed_rotations":[0,90,180,270],"pieces":[{"id":"a","qty":1,"points":[[0,0],[1,0],[0,1]]}]}`, "Pieces[0]"},
+		{"a rectangle that crosses itself", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,1],[1,0],[0,1]]}]}`, "not a simple outline"},
+		{"goes back", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,0],[0,0],[0,1]]}]}`, "not a simple outline"},
+		{"too long", strings.Repeat(" ", MaxFile+1), "longer than"},
+	} {
+		path := filepath.Join(t.TempDir(), "bad.json")
+		if err := os.WriteFile(path, []byte(test.text), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		if code, _, errs := lays(t, "-work", "1", path); code != 1 || !strings.Contains(errs, test.want) {
+			t.Errorf("%s: %d %s", test.why, code, errs)
+		}
+	}
+	for _, args := range [][]string{nil, {"-no"}, {"-work", "-1", "x"}, {"-seeds", "0", "x"}, {"-time", "-1s", "x"}} {
+		if code, _, errs := lays(t, args...); code != 2 || errs == "" {
+			t.Errorf("%v: %d %s", args, code, errs)
+		}
+	}
+	if code, _, _ := lays(t, "no such file"); code != 1 {
+		t.Error("no file")
+	}
+	if code, _, _ := lays(t, "-work", "1", "-svg", t.TempDir(), "testdata/rect_c1p1.json"); code != 1 {
+		t.Error("a drawing in place of a directory")
+	}
+	if code, _, _ := lays(t, "-time", "1ns", "testdata/shirts.json"); code != 1 {
+		t.Error("no time at all")
+	}
+}
+
+// The sources that the files name are in the list.
+func TestSources(t *testing.T) {
+	for _, id := range []string{"irregular-strip-sets", "reboot-nesting-research", "strip-packing-set-c"} {
+		if _, ok := ticket.Lookup(id); !ok {
+			t.Error(id)
+		}
+	}
+	third := number{units.RatioOf(1, 3)}
+	if _, err := third.MarshalJSON(); err == nil {
+		t.Error("a third is written as a decimal")
+	}
+}

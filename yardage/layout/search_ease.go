@@ -1,0 +1,441 @@
+package layout
+
+import (
+	"math"
+	"math/rand/v2"
+	"slices"
+)
+
+// An easer moves overlapping pieces apart on a cloth of a given length. Every
+// pair that overlaps costs by how deep it does and by a weight, which grows as
+// long as the pair goes on overlapping: that is what gets it out of a place where
+// no single move helps.
+type easer struct {
+	t          *table
+	n          *nest
+	dice       *rand.Rand
+	steps      int64
+	stop       func() bool
+	wide, long float64
+	pad        float64 // by how much they may be too large
+
+	x, y    []float64 // by item
+	variant []int
+	cost    []float64 // of each pair, by item and item, without its weight
+	weight  []float64
+	scale   []float64 // by kind and kind
+	jump    []float64 // what any overlap costs at least, as a depth
+
+	fields []field
+	order  []int
+}
+
+const (
+	fieldsAcross = 12
+	fieldsAlong  = 16
+)
+
+// A rival is a piece that is in the way somewhere of the piece that moves.
+type rival struct {
+	p           *pairing
+	x, y        float64
+	scale, jump float64
+}
+
+// A field holds the rivals of one variant of the moving piece by the part of the
+// cloth where they count.
+type field struct {
+	variant    int
+	wide, long float64 // room to move
+	perX, perY float64
+	rivals     []rival
+	cells      [fieldsAcross * fieldsAlong][]uint16
+}
+
+func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
+	n := t.n
+	e := &easer{t: t, n: n, dice: dice, stop: stop, pad: 24 * t.margin}
+	e.loosen(true)
+	k := len(n.items)
+	e.x, e.y, e.variant = make([]float64, k), make([]float64, k), make([]int, k)
+	e.cost, e.weight = make([]float64, k*k), make([]float64, k*k)
+	e.order = make([]int, k)
+	kinds := len(n.kinds)
+	e.scale, e.jump = make([]float64, kinds*kinds), make([]float64, kinds*kinds)
+	area := make([]float64, kinds)
+	var mean float64
+	for i := range n.kinds {
+		a := n.kinds[i].area
+		area[i] = math.Sqrt((float64(a.hi)*(1<<64) + float64(a.lo)) / 2)
+	}
+	for _, item := range n.items {
+		mean += area[item]
+	}
+	mean /= float64(k)
+	for i := range kinds {
+		for j := range kinds {
+			e.scale[i*kinds+j] = math.Sqrt(float64(area[i]*area[j])) / float64(mean*mean)
+			e.jump[i*kinds+j] = jump * min(area[i], area[j])
+		}
+	}
+	most := 1
+	for i := range n.kinds {
+		most = max(most, len(n.kinds[i].variants))
+	}
+	e.fields = make([]field, most)
+	return e
+}
+
+// take puts the pieces where the seats are.
+func (e *easer) take(seats []seat) {
+	for i, s := range seats {
+		e.x[i], e.y[i], e.variant[i] = float64(s.x), float64(s.y), s.variant
+	}
+}
+
+// pairCost is what items i and j cost as they lie.
+func (e *easer) pairCost(i, j int) float64 {
+	e.steps++
+	d := e.t.at(e.variant[i], e.variant[j]).depth(e.x[j]-e.x[i], e.y[j]-e.y[i])
+	if d <= 0 {
+		return 0
+	}
+	k := e.n.items[i]*len(e.n.kinds) + e.n.items[j]
+	return float64((d + e.jump[k]) * e.scale[k])
+}
+
+// tally works out all costs and returns their sum.
+func (e *easer) tally() float64 {
+	k := len(e.n.items)
+	var sum float64
+	for i := range k {
+		for j := range i {
+			c := e.pairCost(j, i)
+			e.cost[i*k+j], e.cost[j*k+i] = c, c
+			sum += c
+		}
+	}
+	return sum
+}
+
+// total is the sum of the costs as they are.
+func (e *easer) total() float64 {
+	k := len(e.n.items)
+	var sum float64
+	for i := range k {
+		for _, c := range e.cost[i*k : i*k+i] {
+			sum += c
+		}
+	}
+	return sum
+}
+
+// update works out the costs of item i anew.
+func (e *easer) update(i int) {
+	k := len(e.n.items)
+	for j := range k {
+		if j != i {
+			c := e.pairCost(j, i)
+			e.cost[i*k+j], e.cost[j*k+i] = c, c
+		}
+	}
+}
+
+// own is what item i costs with its weights.
+func (e *easer) own(i int) float64 {
+	k := len(e.n.items)
+	var sum float64
+	for j, c := range e.cost[i*k : i*k+k] {
+		sum += float64(c * e.weight[i*k+j])
+	}
+	return sum
+}
+
+// prepare fills a field for item i as variant v; false where it has no room.
+func (e *easer) prepare(f *field, i, v int) bool {
+	one := &e.n.variants[v]
+	f.variant = v
+	f.wide, f.long = e.wide-float64(one.wide), e.long-float64(one.long)
+	if f.wide < 0 || f.long < 0 {
+		return false
+	}
+	f.perX, f.perY = fieldsAcross/max(f.wide, 1), fieldsAlong/max(f.long, 1)
+	f.rivals = f.rivals[:0]
+	for c := range f.cells {
+		f.cells[c] = f.cells[c][:0]
+	}
+	k := len(e.n.items)
+	kinds := len(e.n.kinds)
+	for j := range k {
+		if j == i {
+			continue
+		}
+		p := e.t.at(e.variant[j], v)
+		x0, x1, y0, y1 := e.x[j]+p.lox, e.x[j]+p.hix, e.y[j]+p.loy, e.y[j]+p.hiy
+		if x0 >= f.wide || x1 <= 0 || y0 >= f.long || y1 <= 0 {
+			if x0 > f.wide || x1 < 0 || y0 > f.long || y1 < 0 {
+				continue
+			}
+		}
+		pair := e.n.items[j]*kinds + e.n.items[i]
+		s := float64(e.scale[pair] * e.weight[i*k+j])
+		f.rivals = append(f.rivals, rival{p, e.x[j], e.y[j], s, float64(s * e.jump[pair])})
+		id := uint16(len(f.rivals) - 1)
+		cx0, cx1 := max(int(float64(x0*f.perX)), 0), min(int(float64(x1*f.perX)), fieldsAcross-1)
+		cy0, cy1 := max(int(float64(y0*f.perY)), 0), min(int(float64(y1*f.perY)), fieldsAlong-1)
+		for cy := cy0; cy <= cy1; cy++ {
+			for cx := cx0; cx <= cx1; cx++ {
+				c := cy*fieldsAcross + cx
+				f.cells[c] = append(f.cells[c], id)
+			}
+		}
+	}
+	return true
+}
+
+// at is what the moving piece costs at a place; it gives up at limit.
+func (e *easer) at(f *field, x, y, limit float64) float64 {
+	cx, cy := min(int(float64(x*f.perX)), fieldsAcross-1), min(int(float64(y*f.perY)), fieldsAlong-1)
+	var sum float64
+	list := f.cells[cy*fieldsAcross+cx]
+	e.steps += int64(len(list))
+	for _, id := range list {
+		r := &f.rivals[id]
+		if d := r.p.depth(x-r.x, y-r.y); d > 0 {
+			sum += float64(d*r.scale) + r.jump
+			if sum >= limit {
+				return sum
+			}
+		}
+	}
+	return sum
+}
+
+// A try is a place looked at.
+type try struct {
+	f    *field
+	x, y float64
+	cost float64
+}
+
+const (
+	widely = 40   // places tried over all the cloth
+	nearby = 20   // places tried near where the piece lies
+	jump   = 0.01 // what any overlap costs at least, as a depth in parts of the lesser piece
+	keep   = 3    // the best of these that are followed
+)
+
+// move looks for the best place of item i and lays it there.
+func (e *easer) move(i int) {
+	now := e.own(i)
+	var best [keep]try
+	for k := range best {
+		best[k].cost = math.MaxFloat64
+	}
+	put := func(f *field, x, y float64) {
+		c := e.at(f, x, y, best[keep-1].cost)
+		if c >= best[keep-1].cost {
+			return
+		}
+		one := &e.n.variants[f.variant]
+		near := 0.02 * float64(one.wide+one.long)
+		at := keep - 1
+		for k := range best {
+			if b := &best[k]; b.f == f && math.Abs(b.x-x) < near && math.Abs(b.y-y) < near {
+				if b.cost <= c {
+					return
+				}
+				at = k
+				break
+			}
+		}
+		best[at] = try{f, x, y, c}
+		for ; at > 0 && best[at].cost < best[at-1].cost; at-- {
+			best[at], best[at-1] = best[at-1], best[at]
+		}
+	}
+	ways := e.n.kinds[e.n.items[i]].variants
+	for k, v := range ways {
+		f := &e.fields[k]
+		if !e.prepare(f, i, v) {
+			continue
+		}
+		one := &e.n.variants[v]
+		if v == e.variant[i] {
+			put(f, e.x[i], e.y[i])
+			rx, ry := 0.25*float64(one.wide), 0.25*float64(one.long)
+			for range nearby {
+				x := e.x[i] + float64((2*e.dice.Float64()-1)*rx)
+				y := e.y[i] + float64((2*e.dice.Float64()-1)*ry)
+				put(f, min(max(x, 0), f.wide), min(max(y, 0), f.long))
+			}
+		}
+		for range 1 + widely/len(ways) {
+			put(f, float64(e.dice.Float64()*f.wide), float64(e.dice.Float64()*f.long))
+		}
+	}
+	win := -1
+	for k := range best {
+		if best[k].f == nil {
+			continue
+		}
+		if best[k].cost > 0 {
+			e.descend(&best[k], 0.2, 0.01)
+		}
+		if win < 0 || best[k].cost < best[win].cost {
+			win = k
+		}
+		if best[k].cost == 0 {
+			break
+		}
+	}
+	if win < 0 {
+		return
+	}
+	b := &best[win]
+	if b.cost > 0 {
+		e.descend(b, 0.01, 0.0002)
+	}
+	if b.cost < now {
+		e.x[i], e.y[i], e.variant[i] = b.x, b.y, b.f.variant
+		e.update(i)
+	}
+}
+
+// descend goes downhill from a place, along the axes and across them, by steps
+// that are from and to in parts of the piece's lesser side.
+func (e *easer) descend(b *try, from, to float64) {
+	one := &e.n.variants[b.f.variant]
+	size := float64(min(one.wide, one.long))
+	step, least := from*size, to*size
+	sx, sy := step, step
+	for max(sx, sy) >= least && b.cost > 0 {
+		var dx, dy float64
+		axis := e.dice.IntN(4)
+		switch axis {
+		case 0:
+			dx = sx
+		case 1:
+			dy = sy
+		case 2:
+			dx, dy = sx, sy
+		case 3:
+			dx, dy = sx, -sy
+		}
+		better := false
+		for range 2 {
+			x, y := min(max(b.x+dx, 0), b.f.wide), min(max(b.y+dy, 0), b.f.long)
+			if c := e.at(b.f, x, y, b.cost); c < b.cost {
+				b.x, b.y, b.cost, better = x, y, c, true
+				break
+			}
+			dx, dy = -dx, -dy
+		}
+		grow := 0.5
+		if better {
+			grow = 1.1
+		} else if axis >= 2 {
+			grow = 0.7071
+		}
+		if axis != 1 {
+			sx *= grow
+		}
+		if axis != 0 {
+			sy *= grow
+		}
+	}
+}
+
+// ease moves pieces until none overlaps; false when it gives up.
+func (e *easer) ease(strikes, rounds int) bool {
+	k := len(e.n.items)
+	for i := range e.weight {
+		e.weight[i] = 1
+	}
+	least := e.tally()
+	if least == 0 {
+		return true
+	}
+	bx, by, bv := slices.Clone(e.x), slices.Clone(e.y), slices.Clone(e.variant)
+	for strike := 0; strike < strikes; {
+		begin := least
+		for idle := 0; idle < rounds; {
+			for i := range e.order {
+				e.order[i] = i
+			}
+			e.dice.Shuffle(k, func(a, b int) { e.order[a], e.order[b] = e.order[b], e.order[a] })
+			for _, i := range e.order {
+				if e.overlaps(i) {
+					e.move(i)
+					if e.stop() {
+						return false
+					}
+				}
+			}
+			now := e.total()
+			if now == 0 {
+				return true
+			}
+			idle++
+			if now < least {
+				if now < 0.98*least {
+					idle = 0
+				}
+				least = now
+				copy(bx, e.x)
+				copy(by, e.y)
+				copy(bv, e.variant)
+			}
+			e.reweigh()
+		}
+		if least < 0.98*begin {
+			strike = 0
+		} else {
+			strike++
+		}
+		copy(e.x, bx)
+		copy(e.y, by)
+		copy(e.variant, bv)
+		e.tally()
+	}
+	return false
+}
+
+func (e *easer) overlaps(i int) bool {
+	k := len(e.n.items)
+	for _, c := range e.cost[i*k : i*k+k] {
+		if c > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// reweigh makes overlapping pairs weigh more, the worst the most, and the others
+// a little less.
+func (e *easer) reweigh() {
+	var worst float64
+	k := len(e.n.items)
+	for i := range k {
+		for _, c := range e.cost[i*k : i*k+i] {
+			worst = max(worst, c)
+		}
+	}
+	if worst == 0 {
+		return
+	}
+	for i := range k {
+		for j, c := range e.cost[i*k : i*k+i] {
+			w := e.weight[i*k+j]
+			switch {
+			case c > 0:
+				w *= 1.2 + float64(0.8*(c/worst))
+			case w > 1:
+				w = max(1, w*0.95)
+			default:
+				continue
+			}
+			e.weight[i*k+j], e.weight[j*k+i] = w, w
+		}
+	}
+}

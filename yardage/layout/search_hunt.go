@@ -1,0 +1,292 @@
+package layout
+
+import (
+	"context"
+	"math/rand/v2"
+	"slices"
+	"sync"
+)
+
+// hunters is how many searches go on side by side. It is the same on every
+// machine, so that the result is.
+const hunters = 2
+
+const (
+	strikes   = 3           // how often the pieces are moved apart from the best state so far
+	rounds    = 200         // rounds without getting better before that
+	few       = 24          // pieces that may be a puzzle
+	leg       = 200_000_000 // steps after which all go on from the best lay of any
+	widest    = 0.02        // by how much the cloth is shortened at most, in parts of its length
+	narrowest = 0.0005      // and at least
+)
+
+// A hunter makes one search of its own: a first lay, then shorter ones.
+type hunter struct {
+	t     *table
+	n     *nest
+	dice  *rand.Rand
+	best  []seat
+	long  int64
+	spend int64
+	done  int64   // steps besides those of the easer
+	step  float64 // by how much the cloth is shortened next
+	halt  bool
+	ctx   context.Context
+	e     *easer
+}
+
+// nestle finds the best lay that work allows. It has none if ctx was done before
+// there was one.
+func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, stopped bool) {
+	best = n.boxes()
+	if ctx.Err() != nil {
+		return nil, true
+	}
+	t := newTable(n)
+	if n.end(best) <= n.bound {
+		return best, false
+	}
+	if !t.fill(ctx) {
+		return best, true
+	}
+	var hs [hunters]*hunter
+	for i := range hs {
+		dice := rand.New(rand.NewPCG(seed, uint64(i)^0x9e3779b97f4a7c15))
+		hs[i] = &hunter{t: t, n: n, dice: dice, ctx: ctx, spend: int64(work) * stepsPerWork / hunters}
+	}
+	for round := 0; ; round++ {
+		var wait sync.WaitGroup
+		for i, h := range hs {
+			wait.Go(func() { h.run(i, int64(round+1)*leg) })
+		}
+		wait.Wait()
+		long, ended := n.end(best), false
+		for _, h := range hs {
+			if h.best != nil && h.long < long {
+				best, long = h.best, h.long
+			}
+		}
+		for _, h := range hs {
+			stopped = stopped || h.halt
+			h.best, h.long = best, long
+			ended = ended || h.over()
+		}
+		if ended {
+			return best, stopped
+		}
+	}
+}
+
+// boxes lays all pieces as the rectangles around them.
+func (n *nest) boxes() []seat {
+	g := grid{wide: n.wide + n.gap, gap: n.gap, total: len(n.items)}
+	for _, k := range n.kinds {
+		one := &n.variants[k.variants[0]]
+		sh := shape{wide: one.wide + n.gap, long: one.long + n.gap}
+		for _, v := range k.variants {
+			sh.turn = sh.turn || (n.variants[v].quarters^one.quarters)&1 == 1
+		}
+		g.shapes = append(g.shapes, sh)
+	}
+	for i, kind := range n.items {
+		g.shapes[kind].of = append(g.shapes[kind].of, i)
+	}
+	l := newLayer(g)
+	l.closely = true
+	q := g.queue(false)
+	g.sort(q, 0)
+	l.lay(q, wall)
+	out := make([]seat, len(n.items))
+	next := make([]int, len(g.shapes))
+	for _, s := range l.spots {
+		k := n.kinds[s.shape]
+		one := k.variants[0]
+		for _, v := range k.variants {
+			if (n.variants[v].quarters^n.variants[one].quarters)&1 == 1 == s.across {
+				one = v
+				break
+			}
+		}
+		out[g.shapes[s.shape].of[next[s.shape]]] = seat{one, s.x, s.y}
+		next[s.shape]++
+	}
+	return out
+}
+
+// over reports whether the search must end.
+func (h *hunter) over() bool {
+	done := h.done
+	if h.e != nil {
+		done += h.e.steps
+	}
+	if h.best != nil && (done >= h.spend || h.long <= h.n.bound) {
+		return true
+	}
+	h.halt = h.halt || h.ctx.Err() != nil
+	return h.halt
+}
+
+// run searches until it has done so many steps.
+func (h *hunter) run(number int, until int64) {
+	if h.e == nil {
+		h.first(number)
+		if h.t.pairings == nil {
+			h.spend = 0 // a first lay is all there can be
+		}
+		if h.over() {
+			return
+		}
+		h.e = newEaser(h.t, h.dice, h.over)
+		h.step = widest
+	}
+	h.explore(number, until)
+}
+
+// first lays all pieces one after the other.
+func (h *hunter) first(number int) {
+	if h.ctx.Err() != nil {
+		h.halt = true
+		return
+	}
+	f := &filler{t: h.t, seats: make([]seat, len(h.n.items))}
+	tries := max(4, min(40, 4000/len(h.n.items)))
+	for _, i := range h.n.order(h.dice, number > 0) {
+		if h.ctx.Err() != nil {
+			h.halt = true
+			return
+		}
+		f.put(i, MaxGrid, tries, h.dice)
+	}
+	f.press()
+	h.done += f.steps
+	h.keep(f.seats)
+}
+
+// keep makes the seats the best lay if they are shorter.
+func (h *hunter) keep(seats []seat) bool {
+	end := h.n.end(seats)
+	if h.best != nil && end >= h.long {
+		return false
+	}
+	h.best, h.long = slices.Clone(seats), end
+	return true
+}
+
+// explore shortens the cloth again and again and moves the pieces apart on it.
+func (h *hunter) explore(number int, until int64) {
+	e := h.e
+	e.take(h.best)
+	for h.done+e.steps < until && !h.over() {
+		if number > 0 && len(h.n.items) <= few {
+			h.puzzle()
+		}
+		e.shorten(float64(h.long), float64(h.long)*(1-h.step))
+		if h.attempt(strikes) {
+			h.step = min(widest, h.step*1.2)
+			e.take(h.best)
+			continue
+		}
+		h.step = max(h.step/2, narrowest)
+		e.take(h.best)
+		if h.dice.IntN(2) == 0 {
+			e.swap()
+		}
+	}
+}
+
+// attempt moves the pieces apart and keeps the lay, if it is the best.
+func (h *hunter) attempt(strikes int) bool {
+	if !h.e.ease(strikes, rounds) {
+		return false
+	}
+	seats, ok := h.settle()
+	if !ok {
+		h.e.loosen(h.e.wide == float64(h.n.wide))
+	}
+	return ok && h.keep(seats)
+}
+
+// puzzle throws the pieces on the shortest cloth that could do: a few that are
+// cut from one whole find back to it so, and hardly by way of longer lays.
+func (h *hunter) puzzle() {
+	e := h.e
+	e.shorten(0, 0)
+	for i := range e.x {
+		e.x[i], e.y[i] = float64(h.dice.Float64()*e.wide), float64(h.dice.Float64()*e.long)
+		e.within(i)
+	}
+	h.attempt(1)
+	e.take(h.best)
+}
+
+// shorten takes the cloth from one length to another: what lies beyond a place
+// somewhere on it moves up. It is never shorter than any lay, and a little longer
+// than that, so that pieces that fill it need not be in their places exactly.
+func (e *easer) shorten(from, to float64) {
+	e.long = max(to, float64(e.n.bound)+e.pad)
+	cut := float64(e.dice.Float64() * to)
+	for i := range e.y {
+		one := &e.n.variants[e.variant[i]]
+		if e.y[i]+float64(one.long)/2 > cut {
+			e.y[i] -= from - e.long
+		}
+		e.within(i)
+	}
+}
+
+// within puts item i inside the cloth, another way round if it must be.
+func (e *easer) within(i int) {
+	ways := e.n.kinds[e.n.items[i]].variants
+	for _, v := range ways {
+		if float64(e.n.variants[e.variant[i]].long) <= e.long {
+			break
+		}
+		e.variant[i] = v
+	}
+	one := &e.n.variants[e.variant[i]]
+	e.x[i] = max(min(e.x[i], e.wide-float64(one.wide)), 0)
+	e.y[i] = max(min(e.y[i], e.long-float64(one.long)), 0)
+}
+
+// swap changes the places of two pieces, rather large ones.
+func (e *easer) swap() {
+	big := e.n.order(e.dice, true)
+	big = big[:(len(big)+2)/3]
+	i, j := big[e.dice.IntN(len(big))], big[e.dice.IntN(len(big))]
+	e.x[i], e.x[j] = e.x[j], e.x[i]
+	e.y[i], e.y[j] = e.y[j], e.y[i]
+	e.within(i)
+	e.within(j)
+}
+
+// loosen gives the easer a little more width than there is, or takes it back.
+func (e *easer) loosen(more bool) {
+	e.wide = float64(e.n.wide)
+	if more {
+		e.wide += e.pad
+	}
+}
+
+// settle turns the easer's places into exact ones and pushes all pieces towards
+// the cut end and to the left as far as they go. False where they do not fit the
+// width, which the easer has a little more of.
+func (h *hunter) settle() ([]seat, bool) {
+	e := h.e
+	f := &filler{t: h.t, seats: make([]seat, len(h.n.items))}
+	for i := range f.seats {
+		f.seats[i] = seat{e.variant[i], int64(e.x[i] + 0.5), int64(e.y[i] + 0.5)}
+	}
+	if !f.free(f.seats) {
+		return nil, false
+	}
+	f.snap()
+	f.press()
+	f.snap()
+	h.done += f.steps
+	for _, s := range f.seats {
+		if s.x+h.n.variants[s.variant].wide > h.n.wide {
+			return nil, false
+		}
+	}
+	return f.seats, true
+}
