@@ -38,21 +38,17 @@ func CasingKinds(yield func(CasingKind) bool) {
 func (k CasingKind) Valid() bool { return k > NoCasing && int(k) < len(casingNames) }
 
 // String is the kind's name, as in drawstring, and none for [NoCasing].
-func (k CasingKind) String() string { return nameOf(casingNames[:], uint8(k), "CasingKind") }
+func (k CasingKind) String() string { return ticket.NameOf(k, casingNames[:], "CasingKind") }
 
 // MarshalText is the kind's name, empty for [NoCasing]. It fails for a number that
 // is no kind.
 func (k CasingKind) MarshalText() ([]byte, error) {
-	return marshalName(casingNames[:], uint8(k), "CasingKind")
+	return ticket.NameText(k, casingNames[:], "CasingKind")
 }
 
 // UnmarshalText takes a kind's name; empty text is [NoCasing].
 func (k *CasingKind) UnmarshalText(text []byte) error {
-	n, err := unmarshalName(casingNames[:], text, "CasingKind", casingList)
-	if err == nil {
-		*k = CasingKind(n)
-	}
-	return err
+	return ticket.ReadName(k, text, casingNames[:], "CasingKind")
 }
 
 // A Casing is a hem that something is threaded through: folded down from the

@@ -1,9 +1,6 @@
 package hem
 
 import (
-	"fmt"
-	"strconv"
-
 	"example.com/clothyard/units/ticket"
 )
 
@@ -82,19 +79,15 @@ func (k Kind) faced() bool { return k == FacedHem || k == BiasFaced }
 func (k Kind) stripped() bool { return k.faced() || k == Bound }
 
 // String is the kind's name, as in double, and none for [NoKind].
-func (k Kind) String() string { return nameOf(kindNames[:], uint8(k), "Kind") }
+func (k Kind) String() string { return ticket.NameOf(k, kindNames[:], "Kind") }
 
 // MarshalText is the kind's name, empty for [NoKind]. It fails for a number that
 // is no kind.
-func (k Kind) MarshalText() ([]byte, error) { return marshalName(kindNames[:], uint8(k), "Kind") }
+func (k Kind) MarshalText() ([]byte, error) { return ticket.NameText(k, kindNames[:], "Kind") }
 
 // UnmarshalText takes a kind's name; empty text is [NoKind].
 func (k *Kind) UnmarshalText(text []byte) error {
-	n, err := unmarshalName(kindNames[:], text, "Kind", kindList)
-	if err == nil {
-		*k = Kind(n)
-	}
-	return err
+	return ticket.ReadName(k, text, kindNames[:], "Kind")
 }
 
 // An Opening is how a slit ends at its top, where a hem alone has no cloth to
@@ -125,57 +118,20 @@ func Openings(yield func(Opening) bool) {
 func (o Opening) Valid() bool { return o > NoOpening && int(o) < len(openingNames) }
 
 // String is the opening's name, as in in-seam, and none for [NoOpening].
-func (o Opening) String() string { return nameOf(openingNames[:], uint8(o), "Opening") }
+func (o Opening) String() string { return ticket.NameOf(o, openingNames[:], "Opening") }
 
 // MarshalText is the opening's name, empty for [NoOpening]. It fails for a number
 // that is no opening.
 func (o Opening) MarshalText() ([]byte, error) {
-	return marshalName(openingNames[:], uint8(o), "Opening")
+	return ticket.NameText(o, openingNames[:], "Opening")
 }
 
 // UnmarshalText takes an opening's name; empty text is [NoOpening].
 func (o *Opening) UnmarshalText(text []byte) error {
-	n, err := unmarshalName(openingNames[:], text, "Opening", openingList)
-	if err == nil {
-		*o = Opening(n)
-	}
-	return err
+	return ticket.ReadName(o, text, openingNames[:], "Opening")
 }
 
 const (
 	kindList    = "single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular or turn-up"
 	openingList = "tucked, faced or in-seam"
 )
-
-func nameOf(names []string, n uint8, kind string) string {
-	if int(n) < len(names) {
-		return names[n]
-	}
-	return fmt.Sprintf("%s(%d)", kind, n)
-}
-
-func marshalName(names []string, n uint8, kind string) ([]byte, error) {
-	switch {
-	case n == 0:
-		return nil, nil
-	case int(n) >= len(names):
-		return nil, &ticket.Fault{Path: kind, Got: nameOf(names, n, kind), Err: ticket.ErrUnknown}
-	}
-	return []byte(names[n]), nil
-}
-
-func unmarshalName(names []string, text []byte, kind, list string) (int, error) {
-	if len(text) == 0 {
-		return 0, nil
-	}
-	for i, name := range names[1:] {
-		if string(text) == name {
-			return i + 1, nil
-		}
-	}
-	got := fmt.Sprintf("%d bytes", len(text))
-	if len(text) <= ticket.MaxName {
-		got = strconv.Quote(string(text))
-	}
-	return 0, &ticket.Fault{Path: kind, Got: got, Limit: list, Err: ticket.ErrUnknown}
-}

@@ -40,21 +40,17 @@ func TuckKinds(yield func(TuckKind) bool) {
 func (k TuckKind) Valid() bool { return k > NoTuck && int(k) < len(tuckNames) }
 
 // String is the kind's name, as in growth, and none for [NoTuck].
-func (k TuckKind) String() string { return nameOf(tuckNames[:], uint8(k), "TuckKind") }
+func (k TuckKind) String() string { return ticket.NameOf(k, tuckNames[:], "TuckKind") }
 
 // MarshalText is the kind's name, empty for [NoTuck]. It fails for a number that
 // is no kind.
 func (k TuckKind) MarshalText() ([]byte, error) {
-	return marshalName(tuckNames[:], uint8(k), "TuckKind")
+	return ticket.NameText(k, tuckNames[:], "TuckKind")
 }
 
 // UnmarshalText takes a kind's name; empty text is [NoTuck].
 func (k *TuckKind) UnmarshalText(text []byte) error {
-	n, err := unmarshalName(tuckNames[:], text, "TuckKind", tuckList)
-	if err == nil {
-		*k = TuckKind(n)
-	}
-	return err
+	return ticket.ReadName(k, text, tuckNames[:], "TuckKind")
 }
 
 // Tucks is a row of equal tucks across one section. Zero means not given; lengths

@@ -40,15 +40,11 @@ func (p Ply) String() string {
 
 // MarshalText is the ply's name, empty for [NoPly]. A value that is no ply is a
 // fault.
-func (p Ply) MarshalText() ([]byte, error) { return writeName("Ply", plyNames[:], int(p)) }
+func (p Ply) MarshalText() ([]byte, error) { return ticket.NameText(p, plyNames[:], "Ply") }
 
 // UnmarshalText takes a ply's name. Empty text is [NoPly].
 func (p *Ply) UnmarshalText(text []byte) error {
-	i, err := readName("Ply", plyNames[:], text)
-	if err == nil {
-		*p = Ply(i)
-	}
-	return err
+	return ticket.ReadName(p, text, plyNames[:], "Ply")
 }
 
 // Plies yields every [Ply], [NoPly] excepted.

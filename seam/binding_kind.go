@@ -1,6 +1,10 @@
 package seam
 
-import "fmt"
+import (
+	"fmt"
+
+	"example.com/clothyard/units/ticket"
+)
 
 // A BindingKind is a kind of strip that is laid over or into an edge. The zero
 // value, [NoBinding], is not given, which a plan refuses. Which kind reads which
@@ -37,16 +41,12 @@ func (k BindingKind) String() string {
 // MarshalText is the kind's name, empty for [NoBinding]. A value that is no kind
 // is a fault.
 func (k BindingKind) MarshalText() ([]byte, error) {
-	return writeName("Kind", bindingNames[:], int(k))
+	return ticket.NameText(k, bindingNames[:], "Kind")
 }
 
 // UnmarshalText takes a kind's name. Empty text is [NoBinding].
 func (k *BindingKind) UnmarshalText(text []byte) error {
-	i, err := readName("Kind", bindingNames[:], text)
-	if err == nil {
-		*k = BindingKind(i)
-	}
-	return err
+	return ticket.ReadName(k, text, bindingNames[:], "Kind")
 }
 
 // BindingKinds yields every [BindingKind], [NoBinding] excepted.

@@ -41,15 +41,11 @@ func (k DartKind) String() string {
 
 // MarshalText is the kind's name, empty for [NoDart]. A value that is no kind is
 // a fault.
-func (k DartKind) MarshalText() ([]byte, error) { return writeName("Kind", dartNames[:], int(k)) }
+func (k DartKind) MarshalText() ([]byte, error) { return ticket.NameText(k, dartNames[:], "Kind") }
 
 // UnmarshalText takes a kind's name. Empty text is [NoDart].
 func (k *DartKind) UnmarshalText(text []byte) error {
-	i, err := readName("Kind", dartNames[:], text)
-	if err == nil {
-		*k = DartKind(i)
-	}
-	return err
+	return ticket.ReadName(k, text, dartNames[:], "Kind")
 }
 
 // DartKinds yields every [DartKind], [NoDart] excepted.

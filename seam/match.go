@@ -3,7 +3,6 @@ package seam
 import (
 	"cmp"
 	"fmt"
-	"strings"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
@@ -33,15 +32,11 @@ func (f Fit) String() string {
 
 // MarshalText is the fit's name, empty for [NoFit]. A value that is no fit is a
 // fault.
-func (f Fit) MarshalText() ([]byte, error) { return writeName("Fit", fitNames[:], int(f)) }
+func (f Fit) MarshalText() ([]byte, error) { return ticket.NameText(f, fitNames[:], "Fit") }
 
 // UnmarshalText takes a fit's name. Empty text is [NoFit].
 func (f *Fit) UnmarshalText(text []byte) error {
-	i, err := readName("Fit", fitNames[:], text)
-	if err == nil {
-		*f = Fit(i)
-	}
-	return err
+	return ticket.ReadName(f, text, fitNames[:], "Fit")
 }
 
 // Verdicts yields every [Fit], [NoFit] excepted.
@@ -51,31 +46,6 @@ func Verdicts(yield func(Fit) bool) {
 			return
 		}
 	}
-}
-
-// writeName is the text of an enumeration whose zero is not given.
-func writeName(path string, names []string, i int) ([]byte, error) {
-	switch {
-	case i == 0:
-		return nil, nil
-	case i >= len(names):
-		return nil, &ticket.Fault{Path: path, Got: fmt.Sprint(i), Limit: "one of " + strings.Join(names[1:], ", "), Err: ticket.ErrUnknown}
-	}
-	return []byte(names[i]), nil
-}
-
-// readName finds the name of an enumeration; empty text is its zero.
-func readName(path string, names []string, text []byte) (int, error) {
-	if len(text) == 0 {
-		return 0, nil
-	}
-	for i, n := range names[1:] {
-		if n == string(text) {
-			return i + 1, nil
-		}
-	}
-	got := fmt.Sprintf("%q", text[:min(len(text), ticket.MaxName)])
-	return 0, &ticket.Fault{Path: path, Got: got, Limit: "one of " + strings.Join(names[1:], ", "), Err: ticket.ErrUnknown}
 }
 
 // A Match sets two edges against each other that must be sewn together, such as

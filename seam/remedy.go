@@ -42,15 +42,11 @@ func (a Act) String() string {
 
 // MarshalText is the act's name, empty for [NoAct]. A value that is no act is a
 // fault.
-func (a Act) MarshalText() ([]byte, error) { return writeName("Act", actNames[:], int(a)) }
+func (a Act) MarshalText() ([]byte, error) { return ticket.NameText(a, actNames[:], "Act") }
 
 // UnmarshalText takes an act's name. Empty text is [NoAct].
 func (a *Act) UnmarshalText(text []byte) error {
-	i, err := readName("Act", actNames[:], text)
-	if err == nil {
-		*a = Act(i)
-	}
-	return err
+	return ticket.ReadName(a, text, actNames[:], "Act")
 }
 
 // Acts yields every [Act], [NoAct] excepted.

@@ -1,6 +1,10 @@
 package seam
 
-import "fmt"
+import (
+	"fmt"
+
+	"example.com/clothyard/units/ticket"
+)
 
 // A RowKind is a kind of finishing row. The zero value, [NoRow], is not given,
 // which a plan refuses. Which kind reads which field of a [Row], and what it is
@@ -43,15 +47,11 @@ func (k RowKind) String() string {
 
 // MarshalText is the kind's name, empty for [NoRow]. A value that is no kind is a
 // fault.
-func (k RowKind) MarshalText() ([]byte, error) { return writeName("Kind", rowNames[:], int(k)) }
+func (k RowKind) MarshalText() ([]byte, error) { return ticket.NameText(k, rowNames[:], "Kind") }
 
 // UnmarshalText takes a kind's name. Empty text is [NoRow].
 func (k *RowKind) UnmarshalText(text []byte) error {
-	i, err := readName("Kind", rowNames[:], text)
-	if err == nil {
-		*k = RowKind(i)
-	}
-	return err
+	return ticket.ReadName(k, text, rowNames[:], "Kind")
 }
 
 // RowKinds yields every [RowKind], [NoRow] excepted.

@@ -2,12 +2,16 @@ package main
 
 import (
 	"bytes"
+	"context"
 	"encoding/json"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 	"testing/iotest"
+
+	"example.com/clothyard/examples/garment"
+	"example.com/clothyard/units"
 )
 
 func TestBadGarments(t *testing.T) {
@@ -117,10 +121,19 @@ func TestGoodGarments(t *testing.T) {
 		t.Fatal(files, err)
 	}
 	for _, f := range files {
-		for _, form := range []string{"text", "markdown", "json"} {
-			for _, u := range []string{"inches", "metric", "both"} {
-				if s := write(t, "-form", form, "-units", u, f); len(s) < 500 {
-					t.Errorf("%s as %s in %s: only %q", f, form, u, s)
+		g, err := read(f, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		p, err := g.Plan(context.Background())
+		if err != nil {
+			t.Fatalf("%s: %v", f, err)
+		}
+		for _, u := range []string{"inches", "metric", "both"} {
+			in, _ := notations(u)
+			for name, form := range map[string]func(garment.Plan, []units.Notation) ([]byte, error){"text": asText, "markdown": asMarkdown, "json": asJSON} {
+				if b, err := form(p, in); err != nil || len(b) < 500 {
+					t.Errorf("%s as %s in %s: only %q, %v", f, name, u, b, err)
 				}
 			}
 		}

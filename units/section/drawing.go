@@ -48,15 +48,14 @@ const (
 var sideNames = [...]string{"none", "above", "below"}
 
 // String is the name of the side; none for [NoSide].
-func (s Side) String() string { return nameOf(s, sideNames[:], "Side") }
+func (s Side) String() string { return ticket.NameOf(s, sideNames[:], "Side") }
 
 // MarshalText is the name of the side, empty for [NoSide].
-func (s Side) MarshalText() ([]byte, error) { return textOf(s, sideNames[:], "Side") }
+func (s Side) MarshalText() ([]byte, error) { return ticket.NameText(s, sideNames[:], "Side") }
 
 // UnmarshalText takes the name of a side. Empty text is [NoSide].
-func (s *Side) UnmarshalText(text []byte) (err error) {
-	*s, err = valueOf[Side](text, sideNames[:], "Side")
-	return err
+func (s *Side) UnmarshalText(text []byte) error {
+	return ticket.ReadName(s, text, sideNames[:], "Side")
 }
 
 // Sides yields every side, [NoSide] excepted.

@@ -5,10 +5,11 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/ticket"
-	"github.com/google/go-cmp/cmp"
 )
 
 // good is a drawing that passes, made anew for each case to spoil.

@@ -5,8 +5,9 @@ import (
 	"os"
 	"testing"
 
-	"example.com/clothyard/units"
 	"github.com/google/go-cmp/cmp"
+
+	"example.com/clothyard/units"
 )
 
 var update = flag.Bool("update", false, "write the pictures of testdata anew")

@@ -1,6 +1,9 @@
 package section
 
-import "example.com/clothyard/units"
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
 
 // A Point is a place in the drawing: X along the cloth, plus to the right; Y
 // across it, plus upwards.
@@ -28,15 +31,14 @@ const (
 var fillNames = [...]string{"none", "blank", "hatched", "dotted", "crossed"}
 
 // String is the name of the fill; none for [NoFill].
-func (f Fill) String() string { return nameOf(f, fillNames[:], "Fill") }
+func (f Fill) String() string { return ticket.NameOf(f, fillNames[:], "Fill") }
 
 // MarshalText is the name of the fill, empty for [NoFill].
-func (f Fill) MarshalText() ([]byte, error) { return textOf(f, fillNames[:], "Fill") }
+func (f Fill) MarshalText() ([]byte, error) { return ticket.NameText(f, fillNames[:], "Fill") }
 
 // UnmarshalText takes the name of a fill. Empty text is [NoFill].
-func (f *Fill) UnmarshalText(text []byte) (err error) {
-	*f, err = valueOf[Fill](text, fillNames[:], "Fill")
-	return err
+func (f *Fill) UnmarshalText(text []byte) error {
+	return ticket.ReadName(f, text, fillNames[:], "Fill")
 }
 
 // Fills yields every fill, [NoFill] excepted.
@@ -63,15 +65,14 @@ const (
 var endNames = [...]string{"none", "runs-on", "raw", "hidden", "neat"}
 
 // String is the name of the end; none for [NoEnd].
-func (e End) String() string { return nameOf(e, endNames[:], "End") }
+func (e End) String() string { return ticket.NameOf(e, endNames[:], "End") }
 
 // MarshalText is the name of the end, empty for [NoEnd].
-func (e End) MarshalText() ([]byte, error) { return textOf(e, endNames[:], "End") }
+func (e End) MarshalText() ([]byte, error) { return ticket.NameText(e, endNames[:], "End") }
 
 // UnmarshalText takes the name of an end. Empty text is [NoEnd].
-func (e *End) UnmarshalText(text []byte) (err error) {
-	*e, err = valueOf[End](text, endNames[:], "End")
-	return err
+func (e *End) UnmarshalText(text []byte) error {
+	return ticket.ReadName(e, text, endNames[:], "End")
 }
 
 // Ends yields every end, [NoEnd] excepted.
@@ -97,15 +98,14 @@ const (
 var faceNames = [...]string{"none", "left", "right"}
 
 // String is the name of the face; none for [NoFace].
-func (f Face) String() string { return nameOf(f, faceNames[:], "Face") }
+func (f Face) String() string { return ticket.NameOf(f, faceNames[:], "Face") }
 
 // MarshalText is the name of the face, empty for [NoFace].
-func (f Face) MarshalText() ([]byte, error) { return textOf(f, faceNames[:], "Face") }
+func (f Face) MarshalText() ([]byte, error) { return ticket.NameText(f, faceNames[:], "Face") }
 
 // UnmarshalText takes the name of a face. Empty text is [NoFace].
-func (f *Face) UnmarshalText(text []byte) (err error) {
-	*f, err = valueOf[Face](text, faceNames[:], "Face")
-	return err
+func (f *Face) UnmarshalText(text []byte) error {
+	return ticket.ReadName(f, text, faceNames[:], "Face")
 }
 
 // Faces yields every face, [NoFace] excepted.

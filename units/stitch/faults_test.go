@@ -6,10 +6,11 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/stitch"
 	"example.com/clothyard/units/ticket"
-	"github.com/google/go-cmp/cmp"
 )
 
 func in(s string) units.Length { return units.MustParse(s + " in") }

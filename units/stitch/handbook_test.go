@@ -7,10 +7,11 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/stitch"
 	"example.com/clothyard/units/ticket"
-	"github.com/google/go-cmp/cmp"
 )
 
 func length(t *testing.T, s string) units.Length {

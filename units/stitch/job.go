@@ -1,6 +1,10 @@
 package stitch
 
-import "iter"
+import (
+	"iter"
+
+	"example.com/clothyard/units/ticket"
+)
 
 // A Job is what a row of stitching is for. The zero value, [NoJob], is not given.
 type Job uint8
@@ -32,15 +36,14 @@ var jobNames = [...]string{
 }
 
 // String is the name of the job; none for [NoJob].
-func (j Job) String() string { return nameOf(j, jobNames[:], "Job") }
+func (j Job) String() string { return ticket.NameOf(j, jobNames[:], "Job") }
 
 // MarshalText is the name of the job, empty for [NoJob].
-func (j Job) MarshalText() ([]byte, error) { return textOf(j, jobNames[:], "Job") }
+func (j Job) MarshalText() ([]byte, error) { return ticket.NameText(j, jobNames[:], "Job") }
 
 // UnmarshalText takes the name of a job. Empty text is [NoJob].
-func (j *Job) UnmarshalText(text []byte) (err error) {
-	*j, err = valueOf[Job](text, jobNames[:], "Job")
-	return err
+func (j *Job) UnmarshalText(text []byte) error {
+	return ticket.ReadName(j, text, jobNames[:], "Job")
 }
 
 // Jobs yields every job, [NoJob] excepted.
@@ -90,15 +93,14 @@ var clothNames = [...]string{
 }
 
 // String is the name of the cloth; none for [NoCloth].
-func (c Cloth) String() string { return nameOf(c, clothNames[:], "Cloth") }
+func (c Cloth) String() string { return ticket.NameOf(c, clothNames[:], "Cloth") }
 
 // MarshalText is the name of the cloth, empty for [NoCloth].
-func (c Cloth) MarshalText() ([]byte, error) { return textOf(c, clothNames[:], "Cloth") }
+func (c Cloth) MarshalText() ([]byte, error) { return ticket.NameText(c, clothNames[:], "Cloth") }
 
 // UnmarshalText takes the name of a cloth. Empty text is [NoCloth].
-func (c *Cloth) UnmarshalText(text []byte) (err error) {
-	*c, err = valueOf[Cloth](text, clothNames[:], "Cloth")
-	return err
+func (c *Cloth) UnmarshalText(text []byte) error {
+	return ticket.ReadName(c, text, clothNames[:], "Cloth")
 }
 
 // Cloths yields every cloth, [NoCloth] excepted.

@@ -1,5 +1,7 @@
 package stitch
 
+import "example.com/clothyard/units/ticket"
+
 // A Method is how thread is reckoned. The zero value, [NoMethod], is not given:
 // the method then follows from the fields that are, [BySample] where one of the
 // sample is given, else [ByGeometry] where a stitch length, a density, a thickness
@@ -26,15 +28,14 @@ const (
 var methodNames = [...]string{"none", "ratio", "geometry", "sample"}
 
 // String is the name of the method; none for [NoMethod].
-func (m Method) String() string { return nameOf(m, methodNames[:], "Method") }
+func (m Method) String() string { return ticket.NameOf(m, methodNames[:], "Method") }
 
 // MarshalText is the name of the method, empty for [NoMethod].
-func (m Method) MarshalText() ([]byte, error) { return textOf(m, methodNames[:], "Method") }
+func (m Method) MarshalText() ([]byte, error) { return ticket.NameText(m, methodNames[:], "Method") }
 
 // UnmarshalText takes the name of a method. Empty text is [NoMethod].
-func (m *Method) UnmarshalText(text []byte) (err error) {
-	*m, err = valueOf[Method](text, methodNames[:], "Method")
-	return err
+func (m *Method) UnmarshalText(text []byte) error {
+	return ticket.ReadName(m, text, methodNames[:], "Method")
 }
 
 // Methods yields every method, [NoMethod] excepted.

@@ -55,12 +55,12 @@ func (s Setting) Plan() (SettingPlan, error) {
 	var a ticket.Audit
 	switch {
 	case int(s.Job) >= len(jobNames):
-		a.Fault("Job", s.Job.String(), listOf(jobNames[:]), ticket.ErrUnknown)
+		a.Fault("Job", s.Job.String(), ticket.NameList(jobNames[:]), ticket.ErrUnknown)
 	case s.Job == NoJob && s.Cloth == NoCloth:
 		a.Fault("Job", "", "a job or a cloth", ticket.ErrMissing)
 	}
 	if int(s.Cloth) >= len(clothNames) {
-		a.Fault("Cloth", s.Cloth.String(), listOf(clothNames[:]), ticket.ErrUnknown)
+		a.Fault("Cloth", s.Cloth.String(), ticket.NameList(clothNames[:]), ticket.ErrUnknown)
 	}
 	needle, found := s.needle()
 	switch {

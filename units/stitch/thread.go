@@ -152,14 +152,14 @@ func (t Thread) check(a *ticket.Audit, by Method) {
 	formula, hasFormula := t.Stitch.Formula()
 	switch {
 	case t.Stitch == NoType:
-		a.Fault("Stitch", "", listOf(typeNames[:]), ticket.ErrMissing)
+		a.Fault("Stitch", "", ticket.NameList(typeNames[:]), ticket.ErrMissing)
 	case !t.Stitch.Valid():
-		a.Fault("Stitch", t.Stitch.String(), listOf(typeNames[:]), ticket.ErrUnknown)
+		a.Fault("Stitch", t.Stitch.String(), ticket.NameList(typeNames[:]), ticket.ErrUnknown)
 	case by == ByGeometry && !hasFormula:
 		a.Fault("Stitch", t.Stitch.String(), "one of 101, 301, 401, 504, for which a formula is printed", ticket.ErrUnknown)
 	}
 	if int(t.By) >= len(methodNames) {
-		a.Fault("By", t.By.String(), listOf(methodNames[:]), ticket.ErrUnknown)
+		a.Fault("By", t.By.String(), ticket.NameList(methodNames[:]), ticket.ErrUnknown)
 	}
 	a.Need("Seam", t.Seam)
 	ratio, geometry, sample := by == ByRatio, by == ByGeometry, by == BySample

@@ -1,6 +1,10 @@
 package stitch
 
-import "iter"
+import (
+	"iter"
+
+	"example.com/clothyard/units/ticket"
+)
 
 // A Class is one of the classes into which stitch types are sorted. The zero
 // value is no class.
@@ -21,15 +25,14 @@ const (
 var classNames = [...]string{"none", "100", "200", "300", "400", "500", "600", "700"}
 
 // String is the number of the class, as in 300; none for [NoClass].
-func (c Class) String() string { return nameOf(c, classNames[:], "Class") }
+func (c Class) String() string { return ticket.NameOf(c, classNames[:], "Class") }
 
 // MarshalText is the number of the class, empty for [NoClass].
-func (c Class) MarshalText() ([]byte, error) { return textOf(c, classNames[:], "Class") }
+func (c Class) MarshalText() ([]byte, error) { return ticket.NameText(c, classNames[:], "Class") }
 
 // UnmarshalText takes the number of a class. Empty text is [NoClass].
-func (c *Class) UnmarshalText(text []byte) (err error) {
-	*c, err = valueOf[Class](text, classNames[:], "Class")
-	return err
+func (c *Class) UnmarshalText(text []byte) error {
+	return ticket.ReadName(c, text, classNames[:], "Class")
 }
 
 // Classes yields every class, [NoClass] excepted.
@@ -95,19 +98,18 @@ var typeClass = [...]Class{
 }
 
 // String is the number of the type, as in 301; none for [NoType].
-func (t Type) String() string { return nameOf(t, typeNames[:], "Type") }
+func (t Type) String() string { return ticket.NameOf(t, typeNames[:], "Type") }
 
 // Valid reports whether t is one of the types, [NoType] excepted.
 func (t Type) Valid() bool { return t != NoType && int(t) < len(typeNames) }
 
 // MarshalText is the number of the type, empty for [NoType]. A value that is no
 // type is a fault.
-func (t Type) MarshalText() ([]byte, error) { return textOf(t, typeNames[:], "Type") }
+func (t Type) MarshalText() ([]byte, error) { return ticket.NameText(t, typeNames[:], "Type") }
 
 // UnmarshalText takes the number of a type. Empty text is [NoType].
-func (t *Type) UnmarshalText(text []byte) (err error) {
-	*t, err = valueOf[Type](text, typeNames[:], "Type")
-	return err
+func (t *Type) UnmarshalText(text []byte) error {
+	return ticket.ReadName(t, text, typeNames[:], "Type")
 }
 
 // Types yields every type, [NoType] excepted.

@@ -291,6 +291,25 @@ func TestWrap(t *testing.T) {
 	}
 }
 
+// A measure is never broken: a sewer reads it in one piece.
+func TestWrapKeepsMeasures(t *testing.T) {
+	for _, m := range []string{"scant 3 5/16 in", "(full 12 1/2 in)", "16 1/2 in,", "83.740625 mm", "2 3/4 yd.", "18 L", "+3/4 in"} {
+		for pad := range 90 {
+			s := ticket.Wrap("", "", strings.Repeat("x", pad)+" "+m+" wide")
+			if !strings.Contains(s, m) {
+				t.Errorf("%q is broken in\n%s", m, s)
+			}
+		}
+	}
+	// What only looks like one is broken where the line ends.
+	for _, c := range [][2]string{{"full", "of holes"}, {"9", "stitches/inch"}, {"twelve", "in"}, {"3/4", "wide"}} {
+		s := ticket.Wrap("", "", strings.Repeat("x", ticket.Columns-len(c[0])-1)+" "+c[0]+" "+c[1])
+		if !strings.Contains(s, c[0]+"\n") {
+			t.Errorf("%q is kept together:\n%s", c, s)
+		}
+	}
+}
+
 func TestSheetText(t *testing.T) {
 	s := ticket.Sheet{
 		Title: "French seam",
