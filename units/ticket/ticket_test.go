@@ -302,7 +302,7 @@ func TestWrapKeepsMeasures(t *testing.T) {
 		}
 	}
 	// What only looks like one is broken where the line ends.
-	for _, c := range [][2]string{{"full", "of holes"}, {"9", "stitches/inch"}, {"twelve", "in"}, {"3/4", "wide"}} {
+	for _, c := range [][2]string{{"full", "of holes"}, {"9", "stitches/inch"}, {"twelve", "in"}, {"3/4", "wide"}, {"2nd", "m"}} {
 		s := ticket.Wrap("", "", strings.Repeat("x", ticket.Columns-len(c[0])-1)+" "+c[0]+" "+c[1])
 		if !strings.Contains(s, c[0]+"\n") {
 			t.Errorf("%q is kept together:\n%s", c, s)
