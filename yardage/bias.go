@@ -131,15 +131,12 @@ func (s Bias) Plan() (BiasPlan, error) {
 	return p, nil
 }
 
-// rootTwo is the root of 2, the diagonal of a square to its side.
-var rootTwo, _ = units.SqrtRatio(units.RatioOf(2, 1))
-
 // Along is what one strip takes along the straight edge of the cloth: Strip times
 // the root of 2, since the strip lies at 45 degrees to it.
-func (p BiasPlan) Along() units.Near { return rootTwo.Of(p.Spec.Strip) }
+func (p BiasPlan) Along() units.Near { return units.Diagonal().Of(p.Spec.Strip) }
 
 // Diagonal is the corner to corner of the square, the longest single strip in it.
-func (p BiasPlan) Diagonal() units.Near { return rootTwo.Of(p.Spec.Square) }
+func (p BiasPlan) Diagonal() units.Near { return units.Diagonal().Of(p.Spec.Square) }
 
 // Sheet is the working, and how the strip is made.
 func (p BiasPlan) Sheet() ticket.Sheet {

@@ -72,7 +72,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		return 2
 	}
 	var ok bool
-	if d.notation, ok = notations(*system); !ok {
+	if d.notation, ok = bind.Notations(*system); !ok {
 		fmt.Fprintf(errs, "quick: -units %q: want inches, metric or both\n", *system)
 		return 2
 	}
@@ -94,19 +94,6 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		return 1
 	}
 	return code
-}
-
-func notations(system string) ([]units.Notation, bool) {
-	metric := units.Notation{Unit: units.Millimetre}
-	switch system {
-	case "inches":
-		return []units.Notation{{}}, true
-	case "metric":
-		return []units.Notation{metric}, true
-	case "both":
-		return []units.Notation{{}, metric}, true
-	}
-	return nil, false
 }
 
 func (d *desk) fields(name string) int {

@@ -50,7 +50,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		}
 		return 2
 	}
-	notation, ok := notations(*system)
+	notation, ok := bind.Notations(*system)
 	if !ok {
 		fmt.Fprintf(errs, "worksheet: -units %q: want inches, metric or both\n", *system)
 		return 2
@@ -106,19 +106,6 @@ func read(name string, in io.Reader) (garment.Garment, error) {
 	}
 	defer f.Close()
 	return garment.Read(f)
-}
-
-func notations(system string) ([]units.Notation, bool) {
-	metric := units.Notation{Unit: units.Millimetre}
-	switch system {
-	case "inches":
-		return []units.Notation{{}}, true
-	case "metric":
-		return []units.Notation{metric}, true
-	case "both":
-		return []units.Notation{{}, metric}, true
-	}
-	return nil, false
 }
 
 // complain writes every fault on a line of its own, its path as the JSON has it.

@@ -11,6 +11,7 @@ import (
 	"testing/iotest"
 
 	"example.com/clothyard/examples/garment"
+	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
 )
 
@@ -130,7 +131,7 @@ func TestGoodGarments(t *testing.T) {
 			t.Fatalf("%s: %v", f, err)
 		}
 		for _, u := range []string{"inches", "metric", "both"} {
-			in, _ := notations(u)
+			in, _ := bind.Notations(u)
 			for name, form := range map[string]func(garment.Plan, []units.Notation) ([]byte, error){"text": asText, "markdown": asMarkdown, "json": asJSON} {
 				if b, err := form(p, in); err != nil || len(b) < 500 {
 					t.Errorf("%s as %s in %s: only %q, %v", f, name, u, b, err)
