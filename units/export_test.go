@@ -70,3 +70,9 @@ func WrittenQuickly(n Notation, l Length) bool {
 	_, _, ok := n.quick(nil, l.v.num, u, uint64(steps), places)
 	return ok && l.v.less == 0
 }
+
+// SquareOut and SquareOutWord are the slow and the quick way to find square factors.
+func SquareOut(n *big.Int) (side, rest *big.Int) { return squareOut(n) }
+
+// SquareOutWord is the quick way of SquareOut.
+func SquareOutWord(n uint64) (side, rest int64) { return squareOutWord(n) }

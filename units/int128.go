@@ -63,6 +63,11 @@ func (a uint128) big() *big.Int {
 	return n.Or(n, new(big.Int).SetUint64(a.lo))
 }
 
+// shift is a shifted up, by less than 128.
+func (a uint128) shift(by uint) uint128 {
+	return uint128{a.hi<<by | a.lo<<(by-64) | a.lo>>(64-by), a.lo << by}
+}
+
 // addSigned adds two signed magnitudes.
 func addSigned(negA bool, a uint128, negB bool, b uint128) (neg bool, sum uint128) {
 	if negA == negB {

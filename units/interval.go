@@ -1,15 +1,19 @@
 package units
 
-import "math/big"
+import (
+	"bytes"
+	"math/big"
+	"math/bits"
+)
 
 // interval is the one enclosure under Near and NearRatio: the true value lies
 // between lo and hi. Where the two are equal it is exact and the rest is zero.
 // Else it is shift + scale X, where X is the irrational number that how makes; so
 // sums and multiples of one X need no recipe of their own, take no memory, and
-// are known to be equal where they are. Without a recipe the making is not known.
+// are known to be equal where they are. With a zero how the making is not known.
 type interval struct {
 	lo, hi       exact
-	how          recipe
+	how          making
 	scale, shift exact
 }
 
@@ -17,43 +21,46 @@ func point(v exact) interval { return interval{lo: v, hi: v} }
 
 // irrational is the number that a recipe makes, enclosed.
 func irrational(lo, hi exact, code string) interval {
-	return interval{lo: lo, hi: hi, how: newRecipe(code), scale: exact{num: 1}}
+	return interval{lo: lo, hi: hi, how: making{recipe: newRecipe(code)}, scale: exact{num: 1}}
 }
 
 func (n interval) isExact() bool { return n.lo == n.hi }
 
-func (n interval) isMade() bool { return n.how != recipe{} }
+func (n interval) isMade() bool { return n.how != making{} }
 
 // code is a recipe for all of n, or the constant that an exact interval stands
 // for; it is empty for an enclosure whose making is not known.
-func (n interval) code() string {
+func (n interval) code() string { return string(n.appendCode(nil)) }
+
+func (n interval) appendCode(b []byte) []byte {
 	switch {
 	case n.isExact():
-		return constant(n.lo)
+		return appendConstant(b, n.lo)
 	case !n.isMade():
-		return ""
+		return b
 	}
-	code := n.how.Value()
+	b = n.how.appendCode(b)
 	if n.scale != (exact{num: 1}) {
-		code += constant(n.scale) + "*"
+		b = append(appendConstant(b, n.scale), '*')
 	}
 	if !n.shift.isZero() {
-		code += constant(n.shift) + "+"
+		b = append(appendConstant(b, n.shift), '+')
 	}
-	return code
+	return b
 }
 
 // join is an interval with the recipe of an operation on two others, where both
 // are known and it is not too long. Sums and products are the same both ways round.
-func join(lo, hi exact, a, b interval, op string) interval {
-	x, y := a.code(), b.code()
-	if x == "" || y == "" || len(x)+len(y) >= maxRecipe {
+func join(lo, hi exact, a, b interval, op byte) interval {
+	var space, other [128]byte
+	x, y := a.appendCode(space[:0]), b.appendCode(other[:0])
+	if len(x) == 0 || len(y) == 0 || len(x)+len(y) >= maxRecipe {
 		return interval{lo: lo, hi: hi}.snap()
 	}
-	if op != "/" && y < x {
+	if op != '/' && bytes.Compare(y, x) < 0 {
 		x, y = y, x
 	}
-	return irrational(lo, hi, x+y+op).snap()
+	return irrational(lo, hi, string(append(append(x, y...), op))).snap()
 }
 
 // plus is n moved by an exact number.
@@ -107,7 +114,7 @@ func (a interval) add(b interval) interval {
 		}
 		return a.finer(b).times(scale).plus(shift)
 	}
-	return join(a.lo.add(b.lo), a.hi.add(b.hi), a, b, "+")
+	return join(a.lo.add(b.lo), a.hi.add(b.hi), a, b, '+')
 }
 
 func (a interval) sub(b interval) interval {
@@ -129,6 +136,10 @@ func (a interval) mul(b interval) interval {
 	case a.isExact():
 		return b.times(a.lo)
 	}
+	r, ok := mulRoots(a, b)
+	if r.isExact() && ok {
+		return r
+	}
 	lo := a.lo.mul(b.lo)
 	hi := lo
 	for _, v := range [3]exact{a.lo.mul(b.hi), a.hi.mul(b.lo), a.hi.mul(b.hi)} {
@@ -139,17 +150,14 @@ func (a interval) mul(b interval) interval {
 			hi = v
 		}
 	}
-	if r, ok := mulRoots(a, b); ok {
+	if ok {
 		return r.cut(lo, hi)
 	}
-	return join(lo, hi, a, b, "*")
+	return join(lo, hi, a, b, '*')
 }
 
-// cut narrows an enclosure to another of the same number.
+// cut narrows an enclosure to another of the same irrational number.
 func (n interval) cut(lo, hi exact) interval {
-	if n.isExact() {
-		return n
-	}
 	if n.lo.cmp(lo) < 0 {
 		n.lo = lo
 	}
@@ -181,7 +189,7 @@ func (n interval) under(v exact) (interval, error) {
 		by := v.quo(n.scale.mul(n.scale).mul(k).sub(n.shift.mul(n.shift)))
 		return n.plus(n.shift.mulInt(-2)).times(by).cut(lo, hi), nil
 	}
-	return join(lo, hi, point(v), n, "/"), nil
+	return join(lo, hi, point(v), n, '/'), nil
 }
 
 // over is n / d. It fails where d cannot be told from zero.
@@ -200,6 +208,13 @@ func (n interval) snap() interval {
 	const plain, finer = 1 << 32, 18
 	if n.lo.less >= 0 && n.lo.less < plain && n.hi.less >= 0 && n.hi.less < plain || n.isExact() {
 		return n
+	}
+	if s := n.hi.sub(n.lo); !s.isWide() {
+		exp := bits.Len64(magnitude(s.num)) - bits.Len64(s.den()) - finer
+		if step := (exact{num: 1, less: 1<<max(-exp, 0) - 1}); -63 < exp && exp <= 0 {
+			n.lo, n.hi = n.lo.round(step, Down), n.hi.round(step, Up)
+			return n
+		}
 	}
 	grid := n.hi.sub(n.lo).rat()
 	exp := grid.Num().BitLen() - grid.Denom().BitLen() - finer
@@ -222,22 +237,20 @@ func (n interval) refine(within exact) (interval, error) {
 	if !n.isMade() || within.sign() <= 0 {
 		return n, ErrBound
 	}
+	if r, ok := n.refineRoot(within); ok {
+		return r, nil
+	}
+	code := n.how.code()
 	for places := uint(64); places <= maxBits; places *= 2 {
-		f, ok := evaluate(n.how.Value(), places)
+		f, ok := evaluate(code, places)
 		if !ok {
 			continue
 		}
 		one := new(big.Int).Lsh(big.NewInt(1), places)
 		r := interval{lo: fromRat(new(big.Rat).SetFrac(f.lo, one)), hi: fromRat(new(big.Rat).SetFrac(f.hi, one)), how: n.how, scale: n.scale, shift: n.shift}
 		r.lo, r.hi = r.lo.mul(n.scale).add(n.shift), r.hi.mul(n.scale).add(n.shift)
-		if n.scale.sign() < 0 {
-			r.lo, r.hi = r.hi, r.lo
-		}
-		if width := r.hi.sub(r.lo); width.cmp(within) <= 0 {
-			// Leave room for the grid: half of what was asked is enough for it.
-			s := within.divInt(4)
-			r.lo, r.hi = r.lo.round(s, Down), r.hi.round(s, Up)
-			return r, nil
+		if width := r.hi.sub(r.lo).abs(); width.cmp(within) <= 0 {
+			return r.inMarks(within), nil
 		}
 	}
 	return n, ErrBound

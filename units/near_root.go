@@ -1,16 +1,15 @@
 package units
 
-import "math/big"
+import (
+	"math/big"
+	"math/bits"
+)
 
 // Diagonal is the square root of 2, the diagonal of a square to its side, within
 // a thousand-millionth. What is cut or joined at 45 degrees is made with it.
 func Diagonal() NearRatio {
-	return NearRatio{irrational(fraction(1414213562, billion), fraction(1414213563, billion), rootTwo)}
+	return NearRatio{rooted(fraction(1414213562, billion), fraction(1414213563, billion), 2)}
 }
-
-// rootTwo is the recipe of [Diagonal]: the constant 2, as [constant] writes it,
-// and its root.
-const rootTwo = "#\x0b\x00\x00\x00\x00\x00\x00\x00\x00\x01\x02\x01r"
 
 // Hypot is the diagonal of a rectangle with sides a and b, enclosed to within the
 // bound given; zero asks for [DefaultWithin]. It is exact where the diagonal is
@@ -23,20 +22,94 @@ func Hypot(a, b, within Length) (Near, error) {
 // of a whole number without square factors: so that the root of 8 and twice the
 // root of 2 are one. Its ends are rough; the caller refines them.
 func root(v exact) interval {
-	r := v.rat()
 	// The root of n/d is that of n x d, over d.
+	if !v.isWide() {
+		if n := mul64(uint64(v.num), v.den()); n.hi == 0 && n.lo < top {
+			side, rest := squareOutWord(n.lo)
+			return rootOfWord(rest).times(exact{num: side}.quo(exact{num: int64(v.den())}))
+		}
+	}
+	r := v.rat()
 	side, rest := squareOut(new(big.Int).Mul(r.Num(), r.Denom()))
 	scale := fromRat(new(big.Rat).SetFrac(side, r.Denom()))
-	if rest.IsUint64() && rest.Uint64() < 2 {
-		return point(scale.mulInt(rest.Int64()))
-	}
-	if rest.Cmp(big.NewInt(2)) == 0 {
-		return Diagonal().v.times(scale)
+	if rest.IsInt64() {
+		return rootOfWord(rest.Int64()).times(scale)
 	}
 	lo := new(big.Int).Sqrt(rest)
 	hi := new(big.Int).Add(lo, big.NewInt(1))
 	x := irrational(fromRat(new(big.Rat).SetInt(lo)), fromRat(new(big.Rat).SetInt(hi)), constant(fromRat(new(big.Rat).SetInt(rest)))+"r")
 	return x.times(scale)
+}
+
+// rooted is the square root of a whole number without square factors that is not 1,
+// enclosed.
+func rooted(lo, hi exact, k int64) interval {
+	return interval{lo: lo, hi: hi, how: making{root: k}, scale: exact{num: 1}}
+}
+
+// rootOfWord is the root of k of zero or more without square factors.
+func rootOfWord(k int64) interval {
+	switch {
+	case k < 2:
+		return point(exact{num: k})
+	case k == 2:
+		return Diagonal().v
+	}
+	lo := int64(uint128{lo: uint64(k)}.root())
+	return rooted(exact{num: lo}, exact{num: lo + 1}, k)
+}
+
+// root is the whole part of the square root of a number below 1<<124.
+func (a uint128) root() uint64 {
+	if a.isZero() {
+		return 0
+	}
+	size := bits.Len64(a.lo)
+	if a.hi > 0 {
+		size = 64 + bits.Len64(a.hi)
+	}
+	// From above, each step of Newton's is nearer until it is there.
+	for x := uint64(1) << ((size + 1) / 2); ; {
+		q, _ := a.quoRem(x)
+		y := (x + q) / 2
+		if y >= x {
+			return x
+		}
+		x = y
+	}
+}
+
+// refineRoot refines a multiple of a root as [interval.refine] does, within 128
+// bits. It leaves what does not fit into them.
+func (n interval) refineRoot(within exact) (interval, bool) {
+	k := uint64(n.how.root)
+	if k == 0 || n.scale.isWide() || within.isWide() {
+		return n, false
+	}
+	// With so many binary places the root is known to within/16 once multiplied,
+	// and with the spare ones its ends mostly lie between the same two marks.
+	const spare = 12
+	places := bits.Len64(magnitude(n.scale.num)) - bits.Len64(n.scale.den()) + bits.Len64(within.den()) - bits.Len64(uint64(within.num)) + 6
+	places = max(places, 0) + spare
+	if bits.Len64(k)+2*places > 124 {
+		return n, false
+	}
+	at := uint128{lo: k}.shift(2 * uint(places)).root()
+	lo := exact{num: int64(at)}.quo(exact{num: 1 << places})
+	hi := exact{num: int64(at) + 1}.quo(exact{num: 1 << places})
+	n.lo, n.hi = lo.mul(n.scale).add(n.shift), hi.mul(n.scale).add(n.shift)
+	return n.inMarks(within), true
+}
+
+// inMarks turns the ends of n round where its scale has, and widens them to marks
+// of a quarter of the bound asked, which leaves room for them.
+func (n interval) inMarks(within exact) interval {
+	if n.scale.sign() < 0 {
+		n.lo, n.hi = n.hi, n.lo
+	}
+	s := within.divInt(4)
+	n.lo, n.hi = n.lo.round(s, Down), n.hi.round(s, Up)
+	return n
 }
 
 // greatestFactor bounds the search for square factors.
@@ -77,12 +150,36 @@ func squareOut(n *big.Int) (side, rest *big.Int) {
 	return side, rest.Mul(rest, left)
 }
 
+// squareOutWord is [squareOut] of a number of less than 63 bits.
+func squareOutWord(n uint64) (side, rest int64) {
+	side, rest = 1, 1
+	left := n
+	for d := uint64(2); d <= greatestFactor && left >= d*d*d; d++ {
+		for odd := true; left%d == 0; odd = !odd {
+			left /= d
+			if odd {
+				rest *= int64(d)
+			} else {
+				rest /= int64(d)
+				side *= int64(d)
+			}
+		}
+	}
+	if whole := (uint128{lo: left}).root(); left > 0 && whole*whole == left {
+		return side * int64(whole), rest
+	}
+	return side, rest * int64(left)
+}
+
 // radicand is k where n is scale x root k + shift.
 func (n interval) radicand() (k exact, ok bool) {
-	if !n.isMade() {
+	switch {
+	case n.how.root != 0:
+		return exact{num: n.how.root}, true
+	case !n.isMade():
 		return exact{}, false
 	}
-	code := n.how.Value()
+	code := n.how.code()
 	if code[0] != '#' || code[len(code)-1] != 'r' {
 		return exact{}, false
 	}
@@ -125,6 +222,14 @@ func (b interval) inRootOf(a interval) interval {
 	k, okA := a.radicand()
 	l, okB := b.radicand()
 	if !okA || !okB {
+		return b
+	}
+	if n := mul64(uint64(a.how.root), uint64(b.how.root)); !n.isZero() && n.hi < 1<<60 {
+		m := n.root()
+		if mul64(m, m) != n {
+			return b
+		}
+		b.how, b.scale = a.how, b.scale.mul(exact{num: int64(m)}).quo(k)
 		return b
 	}
 	square := k.mul(l).rat().Num()

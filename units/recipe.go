@@ -3,6 +3,7 @@ package units
 import (
 	"encoding/binary"
 	"math/big"
+	"math/bits"
 	"unique"
 )
 
@@ -18,16 +19,58 @@ import (
 //	'+' '*' '/'  the two on top
 type recipe = unique.Handle[string]
 
+// A making is a recipe, or a root that needs none. The zero making is not known.
+type making struct {
+	recipe
+	root int64 // of a whole number above 1 without square factors, as far as they were found; 0 for none
+}
+
+// code is the recipe of what is known to be made.
+func (m making) code() string {
+	if m.root != 0 {
+		return string(m.appendCode(nil))
+	}
+	return m.Value()
+}
+
+func (m making) appendCode(b []byte) []byte {
+	if m.root != 0 {
+		return append(appendConstant(b, exact{num: m.root}), 'r')
+	}
+	return append(b, m.Value()...)
+}
+
 // maxRecipe bounds the work of refining; a longer recipe is dropped.
 const maxRecipe = 1 << 14
 
 // maxBits is the precision at which refining gives up.
 const maxBits = 1 << 12
 
-func constant(v exact) string {
-	key := encodeWide(v.rat())
-	b := binary.AppendUvarint([]byte{'#'}, uint64(len(key)))
-	return string(append(b, key...))
+func constant(v exact) string { return string(appendConstant(nil, v)) }
+
+func appendConstant(b []byte, v exact) []byte {
+	b = append(b, '#')
+	if v.isWide() {
+		key := v.wide.Value()
+		return append(binary.AppendUvarint(b, uint64(len(key))), key...)
+	}
+	// The key that encodeWide would write.
+	num, den := magnitude(v.num), v.den()
+	n, d := (bits.Len64(num)+7)/8, (bits.Len64(den)+7)/8
+	sign := byte(0)
+	if v.num < 0 {
+		sign = 1
+	}
+	b = append(b, byte(9+n+d), sign, 0, 0, 0, 0, 0, 0, 0, byte(n))
+	return appendBytes(appendBytes(b, num, n), den, d)
+}
+
+// appendBytes appends the last n bytes of a word, the first of them first.
+func appendBytes(b []byte, word uint64, n int) []byte {
+	for n--; n >= 0; n-- {
+		b = append(b, byte(word>>(8*n)))
+	}
+	return b
 }
 
 // maxAngles bounds the angles in a recipe, which are the most work.

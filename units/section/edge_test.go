@@ -43,6 +43,10 @@ func TestHidden(t *testing.T) {
 		{"cloth ahead that just covers it", []section.Ply{over, under, upright(8, -1)}, true},
 		{"cloth against it", []section.Ply{over, under, flat("ahead", 0, 6, 0)}, true},
 		{"cloth behind it only", []section.Ply{over, under, flat("behind", -40, -30, 0)}, false},
+		{"cloth against its upper half", []section.Ply{over, under, flat("ahead", 0, 6, 1)}, false},
+		{"cloth against its lower half", []section.Ply{over, under, flat("ahead", 0, 6, -1)}, false},
+		{"cloth against its upper half, none over it", []section.Ply{flat("against", 0, 6, 1), under, ahead}, false},
+		{"cloth against its lower half, none under it", []section.Ply{over, flat("against", 0, 6, -1), ahead}, false},
 	} {
 		for name, turn := range turns() {
 			for _, end := range []section.End{section.Hidden, section.Raw} {

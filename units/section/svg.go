@@ -322,8 +322,10 @@ func (p *page) tiers() {
 	}
 }
 
-// stitches draws the rows, with their numbers over the cloth.
+// stitches draws the rows, with their numbers over the cloth: the highest first, so
+// that the line from a number is under the numbers that it passes.
 func (p *page) stitches() {
+	slices.SortStableFunc(p.labels, func(a, b label) int { return cmp.Compare(b.tier, a.tier) })
 	for _, l := range p.labels {
 		s := p.d.Stitches[l.number-1]
 		y := p.top - 5_000 - l.tier*pageLabel
