@@ -190,6 +190,59 @@ func TestAssemblyUnequalPlies(t *testing.T) {
 	}
 }
 
+// TestShirtEveryKind sews each seam of the shirt in turn by every kind: each edge
+// that the seam crosses moves by what the two plies give, once for every crossing,
+// every pair of one such edge and one other by as much, and nothing else moves.
+func TestShirtEveryKind(t *testing.T) {
+	a := shirt("3/16", "1/4")
+	before := mustPlan(t, a)
+	changed := 0
+	for j, joint := range a.Seams {
+		for kind := range Kinds {
+			spec := Spec{Kind: kind, Drafted: in("5/8")}
+			b, err := a.With(joint.Name, spec)
+			if err != nil {
+				t.Fatalf("%s %v: %v", joint.Name, kind, err)
+			}
+			after := mustPlan(t, b)
+			grown := after.Seams[j].Gain.Sub(before.Seams[j].Gain)
+			moved := map[string]units.Near{}
+			for i, c := range a.Edges {
+				times := int64(0)
+				for _, x := range c.Crossings {
+					if x.Seam == joint.Name {
+						times += int64(max(x.Times, 1))
+					}
+				}
+				moved[c.Name] = units.Exactly(grown.MulInt(times))
+				if got := after.Edges[i].Sewn.Sub(before.Edges[i].Sewn); got != moved[c.Name] {
+					t.Errorf("%s %v: %s moves by %v, want %v", joint.Name, kind, c.Name, got, moved[c.Name])
+				}
+				if times > 0 && !grown.IsZero() {
+					changed++
+				}
+				if after.Edges[i].Drafted != before.Edges[i].Drafted {
+					t.Errorf("%s %v: %s was drawn %v", joint.Name, kind, c.Name, after.Edges[i].Drafted)
+				}
+			}
+			for i, pair := range a.Pairs {
+				want := moved[pair.Long].Sub(moved[pair.Short])
+				if got := after.Pairs[i].Sewn.Sub(before.Pairs[i].Sewn); got != want {
+					t.Errorf("%s %v: %s against %s moves by %v, want %v", joint.Name, kind, pair.Long, pair.Short, got, want)
+				}
+			}
+			for i := range a.Seams {
+				if i != j && after.Seams[i] != before.Seams[i] {
+					t.Errorf("%s %v: the seam %s is another", joint.Name, kind, a.Seams[i].Name)
+				}
+			}
+		}
+	}
+	if changed < 50 {
+		t.Errorf("only %d edges changed", changed)
+	}
+}
+
 func TestAssemblyWith(t *testing.T) {
 	a := shirt("3/16", "1/4")
 	before := shirt("3/16", "1/4")

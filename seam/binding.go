@@ -218,15 +218,9 @@ func (p *BindingPlan) strips(a *ticket.Audit) {
 	least := p.Needed.Add(b.Ends.MulInt(2))
 	root := units.ExactlyRatio(units.RatioOf(1, 1))
 	if b.Bias {
-		two := units.RatioOf(2, 1)
-		r, err := units.SqrtRatio(two)
-		if err != nil {
-			a.Fault("Bias", "true", "a root of 2 that can be enclosed", err)
-			return
-		}
-		root = r
-		_, high := r.Bounds()
-		least = least.Scale(high.Quo(two)) // never too few
+		root = units.Diagonal()
+		_, high := root.Bounds()
+		least = least.Scale(high.Quo(units.RatioOf(2, 1))) // never too few
 	}
 	st, err := strip.Spec{Each: b.Cloth, Allowance: b.Join, Ring: b.Ring, Least: least}.Plan()
 	if err != nil {

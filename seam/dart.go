@@ -145,12 +145,32 @@ func (d Dart) audit(a *ticket.Audit) {
 
 // slight reports whether the terms of a ratio are at most MaxTerm.
 func slight(r units.Ratio) bool {
-	if r.IsZero() {
-		return true
+	_, _, ok := terms(r)
+	return ok
+}
+
+// terms are the numerator, without its sign, and the denominator of a ratio, where
+// neither is more than MaxTerm. They are those of the last of the fractions that
+// come nearer and nearer to it, which takes no memory to find.
+func terms(r units.Ratio) (num, den int64, ok bool) {
+	r = r.Abs()
+	one := units.RatioOf(1, 1)
+	var num0, den0 int64 = 0, 1
+	num, den = 1, 0
+	for {
+		n, fits := r.Int(units.Down)
+		if !fits || n > MaxTerm {
+			return 0, 0, false
+		}
+		num0, den0, num, den = num, den, n*num+num0, n*den+den0
+		if num > MaxTerm || den > MaxTerm {
+			return 0, 0, false
+		}
+		if r.IsInt() {
+			return num, den, true
+		}
+		r = one.Quo(r.Sub(units.RatioOf(n, 1)))
 	}
-	x := r.Rat()
-	x.Abs(x)
-	return x.Num().IsInt64() && x.Denom().IsInt64() && x.Num().Int64() <= MaxTerm && x.Denom().Int64() <= MaxTerm
 }
 
 // fill puts in the defaults that need no working.

@@ -28,12 +28,8 @@ func slopeOf(tangent units.Ratio) (slope, bool) {
 	if tangent.IsZero() {
 		return square(), true
 	}
-	r := tangent.Rat()
-	if r.Sign() < 0 || !r.Num().IsInt64() || !r.Denom().IsInt64() {
-		return square(), false
-	}
-	u, v := r.Num().Int64(), r.Denom().Int64()
-	if u > MaxTerm || v > MaxTerm {
+	u, v, ok := terms(tangent)
+	if !ok || tangent.Sign() < 0 {
 		return square(), false
 	}
 	// For u/v, 1/sine is the root of u x u + v x v, over u.
@@ -88,9 +84,11 @@ func slant(a *ticket.Audit, tangent units.Ratio) slope {
 
 // along is l measured along the edge.
 func (s slope) along(l units.Length) units.Near {
-	var one sum
-	one.put(l, s)
-	return one.near()
+	l = l.Scale(s.times)
+	if s.root == 1 {
+		return units.Exactly(l)
+	}
+	return s.near.Of(l)
 }
 
 // A sum is an exact length and exact multiples of square roots, so that lengths

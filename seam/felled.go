@@ -127,6 +127,12 @@ func (p *Plan) untrimmed() {
 
 func (p Plan) untrimmedSheet(sh *ticket.Sheet) {
 	s := p.Spec
+	p.turnLines(sh)
+	// No fell lets this row catch the edge folded over: that may be no wider than the fell.
+	through := "the edge folded over ends short of this row: the row close to the fold holds it"
+	if s.Turned == s.First {
+		through = "the edge folded over just reaches this row, which does not catch it: the row close to the fold holds it"
+	}
 	fold := ticket.Step{
 		Do: "Fold the projecting edge of the under ply over the upper raw edge", At: ticket.Long(s.Turned), From: "the raw edge of the under ply",
 		Press: "the fold against the upper raw edge",
@@ -137,10 +143,10 @@ func (p Plan) untrimmedSheet(sh *ticket.Sheet) {
 			Note: "with right sides together instead, the fell lies inside the garment",
 		},
 		fold,
-		ticket.Step{Do: "Stitch the seam through all layers", At: ticket.Long(s.First), From: "the fold"},
+		ticket.Step{Do: "Stitch the seam through both plies", At: ticket.Long(s.First), From: "the fold", Note: through},
 		ticket.Step{Do: "Press the seam", Press: "flat as sewn, then the fold over towards the upper ply"},
 		ticket.Step{
-			Do: "Stitch close to the fold", At: ticket.Long(s.First), From: "the seam",
+			Do: "Stitch close to the fold, through it, the upper allowance, the edge folded over and the garment", At: ticket.Long(s.First), From: "the seam",
 			Check: ticket.Check{
 				What: "across the fell", Want: ticket.Long(s.First), Give: ticket.Long(straightness()),
 				Mend: "unpick this row, press the fell flat and stitch from the seam as the guide",

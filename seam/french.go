@@ -86,26 +86,26 @@ func (p *Plan) french() {
 	s := p.Spec
 	p.Finished = s.Second
 	p.Plies = 5
-	most := s.Second.Sub(clearance()).Min(s.First)
+	most := s.Second.Sub(clearance()).Sub(s.Thickness).Min(s.First)
 	p.Upper.bounds(p.least(), most)
 	p.Under.bounds(p.least(), most)
-	if !s.Thickness.IsZero() {
-		p.Turn = quarterTurn().Of(s.Thickness)
-	}
 }
 
-// quarterTurn is pi/2 - 1: what a quarter round of radius 1 is longer than its
-// radius.
-func quarterTurn() units.NearRatio {
-	return units.Pi().Scale(units.RatioOf(1, 2)).Sub(units.ExactlyRatio(units.RatioOf(1, 1)))
-}
+// inside is how far the trimmed edges of a French seam lie from the second pass:
+// the first pass lies inside the fold, by as much as the cloth is thick.
+func (p Plan) inside() units.Length { return p.Spec.Second.Sub(p.Spec.Trim).Sub(p.Spec.Thickness) }
 
 func (p Plan) frenchSheet(sh *ticket.Sheet) {
 	s := p.Spec
-	sh.Lines = append(sh.Lines, line("clear inside the ridge", s.Second.Sub(s.Trim), plus(s.Second, "second pass"), minus(s.Trim, "left after trimming")))
-	if !s.Thickness.IsZero() {
-		sh.Lines = append(sh.Lines, ticket.Line{Label: "turn of cloth, each ply, not counted above", Result: ticket.About(p.Turn)})
+	clear := ticket.Line{Label: "clear inside the ridge", Result: ticket.Long(p.inside())}
+	if p.inside().Sign() < 0 {
+		clear.Label = "clear inside the ridge, shown with a minus where there is too little"
 	}
+	if clear.Terms = []ticket.Term{plus(s.Second, "second pass"), minus(s.Trim, "left after trimming"), minus(s.Thickness, "the fold, outside the first pass")}; s.Thickness.IsZero() {
+		clear.Terms = clear.Terms[:2]
+	}
+	sh.Lines = append(sh.Lines, clear)
+	p.turnLines(sh)
 	sh.Steps = append(sh.Steps,
 		p.first("Stitch the first pass", ticket.WrongTogether),
 		ticket.Step{Do: "Press the first pass", Press: "flat as sewn, then open"},

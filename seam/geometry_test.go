@@ -211,3 +211,20 @@ func TestDartOnItsEdge(t *testing.T) {
 		}
 	}
 }
+
+// The widths of graded layers are the marks of an equal division.
+func TestGradesAreMarks(t *testing.T) {
+	for layers := 2; layers <= seam.MaxLayers; layers++ {
+		p := planned(t, seam.Spec{Kind: seam.Graded, Layers: layers, Trim: in(5, 16), TrimUnder: in(1, 8)})
+		i := layers - 1
+		for mark := range units.Marks(p.Spec.Trim.Sub(p.Spec.TrimUnder), layers-1, units.Length{}, units.HalfAway) {
+			if got, want := p.Grade(i), p.Spec.TrimUnder.Add(mark); got != want {
+				t.Errorf("layer %d of %d: %v, want %v", i, layers, got, want)
+			}
+			i--
+		}
+		if i != -1 || p.Grade(layers-2).Sub(p.Grade(layers-1)) != p.Step {
+			t.Errorf("%d layers: %d left, steps of %v", layers, i+1, p.Step)
+		}
+	}
+}

@@ -53,6 +53,7 @@ func TestHandbook(t *testing.T) {
 		t.Fatalf("the handbook is empty, short or has another header")
 	}
 	ids, inputs, read := map[string]bool{}, map[string]bool{}, map[string]int{}
+	rowsOf, sourcesOf := map[string]int{}, map[string]map[string]bool{}
 	for _, r := range rows[1:] {
 		id, kind, given, want, source, known, reason := r[0], r[1], r[2], r[3], r[4], r[6], r[7]
 		if ids[id] || inputs[kind+given] {
@@ -61,6 +62,12 @@ func TestHandbook(t *testing.T) {
 		ids[id], inputs[kind+given] = true, true
 		if reason == "" {
 			t.Errorf("%s: no reason", id)
+		}
+		if rowsOf[kind]++; sourcesOf[kind] == nil {
+			sourcesOf[kind] = map[string]bool{}
+		}
+		if source != "" {
+			sourcesOf[kind][source] = true
 		}
 		switch known {
 		case "read":
@@ -94,6 +101,24 @@ func TestHandbook(t *testing.T) {
 	if total < 14 || len(read) < 3 {
 		t.Errorf("%d rows read in %d sources", total, len(read))
 	}
+	for k := range seam.Kinds {
+		n, sources := rowsOf[k.String()], len(sourcesOf[k.String()])
+		if few, ok := thin[k]; ok {
+			if n != few.rows || sources != few.sources {
+				t.Errorf("%v: %d rows of %d sources, where %d of %d are known", k, n, sources, few.rows, few.sources)
+			}
+		} else if n < 3 || sources < 2 {
+			t.Errorf("%v: %d rows of %d sources, want 3 of 2", k, n, sources)
+		}
+	}
+}
+
+// thin are the kinds with fewer than three rows or two sources: no more figures
+// were found in print. One old school book laps turned edges, one dressmaker's raw
+// ones, one card has the hairline; of the slot seam nothing is printed but that
+// topstitching lies about 1/4 in from a fold.
+var thin = map[seam.Kind]struct{ rows, sources int }{
+	seam.LappedTurned: {3, 1}, seam.LappedRaw: {2, 1}, seam.Hairline: {1, 1}, seam.Slot: {3, 1},
 }
 
 func bookSeam(t *testing.T, kind string, given, want []bookPair, reason string) {

@@ -19,10 +19,10 @@ import (
 //	turned-and-stitched  Second Trim Turned
 //	mock-french          Second Trim Turned
 //	mock-felled          Second Trim Turned
-//	untrimmed-fell       Turned
+//	untrimmed-fell       Turned Thickness
 //	welt                 Second Trim Finish
-//	lapped               Second Row
-//	lapped-turned        Second Turned
+//	lapped               Second Row Thickness
+//	lapped-turned        Second Turned Thickness
 //	lapped-raw           Second
 //	slot                 Second Trim Strip Finish
 //	hairline             Trim
@@ -165,10 +165,10 @@ var kindFields = [...]field{
 	TurnedStitched: fieldsAll | fieldSecond | fieldTrim | fieldTurned,
 	MockFrench:     fieldsAll | fieldSecond | fieldTrim | fieldTurned,
 	MockFelled:     fieldsAll | fieldSecond | fieldTrim | fieldTurned,
-	UntrimmedFell:  fieldsAll | fieldTurned,
+	UntrimmedFell:  fieldsAll | fieldTurned | fieldThickness,
 	Welt:           fieldsAll | fieldSecond | fieldTrim | fieldFinish,
-	Lapped:         fieldsAll | fieldSecond | fieldRow,
-	LappedTurned:   fieldsAll | fieldSecond | fieldTurned,
+	Lapped:         fieldsAll | fieldSecond | fieldRow | fieldThickness,
+	LappedTurned:   fieldsAll | fieldSecond | fieldTurned | fieldThickness,
 	LappedRaw:      fieldsAll | fieldSecond,
 	Slot:           fieldsAll | fieldSecond | fieldTrim | fieldStrip | fieldFinish,
 	Hairline:       fieldsAll | fieldTrim,

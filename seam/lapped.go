@@ -46,6 +46,7 @@ func (p Plan) lappedSheet(sh *ticket.Sheet) {
 		},
 	}
 	sh.Lines = append(sh.Lines, line("caught beyond the row, under ply", s.Second.Sub(s.Row), plus(s.Second, "lap"), minus(s.Row, "row")))
+	p.turnLines(sh)
 	sh.Steps = append(sh.Steps,
 		ticket.Step{Do: "Turn the upper allowance under", At: ticket.Long(s.First), From: "the raw edge of the upper ply", Press: "the fold sharp"},
 		lay,
@@ -115,6 +116,7 @@ func (p Plan) lappedTurnedSheet(sh *ticket.Sheet) {
 	s := p.Spec
 	sh.Lines = append(sh.Lines,
 		line("cloth that the pair takes", s.First.MulInt(2), plus(s.Second, "lap"), plus(s.Turned, "turned under"), plus(s.Turned, "turned up")))
+	p.turnLines(sh)
 	sh.Steps = append(sh.Steps,
 		ticket.Step{Do: "Turn the upper edge to the wrong side", At: ticket.Long(s.Turned), From: "the raw edge of the upper ply", Press: "the fold sharp"},
 		ticket.Step{Do: "Turn the under edge to the right side", At: ticket.Long(s.Turned), From: "the raw edge of the under ply", Press: "the fold sharp"},

@@ -119,8 +119,8 @@ func TestSheetWords(t *testing.T) {
 		{"pinked in a narrow allowance", seam.Spec{Kind: seam.Plain, Finish: seam.Pinked, First: in(1, 4)}, "1/8 in from the raw edge", "Zigzag"},
 		{"zigzagged", seam.Spec{Kind: seam.Plain, Finish: seam.Zigzagged}, "Zigzag beside", "pink the"},
 		{"overcast", seam.Spec{Kind: seam.Plain, Finish: seam.Overcast, Fraying: true}, "Overcast the raw edges", "overcast or bind"},
-		{"figures that are printed", seam.Spec{Kind: seam.HongKong}, "figures as here: Get the designer edge", "figures as here: Singer"},
-		{"figures in a printed range", seam.Spec{Kind: seam.Welt}, "figures as here: Reader's Digest", "other figures"},
+		{"figures that are printed", seam.Spec{Kind: seam.HongKong}, "figures as here: " + title(t, "couture-edge-page"), "figures as here: " + title(t, "sewing-essentials")},
+		{"figures in a printed range", seam.Spec{Kind: seam.Welt}, "figures as here: " + title(t, "complete-guide-to-sewing"), "other figures"},
 		{"figures outside it", seam.Spec{Kind: seam.Welt, Second: in(9, 16), Trim: in(1, 4)}, "other figures for this seam", "figures as here"},
 		{"half for each pass, by default", seam.Spec{Kind: seam.French, Drafted: in(1, 1)}, "half of the allowance for each pass", "passes as here"},
 		{"half for each pass, as given", seam.Spec{Kind: seam.French, First: in(5, 16), Second: in(5, 16)}, "second pass", "half of the allowance"},
@@ -137,4 +137,14 @@ func TestSheetWords(t *testing.T) {
 	if got := planned(t, seam.Spec{Kind: seam.UntrimmedFell}).Swatch().Check.Want; got != ticket.Long(in(45, 4)) {
 		t.Errorf("the swatch of an untrimmed fell measures %v", got)
 	}
+}
+
+// title is how a sheet names a source.
+func title(t *testing.T, id string) string {
+	t.Helper()
+	s, ok := ticket.Lookup(id)
+	if !ok {
+		t.Fatalf("no source %q", id)
+	}
+	return s.Title
 }

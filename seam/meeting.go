@@ -66,10 +66,7 @@ func (m Meeting) Plan() (MeetingPlan, error) {
 	p.Drift = m.Cut.Sub(m.Taken)
 	front, back := leaning(m.Front), leaning(m.Back)
 	p.FrontGain, p.BackGain = front.along(p.Drift), back.along(p.Drift)
-	var both sum
-	both.put(p.Drift, front)
-	both.put(p.Drift, back)
-	p.Gain = both.near()
+	p.Gain = p.FrontGain.Add(p.BackGain)
 	two := units.RatioOf(2, 1)
 	p.FrontPart, p.BackPart = p.Drift.Scale(two.Mul(m.Front)), p.Drift.Scale(two.Mul(m.Back))
 	// Each angle lacks of a right one what has the lean for its tangent.

@@ -21,6 +21,8 @@ func TestNounLimits(t *testing.T) {
 	}{
 		{"a slope as fine as may be", seam.Dart{Length: in(6, 1), Width: in(1, 1), Slope: r(1, seam.MaxTerm)}, ""},
 		{"a slope as steep as may be", seam.Dart{Length: in(6, 1), Width: in(1, 1), Slope: r(-seam.MaxTerm, 1)}, ""},
+		{"a slope finer", seam.Dart{Length: in(6, 1), Width: in(1, 1), Slope: r(2, 2*seam.MaxTerm+1)}, "Slope"},
+		{"both terms great", seam.Dart{Length: in(6, 1), Width: in(1, 1), Slope: r(seam.MaxTerm, seam.MaxTerm-1)}, ""},
 		{"a slope steeper", seam.Dart{Length: in(6, 1), Width: in(1, 1), Slope: r(-seam.MaxTerm-1, 1)}, "Slope"},
 		{"the whole dart moved", seam.Pivot{Length: in(6, 1), Width: in(1, 1), Turn: r(1, 12), To: in(1, 1)}, ""},
 		{"a trim as wide as the allowance", seam.Row{Kind: seam.StayStitch, Trim: in(5, 8)}, ""},

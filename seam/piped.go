@@ -19,7 +19,6 @@ func (p *Plan) piped() {
 	p.Finished = s.Trim
 	p.Plies = 5
 	p.Raw = true
-	p.Turn = units.Pi().Of(s.Thickness)
 	p.StripCorded = units.Pi().Of(s.Cord.Add(s.Thickness)).Plus(s.First.MulInt(2))
 	p.Upper.bounds(p.least(), s.First)
 	p.Under.bounds(p.least(), s.First)
@@ -79,7 +78,12 @@ func (p *Plan) graded() {
 	s := p.Spec
 	p.Finished = s.Trim
 	p.Plies = s.Layers + 2
-	p.Step = s.Trim.Sub(s.TrimUnder).DivInt(int64(s.Layers - 1))
+	// The widths are the marks of an equal division from the narrowest to the widest.
+	for mark := range units.Marks(s.Trim.Sub(s.TrimUnder), s.Layers-1, units.Length{}, units.HalfAway) {
+		if p.Step = mark; !mark.IsZero() {
+			break
+		}
+	}
 	p.Upper.bounds(s.TrimUnder, s.First)
 	p.Under.bounds(leastTrim(s.Fraying).Min(s.TrimUnder), s.Trim)
 }

@@ -18,8 +18,8 @@ type Side struct {
 
 	// TrimMin and TrimMax are the least and the most that should be left of this
 	// ply beyond the first row before the next stage: the narrowest that holds,
-	// the widest that stays hidden or is of use. Both are the whole allowance
-	// where this ply must not be trimmed.
+	// the widest that stays hidden or is of use, for a French seam less Thickness.
+	// Both are the whole allowance where this ply must not be trimmed.
 	TrimMin, TrimMax units.Length
 }
 
@@ -47,7 +47,10 @@ type Plan struct {
 	// the finished seam as the sheet presses it, the garment included. Edges that
 	// just meet count as lying over one another; a cord is not counted. Plain 2
 	// pressed open, 3 to one side; French 5 (the ridge pressed over); bound 7
-	// (pressed over, in a single binding).
+	// (pressed over, in a single binding); graded Layers + 2: the allowances, and
+	// the upper and the under ply that run on over them. The layers between those
+	// are taken to run out at the seam, as a collar does; one that runs on into the
+	// garment, as an interfacing may, lies there once more and is not counted.
 	Plies int
 
 	// Rows is how many rows of stitching are seen on the right side.
@@ -56,11 +59,22 @@ type Plan struct {
 	// Raw is true where raw edges stay exposed.
 	Raw bool
 
-	// Turn is what bends of the cloth take beside the figures here, zero if
-	// Thickness was not given or nothing of note bends: at the ridge of a French
-	// seam t (pi/2 - 1) from each ply, for cloth t thick, not part of Taken; round
-	// the cord of a piped seam pi t, part of StripCorded.
-	Turn units.Near
+	// Turn and TurnUnder are what folds take from the upper and the under ply beside
+	// Taken, less than zero where the seam takes so much less; zero if Thickness
+	// was not given. A fold goes half round, the middle of the cloth being its
+	// length, and a guide from it is laid to its outer face. Those count that lie
+	// between the raw edge and the seam and are made before a guide is laid:
+	//
+	//	french         the fold along the first pass: each ply t (pi/2 - 1), for cloth t thick
+	//	untrimmed-fell the fold round the upper raw edge: under ply t (pi - 3/2), upper ply -3/2 t
+	//	lapped         the fold of the upper ply: t (pi/2 - 2), less than zero; under ply none
+	//	lapped-turned  the fold of each ply: t (pi/2 - 2)
+	//	piped          none; round the cord pi t more, which is part of StripCorded, stands here
+	//
+	// Of the other kinds the row that makes the seam is sewn flat, from the raw
+	// edges, before anything is folded, or there is no fold: what bends lies in the
+	// allowance, and moves no seam.
+	Turn, TurnUnder units.Near
 
 	// StripSingle, StripDouble and StripDoubleWide are how wide to cut the strip
 	// of a bound seam of finished width f: single binding 4f, folded double 6f,
@@ -128,6 +142,7 @@ func (s Spec) Plan() (Plan, error) {
 	default:
 		p.plain()
 	}
+	p.turns()
 	return p, nil
 }
 

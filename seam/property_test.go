@@ -43,8 +43,15 @@ func someSpec(r *rand.Rand) seam.Spec {
 			*l.at = someLength(r)
 		}
 	}
-	if s.Kind.Reads("Thickness") && r.IntN(3) == 0 {
-		s.Thickness = in(r.Int64N(8), 64)
+	switch s.Kind {
+	case seam.UntrimmedFell, seam.Lapped, seam.LappedTurned:
+		if !s.First.IsZero() {
+			s.Thickness = in(1, 64)
+		}
+	default:
+		if s.Kind.Reads("Thickness") && r.IntN(3) == 0 {
+			s.Thickness = in(r.Int64N(8), 64)
+		}
 	}
 	if s.Kind.Reads("Layers") && r.IntN(2) == 0 {
 		s.Layers = r.IntN(seam.MaxLayers + 1)

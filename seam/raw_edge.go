@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -86,7 +87,7 @@ func (p Plan) finish(sh *ticket.Sheet) {
 		sh.Steps = append(sh.Steps, ticket.Step{Do: "Zigzag beside the raw edges and trim to the zigzag", Note: "trim no further than the plan allows"})
 		sh.Sources = append(sh.Sources, ticket.Practise("edges zigzagged"))
 	case Pinked:
-		sh.Steps = append(sh.Steps, ticket.Step{Do: "Stitch beside each raw edge, then pink the edge", At: ticket.Long(pinkedRow().Min(s.Trim.DivInt(2))), From: "the raw edge"})
+		sh.Steps = append(sh.Steps, ticket.Step{Do: "Stitch beside each raw edge, then pink the edge", At: ticket.Long(s.pinked()), From: "the raw edge"})
 		sh.Sources = append(sh.Sources, ticket.Cite{For: "a row beside the pinked edge", ID: "seam-cards", Known: ticket.Read})
 	}
 	if s.Fraying && p.Raw {
@@ -100,6 +101,9 @@ func (p Plan) finish(sh *ticket.Sheet) {
 		})
 	}
 }
+
+// pinked is how far the row beside a pinked edge lies from it.
+func (s Spec) pinked() units.Length { return pinkedRow().Min(s.Trim.DivInt(2)) }
 
 // rawEdges reports whether cut edges stay as they are under a finish: pinking
 // only slows the fraying.

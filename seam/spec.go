@@ -79,8 +79,9 @@ type Spec struct {
 	// the widest edge-stitch.
 	Row units.Length
 
-	// Thickness of one ply, from which [Plan].Turn follows. No default: the turn
-	// of cloth is left out unless asked.
+	// Thickness of one ply, from which [Plan].Turn and TurnUnder follow, and which
+	// leaves the trimmed edges of a French seam that much less room. No default: the
+	// turn of cloth is left out unless asked.
 	Thickness units.Length
 
 	// Layers is how many layers of allowance a graded seam has, interfacing

@@ -32,6 +32,15 @@ func Codes(yield func(CodeRow) bool) {
 	}
 }
 
+// coded cites the designations of the seam that were read in a source.
+func (p Plan) coded(sh *ticket.Sheet) {
+	for i := range codes {
+		if r := &codes[i]; r.Kind == p.Spec.Kind && r.Known == ticket.Read {
+			sh.Sources = append(sh.Sources, r.Cite())
+		}
+	}
+}
+
 const (
 	fedStd  = "Fed-Std-751a"
 	fedASTM = "Fed-Std-751a, ASTM D6193"

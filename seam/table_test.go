@@ -1,6 +1,7 @@
 package seam_test
 
 import (
+	"slices"
 	"testing"
 
 	"example.com/clothyard/seam"
@@ -133,6 +134,27 @@ func TestCodes(t *testing.T) {
 	}
 	for range seam.Codes {
 		break
+	}
+}
+
+// A sheet cites every designation of its seam that was read, and none that is
+// recalled only or names another.
+func TestCodesCited(t *testing.T) {
+	cited := 0
+	for k := range seam.Kinds {
+		sh := planned(t, seam.Spec{Kind: k}).Sheet()
+		for r := range seam.Codes {
+			want := r.Kind == k && r.Known == ticket.Read
+			if slices.Contains(sh.Sources, r.Cite()) != want {
+				t.Errorf("%v: %s %s is cited: %v", k, r.Standard, r.Code, !want)
+			}
+			if want {
+				cited++
+			}
+		}
+	}
+	if cited != 5 {
+		t.Errorf("%d designations cited", cited)
 	}
 }
 
