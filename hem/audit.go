@@ -57,13 +57,14 @@ func (s Spec) auditTurns(a *ticket.Audit, full Spec) {
 	solved := !s.turnsBad()
 	// two is a hem whose first turn lies within its depth.
 	two := solved && !full.oneFold() && s.Kind != TurnUp
-	deep := two && full.First.Sign() > 0 && full.Depth.Sign() > 0 && (s.Trim.IsZero() || !s.Kind.twoTurns()) && full.Depth.Less(full.First)
+	room := full.room()
+	deep := two && full.First.Sign() > 0 && full.Depth.Sign() > 0 && (s.Trim.IsZero() || !s.Kind.twoTurns()) && room.Less(full.First)
 
 	s.length(a, "First", s.First, s.Kind == Single || s.Kind == Bound && s.Doubled)
 	switch {
 	case deep && !s.First.IsZero():
-		// The turn would reach past the finished edge.
-		limit := "at most " + full.Depth.String() + " (Depth)"
+		// The turn would reach past the finished edge, or past the seam of the facing.
+		limit := "at most " + room.String() + full.roomName()
 		if s.Kind.twoTurns() {
 			limit += ", or a Trim of that"
 		}
@@ -107,13 +108,39 @@ func (s Spec) auditStitch(a *ticket.Audit, full Spec, solved bool) {
 		if full.First.Sign() > 0 && !full.Stitch.Less(full.First) {
 			a.Fault("Stitch", s.Stitch.String(), "less than "+full.First.String()+" (First)", ticket.ErrRange)
 		}
-	case !blind && !full.Stitch.Less(full.Depth):
-		a.Fault("Stitch", s.Stitch.String(), "less than "+full.Depth.String()+" (Depth)", ticket.ErrRange)
+	case full.misses():
+		a.Fault("Stitch", s.Stitch.String(), "less than "+full.turned().String()+full.turnName()+", or the row does not catch the turn", ticket.ErrRange)
+	case !blind && !full.Stitch.Less(full.room()):
+		a.Fault("Stitch", s.Stitch.String(), "less than "+full.room().String()+full.roomName(), ticket.ErrRange)
+	case s.Kind.faced() && full.Stitch == full.First:
+		a.Fault("Stitch", s.Stitch.String(), "more or less than "+full.First.String()+" (First), where the raw edge of the turn lies", ticket.ErrRange)
 	}
 	s.length(a, "Back", s.Back, !blind)
 	if solved && blind && !full.Back.Less(full.Depth) {
 		a.Fault("Back", s.Back.String(), "less than "+full.Depth.String()+" (Depth)", ticket.ErrRange)
 	}
+}
+
+// misses reports whether the row of a hem that is turned twice lies on the raw
+// edge of the first turn, or beyond it. A turn that is too deep is left to its own
+// fault.
+func (s Spec) misses() bool {
+	turned := s.turned()
+	return !s.oneFold() && !s.Kind.faced() && turned.Sign() > 0 && !s.Depth.Less(turned) && !s.Stitch.Less(turned)
+}
+
+func (s Spec) turnName() string {
+	if s.trimmed() {
+		return " (Trim)"
+	}
+	return " (First)"
+}
+
+func (s Spec) roomName() string {
+	if s.Kind.faced() && s.Favour.Sign() > 0 && s.Favour.Less(s.Depth) {
+		return " (Depth less Favour)"
+	}
+	return " (Depth)"
 }
 
 // auditTake records a Take that the turns cannot make.

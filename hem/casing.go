@@ -74,15 +74,17 @@ type Casing struct {
 	// Tunnel is the clear room between the two rows of stitching, or between the
 	// fold and the row: Width + Ease, or (Girth + Ease) / 2.
 	Tunnel units.Length
-	// Turn is the raw edge turned under, on both long edges of an applied strip.
-	// Default 1/4 in, the first row of [CasingTurns].
+	// Turn is the raw edge turned under, on both long edges of an applied strip: at
+	// most Heading + Tunnel + Lower, or half of that on a strip. Default 1/4 in, the
+	// first row of [CasingTurns], or as much of it as there is room for.
 	Turn units.Length
 	// Heading is from the finished edge, which is the fold, down to the upper row
-	// of stitching, or the part of an applied strip above that row. Zero is an
-	// answer: there is no upper row and the tunnel begins at the fold.
+	// of stitching, or the part of an applied strip above that row, which is less
+	// than Turn so that the row catches it. Zero is an answer: there is no upper row
+	// and the tunnel begins at the fold.
 	Heading units.Length
-	// Lower is from the lower row of stitching to the inner fold. Zero is an answer:
-	// the row is sewn on the fold itself.
+	// Lower is from the lower row of stitching to the inner fold, less than Turn so
+	// that the row catches it. Zero is an answer: the row is sewn on the fold itself.
 	Lower units.Length
 
 	// Around is the finished length of the casing, round the garment or across
@@ -155,7 +157,7 @@ func (s Casing) Plan() (CasingPlan, error) {
 	}
 	s = full
 	p := CasingPlan{Spec: s, Assumed: names, Plies: 3, Rows: 2}
-	p.Depth = s.Heading.Add(s.Tunnel).Add(s.Lower)
+	p.Depth = s.depth()
 	p.RawToFold = s.Turn
 	p.FinishedToUpper = s.Heading
 	p.FinishedToLower = s.Heading.Add(s.Tunnel)
@@ -219,10 +221,11 @@ func (s Casing) fill() (Casing, ticket.Fields) {
 		s.Ease = s.Tunnel.MulInt(2).Sub(s.Girth)
 	}
 	if s.Turn.IsZero() {
-		s.Turn = casingTurn.Turn
+		room, _ := s.room()
+		s.Turn = casingTurn.Turn.Min(room)
 	}
 	if drafted {
-		s.Drafted, names = s.Heading.Add(s.Tunnel).Add(s.Lower).Add(s.Turn), names.With("Drafted")
+		s.Drafted, names = s.depth().Add(s.Turn), names.With("Drafted")
 	}
 	if given.Ease.IsZero() && (given.Tunnel.IsZero() || given.Width.IsZero() && given.Girth.IsZero()) {
 		names = names.With("Ease")
@@ -234,6 +237,17 @@ func (s Casing) fill() (Casing, ticket.Fields) {
 		s.End, names = casingTurn.Turn, names.With("End")
 	}
 	return s, names
+}
+
+// depth is from the finished edge to the inner fold.
+func (s Casing) depth() units.Length { return s.Heading.Add(s.Tunnel).Add(s.Lower) }
+
+// room is the most that may be turned under, and what it is.
+func (s Casing) room() (units.Length, string) {
+	if s.Applied {
+		return s.depth().DivInt(2), "half of Heading + Tunnel + Lower"
+	}
+	return s.depth(), "Heading + Tunnel + Lower"
 }
 
 // holds is the tunnel that what is threaded asks for.
@@ -280,9 +294,7 @@ func (s Casing) audit(a *ticket.Audit, full Casing) {
 	a.NotNegative("Ease", s.Ease)
 	a.NotNegative("Tunnel", s.Tunnel)
 	s.auditTunnel(a, full)
-	a.NotNegative("Turn", s.Turn)
-	a.NotNegative("Heading", s.Heading)
-	a.NotNegative("Lower", s.Lower)
+	s.auditRows(a, full)
 	a.NotNegative("Around", s.Around)
 	unused("End", s.End, !s.Applied, "a casing folded down")
 	unused("Tail", s.Tail, !cord, s.Kind.String())
@@ -318,4 +330,29 @@ func (s Casing) auditTunnel(a *ticket.Audit, full Casing) {
 		}
 		a.Fault("Tunnel", s.Tunnel.String(), holds.String()+what, ticket.ErrConflict)
 	}
+}
+
+// auditRows records a turn for which there is no room, and a row that does not
+// catch its turn. What rests on a length below zero, or on a tunnel that is not
+// known, is left out.
+func (s Casing) auditRows(a *ticket.Audit, full Casing) {
+	room, what := full.room()
+	known := full.Tunnel.Sign() > 0 && full.Turn.Sign() > 0 && s.Heading.Sign() >= 0 && s.Lower.Sign() >= 0
+	a.NotNegative("Turn", s.Turn)
+	if known {
+		a.AtMost("Turn", s.Turn, room, what, ticket.ErrRange)
+	}
+	// A turn that is too deep has its own fault.
+	known = known && !room.Less(full.Turn)
+	caught := func(path string, row units.Length) {
+		if a.NotNegative(path, row); known && !row.Less(full.Turn) {
+			a.Fault(path, row.String(), "less than "+full.Turn.String()+" (Turn), or the row does not catch the turn", ticket.ErrRange)
+		}
+	}
+	if s.Applied {
+		caught("Heading", s.Heading)
+	} else {
+		a.NotNegative("Heading", s.Heading)
+	}
+	caught("Lower", s.Lower)
 }

@@ -209,7 +209,11 @@ func (p CasingPlan) sources() []ticket.Cite {
 		}
 	}
 	if p.Assumed.Has("Turn") {
-		cs = append(cs, ticket.Cite{For: "turn of the raw edge", ID: casingTurn.Source, Place: casingTurn.Place, Known: casingTurn.Known})
+		if s.Turn == casingTurn.Turn {
+			cs = append(cs, ticket.Cite{For: "turn of the raw edge", ID: casingTurn.Source, Place: casingTurn.Place, Known: casingTurn.Known})
+		} else {
+			cs = append(cs, ticket.Practise("turn of the raw edge, no more than there is room for"))
+		}
 	}
 	if p.Assumed.Has("End") {
 		cs = append(cs, ticket.Practise("turn at the ends of a strip"))

@@ -12,6 +12,7 @@
 //
 // A zero field is not given. [Spec.Solve] fills what follows and then the
 // defaults, which [Plan].Assumed names; [Plan.Sheet] has the steps, the working
-// and the sources. The tables of hem depths, turns, strips, casings and tucks keep
-// the rows that disagree.
+// and the sources, [Plan.Sections] drawings of the folded cloth edge-on, stage by
+// stage. The tables of hem depths, turns, strips, casings and tucks keep the rows
+// that disagree.
 package hem

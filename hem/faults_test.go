@@ -80,7 +80,7 @@ func TestFaults(t *testing.T) {
 			[]string{"Take 3/4 in: disagrees with what else is given, want more than 1 in (Depth)"}, []error{ticket.ErrConflict}},
 		{"no more taken than the depth", hem.Spec{Kind: hem.Narrow, Depth: l("1"), Take: l("1")},
 			[]string{"Take 1 in: disagrees with what else is given, want more than 1 in (Depth)"}, []error{ticket.ErrConflict}},
-		{"stitched past the finished edge", hem.Spec{Kind: hem.Double, Depth: l("1/4"), Stitch: l("1/4")},
+		{"stitched past the finished edge", hem.Spec{Kind: hem.Single, Depth: l("1/4"), Stitch: l("1/4")},
 			[]string{"Stitch 1/4 in: out of range, want less than 1/4 in (Depth)"}, []error{ticket.ErrRange}},
 		{"flare on no edges", hem.Spec{Kind: hem.Single, Depth: l("1"), Slope: five},
 			[]string{"Edges: not given, want 1 to 1000, since Slope is given"}, []error{ticket.ErrMissing}},

@@ -77,7 +77,7 @@ func (p MitrePlan) steps() []ticket.Step {
 		Do: "Cut the corner off outside the seam", Trim: ticket.Long(s.Trim), Press: "the seam open",
 		Note: "Turn the corner out and look at the point before cutting: what is cut off cannot be put back",
 	}
-	if lo, _ := p.CutA.Bounds(); lo.Sign() < 0 {
+	if lo, _ := p.CutA.Bounds(); lo.Sign() <= 0 {
 		cut = ticket.Step{Do: "Leave the corner on, since it is no larger than the allowance", Press: "the seam open"}
 	}
 	return append(st,

@@ -166,7 +166,8 @@ func sample(r *rand.Rand, k hem.Kind) hem.Plan {
 	case hem.Circular, hem.Slit:
 		s.Slope, s.Edges = units.Ratio{}, 0
 	case hem.FacedHem, hem.BiasFaced:
-		s.Favour, s.First, s.Seam = part(depth).DivInt(4), part(depth), some(r)
+		s.Favour, s.Seam = part(depth).DivInt(4), some(r)
+		s.First = part(depth.Sub(s.Favour))
 		if r.IntN(2) == 0 {
 			s.Spare = some(r)
 		}
@@ -329,7 +330,11 @@ func TestTuckOracle(t *testing.T) {
 func TestCasingOracle(t *testing.T) {
 	r := rand.New(rand.NewPCG(19, 23))
 	for range 300 {
-		s := hem.Casing{Kind: hem.ElasticCasing, Width: some(r), Ease: some(r), Turn: some(r), Heading: some(r), Lower: some(r), Drafted: some(r)}
+		s := hem.Casing{Kind: hem.ElasticCasing, Width: some(r), Ease: some(r), Drafted: some(r)}
+		// Both rows catch the turn, for which a strip has room twice.
+		room := s.Width.Add(s.Ease).DivInt(4)
+		s.Turn = room.Scale(units.RatioOf(r.Int64N(8)+1, 8))
+		s.Heading, s.Lower = s.Turn.Scale(units.RatioOf(r.Int64N(8), 8)), s.Turn.Scale(units.RatioOf(r.Int64N(8), 8))
 		p, err := s.Plan()
 		if err != nil {
 			t.Fatal(err)

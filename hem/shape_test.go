@@ -193,7 +193,7 @@ func TestSolveOfKinds(t *testing.T) {
 		{"faced, at the drafted line", hem.Spec{Kind: hem.FacedHem, Drafted: l("5/8"), Favour: l("1/16"), Depth: l("2")},
 			hem.Spec{Kind: hem.FacedHem, Drafted: l("5/8"), Cut: l("5/8"), First: l("1/4"), Depth: l("2"), Take: l("5/8"), Stitch: l("1/16"), Seam: l("9/16"), Favour: l("1/16")}, "Cut First Take Stitch Seam"},
 		{"faced, less drafted than is rolled", hem.Spec{Kind: hem.FacedHem, Drafted: l("1/16"), Favour: l("1/16"), Depth: l("1/8")},
-			hem.Spec{Kind: hem.FacedHem, Drafted: l("1/16"), Cut: l("1/16"), First: l("1/8"), Depth: l("1/8"), Take: l("5/16"), Stitch: l("1/16"), Seam: l("1/4"), Favour: l("1/16")}, "Cut First Take Stitch Seam"},
+			hem.Spec{Kind: hem.FacedHem, Drafted: l("1/16"), Cut: l("1/16"), First: l("1/16"), Depth: l("1/8"), Take: l("5/16"), Stitch: l("1/32"), Seam: l("1/4"), Favour: l("1/16")}, "Cut First Take Stitch Seam"},
 		{"faced, Seam follows", hem.Spec{Kind: hem.BiasFaced, Take: l("3/8"), Favour: l("1/8"), Depth: l("1")},
 			hem.Spec{Kind: hem.BiasFaced, Drafted: l("3/8"), Cut: l("3/8"), First: l("1/4"), Depth: l("1"), Take: l("3/8"), Stitch: l("1/16"), Seam: l("1/4"), Favour: l("1/8")}, "Drafted Cut First Stitch"},
 		{"bound, nothing left on", hem.Spec{Kind: hem.Bound, Depth: l("1/4")},

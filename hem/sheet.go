@@ -105,6 +105,9 @@ func (p Plan) cautions() []ticket.Caution {
 	if s.Kind.faced() && s.Depth.Less(s.Favour.Add(s.Seam)) {
 		cs = append(cs, ticket.Caution{Text: "The seam of the facing is wider than the facing is deep: trim and grade its allowances after stitching, or they stand out above it."})
 	}
+	if s.Kind.faced() && s.First.Less(s.Stitch) {
+		cs = append(cs, ticket.Caution{Text: "The row lies beyond the turn of the facing's free edge and does not hold it: catch the edge by hand, or stitch nearer to its fold."})
+	}
 	if s.Kind == BiasFaced || s.Kind == Bound {
 		cs = append(cs, ticket.Caution{Text: "A strip on the bias narrows as it is stretched: add to its width, and try a hand's length first."})
 	}

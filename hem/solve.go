@@ -166,7 +166,7 @@ func (s Spec) fillFaced() Spec {
 		}
 	}
 	if s.First.IsZero() {
-		s.First = facingStrip.Turn.Min(s.Depth)
+		s.First = facingStrip.Turn.Min(s.room())
 	}
 	return s.derive()
 }
@@ -203,6 +203,9 @@ func (s Spec) fillStitch() Spec {
 			s.Stitch = stitchRaw.Min(s.First.DivInt(2))
 		default:
 			s.Stitch = stitchFold.Min(half)
+		}
+		if turned := s.turned(); turned.Sign() > 0 {
+			s.Stitch = s.Stitch.Min(turned.DivInt(2)) // or the row would not catch the turn
 		}
 	}
 	return s

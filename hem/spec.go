@@ -33,8 +33,9 @@ type Spec struct {
 	// that would be too deep; equal turns for a narrow hem. A blind hem without
 	// it is turned once, its raw edge finished flat. Of a faced or bound edge it
 	// is the turn of the strip's free edge, the default that of [Strips], for a
-	// binding Depth. Of a turn-up it is the hem inside the leg, by default as
-	// deep as the turn-up.
+	// binding Depth; of a facing it is at most Depth less Favour, where its seam
+	// lies. Of a turn-up it is the hem inside the leg, by default as deep as the
+	// turn-up.
 	First units.Length
 	// Depth is the depth of the hem as it shows on the wrong side, from the last
 	// fold, which is the finished edge, to the inner fold, or to the raw edge of
@@ -54,8 +55,12 @@ type Spec struct {
 	// Stitch is the distance of the stitching from the inner fold, into the hem;
 	// from the raw edge for a single hem, where it is the line of a blind hem.
 	// Default 1/16 in, and 1/4 in for a single hem, but at most half of Depth; for
-	// a blind hem half of Back. Of a turn-up it is from the raw edge inside the
-	// leg, by default 1/4 in but at most half of First. All are common practice.
+	// a blind hem half of Back; and where there is a first turn, at most half of
+	// that, as trimmed. The row of a hem turned twice must lie within its first
+	// turn, or it does not catch it; that of a facing may lie beyond the turn of
+	// its free edge, but not on it, and nearer than Depth less Favour, where the
+	// facing ends. Of a turn-up it is from the raw edge inside the leg, by default
+	// 1/4 in but at most half of First. All are common practice.
 	Stitch units.Length
 
 	// Back is, for a blind hem, how far the inner edge of the hem stands beyond
@@ -134,10 +139,22 @@ func (s Spec) reach() units.Length {
 // turned is what is hidden of the first turn after trimming: what has to lie
 // flat inside the hem.
 func (s Spec) turned() units.Length {
-	if s.Trim.Sign() > 0 {
+	if s.trimmed() {
 		return s.Trim
 	}
 	return s.First
+}
+
+// trimmed reports whether the first turn is trimmed.
+func (s Spec) trimmed() bool { return s.Trim.Sign() > 0 && s.Kind.twoTurns() }
+
+// room is what a first turn has: the depth of the hem, of a facing as far as its
+// seam.
+func (s Spec) room() units.Length {
+	if s.Kind.faced() && s.Favour.Less(s.Depth) {
+		return s.Depth.Sub(s.Favour)
+	}
+	return s.Depth
 }
 
 // Solve fills the fields that follow from those given, then those that have a

@@ -1,0 +1,184 @@
+package hem
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/section"
+	"example.com/clothyard/units/ticket"
+)
+
+// MaxDrawn is the greatest measure of a hem, a casing or a tuck that is drawn, in
+// metres.
+const MaxDrawn = 2
+
+// Sections are drawings of the hem edge-on: each stage at which it is stitched,
+// where that differs from the finished hem, and then the finished hem as pressed.
+// A blind hem is drawn folded back and then opened out, a facing and a binding as
+// sewn on and then turned, a turn-up with its hem stitched and then turned up, a
+// first turn that is trimmed with the row that it turns on. The finished edge is
+// at 0 and the garment on the left; where two edges are sewn together it is the
+// raw edges that are at 0.
+//
+// The measures are those of the plan. Each runs to the inside of a fold, where the
+// cloth is marked and creased, so that a raw edge turned in by the whole depth of
+// the hem lies in the crease; a fold that goes round another is drawn outside it.
+// Only the fold of the garment of a blind hem is measured to the outside, since
+// the hem stands out beyond it. Of the turn of a strip Spare is not drawn: the turn
+// of the cloth takes it up.
+//
+// The thickness is that of a ply as drawn, and may be no more than the least turn
+// of the hem; zero is a twelfth of Depth, or the least turn where that is less. The
+// faults are [ticket.Faults]: a measure above [MaxDrawn], a thickness that does not
+// fold, and the row of a facing that would run along the raw edges of its seam.
+func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
+	s := p.Spec
+	var a ticket.Audit
+	if planless(&a, s.Kind.String(), s.Kind.Valid(), kindList) {
+		return nil, a.Err()
+	}
+	ms := make([]measure, 0, 4)
+	ms = append(ms, measure{"Spec.Depth", s.Depth})
+	switch {
+	case s.oneFold(), s.Doubled:
+	case s.Trim.Sign() > 0:
+		ms = append(ms, measure{"Spec.Trim", s.Trim}, measure{"Spec.First", s.First})
+	default:
+		ms = append(ms, measure{"Spec.First", s.First})
+	}
+	if s.Kind.stripped() {
+		ms = append(ms, measure{"Spec.Seam", s.Seam})
+	}
+	if s.Kind == Blind {
+		ms = append(ms, measure{"FinishedToBack", p.FinishedToBack})
+	}
+	thickness = fold(&a, thickness, ms)
+	if s.Kind.faced() {
+		apart(&a, "FinishedToStitch", p.FinishedToStitch, s.Seam.Add(s.Favour), "the seam allowances")
+	}
+	if a.Failed() {
+		return nil, a.Err()
+	}
+	k := sketchOf(s.Depth, thickness)
+	switch {
+	case s.Kind.faced():
+		return proven(p.drawSewn(k), p.drawFaced(k))
+	case s.Kind == Bound:
+		return proven(p.drawSewn(k), p.drawBound(k))
+	case s.Kind == Blind:
+		return proven(p.drawBack(k), p.drawBlind(k))
+	case s.Kind == TurnUp:
+		return proven(p.drawTurnIn(k), p.drawTurnUp(k))
+	case s.Trim.Sign() > 0:
+		return proven(p.drawRow(k), p.drawTurned(k))
+	}
+	return proven(p.drawTurned(k))
+}
+
+// planless records a kind that no plan has, and reports it.
+func planless(a *ticket.Audit, kind string, valid bool, list string) bool {
+	switch {
+	case valid:
+	case kind == kindNames[NoKind]:
+		a.Fault("Spec.Kind", "", list, ticket.ErrMissing)
+	default:
+		a.Fault("Spec.Kind", kind, list, ticket.ErrUnknown)
+	}
+	return a.Failed()
+}
+
+// apart records a row at the very place of a raw edge.
+func apart(a *ticket.Audit, path string, row, edge units.Length, what string) {
+	if row == edge {
+		a.Fault(path, row.String(), "more or less than "+edge.String()+", where the raw edge of "+what+" lies", ticket.ErrRange)
+	}
+}
+
+// A measure is a length that is drawn, with its path in the plan.
+type measure struct {
+	path string
+	long units.Length
+}
+
+// fold records the measures that are missing or out of reach, and the thickness
+// that one of them is too small for. It gives the thickness, by default a twelfth
+// of the first measure or the least of them.
+func fold(a *ticket.Audit, thickness units.Length, turns []measure) units.Length {
+	least := turns[0]
+	for _, m := range turns {
+		a.Need(m.path, m.long)
+		a.AtMost(m.path, m.long, units.Metre.Of(MaxDrawn), "MaxDrawn", ticket.ErrRange)
+		if m.long.Less(least.long) {
+			least = m
+		}
+	}
+	if a.Failed() {
+		return thickness
+	}
+	a.NotNegative("Thickness", thickness)
+	a.AtMost("Thickness", thickness, least.long, least.path, ticket.ErrRange)
+	if thickness.IsZero() {
+		return turns[0].long.DivInt(12).Min(least.long)
+	}
+	return thickness
+}
+
+// proven are the drawings, each of which is what it says.
+func proven(ds ...section.Drawing) ([]section.Drawing, error) {
+	var a ticket.Audit
+	for i, d := range ds {
+		a.Include("["+ticket.Of(i).String()+"]", d.Check())
+	}
+	if a.Failed() {
+		return nil, a.Err()
+	}
+	return ds, nil
+}
+
+// A sketch is a drawing under way. Heights are in half thicknesses, and the middle
+// of the garment is at 0.
+type sketch struct {
+	section.Drawing
+	t   units.Length
+	run units.Length // how much of the garment is shown beyond the hem
+}
+
+// sketchOf shows the garment by three quarters of the depth, or by so much that it
+// is seen beside thick folds.
+func sketchOf(depth, thickness units.Length) sketch {
+	return sketch{t: thickness, run: depth.MulInt(3).DivInt(4).Max(thickness.MulInt(3))}
+}
+
+func (k *sketch) begin(title, desc string) {
+	k.Title, k.Desc, k.Thickness = title, desc, k.t
+}
+
+func (k *sketch) half(halves int64) units.Length { return k.t.MulInt(halves).DivInt(2) }
+
+func (k *sketch) at(x units.Length, halves int64) section.Point {
+	return section.At(x, k.half(halves))
+}
+
+func (k *sketch) from(x units.Length, halves int64) section.Pen {
+	return section.From(k.at(x, halves), k.t)
+}
+
+// row is a row of stitching at x, from a height down to another.
+func (k *sketch) row(name string, x units.Length, top, foot int64, pierce ...string) {
+	k.Stitches = append(k.Stitches, section.Stitch{Name: name, From: k.at(x, top), To: k.at(x, foot), Pierce: pierce})
+}
+
+// measure writes a measure from x0 to x1, at a height; none where it is nothing.
+func (k *sketch) measure(name string, side section.Side, x0, x1 units.Length, halves int64, long units.Length) {
+	if long.IsZero() {
+		return
+	}
+	k.Dimensions = append(k.Dimensions, section.Dimension{Name: name, From: k.at(x0, halves), To: k.at(x1, halves), Side: side, Amount: ticket.Long(long)})
+}
+
+// times is a name so many times.
+func times(n int, name string) []string {
+	out := make([]string, n)
+	for i := range out {
+		out[i] = name
+	}
+	return out
+}

@@ -1,0 +1,28 @@
+package hem_test
+
+import (
+	"strings"
+	"testing"
+
+	"example.com/clothyard/hem"
+	"example.com/clothyard/units"
+)
+
+// A trim that comes just to the corner leaves nothing to cut off.
+func TestMitreTrimToTheCorner(t *testing.T) {
+	for _, c := range []struct{ trim, has, not string }{
+		{"1 1/5 in", "Leave the corner on", "Cut the corner off"},
+		{"1 19/100 in", "Cut the corner off", "Leave the corner on"},
+	} {
+		m := hem.Mitre{Trim: units.MustParse(c.trim)}
+		m.A.Depth, m.B.Depth = units.MustParse("3/4 in"), units.MustParse("1 in")
+		p, err := m.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		text := p.Sheet().Text(units.Notation{})
+		if !strings.Contains(text, c.has) || strings.Contains(text, c.not) {
+			t.Errorf("trimmed to %s, cut %v: want %q and not %q in\n%s", c.trim, p.CutA, c.has, c.not, text)
+		}
+	}
+}
