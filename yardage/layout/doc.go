@@ -1,7 +1,8 @@
 // Package layout lays pieces on cloth: where each goes, how much length the lay
 // uses, and a proof that no two overlap and none hangs over the edge. A piece is
-// its outline, or else its bounding rectangle; the cloth is opened out flat, so a
-// piece cut on the fold is given opened out, at its whole width.
+// its outline, or else its bounding rectangle; the cloth lies open, or folded
+// lengthwise, and one pattern does for both: a half drawn to the fold is opened out
+// where there is none, and a pair is cut by one placement where there is.
 //
 //	s := layout.Spec{Cloth: layout.Cloth{Wide: wide, Selvedge: half}, Pieces: pieces}
 //	p, err := s.Plan(ctx)
@@ -17,6 +18,9 @@
 // longer one. Outlines are laid by two searches side by side: each takes a first
 // lay, shortens the cloth a little, lets the pieces overlap, and moves them apart
 // again, a pair that will not part weighing more each time.
+//
+// The cloth may have flaws, a nap, and repeats that notches are matched on; then
+// pieces are laid one by one where they may lie, in one order after another.
 //
 // The rules here are common practice of the trade; the test cases are printed
 // ones, with their sources.

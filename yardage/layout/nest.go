@@ -21,6 +21,12 @@ type nest struct {
 	variants []variant
 	items    []int // the kind of every piece, copies counted, by Piece and Copy
 	bound    int64 // no lay is shorter
+
+	flaws            [][][]vertex // the convex parts of each, from the first place across and along
+	repeatX, repeatY int64        // 0: none
+	sets             int          // how many sets of notches are matched, each by itself
+	phases           [][]int64    // by set, from 1: places in the repeat across that suit all its pieces
+	watch            func(end, steps int64)
 }
 
 const fineness = 1 << 20
@@ -29,6 +35,7 @@ const fineness = 1 << 20
 type kind struct {
 	piece    int
 	mirror   bool
+	twofold  bool // each placement cuts both hands
 	count    int
 	variants []int // the ways it may lie
 	area     wide  // twice its area
@@ -40,6 +47,10 @@ type kind struct {
 type variant struct {
 	kind       int
 	quarters   int
+	mirror     bool
+	fold       bool   // must lie at 0 across
+	set        int    // the set of notches that it is matched by, from 1; 0: none
+	off        vertex // what is added to its place for the place of its set in the repeat
 	pts        []vertex
 	wide, long int64
 	parts      [][]vertex
@@ -50,8 +61,9 @@ func (n *nest) length(steps int64) units.Length {
 	return units.Inch.Of(steps).Scale(units.RatioOf(1, n.perInch))
 }
 
-// nest finds the grid and all the ways the pieces may lie.
-func (s Spec) nest(a *ticket.Audit) (*nest, bool) {
+// nest finds the grid and all the ways the pieces, as laid, may lie; drawn are the
+// same as they are drawn.
+func (s Spec) nest(a *ticket.Audit, drawn []Piece) (*nest, bool) {
 	var m mesh
 	fail := func(path string, l units.Length) (*nest, bool) {
 		a.Fault(path, l.String(), "lengths that lie on one grid, all pieces in a row at most "+units.Inch.Of(MaxGrid).In(units.Inch).String()+" steps", ErrGrid)
@@ -60,7 +72,10 @@ func (s Spec) nest(a *ticket.Audit) (*nest, bool) {
 	if !m.fine(s.Cloth.Gap) {
 		return fail("Cloth.Gap", s.Cloth.Gap)
 	}
-	var row units.Length
+	if path, l, ok := s.tradeFine(&m); !ok {
+		return fail(path, l)
+	}
+	row := s.tradeRoom()
 	for i := range s.Pieces {
 		p := &s.Pieces[i]
 		for _, q := range p.corners() {
@@ -93,41 +108,53 @@ func (s Spec) nest(a *ticket.Audit) (*nest, bool) {
 		if !ok {
 			return fail(piecePath(i), row)
 		}
-		out.add(i, &s.Pieces[i], leftward(pts))
+		out.add(i, &s.Pieces[i], leftward(pts), &drawn[i], &s.Cloth)
 	}
 	out.least()
-	return out, true
+	return out, s.tradeNest(out, m, a)
 }
 
-// add puts a piece in, both hands of a pair.
-func (n *nest) add(i int, p *Piece, pts []vertex) {
-	hands := []bool{false}
-	if p.Pair {
+// add puts a piece in, both hands of a pair, which are one kind where a
+// placement cuts both.
+func (n *nest) add(i int, p *Piece, pts []vertex, drawn *Piece, c *Cloth) {
+	hands, twofold := []bool{false}, drawn.twofold(c)
+	if p.Pair && !twofold {
 		hands = append(hands, true)
 	}
 	first := len(n.kinds)
 	outer := plain(pts)
+	total, _ := drawn.times(c)
 	for _, mirror := range hands {
-		k := kind{piece: i, mirror: mirror, count: p.Count / len(hands), area: twiceArea(pts)}
-		for q := range 4 {
-			if q == 2 && p.Turn == Keep || q&1 == 1 && p.Turn != Quarter {
-				continue
+		k := kind{piece: i, mirror: mirror, twofold: twofold, count: total / len(hands), area: twiceArea(pts)}
+		for q := range 8 {
+			if q >= 4 && !(twofold && p.Pair) {
+				break
 			}
-			v := variant{kind: len(n.kinds), quarters: q, pts: turned(pts, mirror, q)}
-			_, hi := corners(v.pts)
-			v.wide, v.long = hi.x, hi.y
-			if v.wide > n.wide || slices.ContainsFunc(k.variants, func(o int) bool { return same(n.variants[o].pts, v.pts) }) {
-				continue
-			}
-			v.parts = convex(turned(outer, mirror, q))
-			k.variants = append(k.variants, len(n.variants))
-			n.variants = append(n.variants, v)
+			over := mirror || q >= 4
+			n.way(&k, p, pts, outer, over, q&3)
 		}
 		n.kinds = append(n.kinds, k)
 	}
-	for c := range p.Count {
+	for c := range total {
 		n.items = append(n.items, first+c%len(hands))
 	}
+}
+
+// way adds one way a kind may lie, unless it may not or is one of the others.
+func (n *nest) way(k *kind, p *Piece, pts, outer []vertex, mirror bool, q int) {
+	if q == 2 && p.Turn == Keep || q&1 == 1 && p.Turn != Quarter {
+		return
+	}
+	flip := mirror != (p.Fold && q == 2)
+	v := variant{kind: len(n.kinds), quarters: q, mirror: mirror, fold: p.Fold, pts: turned(pts, flip, q)}
+	_, hi := corners(v.pts)
+	v.wide, v.long = hi.x, hi.y
+	if v.wide > n.wide || len(p.Notches) == 0 && slices.ContainsFunc(k.variants, func(o int) bool { return same(n.variants[o].pts, v.pts) }) {
+		return
+	}
+	v.parts = convex(turned(outer, flip, q))
+	k.variants = append(k.variants, len(n.variants))
+	n.variants = append(n.variants, v)
 }
 
 // same reports whether two outlines are the same, wherever they begin.

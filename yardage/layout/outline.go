@@ -56,8 +56,17 @@ func (p *Piece) corners() []Point {
 	return []Point{{}, {X: p.Wide}, {X: p.Wide, Y: p.Long}, {Y: p.Long}}
 }
 
-// Area is the area of one copy: inside the outline, or of the rectangle.
+// Area is the area of one copy: inside the outline, or of the rectangle; of a
+// piece with Fold, both halves; allowances are counted.
 func (p Piece) Area() units.Area {
+	if len(p.Allowance) > 0 {
+		p = p.grown()
+		p.Allowance = nil
+	}
+	if p.Fold {
+		p.Fold = false
+		return p.Area().MulInt(2)
+	}
 	if len(p.Outline) == 0 {
 		return p.Wide.Times(p.Long)
 	}
@@ -91,8 +100,8 @@ func (p Placement) Corners(s Spec) []Point {
 	if p.Piece < 0 || p.Piece >= len(s.Pieces) {
 		return nil
 	}
-	piece := &s.Pieces[p.Piece]
-	mirror, quarters := p.Mirrored(s), p.quarters()
+	piece := s.Pieces[p.Piece].laid(&s.Cloth)
+	mirror, quarters := p.flipped(&s), p.quarters()
 	out := slices.Clone(piece.corners())
 	for i, q := range out {
 		if mirror {

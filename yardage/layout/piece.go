@@ -17,6 +17,22 @@ type Piece struct {
 	Count   int          // how many are cut, a mirrored pair being 2; 1 to MaxPieces, there is no default
 	Pair    bool         // left and right: every even copy is mirrored across the cloth; Count must be even
 	Turn    Turn         // how it may be turned; zero is Keep
+	Fold    bool         // drawn as its right-hand half: the edge of least X is laid on the fold, or the piece is opened out about it where the cloth is not folded
+	Notches []Notch      // the points that are matched where the cloth has a repeat; at most MaxNotches
+
+	// Allowance is what is cut outside the edges drawn: one for all, but a fold
+	// edge, or one for each, from each corner to the next (of a rectangle the near
+	// one, right, far, left); none: the edges drawn are cut. Corners of less than
+	// 60 degrees are cut off square an allowance beyond their point; what comes out
+	// in no whole steps is rounded outward, corners within a few of [GrowStep].
+	Allowance []units.Length
+}
+
+// A Notch is a point of a piece that must lie on the same place of the cloth's
+// repeat as every notch of that name, on any piece and copy.
+type Notch struct {
+	Name string // one of its kind on this piece; must be given
+	At   Point  // from the origin of Outline; without one, from the rectangle's corner of least X and Y
 }
 
 // Turn says how a piece may be turned on the cloth.
@@ -27,9 +43,10 @@ const (
 	Keep    Turn = iota // grain line along the cloth, as drawn: cloth with nap or a one-way print
 	Half                // may be turned end for end, grain still along; for a rectangle it makes no difference
 	Quarter             // may also lie across the grain: pockets, facings, squares
+	Bias                // must lie on the bias, turned by [Piece.Bias], and by quarters besides
 )
 
-var turnNames = [...]string{Keep: "keep", Half: "half", Quarter: "quarter"}
+var turnNames = [...]string{Keep: "keep", Half: "half", Quarter: "quarter", Bias: "bias"}
 
 // Turns yields every turn.
 func Turns(yield func(Turn) bool) {
@@ -40,7 +57,7 @@ func Turns(yield func(Turn) bool) {
 	}
 }
 
-// String is keep, half or quarter.
+// String is keep, half, quarter or bias.
 func (t Turn) String() string {
 	if int(t) < len(turnNames) {
 		return turnNames[t]
@@ -68,29 +85,79 @@ func (t *Turn) UnmarshalText(text []byte) error {
 	return &ticket.Fault{Path: "Turn", Got: fmt.Sprintf("%q", got), Limit: turnList, Err: ticket.ErrUnknown}
 }
 
-const turnList = "keep, half or quarter"
+const turnList = "keep, half, quarter or bias"
 
-// A Cloth is the cloth laid out flat, a single layer.
+// A Cloth is the cloth laid out flat: a single layer, or folded lengthwise.
 type Cloth struct {
-	Wide     units.Length // full width, selvedge edge to selvedge edge; more than zero
+	Wide     units.Length // full width of a single layer, selvedge edge to selvedge edge; more than zero
 	Selvedge units.Length // not used at each of the two selvedges; zero is an answer
 	Long     units.Length // how long the cloth is, cut end to cut end; zero: as long as need be
 	Gap      units.Length // least distance between two pieces; zero is an answer, they may share a cut
 	Ends     units.Length // not used at each of the two cut ends, as for squaring up; zero is an answer
+	Folded   bool         // folded lengthwise, right sides together: each placement cuts two layers
+	Fold     units.Length // from the fold to the selvedge that is folded over, at most half of Wide; zero: half, selvedges together; for Folded only
+	OneWay   bool         // nap or a print that has a top: every piece lies as drawn, none is turned end for end or across
+	RepeatX  units.Length // width of the stripe's or check's repeat across; zero: none
+	RepeatY  units.Length // length of the repeat along; zero: none
+	Flaws    []Flaw       // where no piece may lie; at most MaxFlaws
+	Counter  units.Length // what the shop cuts lengths in, for [Plan.Buy]; zero: any length
 }
 
-// Usable is the width between the selvedges, Wide less twice Selvedge.
-func (c Cloth) Usable() units.Length { return c.Wide.Sub(c.Selvedge.MulInt(2)) }
+// A Flaw is a hole, a stain or a seam in the cloth: a rectangle, or an outline.
+// Pieces may touch it. On folded cloth it bars its place in both layers.
+type Flaw struct {
+	X       units.Length // to the rectangle's left-hand side, from the outer edge of the left-hand selvedge as the cloth lies open; zero is an answer
+	Y       units.Length // to its near side, from the cut end; zero is an answer
+	Wide    units.Length // across; more than zero, unless Outline is given
+	Long    units.Length // along; more than zero, unless Outline is given
+	Outline []Point      // its corners instead, from the left-hand selvedge and the cut end; 3 to MaxPoints
+}
+
+// Usable is the width that pieces are laid on: between the selvedges, Wide less
+// twice Selvedge; on folded cloth from the fold to the nearer selvedge's inner edge.
+func (c Cloth) Usable() units.Length {
+	if c.Folded {
+		return c.double().Sub(c.Selvedge)
+	}
+	return c.Wide.Sub(c.Selvedge.MulInt(2))
+}
+
+// double is how wide the cloth lies double.
+func (c *Cloth) double() units.Length {
+	if c.Fold.IsZero() {
+		return c.Wide.DivInt(2)
+	}
+	return c.Fold
+}
+
+// first is the least X that a piece may have: the fold, or the inner edge of the
+// left-hand selvedge.
+func (c *Cloth) first() units.Length {
+	if c.Folded {
+		return units.Length{}
+	}
+	return c.Selvedge
+}
+
+// layers is how many layers of cloth a placement cuts.
+func (c *Cloth) layers() int64 {
+	if c.Folded {
+		return 2
+	}
+	return 1
+}
 
 // A Placement is where one piece lies, by the corner nearest to the cut end and
 // the left-hand selvedge of the smallest rectangle that holds it as it lies. A
-// mirrored copy is mirrored first and then turned.
+// mirrored copy is mirrored first and then turned. On folded cloth a placement of
+// a piece that has another hand, or is the same both hands, cuts two copies, see
+// [Placement.Copies].
 type Placement struct {
 	Piece  int          // which piece: its index in Spec.Pieces, from 0
 	Copy   int          // which of its copies, from 1 to Count
 	Across bool         // turned a quarter: what points to the right as drawn points away from the cut end, so that Wide lies along the cloth and Long across
-	Half   bool         // turned end for end, besides Across
-	X      units.Length // across, from the outer edge of the left-hand selvedge
+	Half   bool         // turned end for end, besides Across; a piece on the fold is turned over as well, so that its fold edge stays there
+	X      units.Length // across, from the outer edge of the left-hand selvedge; on folded cloth, from the fold, which is on the left
 	Y      units.Length // along, from the cut end
 }
 
@@ -100,7 +167,8 @@ func (p Placement) Size(s Spec) (wide, long units.Length) {
 	if p.Piece < 0 || p.Piece >= len(s.Pieces) {
 		return wide, long
 	}
-	wide, long = s.Pieces[p.Piece].extent()
+	one := s.Pieces[p.Piece].laid(&s.Cloth)
+	wide, long = one.extent()
 	if p.Across {
 		return long, wide
 	}

@@ -16,8 +16,8 @@ type Plan struct {
 	Placements []Placement   // by Piece, then Copy
 	Lay        units.Length  // from the first end that is used to the far edge of the farthest piece
 	Used       units.Length  // the cloth's length that this takes: Lay and both Ends
-	Wide       units.Length  // from the inner edge of the left-hand selvedge to the far edge of the outermost piece
-	Density    units.Ratio   // area of the pieces as part of the usable width by Lay
+	Wide       units.Length  // from the inner edge of the left-hand selvedge, or the fold, to the far edge of the outermost piece
+	Density    units.Ratio   // area of the pieces as part of the usable width by Lay, all layers
 	Bound      units.Length  // no lay of these pieces is shorter: where Lay is equal to it, this is the shortest
 	Spare      units.Length  // Cloth.Long less Used; zero where Long is not given, negative where the lay is too long
 	Fits       bool          // the lay is within Cloth.Long; true where that is not given
@@ -35,7 +35,10 @@ type Plan struct {
 // When ctx is done with a lay in hand that lay is returned, with Stopped set and
 // no error; when it is done before, its error is. A nil ctx is never done. No
 // goroutine that is started outlives the call.
-func (s Spec) Plan(ctx context.Context) (Plan, error) {
+func (s Spec) Plan(ctx context.Context) (Plan, error) { return s.plan(ctx, nil) }
+
+// plan is Plan, and calls watch now and then.
+func (s Spec) plan(ctx context.Context, watch func(lay units.Length, steps int64)) (Plan, error) {
 	g, err := s.check()
 	if err != nil {
 		return Plan{}, err
@@ -49,9 +52,18 @@ func (s Spec) Plan(ctx context.Context) (Plan, error) {
 		p.Assumed = p.Assumed.With("Work")
 	}
 	p.Spec.Pieces = slices.Clone(s.Pieces)
+	p.Spec.Cloth.Flaws = slices.Clone(s.Cloth.Flaws)
+	for i, flaw := range s.Cloth.Flaws {
+		p.Spec.Cloth.Flaws[i].Outline = slices.Clone(flaw.Outline)
+	}
 	for i, one := range p.Spec.Pieces {
 		p.Spec.Pieces[i] = one.filled()
 		p.Spec.Pieces[i].Outline = slices.Clone(one.Outline)
+		p.Spec.Pieces[i].Notches = slices.Clone(one.Notches)
+		p.Spec.Pieces[i].Allowance = slices.Clone(one.Allowance)
+	}
+	if g.nest != nil && watch != nil {
+		g.nest.watch = func(end, steps int64) { watch(g.nest.length(end), steps) }
 	}
 	if !p.find(ctx, g) {
 		return Plan{}, context.Cause(ctx)
@@ -89,17 +101,20 @@ func (p *Plan) seat(n *nest, seats []seat) {
 		slices.SortFunc(list, func(a, b seat) int { return cmp.Or(cmp.Compare(a.y, b.y), cmp.Compare(a.x, b.x)) })
 		one := n.kinds[k]
 		first, step := 1, 1
-		if p.Spec.Pieces[one.piece].Pair {
+		if one.twofold || p.Spec.Pieces[one.piece].Pair {
 			step = 2
 			if one.mirror {
 				first = 2
 			}
 		}
 		for i, s := range list {
-			q := n.variants[s.variant].quarters
+			q, copy := n.variants[s.variant].quarters, first+i*step
+			if one.twofold && n.variants[s.variant].mirror {
+				copy++ // the even copy is on top
+			}
 			p.Placements = append(p.Placements, Placement{
-				Piece: one.piece, Copy: first + i*step, Across: q&1 == 1, Half: q&2 == 2,
-				X: p.Spec.Cloth.Selvedge.Add(n.length(s.x)),
+				Piece: one.piece, Copy: copy, Across: q&1 == 1, Half: q&2 == 2,
+				X: p.Spec.Cloth.first().Add(n.length(s.x)),
 				Y: p.Spec.Cloth.Ends.Add(n.length(s.y)),
 			})
 		}
@@ -149,16 +164,17 @@ func (p *Plan) place(g grid, best lay) {
 // measure finds what the placements come to.
 func (p *Plan) measure() {
 	c := p.Spec.Cloth
+	laid := p.Spec.laid()
 	var far, right units.Length
 	for _, at := range p.Placements {
-		wide, long := at.Size(p.Spec)
+		wide, long := at.Size(laid)
 		right = right.Max(at.X.Add(wide))
 		far = far.Max(at.Y.Add(long))
 	}
 	p.Lay = far.Sub(c.Ends)
 	p.Used = far.Add(c.Ends)
-	p.Wide = right.Sub(c.Selvedge)
-	p.Density = p.Spec.Area().Div(c.Usable().Times(p.Lay))
+	p.Wide = right.Sub(c.first())
+	p.Density = p.Spec.Area().Div(c.Usable().Times(p.Lay).MulInt(c.layers()))
 	p.Fits = true
 	if !c.Long.IsZero() {
 		p.Spare = c.Long.Sub(p.Used)

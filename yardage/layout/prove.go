@@ -8,20 +8,22 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// Verify checks a lay, anybody's, against s: every copy of every piece laid
+// Verify checks a lay, anybody's, against s: every copy of every piece cut
 // once, none turned more than it may be, all inside the cloth's selvedges, ends
 // and length (where Cloth.Long is given), and no two nearer than Cloth.Gap, the
-// greater of the distances across and along. Rectangles are compared by the
-// lengths themselves. Outlines are cut into triangles on a grid that all points
-// and places lie on, and no two triangles may have a point of their insides in
-// common: pieces may touch, and an overlap of one step is found. It shares
-// nothing with the search.
+// greater of the distances across and along; nothing on a flaw, halves with their
+// edge on the fold, and notches of one name on one place of the repeat. Rectangles
+// are compared by the lengths themselves. Outlines are cut into triangles on a
+// grid that all points and places lie on, and no two triangles may have a point of
+// their insides in common: pieces may touch, and an overlap of one step is found.
+// It shares nothing with the search but what a piece is, opened out or turned to
+// the bias. On folded cloth a placement counts for each of its [Placement.Copies].
 //
 // The faults are [ticket.Faults]: those of Cloth and Pieces each by itself (Work
 // and Seed are not read), ErrGrid where there is no such grid of less than 2^60
-// steps, else ErrOverlap, ErrOutside and ErrTurn with the path of the placement, and ErrCount with that of the
-// piece. Of the overlaps of one placement, the first with an earlier one is
-// named.
+// steps, else ErrOverlap, ErrOutside, ErrTurn, ErrFlaw, ErrFold and ErrMatch with
+// the path of the placement, and ErrCount with that of the piece. Of the overlaps
+// of one placement, the first with an earlier one is named.
 func Verify(s Spec, placements []Placement) error {
 	var a ticket.Audit
 	s.auditCloth(&a)
@@ -32,10 +34,15 @@ func Verify(s Spec, placements []Placement) error {
 	if n := len(placements); n > MaxPieces {
 		return ticket.Faults{{Path: "Placements", Got: strconv.Itoa(n), Limit: fmt.Sprintf("at most %d", MaxPieces), Err: ticket.ErrRange}}
 	}
+	given := s
+	s = s.laid()
 	laid := make([][]bool, len(s.Pieces))
+	twofold := make([]bool, len(s.Pieces))
 	for i, p := range s.Pieces {
 		laid[i] = make([]bool, p.Count)
+		twofold[i] = given.Pieces[i].twofold(&s.Cloth)
 	}
+	set := matching{}
 	known := make([]bool, len(placements))
 	cut := s.cut(placements, &a)
 	if a.Failed() {
@@ -48,8 +55,15 @@ func Verify(s Spec, placements []Placement) error {
 			continue
 		}
 		known[i] = true
-		proveCopy(&a, path, s, at, laid[at.Piece])
+		proveCopy(&a, path, given, at, laid[at.Piece], twofold[at.Piece])
 		proveInside(&a, path, s, at)
+		for k := range cut.flaws {
+			if !cut.clear(i, k) {
+				a.Fault(path, s.title(at), "clear of "+flawPath(k%len(s.Cloth.Flaws)), ErrFlaw)
+				break
+			}
+		}
+		set.prove(&a, path, &s, at)
 		for j, other := range placements[:i] {
 			if known[j] && !separate(s, at, other) && !cut.separate(i, j) {
 				a.Fault(path, s.title(at), s.clearance()+s.title(other)+", Placements["+strconv.Itoa(j)+"]", ErrOverlap)
@@ -73,7 +87,7 @@ func Verify(s Spec, placements []Placement) error {
 
 // proveCopy checks that this copy is one of the piece's, is laid for the first
 // time, and is not turned against the rule.
-func proveCopy(a *ticket.Audit, path string, s Spec, at Placement, laid []bool) {
+func proveCopy(a *ticket.Audit, path string, s Spec, at Placement, laid []bool, twofold bool) {
 	switch {
 	case at.Copy < 1 || at.Copy > len(laid):
 		a.Fault(path+".Copy", strconv.Itoa(at.Copy), fmt.Sprintf("1 to %d", len(laid)), ticket.ErrRange)
@@ -81,13 +95,27 @@ func proveCopy(a *ticket.Audit, path string, s Spec, at Placement, laid []bool) 
 		a.Fault(path+".Copy", strconv.Itoa(at.Copy), "each copy once", ticket.ErrTwice)
 	default:
 		laid[at.Copy-1] = true
+		if other := mate(at.Copy, len(laid)); twofold && other > 0 {
+			laid[other-1] = true // never so before: a pair is cut by one placement
+		}
 	}
-	turn := s.Pieces[at.Piece].Turn
-	if at.Across && turn != Quarter {
-		a.Fault(path+".Across", "true", "false for turn "+turn.String(), ErrTurn)
+	one := &s.Pieces[at.Piece]
+	why := "turn " + one.Turn.String()
+	if s.Cloth.OneWay {
+		why = "cloth that runs one way"
 	}
-	if at.Half && turn == Keep {
-		a.Fault(path+".Half", "true", "false for turn "+turn.String(), ErrTurn)
+	if at.Across && (one.Turn < Quarter || s.Cloth.OneWay) {
+		a.Fault(path+".Across", "true", "false for "+why, ErrTurn)
+	}
+	if at.Half && (one.Turn == Keep || s.Cloth.OneWay) {
+		a.Fault(path+".Half", "true", "false for "+why, ErrTurn)
+	}
+	if s.Cloth.Folded && one.Fold && (at.Across || !at.X.IsZero()) {
+		got := at.X.String() + " from the fold"
+		if at.Across {
+			got = "turned across"
+		}
+		a.Fault(path+".X", got, "its edge of least X on the fold", ErrFold)
 	}
 }
 
@@ -95,8 +123,9 @@ func proveCopy(a *ticket.Audit, path string, s Spec, at Placement, laid []bool) 
 func proveInside(a *ticket.Audit, path string, s Spec, at Placement) {
 	c := s.Cloth
 	wide, long := at.Size(s)
-	if last := c.Wide.Sub(c.Selvedge).Sub(wide); at.X.Less(c.Selvedge) || last.Less(at.X) {
-		a.Fault(path+".X", at.X.String(), c.Selvedge.String()+" to "+last.String(), ErrOutside)
+	first := c.first()
+	if last := first.Add(c.Usable()).Sub(wide); at.X.Less(first) || last.Less(at.X) {
+		a.Fault(path+".X", at.X.String(), first.String()+" to "+last.String(), ErrOutside)
 	}
 	if at.Y.Less(c.Ends) {
 		a.Fault(path+".Y", at.Y.String(), "at least "+c.Ends.String(), ErrOutside)

@@ -10,13 +10,15 @@ import (
 // A cutting holds the pieces of a lay as triangles, where they lie.
 type cutting struct {
 	gap    int64
-	pieces [][]triangle // by placement; nil where every piece is a rectangle
+	pieces [][]triangle // by placement; nil where every piece is a rectangle and the cloth has no flaw
+	flaws  [][]triangle // on folded cloth, those of both layers
 }
 
 // cut turns the placements into triangles; it asks a grid that all of them lie
 // on. Placements of no piece have none.
 func (s Spec) cut(placements []Placement, a *ticket.Audit) cutting {
-	if !s.outlined() {
+	flaws := s.Cloth.barred()
+	if !s.outlined() && len(flaws) == 0 {
 		return cutting{}
 	}
 	var m mesh
@@ -38,10 +40,42 @@ func (s Spec) cut(placements []Placement, a *ticket.Audit) cutting {
 		path := "Placements[" + strconv.Itoa(i) + "]"
 		ok = ok && fine(path+".X", at.X) && fine(path+".Y", at.Y)
 	}
+	for i, flaw := range flaws {
+		for _, q := range flaw {
+			ok = ok && fine(flawPath(i%len(s.Cloth.Flaws)), q.X) && fine(flawPath(i%len(s.Cloth.Flaws)), q.Y)
+		}
+	}
 	if !ok {
 		return cutting{}
 	}
-	return s.mesh(m, placements, a, limit)
+	c := s.mesh(m, placements, a, limit)
+	for i, flaw := range flaws {
+		pts := make([]vertex, len(flaw))
+		for k, q := range flaw {
+			x, okX := m.whole(q.X)
+			y, okY := m.whole(q.Y)
+			if !okX || !okY {
+				a.Fault(flawPath(i%len(s.Cloth.Flaws)), q.X.String()+", "+q.Y.String(), limit, ErrGrid)
+				return c
+			}
+			pts[k] = vertex{x, y}
+		}
+		c.flaws = append(c.flaws, triangles(leftward(pts)))
+	}
+	return c
+}
+
+// clear reports whether a piece and a flaw have nothing of their insides in
+// common.
+func (c cutting) clear(i, flaw int) bool {
+	for _, t := range c.pieces[i] {
+		for _, u := range c.flaws[flaw] {
+			if !disjoint(t, u, 0) {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 // mesh fills the cutting on a grid that is fine enough.
@@ -61,7 +95,7 @@ func (s Spec) mesh(m mesh, placements []Placement, a *ticket.Audit, limit string
 		if at.Piece < 0 || at.Piece >= len(s.Pieces) {
 			continue
 		}
-		one := way{at.Piece, at.quarters(), at.Mirrored(s)}
+		one := way{at.Piece, at.quarters(), at.flipped(&s)}
 		parts, found := known[one]
 		if !found {
 			pts, ok := m.vertices(s.Pieces[at.Piece].corners())

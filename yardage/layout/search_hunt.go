@@ -38,6 +38,9 @@ type hunter struct {
 // nestle finds the best lay that work allows. It has none if ctx was done before
 // there was one.
 func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, stopped bool) {
+	if n.constrained() {
+		return n.bind(ctx, work, seed)
+	}
 	best = n.boxes()
 	if ctx.Err() != nil {
 		return nil, true
@@ -66,6 +69,7 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 				best, long = h.best, h.long
 			}
 		}
+		n.tell(long, int64(round+1)*leg*hunters)
 		for _, h := range hs {
 			stopped = stopped || h.halt
 			h.best, h.long = best, long

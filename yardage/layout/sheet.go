@@ -23,13 +23,16 @@ func (p Plan) Sheet() ticket.Sheet {
 	shown := order[:min(len(order), MaxSteps)]
 	s.Steps = make([]ticket.Step, 0, len(shown)+3)
 	s.Steps = append(s.Steps, ticket.Step{
-		Do:    "Press the cloth, square the cut end, and lay it out in a single layer",
-		Check: ticket.Check{What: "width of the cloth between the selvedges' inner edges", Want: ticket.Long(p.Spec.Cloth.Usable()), Mend: "measure at several places and lay again with the narrowest"},
+		Do:    p.layOut(),
+		Check: ticket.Check{What: p.width(), Want: ticket.Long(p.Spec.Cloth.Usable()), Mend: "measure at several places and lay again with the narrowest"},
 	})
-	names := p.Spec.titles(shown)
+	names, edge := p.Spec.titles(shown), "left-hand selvedge to the piece's left-hand edge"
+	if p.Spec.Cloth.Folded {
+		edge = "fold to the piece's left-hand edge"
+	}
 	for i, at := range shown {
 		st := ticket.Step{Do: names[i], At: ticket.Long(at.Y), From: "the cut end", Check: ticket.Check{
-			What: "left-hand selvedge to the piece's left-hand edge", Want: ticket.Long(at.X),
+			What: edge, Want: ticket.Long(at.X),
 		}}
 		st.Note = p.turning(at)
 		s.Steps = append(s.Steps, st)
@@ -46,6 +49,25 @@ func (p Plan) Sheet() ticket.Sheet {
 	return s
 }
 
+// layOut says how the cloth is laid out.
+func (p Plan) layOut() string {
+	switch c := &p.Spec.Cloth; {
+	case c.Folded && c.double().MulInt(2) == c.Wide:
+		return "Press the cloth, square the cut end, and fold it lengthwise, right sides together, selvedge on selvedge, with the fold on the left"
+	case c.Folded:
+		return "Press the cloth, square the cut end, and fold one selvedge over, right sides together, with the fold on the left"
+	}
+	return "Press the cloth, square the cut end, and lay it out in a single layer"
+}
+
+// width says what the usable width is measured between.
+func (p Plan) width() string {
+	if p.Spec.Cloth.Folded {
+		return "width of the double cloth from the fold to the nearer selvedge's inner edge"
+	}
+	return "width of the cloth between the selvedges' inner edges"
+}
+
 // turning says how a piece is turned, and which hand it is.
 func (p Plan) turning(at Placement) string {
 	note := ""
@@ -57,18 +79,35 @@ func (p Plan) turning(at Placement) string {
 	case at.Half:
 		note = "turned end for end"
 	}
-	if at.Mirrored(p.Spec) {
+	join := func(more string) {
 		if note != "" {
 			note += "; "
 		}
-		note += "the other hand: the pattern lies face down"
+		note += more
+	}
+	if at.Piece >= 0 && at.Piece < len(p.Spec.Pieces) {
+		one := &p.Spec.Pieces[at.Piece]
+		if one.Turn == Bias {
+			note = "on the bias: its grain line runs half-way between along and across"
+		}
+		if one.Fold && p.Spec.Cloth.Folded {
+			if at.Half {
+				note = "turned end for end and over"
+			}
+			join("its edge on the fold")
+		} else if one.Fold {
+			join("opened out at its fold edge")
+		}
+	}
+	if at.Mirrored(p.Spec) {
+		join("the other hand: the pattern lies face down")
 	}
 	return note
 }
 
 func (p Plan) lines() []ticket.Line {
 	c := p.Spec.Cloth
-	lines := make([]ticket.Line, 0, 6)
+	lines := make([]ticket.Line, 0, 7)
 	add := func(label string, result ticket.Amount, terms ...ticket.Term) {
 		lines = append(lines, ticket.Line{Label: label, Terms: terms, Result: result})
 	}
@@ -76,16 +115,26 @@ func (p Plan) lines() []ticket.Line {
 		return ticket.Term{Op: op, Amount: ticket.Long(l), Name: name}
 	}
 	area := ticket.Square(p.Spec.Area())
-	add("usable width", ticket.Long(c.Usable()), long(ticket.Plus, c.Wide, "full width"),
-		long(ticket.Minus, c.Selvedge, "one selvedge"), long(ticket.Minus, c.Selvedge, "the other"))
+	if c.Folded {
+		add("usable width", ticket.Long(c.Usable()), long(ticket.Plus, c.double(), "width that lies double"), long(ticket.Minus, c.Selvedge, "the selvedge"))
+	} else {
+		add("usable width", ticket.Long(c.Usable()), long(ticket.Plus, c.Wide, "full width"),
+			long(ticket.Minus, c.Selvedge, "one selvedge"), long(ticket.Minus, c.Selvedge, "the other"))
+	}
 	add("area of all the pieces", area)
 	if !p.Lay.IsZero() && !c.Usable().IsZero() {
-		add("part of the cloth that is used", ticket.Times(p.Density), ticket.Term{Amount: area, Name: "the pieces"},
-			long(ticket.Over, c.Usable(), "usable width"), long(ticket.Over, p.Lay, "the lay"))
+		terms := []ticket.Term{{Amount: area, Name: "the pieces"}, long(ticket.Over, c.Usable(), "usable width"), long(ticket.Over, p.Lay, "the lay")}
+		if c.Folded {
+			terms = append(terms, ticket.Term{Op: ticket.Over, Amount: ticket.Times(units.RatioOf(c.layers(), 1)), Name: "layers"})
+		}
+		add("part of the cloth that is used", ticket.Times(p.Density), terms...)
 	}
 	add("no lay is shorter than", ticket.Long(p.Bound))
 	add("length of cloth the lay takes", ticket.Long(p.Used), long(ticket.Plus, p.Lay, "the lay"),
 		long(ticket.Plus, c.Ends, "one end"), long(ticket.Plus, c.Ends, "the other"))
+	if c.Counter.Sign() > 0 {
+		add("length to ask for, as the shop cuts it", ticket.Long(p.Buy()))
+	}
 	if !c.Long.IsZero() {
 		add("cloth to spare", ticket.Long(p.Spare), long(ticket.Plus, c.Long, "the cloth"), long(ticket.Minus, p.Used, "the lay and its ends"))
 	}
@@ -93,14 +142,16 @@ func (p Plan) lines() []ticket.Line {
 }
 
 func (p Plan) cautions() []ticket.Caution {
-	out := make([]ticket.Caution, 0, 5)
+	out := make([]ticket.Caution, 0, 8)
 	if !p.Fits {
 		out = append(out, ticket.Caution{Text: "This lay is longer than the cloth. A shorter one was not found, which is not proof that there is none: search longer, turn or piece a part, or let the outlines nest.", Refer: "the cutter's own trial lay decides"})
 	}
 	if p.Stopped {
 		out = append(out, ticket.Caution{Text: "The search was stopped early; a longer one may find a shorter lay."})
 	}
-	if slices.ContainsFunc(p.Placements, func(at Placement) bool { return at.Across }) {
+	if slices.ContainsFunc(p.Placements, func(at Placement) bool {
+		return at.Across && (at.Piece < 0 || at.Piece >= len(p.Spec.Pieces) || p.Spec.Pieces[at.Piece].Turn != Bias)
+	}) {
 		out = append(out, ticket.Caution{Text: "Pieces laid across the grain hang and shrink otherwise and show on nap, print and sheen.", Refer: "the pattern's grain line decides"})
 	}
 	if len(p.Spec.Pieces) == 0 || slices.ContainsFunc(p.Spec.Pieces, func(one Piece) bool { return len(one.Outline) == 0 }) {
@@ -109,7 +160,35 @@ func (p Plan) cautions() []ticket.Caution {
 	if p.Spec.outlined() {
 		out = append(out, ticket.Caution{Text: "Pieces with an outline are measured to the edges of the smallest rectangle around them, sides along and across the cloth.", Refer: "the drawing of the lay shows which way each nests"})
 	}
-	return append(out, ticket.CutCare())
+	return append(p.trade(out), ticket.CutCare())
+}
+
+// trade adds the cautions about fold, bias and matching.
+func (p Plan) trade(out []ticket.Caution) []ticket.Caution {
+	s := &p.Spec
+	var extra []int
+	if s.Cloth.Folded {
+		extra = p.Extra()
+	}
+	for i, n := range extra {
+		if n > 0 {
+			name := s.Pieces[i].Name
+			if name == "" {
+				name = "piece " + strconv.Itoa(i+1)
+			}
+			out = append(out, ticket.Caution{Text: "Cut double, " + name + " comes out with copies that are not asked for: " + strconv.Itoa(n) + ". Open the cloth out for it, or keep them as spares."})
+		}
+	}
+	if s.Cloth.Folded && s.Cloth.double().MulInt(2).Less(s.Cloth.Wide) {
+		out = append(out, ticket.Caution{Text: "The single layer beside the double cloth is left uncut here; what is over can be laid by itself."})
+	}
+	if slices.ContainsFunc(s.Pieces, func(one Piece) bool { return one.Turn == Bias }) {
+		out = append(out, ticket.Caution{Text: "Pieces on the bias are turned by an angle that comes out in whole steps, less than half a right angle by a little: the thread line itself decides.", Refer: "the fold of the cloth, weft on warp, shows the true bias"})
+	}
+	if s.matched() {
+		out = append(out, ticket.Caution{Text: "Notches of one name lie on one place of the repeat as it is given. Measure the repeat along the whole cloth, and match by eye before cutting; on double cloth, pin the layers so that their stripes agree.", Refer: "common practice"})
+	}
+	return out
 }
 
 // titles are what to do with each piece, written in one text.
@@ -126,7 +205,16 @@ func (s Spec) titles(order []Placement) []string {
 			b = append(b, one.Name...)
 		}
 		if at.Piece >= 0 && at.Piece < len(s.Pieces) && s.Pieces[at.Piece].Count > 1 {
-			b = strconv.AppendInt(append(b, ", copy "...), int64(at.Copy), 10)
+			first, second := at.Copy, 0
+			if s.Cloth.Folded {
+				first, second = at.Copies(s)
+			}
+			if second > 0 {
+				b = strconv.AppendInt(append(b, ", copies "...), int64(first), 10)
+				b = strconv.AppendInt(append(b, " and "...), int64(second), 10)
+			} else {
+				b = strconv.AppendInt(append(b, ", copy "...), int64(first), 10)
+			}
 		}
 		ends[i] = len(b)
 	}

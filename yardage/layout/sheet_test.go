@@ -152,7 +152,7 @@ func TestTurn(t *testing.T) {
 	for range layout.Turns {
 		break
 	}
-	if n != 3 {
+	if n != 4 {
 		t.Errorf("%d turns", n)
 	}
 	if got := layout.Turn(7).String(); got != "turn 7" {

@@ -15,6 +15,9 @@ const (
 	MaxPieces = 1000      // most pieces in one lay, every copy counted
 	MaxWork   = 1_000_000 // most Work
 	MaxGrid   = 1 << 60   // longest row of all the pieces, in steps of the grid they share
+
+	MaxFlaws   = 1000 // most flaws of a cloth
+	MaxNotches = 50   // most notches of a piece
 )
 
 // DefaultWork is the Work done where none is given: less than a second on most machines.
@@ -27,6 +30,9 @@ var (
 	ErrCount   = errors.New("not every piece is laid")
 	ErrTurn    = errors.New("turned more than it may be")
 	ErrGrid    = errors.New("too fine and too long together")
+	ErrFlaw    = errors.New("on a flaw")
+	ErrFold    = errors.New("not on the fold")
+	ErrMatch   = errors.New("notches do not match")
 )
 
 // A Spec is what is to be laid on what. Zero means not given.
@@ -93,7 +99,7 @@ func (s Spec) auditCloth(a *ticket.Audit) bool {
 	c := s.Cloth
 	own.Need("Wide", c.Wide)
 	own.NotNegative("Selvedge", c.Selvedge)
-	if !own.Failed() && c.Usable().Sign() <= 0 {
+	if flat := c.Wide.Sub(c.Selvedge.MulInt(2)); !own.Failed() && flat.Sign() <= 0 {
 		own.Fault("Selvedge", c.Selvedge.String(), "less than half the width, "+c.Wide.DivInt(2).String(), ticket.ErrRange)
 	}
 	own.NotNegative("Long", c.Long)
@@ -102,6 +108,7 @@ func (s Spec) auditCloth(a *ticket.Audit) bool {
 	if c.Long.Sign() > 0 && c.Ends.Sign() > 0 && !c.Ends.MulInt(2).Less(c.Long) {
 		own.Fault("Ends", c.Ends.String(), "less than half the length, "+c.Long.DivInt(2).String(), ticket.ErrRange)
 	}
+	c.auditTrade(&own)
 	a.Include("Cloth", own.Err())
 	return !own.Failed()
 }
@@ -132,6 +139,9 @@ func (s Spec) auditPieces(a *ticket.Audit) bool {
 		if int(p.Turn) >= len(turnNames) {
 			own.Fault("Turn", p.Turn.String(), turnList, ticket.ErrUnknown)
 		}
+		if !own.Failed() {
+			p.auditTrade(&own, &s.Cloth)
+		}
 		if own.Failed() {
 			a.Include(piecePath(i), own.Err())
 			good = false
@@ -153,6 +163,8 @@ func (s Spec) auditPieces(a *ticket.Audit) bool {
 
 // auditRoom checks the pieces against the cloth. Both are good by themselves.
 func (s Spec) auditRoom(a *ticket.Audit) (ground, bool) {
+	drawn := s
+	s = s.laid()
 	wide := s.Cloth.Usable()
 	var long units.Length // zero is no limit
 	if !s.Cloth.Long.IsZero() {
@@ -161,7 +173,7 @@ func (s Spec) auditRoom(a *ticket.Audit) (ground, bool) {
 	fits := func(w, l units.Length) bool { return !wide.Less(w) && (long.IsZero() || !long.Less(l)) }
 	good := true
 	for i, p := range s.Pieces {
-		p = p.filled()
+		p.Wide, p.Long = p.extent()
 		if fits(p.Wide, p.Long) || p.Turn == Quarter && fits(p.Long, p.Wide) {
 			continue
 		}
@@ -179,8 +191,8 @@ func (s Spec) auditRoom(a *ticket.Audit) (ground, bool) {
 		return ground{}, false
 	}
 	var g ground
-	if s.outlined() {
-		g.nest, good = s.nest(a)
+	if s.nested() {
+		g.nest, good = s.nest(a, drawn.Pieces)
 	} else {
 		g.grid, good = s.grid(a)
 	}

@@ -9,8 +9,8 @@ import (
 )
 
 // SVG draws the lay to scale, the cut end at the top: the cloth with its
-// selvedges and ends shaded, every piece with its name and its grain line, and a
-// bar of a foot. It is a drawing to look at, rounded to a tenth of a millimetre;
+// selvedges and ends shaded, its fold, repeats and flaws, every piece with its
+// name, notches and grain line, and a bar of a foot. It is a drawing to look at, rounded to a tenth of a millimetre;
 // Placements has the figures. It is empty for a Plan that no cloth is given for
 // or that is too large to draw.
 func (p Plan) SVG() string {
@@ -18,7 +18,10 @@ func (p Plan) SVG() string {
 	end := p.Used.Max(c.Long)
 	d := drawing{ok: true}
 	wide, long := d.tenths(c.Wide), d.tenths(end)
-	left, head := d.tenths(c.Selvedge), d.tenths(c.Ends)
+	left, right, head := d.tenths(c.Selvedge), d.tenths(c.Selvedge), d.tenths(c.Ends)
+	if c.Folded {
+		wide, left = d.tenths(c.double()), 0
+	}
 	if !d.ok || wide <= 0 || long <= 0 {
 		return ""
 	}
@@ -30,10 +33,17 @@ func (p Plan) SVG() string {
 		screen, max(min(h/max(w/screen, 1), 100*screen), 1), -margin, -margin, w, h, line)
 	d.printf("<title>Lay of %d pieces</title>\n", len(p.Placements))
 	d.printf("<rect width=\"%d\" height=\"%d\" fill=\"#ddd\" stroke=\"#000\"/>\n", wide, long)
-	d.printf("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"#fff\"/>\n", left, head, max(wide-2*left, 0), max(long-2*head, 0))
-	names := p.Spec.titles(p.Placements)
+	d.printf("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"#fff\"/>\n", left, head, max(wide-left-right, 0), max(long-2*head, 0))
+	d.repeats(&c, wide, long)
+	names, laid := p.Spec.titles(p.Placements), p.Spec.laid()
 	for i, at := range p.Placements {
-		d.piece(p.Spec, at, names[i][len("Lay "):])
+		d.piece(laid, at, names[i][len("Lay "):], at.Piece >= 0 && at.Piece < len(p.Spec.Pieces) && p.Spec.Pieces[at.Piece].Turn == Bias)
+	}
+	for _, flaw := range c.barred() {
+		d.flaw(flaw, wide, long)
+	}
+	if c.Folded {
+		d.printf("<path d=\"M0 0V%d\" stroke=\"#000\" stroke-width=\"%d\"/>\n<text transform=\"translate(%d,%d) rotate(90)\" text-anchor=\"middle\" font-size=\"%d\">fold</text>\n", long, 4*line, -d.font, long/2, d.font)
 	}
 	used := d.tenths(p.Used)
 	d.printf("<path d=\"M%d %dH%d\" stroke=\"#000\" stroke-dasharray=\"%d\"/>\n", -margin/2, used, wide+margin/2, d.font/2)
@@ -65,8 +75,53 @@ func (d *drawing) tenths(l units.Length) int64 {
 	return n
 }
 
+// mostLines is the most repeat lines that are drawn each way.
+const mostLines = 400
+
+// repeats draws where the repeats begin, from the cut end and from the left.
+func (d *drawing) repeats(c *Cloth, wide, long int64) {
+	if across := d.tenths(c.RepeatX); across > 0 && wide/across <= mostLines {
+		for x := across; x < wide; x += across {
+			d.printf("<path d=\"M%d 0V%d\" stroke=\"#e2c8c8\"/>\n", x, long)
+		}
+	}
+	if along := d.tenths(c.RepeatY); along > 0 && long/along <= mostLines {
+		for y := along; y < long; y += along {
+			d.printf("<path d=\"M0 %dH%d\" stroke=\"#e2c8c8\"/>\n", y, wide)
+		}
+	}
+}
+
+// flaw draws a flaw with hatching over the rectangle around it, as much of it as
+// is on the cloth.
+func (d *drawing) flaw(pts []Point, wide, long int64) {
+	lo, hi := box(pts)
+	x0, x1 := max(d.tenths(lo.X), 0), min(d.tenths(hi.X), wide)
+	y0, y1 := max(d.tenths(lo.Y), 0), min(d.tenths(hi.Y), long)
+	if x0 >= x1 || y0 >= y1 {
+		return
+	}
+	d.printf("<path d=\"")
+	for i, q := range pts {
+		d.printf("%c%d %d", "ML"[min(i, 1)], max(d.tenths(q.X), 0), d.tenths(q.Y))
+	}
+	d.printf("z\" fill=\"#f4b0b0\" stroke=\"#a00\"/>\n")
+	gap := max((x1-x0+y1-y0)/12, 1)
+	for k := gap; k < x1-x0+y1-y0; k += gap { // from the left or lower side up to the right
+		fromX, fromY := x0, y0+k
+		if fromY > y1 {
+			fromX, fromY = x0+fromY-y1, y1
+		}
+		toX, toY := x0+k, y0
+		if toX > x1 {
+			toX, toY = x1, y0+toX-x1
+		}
+		d.printf("<path d=\"M%d %dL%d %d\" stroke=\"#a00\"/>\n", fromX, fromY, toX, toY)
+	}
+}
+
 // piece draws one piece. Name and grain line run along the longer side.
-func (d *drawing) piece(s Spec, at Placement, name string) {
+func (d *drawing) piece(s Spec, at Placement, name string, bias bool) {
 	wide, long := at.Size(s)
 	x, y, w, h := d.tenths(at.X), d.tenths(at.Y), d.tenths(wide), d.tenths(long)
 	fill := "#cfe3f2"
@@ -98,6 +153,14 @@ func (d *drawing) piece(s Spec, at Placement, name string) {
 		}
 		return ""
 	}
+	grain := turn(!at.Across)
+	if bias {
+		half = max(min(w, h)/3, tip)
+		grain = " rotate(45)"
+		if at.Across == at.flipped(&s) {
+			grain = " rotate(-45)"
+		}
+	}
 	side := min(d.font, deep*3/10)
 	if along := (h >= w) != at.Across; !along {
 		side = -run * 7 / 16 // the name lies across the grain: the line goes to one end
@@ -107,10 +170,17 @@ func (d *drawing) piece(s Spec, at Placement, name string) {
 		shift = fmt.Sprintf("0,%d", side)
 	}
 	d.printf("<path transform=\"translate(%d,%d) translate(%s)%s\" d=\"M%d 0H%dM%d %dl%d %dl%d %dM%d %dl%d %dl%d %d\" fill=\"none\" stroke=\"#555\"/>\n",
-		x+w/2, y+h/2, shift, turn(!at.Across), -half, half,
+		x+w/2, y+h/2, shift, grain, -half, half,
 		-half+tip, -tip, -tip, tip, tip, tip, half-tip, -tip, tip, tip, -tip, tip)
+	for _, n := range at.Notches(s) {
+		d.printf("<path d=\"M%d %dm%d %dl%d %dl%d %dz\" fill=\"#000\"><title>%s</title></path>\n",
+			d.tenths(n.At.X), d.tenths(n.At.Y), -tip, tip, tip, -2*tip, tip, 2*tip, html.EscapeString(n.Name))
+	}
 	if size > 0 {
 		head := turn(h > w)
+		if bias { // along the grain line, and above it
+			head, size = grain+fmt.Sprintf(" translate(0,%d)", -d.font/2), min(size, d.font*2/3)
+		}
 		if at.Half {
 			head += " rotate(180)" // the name stands on its head, as the piece does
 		}

@@ -1,0 +1,333 @@
+package outline
+
+import (
+	"bytes"
+	"encoding/xml"
+	"errors"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/yardage/layout"
+)
+
+const namespace = "http://www.w3.org/2000/svg"
+
+// SVG reads a drawing: every path, polygon, closed polyline and rect is a piece,
+// the cut end of the cloth at the top. Its name is its title, else its id. A rect
+// is a piece without an outline. Count is 1 and Turn is Keep: they are the
+// caller's to set.
+//
+// A path is one outline of the commands M, L, H, V, C, S, Q, T and Z, either
+// case. A curve is refused with ErrCurve where r.Within is zero, and where it
+// goes back on itself or bends too much for 128 parts; an arc always is.
+//
+// The drawing's own unit is its width and height, in mm, cm, in, pt, pc or Q,
+// over those of its viewBox, as it is shown: the lesser of the two, which may
+// differ by less than one part in a thousand; without a viewBox it is 1/96 in. A drawing without such
+// a size is in r.Numbers.Bare, and without that refused.
+//
+// Groups are read through. Text, lines and what a drawing only defines are passed
+// by, as is what belongs to other namespaces; the attribute transform and
+// everything else that is drawn is refused. Points that repeat the one before are
+// dropped.
+//
+// The faults are [ticket.Faults], with the line and the column in bytes of the
+// element, both from 1, and the byte of path data; at most MaxFaults of them.
+func (r Reader) SVG(in io.Reader) ([]layout.Piece, error) {
+	if err := r.check(); err != nil {
+		return nil, err
+	}
+	text, err := whole(in)
+	if err != nil {
+		return nil, err
+	}
+	d := drawing{Reader: r, text: text, xml: xml.NewDecoder(bytes.NewReader(text))}
+	for !d.full() && d.token() {
+	}
+	return d.end(d.pieces, "drawing", "at least one path, polygon or rect")
+}
+
+// drawing is a drawing being read.
+type drawing struct {
+	Reader
+	faults
+	text    []byte
+	xml     *xml.Decoder
+	open    []element
+	unit    units.Length // one unit of the drawing
+	within  units.Ratio  // Within in those
+	pieces  []layout.Piece
+	points  int
+	started bool
+}
+
+// An element is one that has begun and not ended.
+type element struct {
+	name  string
+	piece int // which piece it is; less than 0 for none
+	title []byte
+}
+
+// passed are the elements that are passed by with all that is in them.
+var passed = [...]string{"desc", "metadata", "defs", "text", "line", "symbol", "marker", "clipPath", "mask", "pattern", "linearGradient", "radialGradient", "script"}
+
+// token reads a token; false where reading stops.
+func (d *drawing) token() bool {
+	line, column := d.xml.InputPos()
+	at := place{line, column}.String()
+	t, err := d.xml.Token()
+	if err != nil {
+		d.broken(err)
+		return false
+	}
+	switch t := t.(type) {
+	case xml.StartElement:
+		return d.begin(at, t)
+	case xml.EndElement:
+		d.close()
+	case xml.CharData:
+		if n := len(d.open); n > 0 && d.open[n-1].name == "title" && len(d.open[n-1].title) <= ticket.MaxName {
+			d.open[n-1].title = append(d.open[n-1].title, t...)
+		} else if n > 0 && d.open[n-1].name == "style" && bytes.Contains(t, []byte("transform")) {
+			d.at(at, "transform", "points where they are to lie", ErrTransform)
+		}
+	}
+	return true
+}
+
+// broken notes what ends the reading: the end of the file, or a fault in it.
+func (d *drawing) broken(err error) {
+	if errors.Is(err, io.EOF) && d.started {
+		return
+	}
+	line, column := d.xml.InputPos()
+	why := err.Error()
+	var syntax *xml.SyntaxError
+	if errors.As(err, &syntax) {
+		why = syntax.Msg
+	}
+	d.at(place{line, column}.String(), "", "a drawing that can be read: "+why, ticket.ErrForm)
+}
+
+// close ends the innermost element. A title names what it stands in.
+func (d *drawing) close() {
+	n := len(d.open)
+	if n == 0 {
+		return
+	}
+	last := d.open[n-1]
+	d.open = d.open[:n-1]
+	if last.name != "title" || n < 2 {
+		return
+	}
+	if k := d.open[n-2].piece; k >= 0 {
+		if name := strings.Join(strings.Fields(string(last.title)), " "); name != "" {
+			line, column := d.xml.InputPos()
+			d.name(place{line, column}.String(), name)
+			d.pieces[k].Name = name
+		}
+	}
+}
+
+// begin begins an element; false where reading stops.
+func (d *drawing) begin(at string, e xml.StartElement) bool {
+	skip := func() bool {
+		if err := d.xml.Skip(); err != nil {
+			d.broken(err)
+			return false
+		}
+		return true
+	}
+	if len(d.open) >= MaxDepth {
+		d.at(at, e.Name.Local, fmt.Sprintf("elements at most %d deep", MaxDepth), ticket.ErrRange)
+		return false
+	}
+	own := e.Name.Space == "" || e.Name.Space == namespace
+	if len(d.open) == 0 {
+		d.started = true
+		if !own || e.Name.Local != "svg" {
+			d.at(at, e.Name.Local, "svg", ticket.ErrUnknown)
+			return false
+		}
+		d.open = append(d.open, element{name: "svg", piece: -1})
+		return d.scale(at, e.Attr)
+	}
+	if !own || slices.Contains(passed[:], e.Name.Local) {
+		return skip()
+	}
+	one := element{name: e.Name.Local, piece: -1}
+	if attribute(e.Attr, "transform") != "" || strings.Contains(attribute(e.Attr, "style"), "transform") {
+		d.at(at, e.Name.Local, "points where they are to lie", ErrTransform)
+	}
+	switch e.Name.Local {
+	case "g", "a", "title", "style":
+	case "rect":
+		d.rect(at, &one, e.Attr)
+	case "path":
+		d.path(at, &one, e.Attr)
+	case "polygon", "polyline":
+		d.polygon(at, &one, e.Attr)
+	default:
+		d.at(at, e.Name.Local, "path, polygon, polyline, rect or g", ticket.ErrUnknown)
+		return skip()
+	}
+	d.open = append(d.open, one)
+	return !d.full() && d.most(at, d.pieces, d.points)
+}
+
+// attribute is the value of one of the drawing's own attributes.
+func attribute(list []xml.Attr, name string) string {
+	for _, a := range list {
+		if a.Name.Space == "" && a.Name.Local == name {
+			return a.Value
+		}
+	}
+	return ""
+}
+
+// physical are the units of a drawing's size.
+var physical = [...]struct {
+	name string
+	unit units.Length
+}{
+	{"mm", units.Millimetre.Of(1)}, {"cm", units.Centimetre.Of(1)}, {"in", units.Inch.Of(1)},
+	{"pt", units.Inch.Frac(1, 72)}, {"pc", units.Inch.Frac(1, 6)}, {"Q", units.Millimetre.Frac(1, 4)},
+}
+
+// size is a physical size; false where the text is none.
+func size(text string) (units.Length, bool) {
+	s := scan{text: strings.TrimSpace(text)}
+	n, ok := s.number()
+	for _, p := range physical {
+		if ok && s.text[s.at:] == p.name && n.Sign() > 0 {
+			return p.unit.Scale(n), true
+		}
+	}
+	return units.Length{}, false
+}
+
+// scale finds the unit of the drawing; false where it has none.
+func (d *drawing) scale(at string, list []xml.Attr) bool {
+	box := attribute(list, "viewBox")
+	s := scan{text: box}
+	view, ok := s.points(2)
+	if box != "" && (!ok || len(view) != 2 || view[1].x.Sign() <= 0 || view[1].y.Sign() <= 0) {
+		return d.at(at+", viewBox", box, "four numbers, the last two more than zero", ticket.ErrForm)
+	}
+	if attribute(list, "transform") != "" || strings.Contains(attribute(list, "style"), "transform") {
+		d.at(at, "svg", "points where they are to lie", ErrTransform)
+	}
+	wide, okW := size(attribute(list, "width"))
+	high, okH := size(attribute(list, "height"))
+	switch {
+	case !okW && !okH && d.Numbers.Bare != units.NoUnit:
+		d.unit = d.Numbers.Bare.Of(1)
+	case !okW || !okH:
+		for i, ok := range [...]bool{okW, okH} {
+			if name := [...]string{"width", "height"}[i]; !ok {
+				d.at(at+", "+name, attribute(list, name), "a size in mm, cm, in, pt, pc or Q, or state the unit of bare numbers", ticket.ErrMissing)
+			}
+		}
+		return false
+	case box == "":
+		d.unit = units.Inch.Frac(1, 96)
+	default:
+		if keep := attribute(list, "preserveAspectRatio"); strings.Contains(keep, "none") || strings.Contains(keep, "slice") {
+			d.at(at+", preserveAspectRatio", keep, "meet", ErrTransform)
+			return false
+		}
+		x, y := wide.Unscale(view[1].x), high.Unscale(view[1].y)
+		d.unit = x.Min(y)
+		if x.Max(y).Sub(d.unit).MulInt(1000).Cmp(d.unit) >= 0 {
+			d.at(at+", viewBox", box, "one scale across and along: "+x.String()+" and "+y.String(), ticket.ErrConflict)
+			return false
+		}
+	}
+	d.within = d.Within.Div(d.unit)
+	return true
+}
+
+// length is a number of the drawing's units.
+func (d *drawing) length(n units.Ratio) units.Length { return d.unit.Scale(n) }
+
+// add adds a piece of its name.
+func (d *drawing) add(at string, e *element, list []xml.Attr, p layout.Piece) {
+	p.Name, p.Count = attribute(list, "id"), 1
+	d.name(at+", id", p.Name)
+	e.piece = len(d.pieces)
+	d.points += len(p.Outline)
+	d.pieces = append(d.pieces, p)
+}
+
+// outline adds a piece by its points.
+func (d *drawing) outline(at string, e *element, list []xml.Attr, pts []point) {
+	out := make([]layout.Point, len(pts))
+	for i, p := range pts {
+		out[i] = layout.Point{X: d.length(p.x), Y: d.length(p.y)}
+	}
+	if out = closed(slices.Compact(out)); d.sized(at, out) {
+		d.add(at, e, list, layout.Piece{Outline: out})
+	}
+}
+
+func (d *drawing) rect(at string, e *element, list []xml.Attr) {
+	var n [2]units.Ratio
+	for i, name := range [...]string{"width", "height"} {
+		s := scan{text: attribute(list, name)}
+		v, ok := s.number()
+		if s.space(); !ok || s.at < len(s.text) || v.Sign() <= 0 {
+			d.at(at+", "+name, s.text, "a number more than zero", ticket.ErrForm)
+			return
+		}
+		n[i] = v
+	}
+	if attribute(list, "rx") != "" || attribute(list, "ry") != "" {
+		d.at(at, "rect", "square corners", ErrCurve)
+		return
+	}
+	d.add(at, e, list, layout.Piece{Wide: d.length(n[0]), Long: d.length(n[1])})
+}
+
+func (d *drawing) polygon(at string, e *element, list []xml.Attr) {
+	s := scan{text: attribute(list, "points")}
+	pts, ok := s.points(layout.MaxPoints + 1)
+	switch {
+	case !ok:
+		d.at(fmt.Sprintf("%s, points, byte %d", at, s.at+1), s.text[s.at:min(s.at+12, len(s.text))], "pairs of numbers", ticket.ErrForm)
+	case e.name == "polyline" && (len(pts) == 0 || pts[0] != pts[len(pts)-1]):
+		d.at(at, "polyline", "an end where it began, or a polygon", ErrOpen)
+	default:
+		d.outline(at, e, list, pts)
+	}
+}
+
+func (d *drawing) path(at string, e *element, list []xml.Attr) {
+	start, strokes, bad := parsePath(attribute(list, "d"))
+	if bad != nil {
+		d.at(fmt.Sprintf("%s, d, byte %d", at, bad.at+1), bad.got, bad.limit, bad.err)
+		return
+	}
+	curved := slices.ContainsFunc(strokes, func(s stroke) bool { return s.curve })
+	if curved && d.within.IsZero() {
+		d.at(at, "path", "straight lines, or state how far outside its curves a polygon may lie", ErrCurve)
+		return
+	}
+	pts := make([]point, 1, 1+len(strokes))
+	pts[0] = start
+	if curved {
+		var ok bool
+		if pts, ok = polygon(start, strokes, d.within, layout.MaxPoints); !ok {
+			d.at(at, "path", fmt.Sprintf("an outline that holds an area and comes to at most %d points, its curves not going back on themselves and bending no more than 128 parts can follow", layout.MaxPoints), ErrCurve)
+			return
+		}
+	} else {
+		for _, s := range strokes {
+			pts = append(pts, s.to)
+		}
+	}
+	d.outline(at, e, list, pts)
+}

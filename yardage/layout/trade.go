@@ -1,0 +1,232 @@
+package layout
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
+
+// nested reports whether s, as laid, asks for more than a grid of rectangles on
+// open cloth.
+func (s Spec) nested() bool {
+	return s.outlined() || s.Cloth.Folded || len(s.Cloth.Flaws) > 0 || s.matched()
+}
+
+// matched reports whether any notches are matched to a repeat.
+func (s Spec) matched() bool {
+	return (!s.Cloth.RepeatX.IsZero() || !s.Cloth.RepeatY.IsZero()) &&
+		slices.ContainsFunc(s.Pieces, func(p Piece) bool { return len(p.Notches) > 0 })
+}
+
+func flawPath(i int) string { return "Cloth.Flaws[" + strconv.Itoa(i) + "]" }
+
+// auditTrade checks what the cloth asks of the pieces.
+func (c *Cloth) auditTrade(own *ticket.Audit) {
+	good := !own.Failed()
+	switch {
+	case !c.Folded:
+		if !c.Fold.IsZero() {
+			own.Fault("Fold", c.Fold.String(), "for Folded only", ticket.ErrUnused)
+		}
+	case good && (c.Wide.DivInt(2).Less(c.double()) || !c.Selvedge.Less(c.double())):
+		own.Fault("Fold", c.Fold.String(), "more than "+c.Selvedge.String()+", the selvedge, to "+c.Wide.DivInt(2).String()+", half the width", ticket.ErrRange)
+	}
+	own.NotNegative("RepeatX", c.RepeatX)
+	own.NotNegative("RepeatY", c.RepeatY)
+	if n := len(c.Flaws); n > MaxFlaws {
+		own.Fault("Flaws", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxFlaws), ticket.ErrRange)
+	} else {
+		for i := range c.Flaws {
+			var one ticket.Audit
+			c.Flaws[i].audit(&one)
+			own.Include("Flaws["+strconv.Itoa(i)+"]", one.Err())
+		}
+	}
+	own.NotNegative("Counter", c.Counter)
+}
+
+// audit checks one flaw.
+func (f *Flaw) audit(own *ticket.Audit) {
+	if len(f.Outline) == 0 {
+		own.NotNegative("X", f.X)
+		own.NotNegative("Y", f.Y)
+		own.Need("Wide", f.Wide)
+		own.Need("Long", f.Long)
+		return
+	}
+	for _, one := range [...]struct {
+		path string
+		l    units.Length
+	}{{"X", f.X}, {"Y", f.Y}, {"Wide", f.Wide}, {"Long", f.Long}} {
+		if !one.l.IsZero() {
+			own.Fault(one.path, one.l.String(), "for a flaw without Outline only", ticket.ErrUnused)
+		}
+	}
+	p := Piece{Outline: f.Outline}
+	p.auditOutline(own)
+}
+
+// auditTrade checks what a piece, good by its measures, asks of the cloth.
+func (p *Piece) auditTrade(own *ticket.Audit, c *Cloth) {
+	if p.Fold {
+		if p.Pair {
+			own.Fault("Pair", "true", "false for a piece with Fold: it is its own other hand", ticket.ErrConflict)
+		}
+		if c.Folded && p.Turn == Bias {
+			own.Fault("Turn", p.Turn.String(), "keep, half or quarter for a piece on the fold", ticket.ErrConflict)
+		}
+		if _, n := foldEdge(p.corners()); n < 2 {
+			own.Fault("Fold", "true", "an outline with one straight edge of least X, and no other point there", ErrOutline)
+		}
+	}
+	good := !own.Failed()
+	p.auditNotches(own)
+	p.auditAllowance(own)
+	if g := p.grown(); good && p.Fold && len(p.Allowance) > 0 && !own.Failed() {
+		if _, n := foldEdge(g.corners()); n < 2 {
+			own.Fault("Allowance", "", "allowances that leave nothing beyond the fold edge", ErrOutline)
+		}
+	}
+}
+
+// auditNotches checks that the notches of a piece can be told apart.
+func (p *Piece) auditNotches(own *ticket.Audit) {
+	if n := len(p.Notches); n > MaxNotches {
+		own.Fault("Notches", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxNotches), ticket.ErrRange)
+		return
+	}
+	for i, n := range p.Notches {
+		path := "Notches[" + strconv.Itoa(i) + "].Name"
+		if n.Name == "" {
+			own.Fault(path, "", "a name", ticket.ErrMissing)
+			continue
+		}
+		own.Text(path, n.Name)
+		if slices.ContainsFunc(p.Notches[:i], func(o Notch) bool { return o.Name == n.Name }) {
+			own.Fault(path, strconv.Quote(n.Name), "each name once", ticket.ErrTwice)
+		}
+	}
+}
+
+// A matching is where the first notch of each name lies, and whose it is.
+type matching map[string]match
+
+type match struct {
+	at    Point
+	title string
+}
+
+// prove checks that the notches of a placement lie on the same place of the
+// repeat as those before of the same names.
+func (m matching) prove(a *ticket.Audit, path string, s *Spec, at Placement) {
+	if !s.matched() {
+		return
+	}
+	for i, n := range at.Notches(*s) {
+		first, known := m[n.Name]
+		if !known {
+			m[n.Name] = match{n.At, s.title(at)}
+			continue
+		}
+		if on(n.At.X.Sub(first.at.X), s.Cloth.RepeatX) && on(n.At.Y.Sub(first.at.Y), s.Cloth.RepeatY) {
+			continue
+		}
+		a.Fault(path, s.title(at)+", notch "+n.Name+" at "+n.At.X.String()+", "+n.At.Y.String(),
+			"on the repeat with that of "+first.title+" at "+first.at.X.String()+", "+first.at.Y.String()+" (Notches["+strconv.Itoa(i)+"])", ErrMatch)
+		return
+	}
+}
+
+// on reports whether l is a whole number of repeats; where there are none it
+// always is.
+func on(l, repeat units.Length) bool { return repeat.IsZero() || l.Div(repeat).IsInt() }
+
+// tradeFine makes the mesh fine enough for repeats, notches and flaws.
+func (s *Spec) tradeFine(m *mesh) (path string, l units.Length, ok bool) {
+	try := func(at string, list ...units.Length) bool {
+		for _, one := range list {
+			if !m.fine(one) {
+				path, l = at, one
+				return false
+			}
+		}
+		return true
+	}
+	if s.matched() {
+		if !try("Cloth.RepeatX", s.Cloth.RepeatX) || !try("Cloth.RepeatY", s.Cloth.RepeatY) {
+			return path, l, false
+		}
+		for i := range s.Pieces {
+			for _, n := range s.Pieces[i].Notches {
+				if !try(piecePath(i)+".Notches", n.At.X, n.At.Y) {
+					return path, l, false
+				}
+			}
+		}
+	}
+	if len(s.Cloth.Flaws) == 0 {
+		return "", l, true
+	}
+	if !try("Cloth.Selvedge", s.Cloth.first()) || !try("Cloth.Ends", s.Cloth.Ends) {
+		return path, l, false
+	}
+	for i, flaw := range s.Cloth.barred() {
+		for _, q := range flaw {
+			if !try(flawPath(i%len(s.Cloth.Flaws)), q.X, q.Y) {
+				return path, l, false
+			}
+		}
+	}
+	return "", l, true
+}
+
+// tradeRoom is how much longer a row of pieces may become by flaws and repeats.
+func (s *Spec) tradeRoom() units.Length {
+	var row units.Length
+	for _, flaw := range s.Cloth.barred() {
+		for _, q := range flaw {
+			row = row.Max(q.X.Abs()).Max(q.Y.Abs())
+		}
+	}
+	if s.matched() {
+		row = row.Add(s.Cloth.RepeatX)
+		for i := range s.Pieces {
+			row = row.Add(s.Cloth.RepeatY.MulInt(int64(s.Pieces[i].Count)))
+			for _, n := range s.Pieces[i].Notches {
+				row = row.Max(n.At.X.Abs()).Max(n.At.Y.Abs())
+			}
+		}
+	}
+	return row
+}
+
+// tradeNest puts flaws and matched notches into the nest.
+func (s *Spec) tradeNest(n *nest, m mesh, a *ticket.Audit) bool {
+	for i, flaw := range s.Cloth.barred() {
+		pts := make([]vertex, len(flaw))
+		for k, q := range flaw {
+			x, okX := m.whole(q.X.Sub(s.Cloth.first()))
+			y, okY := m.whole(q.Y.Sub(s.Cloth.Ends))
+			if !okX || !okY {
+				a.Fault(flawPath(i%len(s.Cloth.Flaws)), q.X.String()+", "+q.Y.String(), "a flaw that lies on one grid with the pieces", ErrGrid)
+				return false
+			}
+			pts[k] = vertex{x, y}
+		}
+		n.flaws = append(n.flaws, convex(leftward(pts)))
+	}
+	if !s.matched() {
+		return true
+	}
+	var okX, okY bool
+	n.repeatX, okX = m.whole(s.Cloth.RepeatX)
+	n.repeatY, okY = m.whole(s.Cloth.RepeatY)
+	if !okX || !okY {
+		a.Fault("Cloth.RepeatX", s.Cloth.RepeatX.String(), "repeats that lie on one grid with the pieces", ErrGrid)
+		return false
+	}
+	return s.match(n, m, a)
+}
