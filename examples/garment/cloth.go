@@ -28,16 +28,20 @@ func (w *planner) cloth(ctx context.Context) error {
 		return ticket.Under("Cloth", err)
 	}
 	spec := layout.Spec{Work: c.Work, Cloth: layout.Cloth{Wide: out.Remnant.WashedWidth, Selvedge: c.Selvedge, Long: out.Remnant.Length}}
+	nest, err := w.outlines(spec)
+	if err != nil {
+		return err
+	}
 	for _, p := range w.g.Pieces {
 		r := w.rectangle(p)
 		out.Pieces = out.Pieces.Add(r.Wide.Times(r.Long).MulInt(int64(r.Count)))
 		spec.Pieces = append(spec.Pieces, r)
 	}
-	if out.Lay, err = spec.Plan(ctx); err != nil {
-		// The cloth is shorter than any lay: lay the pieces as long as need be, so
-		// that the length wanting can be told.
-		spec.Cloth.Long = units.Length{}
-		if out.Lay, err = spec.Plan(ctx); err != nil {
+	if out.Lay, err = longer(ctx, &spec); err != nil {
+		return err
+	}
+	if len(nest.Pieces) > 0 {
+		if out.Nest, err = longer(ctx, &nest); err != nil {
 			return err
 		}
 	}
@@ -57,6 +61,17 @@ func (w *planner) cloth(ctx context.Context) error {
 	}
 	out.Purchase, err = yardage.Purchase{Need: out.Need, Ends: c.Ends, Shrink: c.ShrinkLong, Counter: c.Counter}.Plan()
 	return ticket.Under("Cloth", err).OrNil()
+}
+
+// longer finds a lay; where the cloth is shorter than any lay the pieces are laid
+// as long as need be, so that the length wanting can be told.
+func longer(ctx context.Context, s *layout.Spec) (layout.Plan, error) {
+	p, err := s.Plan(ctx)
+	if err != nil {
+		s.Cloth.Long = units.Length{}
+		p, err = s.Plan(ctx)
+	}
+	return p, err
 }
 
 // rectangle is a piece with its allowances as chosen.

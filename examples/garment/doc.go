@@ -9,6 +9,8 @@
 // A garment is planned twice: as it would come out if the seams are sewn as given
 // and nothing is trimmed, and as chosen, with the remedies that mend the most
 // edges for the fewest cuts. The keys of the JSON are the fields of [Garment],
-// their first letter lowered; lengths carry their units. The file shirt.json in
-// this folder is the garment of [Default] and shows every part.
+// their first letter lowered; lengths carry their units. Pieces are laid as
+// rectangles and, where they have an outline of [Corner], by that as well; the
+// edges of an outline move with the allowances of the seams they name. The file
+// shirt.json in this folder is the garment of [Default] and shows every part.
 package garment

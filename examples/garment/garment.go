@@ -134,14 +134,28 @@ type Tin struct {
 // A Piece is a pattern piece as a rectangle between its drafted seam lines, and
 // what lies along its sides. The allowances as cut are added.
 type Piece struct {
-	Name  string
-	Wide  units.Length
-	Long  units.Length
-	Count int
-	Turn  layout.Turn
-	Sides []string // the seams along its two sides; the same name twice for both
-	Ends  []string // the seams at its top and bottom
-	Hem   string   // the hem at its bottom
+	Name    string
+	Wide    units.Length
+	Long    units.Length
+	Count   int
+	Pair    bool // left and right: every other copy is cut with the pattern face down
+	Turn    layout.Turn
+	Sides   []string // the seams along its two sides; the same name twice for both
+	Ends    []string // the seams at its top and bottom
+	Hem     string   // the hem at its bottom
+	Outline []Corner // its corners in order, top at the cut end; none: a rectangle
+}
+
+// A Corner is a corner of a piece as drafted, on its seam lines, and what cuts it
+// larger: the seams or hems whose allowance as cut lies to its left, to its right,
+// above and below. Between two corners the cutting line is straight.
+type Corner struct {
+	X     units.Length // from the left-hand side of the piece between its seam lines; zero is an answer
+	Y     units.Length // from its top; zero is an answer
+	Left  string
+	Right string
+	Above string
+	Below string
 }
 
 // A Place is where one copy of a piece lies in a lay of your own.

@@ -100,7 +100,8 @@ type ClothPlan struct {
 	Pieces   units.Area        // of all the rectangles
 	Own      layout.Plan       // a lay of your own, proven; no placements if none was given or it does not hold
 	OwnFault string            // why a lay of your own does not hold, a fault a line; empty if it does
-	Lay      layout.Plan       // the lay found
+	Lay      layout.Plan       // the lay of rectangles found
+	Nest     layout.Plan       // the lay of outlines found; no placements where no piece has one
 	Need     units.Length      // the length of the lay that is used: your own, else the one found
 	Remnant  yardage.RemnantPlan
 	Purchase yardage.PurchasePlan
@@ -335,6 +336,13 @@ func (w *planner) references() {
 			w.refer(at("Pieces", i, "Ends")+"["+strconv.Itoa(k)+"]", s, "a seam", false, g.seam)
 		}
 		w.refer(at("Pieces", i, "Hem"), p.Hem, "a hem", true, g.hem)
+		w.audit.Count(at("Pieces", i, "Outline"), len(p.Outline), 0, MaxParts)
+		for k, c := range p.Outline[:min(len(p.Outline), MaxParts)] {
+			path := at("Pieces", i, "Outline") + "[" + strconv.Itoa(k) + "]"
+			for _, side := range c.sides() {
+				w.refer(path+"."+side.field, side.name, "a seam or a hem", true, func(name string) int { return max(g.seam(name), g.hem(name)) })
+			}
+		}
 		total += min(p.Count, layout.MaxPieces)
 	}
 	w.audit.Count("Pieces", total, 0, layout.MaxPieces)

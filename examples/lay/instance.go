@@ -160,13 +160,13 @@ func (p piece) corner(rotation int) (x, y units.Ratio) {
 
 // A lay is a lay as it is written, one object a line.
 type lay struct {
-	Instance   string      `json:"instance"`
-	Width      number      `json:"width"`
-	Length     number      `json:"length"`
-	Density    string      `json:"density"`
-	Seed       uint64      `json:"seed"`
-	Work       int         `json:"work"`
-	Placements []placement `json:"placements"`
+	Instance   string          `json:"instance"`
+	Width      number          `json:"width"`
+	Length     number          `json:"length"`
+	Density    json.RawMessage `json:"density"` // in percent, rounded for reading; not read
+	Seed       uint64          `json:"seed"`
+	Work       int             `json:"work"`
+	Placements []placement     `json:"placements"`
 }
 
 // A placement is where the piece's own origin comes to lie after it is turned
@@ -192,7 +192,7 @@ func (n number) MarshalJSON() ([]byte, error) {
 
 // write is a plan as a lay of the instance.
 func (in instance) write(p layout.Plan) lay {
-	out := lay{Instance: in.Name, Width: in.Width, Length: number{ratio(p.Lay)}, Density: p.Density.Mul(units.RatioOf(100, 1)).Rat().FloatString(4), Seed: p.Spec.Seed, Work: p.Spec.Work}
+	out := lay{Instance: in.Name, Width: in.Width, Length: number{ratio(p.Lay)}, Density: json.RawMessage(decimal(p.Density.Mul(units.RatioOf(100, 1)), 4)), Seed: p.Spec.Seed, Work: p.Spec.Work}
 	for _, at := range p.Placements {
 		one := in.Pieces[at.Piece]
 		rotation := 0

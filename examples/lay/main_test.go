@@ -106,7 +106,7 @@ func TestLays(t *testing.T) {
 		if code != 0 || !strings.Contains(text, "the lay holds") {
 			t.Errorf("%s: %s %s", name, text, errs)
 		}
-		if digits, _, _ := strings.Cut(l.Density, "."); !strings.Contains(text, "density "+digits) {
+		if digits, _, _ := strings.Cut(string(l.Density), "."); !strings.Contains(text, "density "+digits) {
 			t.Errorf("%s: density %s, checked: %s", name, l.Density, text)
 		}
 	}
@@ -132,6 +132,7 @@ func TestCheckRefuses(t *testing.T) {
 		{"a piece too many", func(l *lay) { l.Placements = append(l.Placements, l.Placements[0]) }, "Copy"},
 		{"a piece too few", func(l *lay) { l.Placements = l.Placements[1:] }, "not every piece is laid"},
 		{"no such piece", func(l *lay) { l.Placements[0].Piece = "sleeve" }, "placements[0].piece sleeve"},
+		{"beside the strip", func(l *lay) { l.Placements[0].Y.Ratio = l.Placements[0].Y.Sub(l.Width.Ratio) }, "off the cloth"},
 		{"turned", func(l *lay) { l.Placements[0].Rotation = 90 }, "turned more than it may be"},
 		{"turned over", func(l *lay) { l.Placements[0].Flip = true }, "placements[0].flip"},
 		{"on top of another", func(l *lay) {
@@ -169,7 +170,7 @@ func TestCheckRefuses(t *testing.T) {
 func TestOutput(t *testing.T) {
 	drawing := filepath.Join(t.TempDir(), "lay.svg")
 	code, out, errs := lays(t, "-time", "10s", "-work", "1", "-svg", drawing, "testdata/rect_c1p1.json", "testdata/blaz1.json")
-	if code != 0 || !strings.Contains(out, "c1p1: length 20.000000, density 100.000 %\n") || !strings.Contains(out, "points below the best known 86.23 %") {
+	if code != 0 || !strings.Contains(out, "c1p1: length 20.000000, density 100.000 %, 0.000 points below the optimum 100 %\n") || !strings.Contains(out, "points below the best known, of a strip 0.01 % wider, 86.23 %") {
 		t.Error(code, out, errs)
 	}
 	data, err := os.ReadFile(drawing)
@@ -187,7 +188,7 @@ func TestOutput(t *testing.T) {
 		t.Errorf("%d outlines drawn", n)
 	}
 	code, out, _ = lays(t, "-table", "-seeds", "3", "-work", "1", "testdata/blaz1.json", "testdata/rect_c1p2.json")
-	if lines := strings.Split(strings.TrimSpace(out), "\n"); code != 0 || len(lines) != 3 || !strings.Contains(lines[1], "84.68") {
+	if lines := strings.Split(strings.TrimSpace(out), "\n"); code != 0 || len(lines) != 4 || !strings.Contains(lines[1], "84.68") || !strings.Contains(lines[1], "86.23*") || !strings.HasPrefix(lines[3], "* ") {
 		t.Error(code, out)
 	}
 	if code, out, _ := lays(t, "-time", "30ms", "testdata/shirts.json"); code != 0 || !strings.HasPrefix(out, "shirts: length ") {
@@ -219,7 +220,7 @@ func TestRefused(t *testing.T) {
 			t.Errorf("%s: %d %s", test.why, code, errs)
 		}
 	}
-	for _, args := range [][]string{nil, {"-no"}, {"-work", "-1", "x"}, {"-seeds", "0", "x"}, {"-time", "-1s", "x"}} {
+	for _, args := range [][]string{nil, {"-no"}, {"-work", "-1", "x"}, {"-seeds", "0", "x"}, {"-time", "-1s", "x"}, {"-json", "-table", "x"}} {
 		if code, _, errs := lays(t, args...); code != 2 || errs == "" {
 			t.Errorf("%v: %d %s", args, code, errs)
 		}
@@ -237,7 +238,7 @@ func TestRefused(t *testing.T) {
 
 // The sources that the files name are in the list.
 func TestSources(t *testing.T) {
-	for _, id := range []string{"irregular-strip-sets", "reboot-nesting-research", "strip-packing-set-c"} {
+	for _, id := range []string{"irregular-strip-sets", "reboot-nesting-research", "strip-packing-set-c", "strip-packing-records"} {
 		if _, ok := ticket.Lookup(id); !ok {
 			t.Error(id)
 		}

@@ -5,6 +5,7 @@
 //	worksheet                          the garment of the example
 //	worksheet -units metric shirt.json
 //	worksheet -form markdown - < shirt.json
+//	worksheet -lay shirt.svg shirt.json    the lay of the pieces, drawn
 //
 // It exits with 0 when done, 1 for a fault in the data and 2 for wrong usage, and
 // writes nothing to standard output unless all of it is good.
@@ -44,6 +45,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	}
 	system := flags.String("units", "inches", "write in inches, metric or both")
 	form := flags.String("form", "text", "write as text, markdown or json")
+	drawing := flags.String("lay", "", "draw the lay of the pieces by their outlines into this file, as SVG")
 	if err := flags.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
 			return 0
@@ -64,7 +66,13 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		fmt.Fprintln(errs, "worksheet: one garment at a time")
 		return 2
 	}
-	page, err := work(flags.Arg(0), in, func(p garment.Plan) ([]byte, error) { return write(p, notation) })
+	page, err := work(flags.Arg(0), in, func(p garment.Plan) ([]byte, error) {
+		page, err := write(p, notation)
+		if err == nil && *drawing != "" {
+			err = draw(*drawing, p.Cloth)
+		}
+		return page, err
+	})
 	if err == nil {
 		_, err = out.Write(page)
 	}
@@ -91,6 +99,20 @@ func work(name string, in io.Reader, write func(garment.Plan) ([]byte, error)) (
 		return nil, bind.Lower(err)
 	}
 	return write(p)
+}
+
+// draw writes the lay of the outlines as a drawing, or that of the rectangles
+// where no piece has an outline.
+func draw(name string, c garment.ClothPlan) error {
+	lay := c.Nest
+	if len(lay.Placements) == 0 {
+		lay = c.Lay
+	}
+	svg := lay.SVG()
+	if svg == "" {
+		return errors.New("-lay: the garment has no pieces that can be drawn")
+	}
+	return os.WriteFile(name, []byte(svg), 0o644)
 }
 
 func read(name string, in io.Reader) (garment.Garment, error) {

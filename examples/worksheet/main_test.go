@@ -142,3 +142,33 @@ func TestGoodGarments(t *testing.T) {
 	// A slanted seam has no exact length along the edge: about is said, and the bound kept.
 	has(t, write(t, "-units", "metric", "testdata/good/slanted.json"), "about", "raglan")
 }
+
+// The lay is drawn into a file besides; one that cannot be is a fault.
+func TestDrawing(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "shirt.svg")
+	var out, errs bytes.Buffer
+	if code := run([]string{"-lay", path}, strings.NewReader(""), &out, &errs); code != 0 {
+		t.Fatal(errs.String())
+	}
+	svg, err := os.ReadFile(path)
+	if err != nil || !bytes.Contains(svg, []byte(">sleeve, copy 2<")) || bytes.Count(svg, []byte("z\" fill=")) < 8 {
+		t.Error(err, string(svg))
+	}
+	if !strings.Contains(out.String(), "by a lay of the outlines: ") {
+		t.Error("the sheet says nothing of it")
+	}
+	const edges = `"edges":[{"name":"hem","net":"30 in"}]`
+	const rectangles = `{"cloth":{"width":"45 in","have":"1 yd"},` + edges + `,"pieces":[{"name":"sash","wide":"8 in","long":"30 in","count":2}]}`
+	if code := run([]string{"-lay", path, "-"}, strings.NewReader(rectangles), &out, &errs); code != 0 {
+		t.Fatal(errs.String())
+	}
+	if svg, err = os.ReadFile(path); err != nil || bytes.Count(svg, []byte("<rect")) != 4 {
+		t.Error(err, string(svg))
+	}
+	for _, test := range [][2]string{{path, "{" + edges + "}"}, {t.TempDir(), rectangles}} {
+		out.Reset()
+		if code := run([]string{"-lay", test[0], "-"}, strings.NewReader(test[1]), &out, &errs); code != 1 || out.Len() > 0 {
+			t.Errorf("%s: %d %s", test[1], code, out.String())
+		}
+	}
+}

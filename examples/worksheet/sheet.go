@@ -9,6 +9,7 @@ import (
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/yardage/layout"
 )
 
 // A writer turns the plan of a garment into a page. It chooses words and order;
@@ -66,6 +67,17 @@ func (w *writer) fill(text string) string {
 // tape is the reading alone, for an estimate that needs no exact figure.
 func (w *writer) tape(l units.Length) string {
 	t, _ := w.in[0].Format(l)
+	return t
+}
+
+// reading is the readings alone, one unit in brackets behind the other: for what
+// lies on a grid of its own, whose exact figure nobody needs.
+func (w *writer) reading(l units.Length) string {
+	t := w.tape(l)
+	for _, n := range w.in[1:] {
+		other, _ := n.Format(l)
+		t += " (" + other + ")"
+	}
 	return t
 }
 
@@ -152,13 +164,28 @@ func (w *writer) doesItDo(p *part) {
 	if cloth.OwnFault != "" {
 		p.item("your own lay", "does not hold with these seams and hems: %s", strings.ReplaceAll(cloth.OwnFault, "\n", "; "))
 	}
-	if cloth.Lay.Spec.Cloth.Long.IsZero() {
-		p.item("by the lay found here", "%s long, %s wide: DOES NOT FIT, no lay of these pieces can be shorter than %s", w.m(cloth.Lay.Used), w.m(cloth.Lay.Wide), w.m(cloth.Lay.Bound))
-	} else {
-		p.item("by the lay found here", "%s long, %s wide: %s", w.m(cloth.Lay.Used), w.m(cloth.Lay.Wide), w.fits(cloth.Lay.Fits, cloth.Lay.Spare))
+	p.item("by the lay found here", "%s", w.found(cloth.Lay, w.m))
+	if len(cloth.Nest.Placements) > 0 {
+		beside := "no shorter than the lay of rectangles"
+		if gain := cloth.Lay.Used.Sub(cloth.Nest.Used); gain.Sign() > 0 {
+			beside = w.reading(gain) + " shorter than the lay of rectangles"
+		}
+		p.item("by a lay of the outlines", "%s; %s", w.found(cloth.Nest, w.reading), beside)
 	}
 	p.item("measure after the wash", "about %s is to be expected; %s is the least that does", w.m(r.Washed), w.m(r.LeastWashed))
 	p.item("if you had to buy it", "at least %s unwashed, so ask for %s (%s)", w.m(r.Least), yards.Exact(cloth.Purchase.Buy), w.x(cloth.Purchase.Buy))
+}
+
+// found is how long and wide a lay is, and whether it fits, lengths as written.
+func (w *writer) found(l layout.Plan, write func(units.Length) string) string {
+	fits := "FITS, " + write(l.Spare) + " to spare"
+	switch {
+	case l.Spec.Cloth.Long.IsZero():
+		fits = "DOES NOT FIT, no lay of these pieces can be shorter than " + write(l.Bound)
+	case !l.Fits:
+		fits = "does not fit, longer than the cloth by " + write(l.Spare.Neg())
+	}
+	return write(l.Used) + " long, " + write(l.Wide) + " wide: " + fits
 }
 
 func (w *writer) fits(fits bool, spare units.Length) string {

@@ -1,0 +1,56 @@
+package garment
+
+import (
+	"slices"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/yardage/layout"
+)
+
+// A side is a side of a corner and what lies there.
+type side struct{ field, name string }
+
+func (c Corner) sides() [4]side {
+	return [...]side{{"Left", c.Left}, {"Right", c.Right}, {"Above", c.Above}, {"Below", c.Below}}
+}
+
+// outlines is the lay of the pieces by their outlines, on the cloth of s; no
+// pieces where none has an outline. An outline takes the same rectangle as the
+// piece with its allowances.
+func (w *planner) outlines(s layout.Spec) (layout.Spec, error) {
+	s.Pieces = nil
+	if !slices.ContainsFunc(w.g.Pieces, func(p Piece) bool { return len(p.Outline) > 0 }) {
+		return s, nil
+	}
+	var a ticket.Audit
+	for i, p := range w.g.Pieces {
+		r := w.rectangle(p)
+		r.Pair = p.Pair
+		for _, c := range p.Outline {
+			r.Outline = append(r.Outline, layout.Point{
+				X: c.X.Sub(w.allowance(c.Left)).Add(w.allowance(c.Right)),
+				Y: c.Y.Sub(w.allowance(c.Above)).Add(w.allowance(c.Below)),
+			})
+		}
+		s.Pieces = append(s.Pieces, r)
+		one := layout.Spec{Cloth: layout.Cloth{Wide: r.Wide.Add(r.Long)}, Pieces: []layout.Piece{r}}
+		if _, err := one.Solve(); err != nil {
+			for _, f := range ticket.Under("", err) {
+				a.Fault(at("Pieces", i, "Outline"), f.Got, f.Limit, f.Err)
+			}
+		}
+	}
+	return s, a.Err()
+}
+
+// allowance is what is cut beyond the line of a seam or a hem as chosen.
+func (w *planner) allowance(name string) units.Length {
+	if k := w.g.seam(name); k >= 0 {
+		return w.p.AsChosen.Seams[k].Upper.Cut
+	}
+	if k := w.g.hem(name); k >= 0 {
+		return w.p.Hems[k].AsChosen.Spec.Cut
+	}
+	return units.Length{}
+}
