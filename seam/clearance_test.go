@@ -95,8 +95,8 @@ func TestRowsOfAnUntrimmedFell(t *testing.T) {
 				last = st
 			}
 		}
-		if !strings.Contains(first.Do, "both plies") || !strings.Contains(first.Note, c.says) || !strings.Contains(last.Do, "the edge folded over") {
-			t.Errorf("turned %v: %q, %q, then %q", c.turned, first.Do, first.Note, last.Do)
+		if !strings.Contains(first.Do, "both plies") || !strings.Contains(first.Note, c.says) || !strings.Contains(last.Do, "four layers") || !strings.Contains(last.Note, "the edge folded over") {
+			t.Errorf("turned %v: %q, %q, then %q, %q", c.turned, first.Do, first.Note, last.Do, last.Note)
 		}
 		ds, err := p.Sections(units.Length{})
 		if err != nil {

@@ -146,7 +146,8 @@ func (p Plan) untrimmedSheet(sh *ticket.Sheet) {
 		ticket.Step{Do: "Stitch the seam through both plies", At: ticket.Long(s.First), From: "the fold", Note: through},
 		ticket.Step{Do: "Press the seam", Press: "flat as sewn, then the fold over towards the upper ply"},
 		ticket.Step{
-			Do: "Stitch close to the fold, through it, the upper allowance, the edge folded over and the garment", At: ticket.Long(s.First), From: "the seam",
+			Do: "Stitch close to the fold, through all four layers", At: ticket.Long(s.First), From: "the seam",
+			Note: "the fold, the upper allowance, the edge folded over, and the garment",
 			Check: ticket.Check{
 				What: "across the fell", Want: ticket.Long(s.First), Give: ticket.Long(straightness()),
 				Mend: "unpick this row, press the fell flat and stitch from the seam as the guide",
