@@ -13,17 +13,17 @@ const MaxDrawn = 2
 // Sections are drawings of the hem edge-on: each stage at which it is stitched,
 // where that differs from the finished hem, and then the finished hem as pressed.
 // A blind hem is drawn folded back and then opened out, a facing and a binding as
-// sewn on and then turned, a turn-up with its hem stitched and then turned up, a
-// first turn that is trimmed with the row that it turns on. The finished edge is
-// at 0 and the garment on the left; where two edges are sewn together it is the
-// raw edges that are at 0.
+// sewn on and then turned, a turn-up with its hem stitched and then turned up; a
+// hem whose first turn is trimmed, first flat with the row that it is turned on. The
+// finished edge is at 0 and the garment on the left; where two edges are sewn
+// together it is the raw edges that are at 0.
 //
 // The measures are those of the plan. Each runs to the inside of a fold, where the
 // cloth is marked and creased, so that a raw edge turned in by the whole depth of
 // the hem lies in the crease; a fold that goes round another is drawn outside it.
 // Only the fold of the garment of a blind hem is measured to the outside, since
-// the hem stands out beyond it. Of the turn of a strip Spare is not drawn: the turn
-// of the cloth takes it up.
+// the hem stands out beyond it. The Spare of a strip is not drawn: it is what the
+// turns of the cloth take up.
 //
 // The thickness is that of a ply as drawn, and may be no more than the least turn
 // of the hem; zero is a twelfth of Depth, or the least turn where that is less. The

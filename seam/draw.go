@@ -15,20 +15,20 @@ const MaxDrawn = 2
 // of the plan; what follows from the thickness alone, the room that folds take and
 // how close an edge-stitch lies, is no measure.
 //
-// Thickness is that of one ply as drawn, exaggerated at will. Zero takes a tenth
-// of the greatest measure across the seam, but no more than half of what the
-// tightest place of the seam has room for. A seam that has no room for plies so
-// thick is refused with [ticket.Faults] that name each measure and what it lacks,
-// as is a measure of more than [MaxDrawn]; a picture is never bent to fit.
+// Thickness is that of one ply as drawn, which may be more than it is. Zero takes a
+// tenth of the widest of First, Second and half of Strip, but no more than half of
+// what the tightest place of the seam has room for. A seam that has no room for
+// plies so thick is refused with [ticket.Faults] that name each measure and what it
+// lacks, as is a measure of more than [MaxDrawn]; a picture is never bent to fit.
 //
 // A plain seam has two drawings, sewn and pressed; French three, its two passes and
 // pressed; the lapped seams one. The cord of a piped seam is a gap that its strip
 // goes round, drawn square. Of the finishes, overcasting and zigzag make an end
 // [section.Neat]; pinking leaves it raw and shows the row beside it.
 //
-// Where a turned edge may come as far as the seam, what lies beyond the seam is
-// measured from the inside of the turn there, and where an edge lies against the
-// inside of a fold to that; the picture has the ends of each measure.
+// A turned edge may come as far as the seam: then the measures beyond the seam begin
+// at the inside of that turn. An edge may lie against the inside of a fold: then
+// measures to it end there. The picture marks both ends of every measure.
 func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
 	var a ticket.Audit
 	most := units.Metre.Of(MaxDrawn)

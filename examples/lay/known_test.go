@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"context"
 	"encoding/json"
-	"os"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -116,15 +115,7 @@ func TestFine(t *testing.T) {
 	if code != 1 || !strings.Contains(errs, "Pieces[0].Outline") || !strings.Contains(errs, layout.ErrGrid.Error()) {
 		t.Error(code, errs)
 	}
-	f, err := os.Open("testdata/bad/fine.json")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	in, err := readInstance(f)
-	if err != nil {
-		t.Fatal(err)
-	}
+	in := open(t, "bad/fine")
 	want, err := units.ParseRatio("10.00000000000000000003")
 	if err != nil || in.Pieces[0].Points[1][0].Ratio != want {
 		t.Error(in.Pieces[0].Points, err)

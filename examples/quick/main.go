@@ -4,6 +4,7 @@
 //	quick seam.seam kind=french drafted='5/8 in' first='3/16 in' second='1/4 in'
 //	quick -json < sums.jsonl
 //	quick -fields seam.seam
+//	quick -draw pictures seam.seam kind=flat-felled drafted='5/8 in'
 //
 // From a pipe it reads JSON objects, one a line, each with the name of its sum:
 //
@@ -35,6 +36,7 @@ const usage = `usage: quick [flags] SUM name=value...    one sum
        quick [flags]                         one JSON object a line from standard input
        quick -sums                           the names of the sums
        quick -fields SUM                     the fields that a sum reads
+       quick -draw DIR SUM name=value...     one sum, and its pictures stage by stage
 
 A length carries its unit: first='3/16 in', drafted='1.5 cm'. A field of a field
 is given with a dot, a list as JSON: strip.each='12 1/4 in' takes='[{...}]'.
@@ -47,6 +49,7 @@ type desk struct {
 	reader   units.Parser
 	notation []units.Notation
 	asJSON   bool
+	pictures string // the folder that drawings go to; none if empty
 	out      *bufio.Writer
 	errs     io.Writer
 }
@@ -65,6 +68,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	system := flags.String("units", "inches", "write text in inches, metric or both")
 	names := flags.Bool("sums", false, "list the sums")
 	fields := flags.String("fields", "", "list the fields of a `sum`")
+	flags.StringVar(&d.pictures, "draw", "", "draw a seam, hem, casing or tuck edge-on, each stage as SVG into this `folder`, which is made if need be")
 	if err := flags.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
 			return 0
@@ -78,6 +82,9 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	}
 	code := 0
 	switch {
+	case d.pictures != "" && (*names || *fields != "" || flags.NArg() == 0):
+		fmt.Fprintln(errs, "quick: -draw draws one sum, given after the flags")
+		return 2
 	case *names:
 		for _, s := range sums() {
 			fmt.Fprintln(d.out, s.name)
@@ -115,6 +122,10 @@ func (d *desk) one(name string, pairs []string) int {
 		fmt.Fprintf(d.errs, "quick: no sum is named %q; quick -sums lists them\n", name)
 		return 2
 	}
+	if d.pictures != "" && !s.drawn {
+		fmt.Fprintf(d.errs, "quick: -draw: %s has no pictures\n", name)
+		return 2
+	}
 	node := bind.Object()
 	var faults ticket.Faults
 	for _, p := range pairs {
@@ -134,11 +145,19 @@ func (d *desk) one(name string, pairs []string) int {
 		errors.As(err, &more)
 		err = append(faults, more...)
 	}
+	var text []byte
 	if err == nil {
-		var text []byte
-		if text, err = d.write(s, a, 0); err == nil {
-			_, err = d.out.Write(text)
+		text, err = d.write(s, a, 0)
+	}
+	if p, ok := a.(picture); ok && err == nil && d.pictures != "" {
+		var files []string
+		files, err = draw(d.pictures, p, d.notation)
+		if err == nil && !d.asJSON {
+			text = fmt.Appendf(text, "\ndrawn: %s\n", strings.Join(files, "\ndrawn: "))
 		}
+	}
+	if err == nil {
+		_, err = d.out.Write(text)
 	}
 	if err != nil {
 		d.complain(d.errs, s.name, 0, err)

@@ -5,6 +5,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -44,9 +45,11 @@ func words(line string) []string {
 
 // The one-liners of the README answer what they are there to show.
 func TestReadmeOneLiners(t *testing.T) {
-	wants := []string{"gain = 3/8 in", `"gap":"2 43/64 in"`, `"buy":"81 in"`}
+	wants := []string{"gain = 3/8 in", `"gap":"2 43/64 in"`, `"buy":"81 in"`, "\ndrawn: pictures/flat-felled-seam-felled.svg\n"}
 	n := 0
-	for _, line := range strings.Split(readme(t), "\n") {
+	text := readme(t)
+	t.Chdir(t.TempDir()) // for the pictures
+	for _, line := range strings.Split(text, "\n") {
 		const program = "go run ./examples/quick "
 		line, ok := strings.CutPrefix(line, "$ ")
 		if !ok || !strings.Contains(line, program) {
@@ -83,6 +86,33 @@ func TestReadmeProgram(t *testing.T) {
 	out, err := run.Output()
 	if err != nil || !strings.HasPrefix(string(out), "takes 7/16 in and gives 3/8 in\n") || !strings.Contains(string(out), "11.1125 mm") {
 		t.Errorf("%v\n%s%s", err, out, errs.String())
+	}
+}
+
+// The README's lays are found and drawn.
+func TestReadmeLays(t *testing.T) {
+	n := 0
+	for _, line := range strings.Split(readme(t), "\n") {
+		command, ok := strings.CutPrefix(line, "$ go ")
+		args := words(command)
+		at := slices.IndexFunc(args, func(w string) bool { return strings.HasSuffix(w, ".svg") })
+		if !ok || at < 0 {
+			continue
+		}
+		n++
+		file := filepath.Join(t.TempDir(), args[at])
+		args[at] = file
+		run := exec.Command("go", args...)
+		run.Dir = "../.."
+		if out, err := run.CombinedOutput(); err != nil || len(out) == 0 {
+			t.Errorf("%s: %v\n%s", line, err, out)
+		}
+		if svg, err := os.ReadFile(file); err != nil || !bytes.HasPrefix(svg, []byte("<svg ")) {
+			t.Errorf("%s: %v, %.40q", line, err, svg)
+		}
+	}
+	if n != 2 {
+		t.Errorf("the README has %d commands that draw a lay, want 2", n)
 	}
 }
 

@@ -76,6 +76,8 @@ type sum struct {
 	name string
 	spec reflect.Type
 	plan func(spec any) (answer, error)
+
+	drawn bool // its answer is a picture
 }
 
 // A planner is a Spec with its Plan.
@@ -85,13 +87,14 @@ type planner[P answer] interface{ Plan() (P, error) }
 func bound[S planner[P], P answer](name string) sum { return boundBy(name, S.Plan) }
 
 func boundBy[S any, P answer](name string, plan func(S) (P, error)) sum {
+	_, drawn := any(*new(P)).(picture)
 	return sum{name, reflect.TypeFor[S](), func(spec any) (answer, error) {
 		p, err := plan(spec.(S))
 		if err != nil {
 			return nil, err
 		}
 		return p, nil
-	}}
+	}, drawn}
 }
 
 func find(name string) (sum, bool) {

@@ -15,12 +15,14 @@
 // that there is none.
 //
 // The same Spec gives the same lay on any machine; more Work never gives a
-// longer one. Outlines are laid by two searches side by side: each takes a first
-// lay, shortens the cloth a little, lets the pieces overlap, and moves them apart
-// again, a pair that will not part weighing more each time.
+// longer one, unless one of fewer parts. Outlines are laid by two searches side by
+// side: each takes a first lay, shortens the cloth a little, lets the pieces
+// overlap, and moves them apart again, a pair that will not part weighing more each
+// time.
 //
-// The cloth may have flaws, a nap, and repeats that notches are matched on; then
-// pieces are laid one by one where they may lie, in one order after another.
+// The cloth may have flaws, a nap, and repeats that notches are matched on or
+// pieces centred on; then pieces are laid one by one where they may lie, in one
+// order after another. A long strip may be cut in parts that are joined.
 //
 // The rules here are common practice of the trade; the test cases are printed
 // ones, with their sources.

@@ -233,15 +233,32 @@ func (p *Piece) times(c *Cloth) (placements, extra int) {
 
 // Copies are the copies that a placement cuts. The second is 0 where it cuts one:
 // on open cloth, on the fold, and where the lower layer gives a copy that is not
-// asked for. Else it is the odd copy and the even one after it, Copy first.
+// asked for. Else it is the odd copy and the even one after it, Copy first. Of a
+// piece cut in parts it is the copy that the part after it is of, parts being
+// counted through all copies.
 func (p Placement) Copies(s Spec) (first, second int) {
 	if p.Piece < 0 || p.Piece >= len(s.Pieces) {
 		return 0, 0
 	}
-	if one := &s.Pieces[p.Piece]; one.twofold(&s.Cloth) {
-		return p.Copy, mate(p.Copy, one.Count)
+	if other := p.other(&s); other.Copy > 0 {
+		return p.Copy, other.Copy
 	}
 	return p.Copy, 0
+}
+
+// other is the copy or part that is cut by the same placement; its Copy is 0
+// where there is none.
+func (p Placement) other(s *Spec) Placement {
+	one := &s.Pieces[p.Piece]
+	parts := p.Of > 1
+	if !one.twofold(&s.Cloth) || parts && (p.Of > MaxParts || p.Copy < 1 || p.Copy > one.Count) {
+		return Placement{}
+	}
+	of := max(p.Of, 1)
+	if p.Copy = mate(p.serial(), one.Count*of); p.Copy == 0 {
+		return Placement{}
+	}
+	return p.unserial(of)
 }
 
 // mate is the copy that is cut with another, 0 if there are not as many.

@@ -2,6 +2,7 @@ package layout
 
 import (
 	"slices"
+	"strconv"
 
 	"example.com/clothyard/units/ticket"
 )
@@ -62,11 +63,16 @@ func (s *Spec) match(n *nest, m mesh, a *ticket.Audit) bool {
 	}
 	n.phases = make([][]int64, 1)
 	g.known, g.place = make([]bool, len(numbers)), make([]vertex, len(numbers))
+	if !s.phases(&g, numbers, m, a) {
+		return false
+	}
+	n.given = make([]bool, 1)
 	done := make([]bool, len(n.kinds))
-	for k := range n.kinds {
+	for _, k := range g.inOrder() {
 		if done[k] || len(g.names[k]) == 0 {
 			continue
 		}
+		given := g.bound(k)
 		list := g.together(k, done)
 		if !g.turn(list) {
 			a.Fault(piecePath(n.kinds[k].piece)+".Notches", "", "notches that some turning of the pieces brings to one place of the repeat", ticket.ErrConflict)
@@ -74,13 +80,76 @@ func (s *Spec) match(n *nest, m mesh, a *ticket.Audit) bool {
 		}
 		n.sets++
 		g.settle(list)
-		n.phases = append(n.phases, nil)
+		n.phases, n.given = append(n.phases, nil), append(n.given, given)
 		if n.repeatX > 0 {
 			n.phases[n.sets] = n.phasesOf(n.sets)
 		}
 		if n.repeatX > 0 && len(n.phases[n.sets]) == 0 {
 			a.Fault("Cloth.RepeatX", s.Cloth.RepeatX.String(), "a repeat on which "+s.Pieces[n.kinds[k].piece].Name+" and what is matched to it find places within "+s.Cloth.Usable().String(), ticket.ErrConflict)
 			return false
+		}
+	}
+	return true
+}
+
+// phases puts the places of the notches that are given, as seen from the first
+// place across and along: then that of their set in the repeat is zero.
+func (s *Spec) phases(g *matcher, numbers map[string]int, m mesh, a *ticket.Audit) bool {
+	for i, ph := range s.Cloth.Phases {
+		x, okX := m.whole(ph.X.Sub(s.Cloth.first()))
+		y, okY := m.whole(ph.Y.Sub(s.Cloth.Ends))
+		if !okX || !okY {
+			a.Fault("Cloth.Phases["+strconv.Itoa(i)+"]", ph.X.String()+", "+ph.Y.String(), "a place that lies on one grid with the pieces", ErrGrid)
+			return false
+		}
+		name := numbers[ph.Notch]
+		g.known[name], g.place[name] = true, vertex{x, y}
+	}
+	return true
+}
+
+// bound reports whether a notch of the kind has a place that is given.
+func (g *matcher) bound(k int) bool {
+	return slices.ContainsFunc(g.names[k], func(name int) bool { return g.known[name] })
+}
+
+// inOrder are all kinds, those with places that are given first.
+func (g *matcher) inOrder() []int {
+	var first, rest []int
+	for k := range g.n.kinds {
+		if g.bound(k) {
+			first = append(first, k)
+		} else {
+			rest = append(rest, k)
+		}
+	}
+	return append(first, rest...)
+}
+
+// centre has the pieces that are centred lie so that their centre line is on the
+// middle of a stripe, or half-way between two.
+func (s *Spec) centre(n *nest, m mesh, a *ticket.Audit) bool {
+	for k := range n.kinds {
+		one := &n.kinds[k]
+		p := &s.Pieces[one.piece]
+		if !p.Centred || p.Fold && s.Cloth.Folded {
+			continue // on the fold its centre line always is there
+		}
+		half, okHalf := m.whole(s.Cloth.RepeatX.DivInt(2))
+		w, _ := p.extent()
+		at, okAt := m.whole(s.Cloth.Axis.Sub(s.Cloth.first()).Sub(w.DivInt(2)))
+		if !okHalf || !okAt {
+			a.Fault(piecePath(one.piece)+".Centred", "true", "a centre line that lies on one grid with the pieces", ErrGrid)
+			return false
+		}
+		n.half = half
+		for _, v := range one.variants {
+			way := &n.variants[v]
+			way.centred, way.centre = true, modulo(at, half)
+			if way.centre > n.wide-way.wide {
+				a.Fault(piecePath(one.piece)+".Centred", "true", "a piece that finds the middle of a stripe, or half-way between two, within "+s.Cloth.Usable().String(), ticket.ErrConflict)
+				return false
+			}
 		}
 	}
 	return true
@@ -199,7 +268,14 @@ func (n *nest) phasesOf(set int) []int64 {
 			continue
 		}
 		ends := []int64{modulo(v.off.x, n.repeatX)}
-		if room := n.wide - v.wide; !v.fold && room > 0 {
+		if v.centred {
+			at := v.centre + v.off.x
+			ends = append(ends, modulo(at, n.repeatX), modulo(at+n.half, n.repeatX))
+		}
+		if n.given[set] {
+			ends = []int64{0}
+		}
+		if room := n.wide - v.wide; !v.fold && room > 0 && !n.given[set] {
 			ends = append(ends, modulo(v.off.x+room, n.repeatX))
 		}
 		out = append(out, ends...)
@@ -224,6 +300,9 @@ func (n *nest) suits(set int, phase int64) bool {
 func (n *nest) seatable(v int, phase int64) bool {
 	one := &n.variants[v]
 	x := modulo(phase-one.off.x, n.repeatX)
+	if one.centred && (x-one.centre)%n.half != 0 {
+		return false
+	}
 	return x == 0 || !one.fold && x <= n.wide-one.wide
 }
 

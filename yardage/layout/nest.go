@@ -26,6 +26,8 @@ type nest struct {
 	repeatX, repeatY int64        // 0: none
 	sets             int          // how many sets of notches are matched, each by itself
 	phases           [][]int64    // by set, from 1: places in the repeat across that suit all its pieces
+	given            []bool       // by set: whether its place in the repeat is given, and then zero
+	half             int64        // half of the repeat across, where pieces are centred; else 0
 	watch            func(end, steps int64)
 }
 
@@ -51,6 +53,8 @@ type variant struct {
 	fold       bool   // must lie at 0 across
 	set        int    // the set of notches that it is matched by, from 1; 0: none
 	off        vertex // what is added to its place for the place of its set in the repeat
+	centred    bool   // its place across is centre and whole halves of the repeat
+	centre     int64
 	pts        []vertex
 	wide, long int64
 	parts      [][]vertex

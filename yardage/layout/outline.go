@@ -100,7 +100,7 @@ func (p Placement) Corners(s Spec) []Point {
 	if p.Piece < 0 || p.Piece >= len(s.Pieces) {
 		return nil
 	}
-	piece := s.Pieces[p.Piece].laid(&s.Cloth)
+	piece := p.laid(&s)
 	mirror, quarters := p.flipped(&s), p.quarters()
 	out := slices.Clone(piece.corners())
 	for i, q := range out {

@@ -154,6 +154,7 @@ func (c *counted) Err() error {
 
 // Hundreds of pieces, no two alike, and hundreds of a few kinds: a lay at once.
 func TestOutlineHundreds(t *testing.T) {
+	t.Parallel()
 	r := rand.New(rand.NewPCG(27, 28))
 	s := layout.Spec{Work: 1, Cloth: layout.Cloth{Wide: in("60")}, Pieces: shapes(t, r, 300)}
 	for i := range s.Pieces {

@@ -19,6 +19,9 @@ type Piece struct {
 	Turn    Turn         // how it may be turned; zero is Keep
 	Fold    bool         // drawn as its right-hand half: the edge of least X is laid on the fold, or the piece is opened out about it where the cloth is not folded
 	Notches []Notch      // the points that are matched where the cloth has a repeat; at most MaxNotches
+	Centred bool         // its centre line, along the grain, lies on the middle of a stripe or half-way between two; it must be the same both hands, with Turn Keep or Half
+	Parts   int          // in at most how many equal parts it may be cut, to be joined end to end into its longer side; 0 or 1: whole; at most MaxParts, for a plain rectangle only
+	Join    units.Length // taken from each part at a join, so that each join costs twice this; zero where the ends only meet; for Parts only
 
 	// Allowance is what is cut outside the edges drawn: one for all, but a fold
 	// edge, or one for each, from each corner to the next (of a rectangle the near
@@ -99,8 +102,18 @@ type Cloth struct {
 	OneWay   bool         // nap or a print that has a top: every piece lies as drawn, none is turned end for end or across
 	RepeatX  units.Length // width of the stripe's or check's repeat across; zero: none
 	RepeatY  units.Length // length of the repeat along; zero: none
+	Axis     units.Length // to the middle of a stripe, from the outer edge of the left-hand selvedge, for Centred; zero is an answer, and the one on folded cloth: the fold lies on it
+	Phases   []Phase      // where on the repeat notches must lie; those of other names lie where the lay is shortest; at most MaxPhases
 	Flaws    []Flaw       // where no piece may lie; at most MaxFlaws
 	Counter  units.Length // what the shop cuts lengths in, for [Plan.Buy]; zero: any length
+}
+
+// A Phase is the place of a notch on the repeat: every notch of that name lies a
+// whole number of repeats from it.
+type Phase struct {
+	Notch string       // the name of the notch; must be that of one
+	X     units.Length // across, measured as that of a Placement; zero is an answer, and the one where the cloth has no RepeatX
+	Y     units.Length // along, from the cut end; zero is an answer, and the one where the cloth has no RepeatY
 }
 
 // A Flaw is a hole, a stain or a seam in the cloth: a rectangle, or an outline.
@@ -155,10 +168,21 @@ func (c *Cloth) layers() int64 {
 type Placement struct {
 	Piece  int          // which piece: its index in Spec.Pieces, from 0
 	Copy   int          // which of its copies, from 1 to Count
+	Part   int          // which part of the copy, from 1 to Of; 0 where it is cut whole
+	Of     int          // how many parts every copy of the piece is cut in; 0 where it is cut whole
 	Across bool         // turned a quarter: what points to the right as drawn points away from the cut end, so that Wide lies along the cloth and Long across
 	Half   bool         // turned end for end, besides Across; a piece on the fold is turned over as well, so that its fold edge stays there
 	X      units.Length // across, from the outer edge of the left-hand selvedge; on folded cloth, from the fold, which is on the left
 	Y      units.Length // along, from the cut end
+}
+
+// laid is the piece, or the part of it, as the cloth takes it.
+func (p Placement) laid(s *Spec) Piece {
+	one := s.Pieces[p.Piece].laid(&s.Cloth)
+	if p.Of > 1 {
+		return one.part(p.Of)
+	}
+	return one
 }
 
 // Size is how much room p takes across and along the cloth. It is zero where
@@ -167,7 +191,7 @@ func (p Placement) Size(s Spec) (wide, long units.Length) {
 	if p.Piece < 0 || p.Piece >= len(s.Pieces) {
 		return wide, long
 	}
-	one := s.Pieces[p.Piece].laid(&s.Cloth)
+	one := p.laid(&s)
 	wide, long = one.extent()
 	if p.Across {
 		return long, wide

@@ -13,12 +13,12 @@ import (
 type Plan struct {
 	Spec       Spec          // as solved
 	Assumed    ticket.Fields // what was not given and filled by default
-	Placements []Placement   // by Piece, then Copy
+	Placements []Placement   // by Piece, then Copy, then Part
 	Lay        units.Length  // from the first end that is used to the far edge of the farthest piece
 	Used       units.Length  // the cloth's length that this takes: Lay and both Ends
 	Wide       units.Length  // from the inner edge of the left-hand selvedge, or the fold, to the far edge of the outermost piece
 	Density    units.Ratio   // area of the pieces as part of the usable width by Lay, all layers
-	Bound      units.Length  // no lay of these pieces is shorter: where Lay is equal to it, this is the shortest
+	Bound      units.Length  // no lay of these pieces, cut in as many parts, is shorter: where Lay is equal to it, this is the shortest
 	Spare      units.Length  // Cloth.Long less Used; zero where Long is not given, negative where the lay is too long
 	Fits       bool          // the lay is within Cloth.Long; true where that is not given
 	Stopped    bool          // the search was stopped before its Work was done
@@ -32,13 +32,18 @@ type Plan struct {
 // there is none. Every lay that is returned has been through [Verify], against
 // the cloth as long as need be where it does not fit.
 //
+// Pieces that may be cut in parts are laid in as few as the cloth can take, then
+// each in one more as far as it may, and so forth, with all the Work each time. Of
+// these lays the shortest is taken, or where Cloth.Long is given the one of fewest
+// parts that is within it; of two alike, that of fewer parts.
+//
 // When ctx is done with a lay in hand that lay is returned, with Stopped set and
 // no error; when it is done before, its error is. A nil ctx is never done. No
 // goroutine that is started outlives the call.
 func (s Spec) Plan(ctx context.Context) (Plan, error) { return s.plan(ctx, nil) }
 
 // plan is Plan, and calls watch now and then.
-func (s Spec) plan(ctx context.Context, watch func(lay units.Length, steps int64)) (Plan, error) {
+func (s Spec) plan(ctx context.Context, watch func(lay units.Length, area units.Area, steps int64)) (Plan, error) {
 	g, err := s.check()
 	if err != nil {
 		return Plan{}, err
@@ -52,7 +57,7 @@ func (s Spec) plan(ctx context.Context, watch func(lay units.Length, steps int64
 		p.Assumed = p.Assumed.With("Work")
 	}
 	p.Spec.Pieces = slices.Clone(s.Pieces)
-	p.Spec.Cloth.Flaws = slices.Clone(s.Cloth.Flaws)
+	p.Spec.Cloth.Flaws, p.Spec.Cloth.Phases = slices.Clone(s.Cloth.Flaws), slices.Clone(s.Cloth.Phases)
 	for i, flaw := range s.Cloth.Flaws {
 		p.Spec.Cloth.Flaws[i].Outline = slices.Clone(flaw.Outline)
 	}
@@ -62,14 +67,25 @@ func (s Spec) plan(ctx context.Context, watch func(lay units.Length, steps int64
 		p.Spec.Pieces[i].Notches = slices.Clone(one.Notches)
 		p.Spec.Pieces[i].Allowance = slices.Clone(one.Allowance)
 	}
-	if g.nest != nil && watch != nil {
-		g.nest.watch = func(end, steps int64) { watch(g.nest.length(end), steps) }
-	}
-	if !p.find(ctx, g) {
+	var before int64 // steps of the ways tried before
+	var least units.Length
+	spend := int64(p.Spec.Work) * stepsPerWork
+	if !p.best(g, func(p *Plan, g ground) bool {
+		if g.nest != nil && watch != nil {
+			area := p.Spec.Area()
+			g.nest.watch = func(end, steps int64) {
+				if lay := g.nest.length(end); least.IsZero() || !least.Less(lay) {
+					least = lay
+					watch(lay, area, before+min(steps, spend))
+				}
+			}
+		}
+		ok := p.find(ctx, g)
+		before += spend
+		return ok
+	}) {
 		return Plan{}, context.Cause(ctx)
 	}
-	p.measure()
-	p.Bound = g.bound()
 	if err := p.verify(); err != nil {
 		return Plan{}, err
 	}
@@ -174,7 +190,7 @@ func (p *Plan) measure() {
 	p.Lay = far.Sub(c.Ends)
 	p.Used = far.Add(c.Ends)
 	p.Wide = right.Sub(c.first())
-	p.Density = p.Spec.Area().Div(c.Usable().Times(p.Lay).MulInt(c.layers()))
+	p.Density = p.area().Div(c.Usable().Times(p.Lay).MulInt(c.layers()))
 	p.Fits = true
 	if !c.Long.IsZero() {
 		p.Spare = c.Long.Sub(p.Used)
@@ -182,7 +198,13 @@ func (p *Plan) measure() {
 	}
 }
 
-// Area is the area of all the pieces, every copy counted.
+// area is the area of all that is cut and was asked for.
+func (p *Plan) area() units.Area {
+	s := p.cut()
+	return s.Area()
+}
+
+// Area is the area of all the pieces, every copy counted, each cut whole.
 func (s Spec) Area() units.Area {
 	var sum units.Area
 	for _, p := range s.Pieces {

@@ -12,27 +12,34 @@ import (
 // once, none turned more than it may be, all inside the cloth's selvedges, ends
 // and length (where Cloth.Long is given), and no two nearer than Cloth.Gap, the
 // greater of the distances across and along; nothing on a flaw, halves with their
-// edge on the fold, and notches of one name on one place of the repeat. Rectangles
-// are compared by the lengths themselves. Outlines are cut into triangles on a
-// grid that all points and places lie on, and no two triangles may have a point of
-// their insides in common: pieces may touch, and an overlap of one step is found.
+// edge on the fold, notches of one name on one place of the repeat, the one given
+// if any, centred pieces on a stripe, and of a piece cut in parts every part, all
+// its copies in as many. Rectangles are compared by the lengths themselves.
+// Outlines are cut into triangles on a grid that all points and places lie on, and
+// no two triangles may have a point of their insides in common: pieces may touch,
+// and an overlap of one step is found.
 // It shares nothing with the search but what a piece is, opened out or turned to
 // the bias. On folded cloth a placement counts for each of its [Placement.Copies].
 //
 // The faults are [ticket.Faults]: those of Cloth and Pieces each by itself (Work
 // and Seed are not read), ErrGrid where there is no such grid of less than 2^60
-// steps, else ErrOverlap, ErrOutside, ErrTurn, ErrFlaw, ErrFold and ErrMatch with
-// the path of the placement, and ErrCount with that of the piece. Of the overlaps
+// steps, else ErrOverlap, ErrOutside, ErrTurn, ErrFlaw, ErrFold, ErrMatch and
+// ErrCentre with the path of the placement, and ErrCount with that of the piece. Of the overlaps
 // of one placement, the first with an earlier one is named.
 func Verify(s Spec, placements []Placement) error {
 	var a ticket.Audit
 	s.auditCloth(&a)
-	s.auditPieces(&a)
+	if s.auditPieces(&a) {
+		s.auditNamed(&a)
+	}
 	if a.Failed() {
 		return a.Err()
 	}
 	if n := len(placements); n > MaxPieces {
 		return ticket.Faults{{Path: "Placements", Got: strconv.Itoa(n), Limit: fmt.Sprintf("at most %d", MaxPieces), Err: ticket.ErrRange}}
+	}
+	if s, placements = s.proveParts(placements, &a); a.Failed() {
+		return a.Err()
 	}
 	given := s
 	s = s.laid()
@@ -43,6 +50,9 @@ func Verify(s Spec, placements []Placement) error {
 		twofold[i] = given.Pieces[i].twofold(&s.Cloth)
 	}
 	set := matching{}
+	for i, ph := range s.Cloth.Phases {
+		set[ph.Notch] = match{Point{ph.X, ph.Y}, "Cloth.Phases[" + strconv.Itoa(i) + "]"}
+	}
 	known := make([]bool, len(placements))
 	cut := s.cut(placements, &a)
 	if a.Failed() {
@@ -64,6 +74,7 @@ func Verify(s Spec, placements []Placement) error {
 			}
 		}
 		set.prove(&a, path, &s, at)
+		proveCentre(&a, path, &s, at)
 		for j, other := range placements[:i] {
 			if known[j] && !separate(s, at, other) && !cut.separate(i, j) {
 				a.Fault(path, s.title(at), s.clearance()+s.title(other)+", Placements["+strconv.Itoa(j)+"]", ErrOverlap)
@@ -164,8 +175,16 @@ func (s Spec) title(at Placement) string {
 	if name == "" {
 		name = piecePath(at.Piece)
 	}
-	if p.Count > 1 {
+	copies := p.Count
+	if p.Parts > 1 { // every part is a copy here
+		at = at.unserial(p.Parts)
+		copies /= p.Parts
+	}
+	if copies > 1 {
 		name += " " + strconv.Itoa(at.Copy)
+	}
+	if at.Of > 1 {
+		name += ", part " + strconv.Itoa(at.Part) + " of " + strconv.Itoa(at.Of)
 	}
 	return name
 }

@@ -20,15 +20,16 @@ func (p Plan) Buy() units.Length {
 	return mark
 }
 
-// Extra is how many copies folded cloth gives besides those asked for, by piece:
-// one of an odd count, one of the other hand from each placement of a piece that
+// Extra is how many copies, or parts, folded cloth gives besides those asked for,
+// by piece: one of an odd count, one of the other hand from each placement of a piece that
 // is not the same both hands. It is nil where there are none.
 func (p Plan) Extra() []int {
 	var out []int
-	for i := range p.Spec.Pieces {
-		if _, extra := p.Spec.Pieces[i].times(&p.Spec.Cloth); extra > 0 {
+	cut := p.cut()
+	for i := range cut.Pieces {
+		if _, extra := cut.Pieces[i].times(&cut.Cloth); extra > 0 {
 			if out == nil {
-				out = make([]int, len(p.Spec.Pieces))
+				out = make([]int, len(cut.Pieces))
 			}
 			out[i] = extra
 		}
@@ -242,7 +243,7 @@ func choices(ctx context.Context, s Spec, cloths []Cloth) ([]Choice, error) {
 type Progress struct {
 	Lay     units.Length // length of the best lay so far
 	Density units.Ratio  // area of its pieces as part of the usable width by Lay
-	Work    int          // work done, in millions of steps, at least and rounded down
+	Work    int          // work done, in millions of steps, at least and rounded down; all numbers of parts tried counted
 }
 
 // PlanWatched is [Spec.Plan], and calls watch with what it has, never from two
@@ -252,15 +253,14 @@ func (s Spec) PlanWatched(ctx context.Context, watch func(Progress)) (Plan, erro
 	if watch == nil {
 		return s.Plan(ctx)
 	}
-	area := s.Area()
 	width := s.Cloth.Usable()
 	work := 0
-	p, err := s.plan(ctx, func(lay units.Length, steps int64) {
+	p, err := s.plan(ctx, func(lay units.Length, area units.Area, steps int64) {
 		work = int(steps / stepsPerWork)
 		watch(Progress{Lay: lay, Density: area.Div(width.Times(lay).MulInt(s.Cloth.layers())), Work: work})
 	})
 	if err == nil && !p.Stopped {
-		work = p.Spec.Work
+		work = max(work, p.Spec.Work)
 	}
 	if err == nil {
 		watch(Progress{Lay: p.Lay, Density: p.Density, Work: work})

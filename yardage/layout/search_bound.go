@@ -16,7 +16,7 @@ const (
 
 // constrained reports whether the cloth bars places or pieces are bound to some.
 func (n *nest) constrained() bool {
-	return len(n.flaws) > 0 || n.sets > 0 || slices.ContainsFunc(n.variants, func(v variant) bool { return v.fold })
+	return len(n.flaws) > 0 || n.sets > 0 || slices.ContainsFunc(n.variants, func(v variant) bool { return v.fold || v.centred })
 }
 
 // A zone is where a part of one piece overlaps a part of another, by the place
@@ -152,6 +152,11 @@ func (b *binder) lay(order []int) bool {
 			b.phase[set].x = list[b.dice.IntN(len(list))]
 		}
 	}
+	for set := 1; set <= b.n.sets; set++ {
+		if b.n.given[set] {
+			b.phase[set].y, b.fixed[set] = 0, true
+		}
+	}
 	tries := max(4, min(40, 4000/len(order)))
 	for _, i := range order {
 		if b.halt = b.halt || b.ctx.Err() != nil; b.halt {
@@ -189,22 +194,27 @@ func (b *binder) put(i, tries int) {
 // columns are the places across that are tried.
 func (b *binder) columns(one *variant, tries int) []int64 {
 	room := b.n.wide - one.wide
+	x, repeat := one.centre, b.n.half
 	if one.set > 0 && b.n.repeatX > 0 {
-		x := modulo(b.phase[one.set].x-one.off.x, b.n.repeatX)
-		if x > room || one.fold && x > 0 {
+		x, repeat = modulo(b.phase[one.set].x-one.off.x, b.n.repeatX), b.n.repeatX
+	} else if !one.centred {
+		repeat = 0
+	}
+	if repeat > 0 {
+		if x > room || one.fold && x > 0 || one.centred && (x-one.centre)%b.n.half != 0 {
 			return nil
 		}
 		if one.fold {
 			return []int64{0}
 		}
 		out := []int64{x}
-		many := (room - x) / b.n.repeatX
+		many := (room - x) / repeat
 		for k := int64(1); k <= many && k <= int64(tries); k++ {
 			at := k
 			if many > int64(tries) {
 				at = 1 + b.dice.Int64N(many)
 			}
-			out = append(out, x+at*b.n.repeatX)
+			out = append(out, x+at*repeat)
 		}
 		slices.Sort(out)
 		return slices.Compact(out)

@@ -36,7 +36,8 @@ type hunter struct {
 }
 
 // nestle finds the best lay that work allows. It has none if ctx was done before
-// there was one.
+// there was one. Pieces of very many corners are laid as the rectangles around
+// them.
 func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, stopped bool) {
 	if n.constrained() {
 		return n.bind(ctx, work, seed)
@@ -45,10 +46,10 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 	if ctx.Err() != nil {
 		return nil, true
 	}
-	t := newTable(n)
-	if n.end(best) <= n.bound {
+	if n.end(best) <= n.bound || !n.bearable() {
 		return best, false
 	}
+	t := newTable(n)
 	if !t.fill(ctx) {
 		return best, true
 	}

@@ -9,10 +9,12 @@ import (
 
 // The bounds on what a table of the search may hold.
 const (
-	maxEdges = 5_000_000 // edges of all convex sums
-	rasterAt = 6         // a pairing of more sums than this has a raster
-	cells    = 32        // cells of a raster, each way
-	deepest  = 5         // sums that a cell holds, the deepest
+	maxEdges = 5_000_000   // edges of all convex sums
+	maxMade  = 500_000_000 // edges made anew for a first lay
+	asked    = 200         // pairings that a piece asks for in it, about
+	rasterAt = 6           // a pairing of more sums than this has a raster
+	cells    = 32          // cells of a raster, each way
+	deepest  = 5           // sums that a cell holds, the deepest
 )
 
 // A line is one edge of a convex sum: the distance inside it of a place (x, y) is
@@ -128,7 +130,17 @@ func (t *table) fill(ctx context.Context) bool {
 }
 
 // affordable reports whether the edges of all sums are not too many to hold.
-func (n *nest) affordable() bool {
+func (n *nest) affordable() bool { return n.edges() <= maxEdges }
+
+// bearable reports whether a first lay is not too dear, where every pairing is
+// made anew each time it is asked for.
+func (n *nest) bearable() bool {
+	k := float64(len(n.variants))
+	return n.affordable() || n.edges()/(k*k)*float64(len(n.items))*asked <= maxMade
+}
+
+// edges is how many edges the sums of all pairings have.
+func (n *nest) edges() float64 {
 	var parts, edges float64
 	for _, v := range n.variants {
 		parts += float64(len(v.parts))
@@ -136,7 +148,7 @@ func (n *nest) affordable() bool {
 			edges += float64(len(p))
 		}
 	}
-	return 2*parts*edges <= maxEdges
+	return 2 * parts * edges
 }
 
 func (t *table) pair(a, b *variant) *pairing {

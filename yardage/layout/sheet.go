@@ -21,11 +21,7 @@ func (p Plan) Sheet() ticket.Sheet {
 	order := slices.Clone(p.Placements)
 	slices.SortStableFunc(order, func(a, b Placement) int { return cmp.Or(a.Y.Cmp(b.Y), a.X.Cmp(b.X)) })
 	shown := order[:min(len(order), MaxSteps)]
-	s.Steps = make([]ticket.Step, 0, len(shown)+3)
-	s.Steps = append(s.Steps, ticket.Step{
-		Do:    p.layOut(),
-		Check: ticket.Check{What: p.width(), Want: ticket.Long(p.Spec.Cloth.Usable()), Mend: "measure at several places and lay again with the narrowest"},
-	})
+	s.Steps = p.layOut(make([]ticket.Step, 0, len(shown)+4))
 	names, edge := p.Spec.titles(shown), "left-hand selvedge to the piece's left-hand edge"
 	if p.Spec.Cloth.Folded {
 		edge = "fold to the piece's left-hand edge"
@@ -44,20 +40,68 @@ func (p Plan) Sheet() ticket.Sheet {
 		Do:    "Even the grain lines with the selvedge, see that every piece and every copy is there, then cut in the same order",
 		Check: ticket.Check{What: "from the cut end to the far edge of the farthest piece", Want: ticket.Long(p.Used.Sub(p.Spec.Cloth.Ends)), Mend: "find the piece that is out of its place before anything is cut"},
 	})
+	s.Steps = p.joining(s.Steps)
 	s.Cautions = p.cautions()
 	s.Sources = []ticket.Cite{ticket.Practise("grain along the cloth, pieces that may turn stated one by one"), ticket.Practise("whole lay pinned out before the first cut")}
 	return s
 }
 
-// layOut says how the cloth is laid out.
-func (p Plan) layOut() string {
-	switch c := &p.Spec.Cloth; {
-	case c.Folded && c.double().MulInt(2) == c.Wide:
-		return "Press the cloth, square the cut end, and fold it lengthwise, right sides together, selvedge on selvedge, with the fold on the left"
-	case c.Folded:
-		return "Press the cloth, square the cut end, and fold one selvedge over, right sides together, with the fold on the left"
+// mostMarks is the most flaws, and notches with a place, that the sheet has
+// marked.
+const mostMarks = 20
+
+// marking are the steps on the open cloth: flaws, the middle of a stripe, and
+// places of notches.
+func (p Plan) marking(steps []ticket.Step) []ticket.Step {
+	c := &p.Spec.Cloth
+	add := func(do, note, what string, x, y units.Length) {
+		steps = append(steps, ticket.Step{Do: do, Note: note, At: ticket.Long(y), From: "the cut end",
+			Check: ticket.Check{What: what, Want: ticket.Long(x)}})
 	}
-	return "Press the cloth, square the cut end, and lay it out in a single layer"
+	for i := range c.Flaws[:min(len(c.Flaws), mostMarks)] {
+		lo, _ := box(c.Flaws[i].corners())
+		note := "all round, so that it is seen while the pieces are laid"
+		if c.Folded {
+			note += " and once the cloth is folded"
+		}
+		add("Mark flaw "+strconv.Itoa(i+1)+" on the open cloth", note, "left-hand selvedge to the flaw's left-hand edge", lo.X, lo.Y)
+	}
+	edge := "left-hand selvedge"
+	if c.Folded {
+		edge = "fold, once there is one,"
+	}
+	if p.Spec.centred() && !c.Folded {
+		steps = append(steps, ticket.Step{Do: "Mark the middle of a stripe all along the cloth",
+			Check: ticket.Check{What: "left-hand selvedge to the middle of the stripe", Want: ticket.Long(c.Axis), Mend: "measure it on the cloth and lay again with what it is"}})
+	}
+	for _, ph := range c.Phases[:min(len(c.Phases), mostMarks)] {
+		add("Mark the place of notch "+ph.Notch, "it comes again with every repeat", edge+" to the place", ph.X, ph.Y)
+	}
+	return steps
+}
+
+// layOut are the steps that lay the cloth out, and mark it while it is open.
+func (p Plan) layOut(steps []ticket.Step) []ticket.Step {
+	c := &p.Spec.Cloth
+	begin := "Press the cloth, square the cut end, and "
+	st := ticket.Step{Check: ticket.Check{What: p.width(), Want: ticket.Long(c.Usable()), Mend: "measure at several places and lay again with the narrowest"}}
+	if !c.Folded {
+		st.Do = begin + "lay it out in a single layer"
+		return p.marking(append(steps, st))
+	}
+	if marked := p.marking(nil); len(marked) > 0 {
+		steps = append(append(steps, ticket.Step{Do: begin + "open it out"}), marked...)
+		begin = "Now "
+	}
+	switch {
+	case c.double().MulInt(2).Less(c.Wide):
+		st.Do = begin + "fold one selvedge over, right sides together, with the fold on the left"
+	case p.Spec.centred():
+		st.Do = begin + "fold it lengthwise, right sides together, along the middle of a stripe, with the fold on the left"
+	default:
+		st.Do = begin + "fold it lengthwise, right sides together, selvedge on selvedge, with the fold on the left"
+	}
+	return append(steps, st)
 }
 
 // width says what the usable width is measured between.
@@ -95,9 +139,17 @@ func (p Plan) turning(at Placement) string {
 				note = "turned end for end and over"
 			}
 			join("its edge on the fold")
+		} else if p.Spec.Cloth.Folded && at.other(&p.Spec).Copy == 0 {
+			join("cut once: what the lower layer gives is over")
 		} else if one.Fold {
 			join("opened out at its fold edge")
 		}
+	}
+	if at.Piece >= 0 && at.Piece < len(p.Spec.Pieces) && p.Spec.matched() && len(p.Spec.Pieces[at.Piece].Notches) > 0 {
+		join("its notches on their place of the repeat")
+	}
+	if at.Piece >= 0 && at.Piece < len(p.Spec.Pieces) && p.Spec.Pieces[at.Piece].Centred {
+		join("its centre line on the middle of a stripe, or half-way between two")
 	}
 	if at.Mirrored(p.Spec) {
 		join("the other hand: the pattern lies face down")
@@ -114,7 +166,7 @@ func (p Plan) lines() []ticket.Line {
 	long := func(op ticket.Op, l units.Length, name string) ticket.Term {
 		return ticket.Term{Op: op, Amount: ticket.Long(l), Name: name}
 	}
-	area := ticket.Square(p.Spec.Area())
+	area := ticket.Square(p.area())
 	if c.Folded {
 		add("usable width", ticket.Long(c.Usable()), long(ticket.Plus, c.double(), "width that lies double"), long(ticket.Minus, c.Selvedge, "the selvedge"))
 	} else {
@@ -123,15 +175,19 @@ func (p Plan) lines() []ticket.Line {
 	}
 	add("area of all the pieces", area)
 	if !p.Lay.IsZero() && !c.Usable().IsZero() {
-		terms := []ticket.Term{{Amount: area, Name: "the pieces"}, long(ticket.Over, c.Usable(), "usable width"), long(ticket.Over, p.Lay, "the lay")}
+		terms := []ticket.Term{long(ticket.Plus, c.Usable(), "usable width"), long(ticket.By, p.Lay, "the lay")}
 		if c.Folded {
-			terms = append(terms, ticket.Term{Op: ticket.Over, Amount: ticket.Times(units.RatioOf(c.layers(), 1)), Name: "layers"})
+			terms = append(terms, ticket.Term{Op: ticket.By, Amount: ticket.Times(units.RatioOf(c.layers(), 1)), Name: "layers"})
 		}
-		add("part of the cloth that is used", ticket.Times(p.Density), terms...)
+		add("area of cloth that the lay covers", ticket.Square(c.Usable().Times(p.Lay).MulInt(c.layers())), terms...)
+		if percent, ok := p.Density.Mul(units.RatioOf(100, 1)).Int(units.Down); ok {
+			add("percent of it that the pieces take, rounded down", ticket.Of(int(percent)))
+		}
 	}
 	add("no lay is shorter than", ticket.Long(p.Bound))
 	add("length of cloth the lay takes", ticket.Long(p.Used), long(ticket.Plus, p.Lay, "the lay"),
 		long(ticket.Plus, c.Ends, "one end"), long(ticket.Plus, c.Ends, "the other"))
+	p.joints(add)
 	if c.Counter.Sign() > 0 {
 		add("length to ask for, as the shop cuts it", ticket.Long(p.Buy()))
 	}
@@ -155,7 +211,14 @@ func (p Plan) cautions() []ticket.Caution {
 		out = append(out, ticket.Caution{Text: "Pieces laid across the grain hang and shrink otherwise and show on nap, print and sheen.", Refer: "the pattern's grain line decides"})
 	}
 	if len(p.Spec.Pieces) == 0 || slices.ContainsFunc(p.Spec.Pieces, func(one Piece) bool { return len(one.Outline) == 0 }) {
-		out = append(out, ticket.Caution{Text: "Pieces are laid as rectangles, opened out where the pattern says fold; curved outlines may nest closer.", Refer: "common practice"})
+		text := "Pieces are laid as rectangles, opened out where the pattern says fold; curved outlines may nest closer."
+		switch {
+		case p.Spec.outlined():
+			text = "Pieces that have no outline here are laid as rectangles; the curved ones among them may nest closer."
+		case p.Spec.Cloth.Folded:
+			text = "Pieces are laid as rectangles; curved outlines may nest closer."
+		}
+		out = append(out, ticket.Caution{Text: text, Refer: "common practice"})
 	}
 	if p.Spec.outlined() {
 		out = append(out, ticket.Caution{Text: "Pieces with an outline are measured to the edges of the smallest rectangle around them, sides along and across the cloth.", Refer: "the drawing of the lay shows which way each nests"})
@@ -166,17 +229,19 @@ func (p Plan) cautions() []ticket.Caution {
 // trade adds the cautions about fold, bias and matching.
 func (p Plan) trade(out []ticket.Caution) []ticket.Caution {
 	s := &p.Spec
+	if s.Cloth.OneWay {
+		out = append(out, ticket.Caution{Text: "Every piece lies the way it is drawn, none turned end for end. Before the first is laid, see which way the nap or the print is to run.", Refer: "common practice"})
+	}
+	if len(s.Cloth.Flaws) > 0 {
+		out = append(out, ticket.Caution{Text: "No piece lies on a flaw that is given; look the whole cloth over, on both sides, for others before it is laid out.", Refer: "common practice"})
+	}
 	var extra []int
 	if s.Cloth.Folded {
 		extra = p.Extra()
 	}
 	for i, n := range extra {
 		if n > 0 {
-			name := s.Pieces[i].Name
-			if name == "" {
-				name = "piece " + strconv.Itoa(i+1)
-			}
-			out = append(out, ticket.Caution{Text: "Cut double, " + name + " comes out with copies that are not asked for: " + strconv.Itoa(n) + ". Open the cloth out for it, or keep them as spares."})
+			out = append(out, ticket.Caution{Text: "Cut double, " + s.nameOf(i) + " comes out with copies that are not asked for: " + strconv.Itoa(n) + ". Open the cloth out for it, or keep them as spares."})
 		}
 	}
 	if s.Cloth.Folded && s.Cloth.double().MulInt(2).Less(s.Cloth.Wide) {
@@ -204,7 +269,9 @@ func (s Spec) titles(order []Placement) []string {
 		} else {
 			b = append(b, one.Name...)
 		}
-		if at.Piece >= 0 && at.Piece < len(s.Pieces) && s.Pieces[at.Piece].Count > 1 {
+		if at.Piece >= 0 && at.Piece < len(s.Pieces) && at.Of > 1 {
+			b = s.titleParts(b, at)
+		} else if at.Piece >= 0 && at.Piece < len(s.Pieces) && s.Pieces[at.Piece].Count > 1 {
 			first, second := at.Copy, 0
 			if s.Cloth.Folded {
 				first, second = at.Copies(s)

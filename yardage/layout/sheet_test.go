@@ -5,6 +5,7 @@ import (
 	"encoding/xml"
 	"errors"
 	"io"
+	"slices"
 	"strings"
 	"testing"
 
@@ -167,5 +168,52 @@ func TestTurn(t *testing.T) {
 	}
 	if err := turn.UnmarshalText(make([]byte, 1<<20)); err == nil || len(err.Error()) > 2000 {
 		t.Error("a long text is not shortened")
+	}
+}
+
+// Flaws, stripes and places are marked on the open cloth before anything is laid,
+// after its end is square; what the lower layer gives too much is said where it
+// is cut.
+func TestSheetMarks(t *testing.T) {
+	waist := []layout.Notch{{Name: "waist", At: layout.Point{X: in("1"), Y: in("2")}}}
+	s := layout.Spec{Work: 1, Cloth: layout.Cloth{Wide: in("45"), RepeatX: in("3"), Axis: in("1"), OneWay: true,
+		Flaws: []layout.Flaw{{X: in("9"), Y: in("2"), Wide: in("1"), Long: in("1")}, {Outline: outline("12,4 15,6 13,8")}}, Phases: []layout.Phase{{Notch: "waist", X: in("2")}}},
+		Pieces: []layout.Piece{
+			{Name: "yoke", Wide: in("9"), Long: in("4"), Count: 1, Centred: true},
+			{Name: "front", Outline: outline("0,0 6,0 6,9 1,12"), Count: 1, Notches: waist},
+		}}
+	for _, folded := range []bool{false, true} {
+		s.Cloth.Folded = folded
+		want := []string{"square the cut end, and lay it out", "Mark flaw 1", "2 in from the cut end", "Mark flaw 2", "left-hand edge = 12 in",
+			"Mark the middle of a stripe", "Mark the place of notch waist", "Lay ", "none turned end for end", "No piece lies on a flaw"}
+		if folded {
+			s.Cloth.Axis = units.Length{}
+			want = slices.Delete(want, 5, 6)
+			want[0], want[6] = "square the cut end, and open it out", "Now fold it lengthwise, right sides together, along the middle of a stripe"
+		}
+		p, err := s.Plan(context.Background())
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := p.Sheet().Check(); err != nil {
+			t.Error(err)
+		}
+		text := strings.Join(strings.Fields(p.Sheet().Text()), " ")
+		if over := strings.Contains(text, "what the lower layer gives is over"); over != folded {
+			t.Errorf("folded %v: over is said %v", folded, over)
+		}
+		if !strings.Contains(text, "its notches on their place of the repeat") {
+			t.Error("nothing of the notches")
+		}
+		if strings.Contains(text, "opened out where") {
+			t.Error("nothing is opened out")
+		}
+		for _, one := range want {
+			_, after, found := strings.Cut(text, one)
+			if !found {
+				t.Fatalf("folded %v: no %q, or too early, in\n%s", folded, one, p.Sheet().Text())
+			}
+			text = after
+		}
 	}
 }

@@ -18,6 +18,7 @@ const (
 
 	MaxFlaws   = 1000 // most flaws of a cloth
 	MaxNotches = 50   // most notches of a piece
+	MaxPhases  = 1000 // most phases of a cloth
 )
 
 // DefaultWork is the Work done where none is given: less than a second on most machines.
@@ -33,6 +34,7 @@ var (
 	ErrFlaw    = errors.New("on a flaw")
 	ErrFold    = errors.New("not on the fold")
 	ErrMatch   = errors.New("notches do not match")
+	ErrCentre  = errors.New("not centred on a stripe")
 )
 
 // A Spec is what is to be laid on what. Zero means not given.
@@ -83,9 +85,12 @@ func (s Spec) check() (ground, error) {
 	var a ticket.Audit
 	good := s.auditCloth(&a)
 	good = s.auditPieces(&a) && good
+	if good && len(s.Cloth.Phases) > 0 {
+		good = s.auditNamed(&a)
+	}
 	var g ground
 	if good {
-		g, good = s.auditRoom(&a)
+		g, good = s.rooms(&a)
 	}
 	if s.Work < 0 || s.Work > MaxWork {
 		a.Fault("Work", strconv.Itoa(s.Work), fmt.Sprintf("1 to %d, or 0 for %d", MaxWork, DefaultWork), ticket.ErrRange)
@@ -161,20 +166,32 @@ func (s Spec) auditPieces(a *ticket.Audit) bool {
 	return good
 }
 
+// inside is the length of cloth between its ends; zero is no limit.
+func (c *Cloth) inside() units.Length {
+	if c.Long.IsZero() {
+		return c.Long
+	}
+	return c.Long.Sub(c.Ends.MulInt(2))
+}
+
+// fits reports whether a piece, as laid, is no larger than the cloth that may be
+// used, as it may be turned.
+func (s *Spec) fits(p Piece) bool {
+	wide, long := s.Cloth.Usable(), s.Cloth.inside()
+	in := func(w, l units.Length) bool { return !wide.Less(w) && (long.IsZero() || !long.Less(l)) }
+	w, l := p.extent()
+	return in(w, l) || p.Turn == Quarter && in(l, w)
+}
+
 // auditRoom checks the pieces against the cloth. Both are good by themselves.
 func (s Spec) auditRoom(a *ticket.Audit) (ground, bool) {
 	drawn := s
 	s = s.laid()
-	wide := s.Cloth.Usable()
-	var long units.Length // zero is no limit
-	if !s.Cloth.Long.IsZero() {
-		long = s.Cloth.Long.Sub(s.Cloth.Ends.MulInt(2))
-	}
-	fits := func(w, l units.Length) bool { return !wide.Less(w) && (long.IsZero() || !long.Less(l)) }
+	wide, long := s.Cloth.Usable(), s.Cloth.inside()
 	good := true
 	for i, p := range s.Pieces {
 		p.Wide, p.Long = p.extent()
-		if fits(p.Wide, p.Long) || p.Turn == Quarter && fits(p.Long, p.Wide) {
+		if s.fits(p) {
 			continue
 		}
 		good = false

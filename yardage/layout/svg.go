@@ -3,7 +3,6 @@ package layout
 import (
 	"fmt"
 	"html"
-	"unicode/utf8"
 
 	"example.com/clothyard/units"
 )
@@ -78,10 +77,10 @@ func (d *drawing) tenths(l units.Length) int64 {
 // mostLines is the most repeat lines that are drawn each way.
 const mostLines = 400
 
-// repeats draws where the repeats begin, from the cut end and from the left.
+// repeats draws where the repeats begin, from the cut end and from Axis.
 func (d *drawing) repeats(c *Cloth, wide, long int64) {
 	if across := d.tenths(c.RepeatX); across > 0 && wide/across <= mostLines {
-		for x := across; x < wide; x += across {
+		for x := (d.tenths(c.Axis)+across-1)%across + 1; x < wide; x += across {
 			d.printf("<path d=\"M%d 0V%d\" stroke=\"#e2c8c8\"/>\n", x, long)
 		}
 	}
@@ -120,7 +119,7 @@ func (d *drawing) flaw(pts []Point, wide, long int64) {
 	}
 }
 
-// piece draws one piece. Name and grain line run along the longer side.
+// piece draws one piece. Its name runs along its longer side.
 func (d *drawing) piece(s Spec, at Placement, name string, bias bool) {
 	wide, long := at.Size(s)
 	x, y, w, h := d.tenths(at.X), d.tenths(at.Y), d.tenths(wide), d.tenths(long)
@@ -128,63 +127,36 @@ func (d *drawing) piece(s Spec, at Placement, name string, bias bool) {
 	if at.Across {
 		fill = "#f2dcc2"
 	}
+	page := []vertex{{x, y}, {x + w, y}, {x + w, y + h}, {x, y + h}}
 	if one := at.Piece; one >= 0 && one < len(s.Pieces) && len(s.Pieces[one].Outline) > 0 {
+		page = page[:0]
 		d.printf("<path d=\"")
 		for i, q := range at.Corners(s) {
-			d.printf("%c%d %d", "ML"[min(i, 1)], d.tenths(q.X), d.tenths(q.Y))
+			page = append(page, vertex{d.tenths(q.X), d.tenths(q.Y)})
+			d.printf("%c%d %d", "ML"[min(i, 1)], page[i].x, page[i].y)
 		}
 		d.printf("z\" fill=\"%s\" stroke=\"#000\"/>\n", fill)
 	} else {
 		d.printf("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"%s\" stroke=\"#000\"/>\n", x, y, w, h, fill)
 	}
-	run, deep := w, h
+	along, grain := level, upright
 	if h > w {
-		run, deep = h, w
+		along = upright
 	}
-	size := min(d.font, deep*2/5, run*5/4/int64(max(utf8.RuneCountInString(name), 1)))
-	// The grain line runs a font's height beside the name, or across it.
-	tip, half := d.font/3, max(h/2-d.font/2, 0)
 	if at.Across {
-		half = max(w/2-d.font/2, 0)
+		grain = level
 	}
-	turn := func(upright bool) string {
-		if upright {
-			return " rotate(90)"
-		}
-		return ""
-	}
-	grain := turn(!at.Across)
 	if bias {
-		half = max(min(w, h)/3, tip)
-		grain = " rotate(45)"
+		grain = falling
 		if at.Across == at.flipped(&s) {
-			grain = " rotate(-45)"
+			grain = rising
 		}
+		along = grain
 	}
-	side := min(d.font, deep*3/10)
-	if along := (h >= w) != at.Across; !along {
-		side = -run * 7 / 16 // the name lies across the grain: the line goes to one end
-	}
-	shift := fmt.Sprintf("%d,0", side)
-	if at.Across {
-		shift = fmt.Sprintf("0,%d", side)
-	}
-	d.printf("<path transform=\"translate(%d,%d) translate(%s)%s\" d=\"M%d 0H%dM%d %dl%d %dl%d %dM%d %dl%d %dl%d %d\" fill=\"none\" stroke=\"#555\"/>\n",
-		x+w/2, y+h/2, shift, grain, -half, half,
-		-half+tip, -tip, -tip, tip, tip, tip, half-tip, -tip, tip, tip, -tip, tip)
+	d.mark(page, name, along, grain, at.Half)
+	tip := d.font / 3
 	for _, n := range at.Notches(s) {
 		d.printf("<path d=\"M%d %dm%d %dl%d %dl%d %dz\" fill=\"#000\"><title>%s</title></path>\n",
 			d.tenths(n.At.X), d.tenths(n.At.Y), -tip, tip, tip, -2*tip, tip, 2*tip, html.EscapeString(n.Name))
-	}
-	if size > 0 {
-		head := turn(h > w)
-		if bias { // along the grain line, and above it
-			head, size = grain+fmt.Sprintf(" translate(0,%d)", -d.font/2), min(size, d.font*2/3)
-		}
-		if at.Half {
-			head += " rotate(180)" // the name stands on its head, as the piece does
-		}
-		d.printf("<text transform=\"translate(%d,%d)%s\" y=\"%d\" text-anchor=\"middle\" font-size=\"%d\">%s</text>\n",
-			x+w/2, y+h/2, head, size/3, size, html.EscapeString(name))
 	}
 }

@@ -12,13 +12,18 @@ import (
 // nested reports whether s, as laid, asks for more than a grid of rectangles on
 // open cloth.
 func (s Spec) nested() bool {
-	return s.outlined() || s.Cloth.Folded || len(s.Cloth.Flaws) > 0 || s.matched()
+	return s.outlined() || s.Cloth.Folded || len(s.Cloth.Flaws) > 0 || s.matched() || s.centred()
 }
 
 // matched reports whether any notches are matched to a repeat.
 func (s Spec) matched() bool {
 	return (!s.Cloth.RepeatX.IsZero() || !s.Cloth.RepeatY.IsZero()) &&
 		slices.ContainsFunc(s.Pieces, func(p Piece) bool { return len(p.Notches) > 0 })
+}
+
+// centred reports whether any piece is centred on a stripe.
+func (s Spec) centred() bool {
+	return slices.ContainsFunc(s.Pieces, func(p Piece) bool { return p.Centred })
 }
 
 func flawPath(i int) string { return "Cloth.Flaws[" + strconv.Itoa(i) + "]" }
@@ -36,6 +41,15 @@ func (c *Cloth) auditTrade(own *ticket.Audit) {
 	}
 	own.NotNegative("RepeatX", c.RepeatX)
 	own.NotNegative("RepeatY", c.RepeatY)
+	own.NotNegative("Axis", c.Axis)
+	switch {
+	case c.Axis.IsZero():
+	case c.Folded:
+		own.Fault("Axis", c.Axis.String(), "0 on folded cloth: the fold lies on it", ticket.ErrConflict)
+	case c.RepeatX.IsZero():
+		own.Fault("Axis", c.Axis.String(), "for a cloth with RepeatX only", ticket.ErrUnused)
+	}
+	c.auditPhases(own)
 	if n := len(c.Flaws); n > MaxFlaws {
 		own.Fault("Flaws", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxFlaws), ticket.ErrRange)
 	} else {
@@ -46,6 +60,66 @@ func (c *Cloth) auditTrade(own *ticket.Audit) {
 		}
 	}
 	own.NotNegative("Counter", c.Counter)
+}
+
+// auditPhases checks the places of notches by themselves.
+func (c *Cloth) auditPhases(own *ticket.Audit) {
+	if n := len(c.Phases); n > MaxPhases {
+		own.Fault("Phases", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxPhases), ticket.ErrRange)
+		return
+	}
+	for i, ph := range c.Phases {
+		path := "Phases[" + strconv.Itoa(i) + "]"
+		if ph.Notch == "" {
+			own.Fault(path+".Notch", "", "the name of a notch", ticket.ErrMissing)
+		} else if slices.ContainsFunc(c.Phases[:i], func(o Phase) bool { return o.Notch == ph.Notch }) {
+			own.Fault(path+".Notch", strconv.Quote(ph.Notch), "each name once", ticket.ErrTwice)
+		}
+		own.Text(path+".Notch", ph.Notch)
+		if c.RepeatX.IsZero() && !ph.X.IsZero() {
+			own.Fault(path+".X", ph.X.String(), "for a cloth with RepeatX only", ticket.ErrUnused)
+		}
+		if c.RepeatY.IsZero() && !ph.Y.IsZero() {
+			own.Fault(path+".Y", ph.Y.String(), "for a cloth with RepeatY only", ticket.ErrUnused)
+		}
+	}
+}
+
+// auditNamed checks that the places are those of notches that there are, on cloth
+// with a repeat.
+func (s *Spec) auditNamed(a *ticket.Audit) bool {
+	good := true
+	for i, ph := range s.Cloth.Phases {
+		named := slices.ContainsFunc(s.Pieces, func(p Piece) bool {
+			return slices.ContainsFunc(p.Notches, func(n Notch) bool { return n.Name == ph.Notch })
+		})
+		if err := ticket.ErrUnknown; !named || s.Cloth.RepeatX.IsZero() && s.Cloth.RepeatY.IsZero() {
+			limit := "the name of a notch"
+			if named {
+				limit, err = "for a cloth with a repeat only", ticket.ErrUnused
+			}
+			a.Fault("Cloth.Phases["+strconv.Itoa(i)+"].Notch", strconv.Quote(ph.Notch), limit, err)
+			good = false
+		}
+	}
+	return good
+}
+
+// auditCentred checks that a piece has a centre line, and the cloth stripes.
+func (p *Piece) auditCentred(own *ticket.Audit, c *Cloth) {
+	if !p.Centred || own.Failed() {
+		return
+	}
+	upright := *c
+	upright.OneWay = true // as it lies: the other hand of it need not be turned
+	switch {
+	case c.RepeatX.IsZero():
+		own.Fault("Centred", "true", "for a cloth with RepeatX only", ticket.ErrUnused)
+	case p.Turn > Half:
+		own.Fault("Centred", "true", "false for turn "+p.Turn.String(), ticket.ErrConflict)
+	case !p.Fold && !p.even(&upright):
+		own.Fault("Centred", "true", "false for a piece that is not the same both hands", ticket.ErrConflict)
+	}
 }
 
 // audit checks one flaw.
@@ -84,6 +158,8 @@ func (p *Piece) auditTrade(own *ticket.Audit, c *Cloth) {
 	}
 	good := !own.Failed()
 	p.auditNotches(own)
+	p.auditCentred(own, c)
+	p.auditParts(own)
 	p.auditAllowance(own)
 	if g := p.grown(); good && p.Fold && len(p.Allowance) > 0 && !own.Failed() {
 		if _, n := foldEdge(g.corners()); n < 2 {
@@ -140,6 +216,19 @@ func (m matching) prove(a *ticket.Audit, path string, s *Spec, at Placement) {
 	}
 }
 
+// proveCentre checks that the centre line of a placement lies on the middle of a
+// stripe or half-way between two.
+func proveCentre(a *ticket.Audit, path string, s *Spec, at Placement) {
+	if one := &s.Pieces[at.Piece]; !one.Centred || one.Fold && s.Cloth.Folded {
+		return
+	}
+	wide, _ := at.Size(*s)
+	centre := at.X.Add(wide.DivInt(2))
+	if half := s.Cloth.RepeatX.DivInt(2); !on(centre.Sub(s.Cloth.Axis), half) {
+		a.Fault(path+".X", s.title(at)+", centre line at "+centre.String(), "whole halves of the repeat, "+half.String()+", from "+s.Cloth.Axis.String(), ErrCentre)
+	}
+}
+
 // on reports whether l is a whole number of repeats; where there are none it
 // always is.
 func on(l, repeat units.Length) bool { return repeat.IsZero() || l.Div(repeat).IsInt() }
@@ -159,12 +248,22 @@ func (s *Spec) tradeFine(m *mesh) (path string, l units.Length, ok bool) {
 		if !try("Cloth.RepeatX", s.Cloth.RepeatX) || !try("Cloth.RepeatY", s.Cloth.RepeatY) {
 			return path, l, false
 		}
+		for i, ph := range s.Cloth.Phases {
+			if !try("Cloth.Phases["+strconv.Itoa(i)+"]", ph.X.Sub(s.Cloth.first()), ph.Y.Sub(s.Cloth.Ends)) {
+				return path, l, false
+			}
+		}
 		for i := range s.Pieces {
 			for _, n := range s.Pieces[i].Notches {
 				if !try(piecePath(i)+".Notches", n.At.X, n.At.Y) {
 					return path, l, false
 				}
 			}
+		}
+	}
+	for i := range s.Pieces {
+		if w, _ := s.Pieces[i].extent(); s.Pieces[i].Centred && !try(piecePath(i)+".Centred", w.DivInt(2), s.Cloth.RepeatX.DivInt(2), s.Cloth.Axis.Sub(s.Cloth.first())) {
+			return path, l, false
 		}
 	}
 	if len(s.Cloth.Flaws) == 0 {
@@ -190,6 +289,9 @@ func (s *Spec) tradeRoom() units.Length {
 		for _, q := range flaw {
 			row = row.Max(q.X.Abs()).Max(q.Y.Abs())
 		}
+	}
+	if s.centred() {
+		row = row.Add(s.Cloth.RepeatX)
 	}
 	if s.matched() {
 		row = row.Add(s.Cloth.RepeatX)
@@ -217,6 +319,9 @@ func (s *Spec) tradeNest(n *nest, m mesh, a *ticket.Audit) bool {
 			pts[k] = vertex{x, y}
 		}
 		n.flaws = append(n.flaws, convex(leftward(pts)))
+	}
+	if s.centred() && !s.centre(n, m, a) {
+		return false
 	}
 	if !s.matched() {
 		return true

@@ -3,6 +3,7 @@ package layout_test
 import (
 	"context"
 	"fmt"
+	"strings"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/yardage/layout"
@@ -129,5 +130,62 @@ func ExampleSpec_PlanWatched() {
 	fmt.Println(err)
 	// Output:
 	// 17 in 1 1
+	// <nil>
+}
+
+// The strip for a ruff, 88 in long, on cloth a yard wide: in how many parts, and
+// where are they joined?
+func ExamplePiece_parts() {
+	inch := units.Inch
+	s := layout.Spec{
+		Cloth:  layout.Cloth{Wide: inch.Of(37), Selvedge: inch.Frac(1, 2)},
+		Pieces: []layout.Piece{{Name: "ruff", Wide: inch.Of(88), Long: inch.Of(4), Count: 1, Parts: 4, Join: inch.Frac(1, 2)}},
+		Work:   1,
+	}
+	p, err := s.Plan(context.Background())
+	for _, at := range p.Placements {
+		wide, _ := at.Size(s)
+		fmt.Printf("part %d of %d, %v, at %v\n", at.Part, at.Of, wide, at.Y)
+	}
+	for _, line := range p.Sheet().Lines {
+		if strings.HasPrefix(line.Label, "ruff") {
+			fmt.Println(line.Label+":", line.Result.Text())
+		}
+	}
+	fmt.Println(err)
+	// Output:
+	// part 1 of 3, 30 in, at 0 in
+	// part 2 of 3, 30 in, at 4 in
+	// part 3 of 3, 30 in, at 8 in
+	// ruff: taken by the joins: 2 in
+	// ruff: length of each part: 30 in
+	// ruff: first join, from the strip's end: 29 1/2 in
+	// ruff: from one join to the next: 29 in
+	// <nil>
+}
+
+// The collar of a footman's livery has the middle of a stripe at its centre back,
+// and the pockets begin on a stripe.
+func ExamplePiece_centred() {
+	inch := units.Inch
+	s := layout.Spec{
+		Cloth: layout.Cloth{Wide: inch.Of(30), RepeatX: inch.Of(3), Axis: inch.Frac(3, 2),
+			Phases: []layout.Phase{{Notch: "edge", X: inch.Frac(3, 2)}}},
+		Pieces: []layout.Piece{
+			{Name: "collar", Wide: inch.Of(16), Long: inch.Of(4), Count: 1, Centred: true},
+			{Name: "pocket", Wide: inch.Of(5), Long: inch.Of(6), Count: 2, Notches: []layout.Notch{{Name: "edge"}}},
+		},
+		Work: 1,
+	}
+	p, err := s.Plan(context.Background())
+	for _, at := range p.Placements {
+		wide, _ := at.Size(s)
+		fmt.Println(s.Pieces[at.Piece].Name, "at", at.X, "middle at", at.X.Add(wide.DivInt(2)))
+	}
+	fmt.Println(err)
+	// Output:
+	// collar at 13 in middle at 21 in
+	// pocket at 1 1/2 in middle at 4 in
+	// pocket at 7 1/2 in middle at 10 in
 	// <nil>
 }

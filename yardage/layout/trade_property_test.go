@@ -127,6 +127,7 @@ func wrong(s layout.Spec, lay []layout.Placement) string {
 
 // is good or bad for Verify as it is for the slow check.
 func TestTrade(t *testing.T) {
+	t.Parallel()
 	r := rand.New(rand.NewPCG(21, 22))
 	good, refused, bad := 0, 0, map[string]int{}
 	for range 40 {
@@ -250,6 +251,7 @@ func FuzzTrade(f *testing.F) {
 
 // A thousand pieces that are matched, on cloth full of holes, are laid.
 func TestManyMatched(t *testing.T) {
+	t.Parallel()
 	s := layout.Spec{Work: 1, Cloth: layout.Cloth{Wide: in("60"), RepeatX: in("5"), RepeatY: in("3")}}
 	for i := range 200 {
 		s.Cloth.Flaws = append(s.Cloth.Flaws, layout.Flaw{X: in("1").MulInt(int64(i * 7 % 59)), Y: in("1").MulInt(int64(i)), Wide: in("1/2"), Long: in("1/2")})

@@ -184,6 +184,7 @@ func shapes(t testing.TB, r *rand.Rand, n int) []layout.Piece {
 // The verifier and the slow check never differ: of pairs that touch, that share
 // edges, that overlap by a step, that lie in each other or on each other.
 func TestVerifyPairs(t *testing.T) {
+	t.Parallel()
 	r := rand.New(rand.NewPCG(11, 12))
 	list := shapes(t, r, 120)
 	over := 0

@@ -20,7 +20,7 @@ var columns = [...]string{"piece", "x", "y"}
 // CSV reads a table of points: a heading piece,x,y, in any order, then a row for
 // every corner, the corners of a piece together and in order, x across and y
 // along as for [layout.Point]. Numbers are read by r.Numbers. The last point may
-// repeat the first. A piece that comes again after another is ErrTwice. Count is
+// repeat the first. A piece that comes again after another is [ticket.ErrTwice]. Count is
 // 1 and Turn is Keep for every piece: they are the caller's to set.
 //
 // The faults are [ticket.Faults], with the line and the column in bytes, both
