@@ -26,6 +26,7 @@ type easer struct {
 	scale   []float64 // by kind and kind
 	jump    []float64 // what any overlap costs at least, as a depth
 
+	left   float64 // the least cost that the last easing came to, where it failed
 	fields []field
 	order  []int
 }
@@ -398,6 +399,7 @@ func (e *easer) ease(strikes, rounds int) bool {
 		copy(e.variant, bv)
 		e.tally()
 	}
+	e.left = least
 	return false
 }
 

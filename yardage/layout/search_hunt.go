@@ -186,7 +186,7 @@ func (h *hunter) explore(number int, until int64) {
 			h.puzzle()
 		}
 		e.shorten(float64(h.long), float64(h.long)*(1-h.step))
-		if h.attempt(strikes) {
+		if h.attempt(strikes) || !h.over() && e.left < slight && h.mend(e.long) {
 			h.step = min(widest, h.step*1.2)
 			e.take(h.best)
 			continue

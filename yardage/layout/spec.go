@@ -90,7 +90,7 @@ func (s Spec) check() (ground, error) {
 	}
 	var g ground
 	if good {
-		g, good = s.rooms(&a)
+		g, _ = s.rooms(&a) // the ground is not used where a has faults
 	}
 	if s.Work < 0 || s.Work > MaxWork {
 		a.Fault("Work", strconv.Itoa(s.Work), fmt.Sprintf("1 to %d, or 0 for %d", MaxWork, DefaultWork), ticket.ErrRange)

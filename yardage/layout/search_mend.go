@@ -1,0 +1,149 @@
+package layout
+
+import (
+	"math"
+	"slices"
+)
+
+const (
+	slight  = 0.05   // least cost of a lay that is not worth mending
+	tight   = 0.0005 // by how much a lay is stretched first, in parts of its length
+	loose   = 0.01   // and at most
+	pushes  = 300    // rounds of pushing
+	watched = 25     // rounds after which the overlaps must be less by a tenth
+	listed  = 10     // rounds for which the list of neighbours is good
+)
+
+// A contact is a pair of pieces that may be in each other's way.
+type contact struct {
+	i, j int
+	p    *pairing
+}
+
+// mend stretches a lay in which little overlaps, on cloth of the length goal, and
+// pushes all pieces apart at once, so that whole groups of them move: what stands
+// in the way of a single piece often needs no more. False where the lay would
+// come out no shorter than the best.
+func (h *hunter) mend(goal float64) bool {
+	e := h.e
+	x, y := slices.Clone(e.x), slices.Clone(e.y)
+	for part := tight; part <= loose && goal*(1+part) < float64(h.long)*(1-narrowest/2); part *= 2 {
+		e.long = goal * (1 + part)
+		for i := range e.y {
+			half := float64(e.n.variants[e.variant[i]].long) / 2
+			e.x[i], e.y[i] = x[i], float64((y[i]+half)*(1+part))-half
+			e.clamp(i)
+		}
+		if !e.push() {
+			continue
+		}
+		if seats, ok := h.settle(); ok && h.keep(seats) {
+			return true
+		}
+	}
+	return false
+}
+
+// push pushes all pieces that overlap apart, each pair by as much as it overlaps,
+// over and over; false where some still overlap at the end.
+func (e *easer) push() bool {
+	var near []contact
+	past := math.MaxFloat64
+	for round := range pushes {
+		if round%listed == 0 {
+			near = e.contacts(near[:0])
+		}
+		var sum float64
+		e.steps += int64(len(near))
+		for _, c := range near {
+			d, nx, ny := c.p.out(e.x[c.j]-e.x[c.i], e.y[c.j]-e.y[c.i])
+			if d <= 0 {
+				continue
+			}
+			sum += d
+			d = float64(d*0.55) + 1 // a little more than half each
+			e.x[c.i] -= float64(nx * d)
+			e.y[c.i] -= float64(ny * d)
+			e.x[c.j] += float64(nx * d)
+			e.y[c.j] += float64(ny * d)
+			e.clamp(c.i)
+			e.clamp(c.j)
+		}
+		if sum == 0 && e.tally() == 0 {
+			return true
+		}
+		if round%watched == watched-1 {
+			if sum > float64(past*0.9) || e.stop() {
+				return false
+			}
+			past = sum
+		}
+	}
+	return false
+}
+
+// contacts lists the pairs that are in each other's way or nearly.
+func (e *easer) contacts(list []contact) []contact {
+	k := len(e.n.items)
+	reach := 0.02 * e.wide
+	for j := range k {
+		for i := range j {
+			p := e.t.at(e.variant[i], e.variant[j])
+			x, y := e.x[j]-e.x[i], e.y[j]-e.y[i]
+			if x > p.lox-reach && x < p.hix+reach && y > p.loy-reach && y < p.hiy+reach {
+				list = append(list, contact{i, j, p})
+			}
+		}
+	}
+	e.steps += int64(k) * int64(k) / 4
+	return list
+}
+
+// clamp puts item i inside the cloth.
+func (e *easer) clamp(i int) {
+	one := &e.n.variants[e.variant[i]]
+	e.x[i] = max(min(e.x[i], e.wide-float64(one.wide)), 0)
+	e.y[i] = max(min(e.y[i], e.long-float64(one.long)), 0)
+}
+
+// out is how far the second variant's place is inside the deepest sum, and the
+// way out of it.
+func (p *pairing) out(x, y float64) (d, nx, ny float64) {
+	if x <= p.lox || x >= p.hix || y <= p.loy || y >= p.hiy {
+		return 0, 0, 0
+	}
+	if p.raster == nil {
+		for i := range p.sums {
+			d, nx, ny = p.sums[i].out(x, y, d, nx, ny)
+		}
+		return d, nx, ny
+	}
+	cx, cy := int(float64((x-p.lox)*p.perX)), int(float64((y-p.loy)*p.perY))
+	for _, i := range p.raster[min(cy, cells-1)*cells+min(cx, cells-1)] {
+		d, nx, ny = p.sums[i].out(x, y, d, nx, ny)
+	}
+	return d, nx, ny
+}
+
+// out is how far a place is inside the sum and the way out, where that is more
+// than d.
+func (s *sum) out(x, y, d, nx, ny float64) (float64, float64, float64) {
+	if x <= s.lox || x >= s.hix || y <= s.loy || y >= s.hiy {
+		return d, nx, ny
+	}
+	shallow, at := math.MaxFloat64, 0
+	for i := range s.lines {
+		l := &s.lines[i]
+		in := l.c - float64(l.nx*x) - float64(l.ny*y)
+		if in <= 0 {
+			return d, nx, ny
+		}
+		if in < shallow {
+			shallow, at = in, i
+		}
+	}
+	if shallow <= d {
+		return d, nx, ny
+	}
+	return shallow, s.lines[at].nx, s.lines[at].ny
+}
