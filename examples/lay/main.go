@@ -28,7 +28,6 @@ import (
 	"io"
 	"os"
 	"slices"
-	"strconv"
 	"time"
 
 	"example.com/clothyard/units"
@@ -63,13 +62,10 @@ func run(args []string, stdout, errs io.Writer) int {
 	} else if err != nil {
 		return 2
 	}
-	if o.table {
+	given := false
+	flags.Visit(func(f *flag.Flag) { given = given || f.Name == "seeds" })
+	if o.table && !given {
 		o.seeds = 5
-		flags.Visit(func(f *flag.Flag) {
-			if f.Name == "seeds" {
-				o.seeds, _ = strconv.Atoi(f.Value.String())
-			}
-		})
 	}
 	if flags.NArg() == 0 || o.json && o.table || o.work < 0 || o.time < 0 || o.seeds < 1 {
 		fmt.Fprintln(errs, "usage: lay [flags] INSTANCE...")

@@ -191,6 +191,18 @@ func TestOutput(t *testing.T) {
 	if lines := strings.Split(strings.TrimSpace(out), "\n"); code != 0 || len(lines) != 4 || !strings.Contains(lines[1], "84.68") || !strings.Contains(lines[1], "86.23*") || !strings.HasPrefix(lines[3], "* ") {
 		t.Error(code, out)
 	}
+	// With one seed the median is the worst; without -seeds there are five.
+	for _, test := range []struct {
+		args []string
+		same bool
+	}{{[]string{"-seeds", "1"}, true}, {nil, false}} {
+		args := append([]string{"-table", "-work", "1"}, test.args...)
+		_, out, _ := lays(t, append(args, "testdata/blaz1.json")...)
+		row := strings.Fields(strings.Split(out, "\n")[1])
+		if len(row) < 3 || (row[1] == row[2]) != test.same {
+			t.Errorf("%v: %s", args, out)
+		}
+	}
 	if code, out, _ := lays(t, "-time", "30ms", "testdata/shirts.json"); code != 0 || !strings.HasPrefix(out, "shirts: length ") {
 		t.Error(code, out)
 	}
