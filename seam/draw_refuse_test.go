@@ -2,6 +2,7 @@ package seam_test
 
 import (
 	"errors"
+	"math"
 	"math/rand/v2"
 	"strings"
 	"testing"
@@ -34,7 +35,7 @@ func TestSectionsRefuse(t *testing.T) {
 		{"a ridge with no room", plan(seam.Spec{Kind: seam.French}, nil), in(1, 15), "Spec.Trim"},
 		{"all too thick", plan(seam.Spec{Kind: seam.French}, nil), in(1, 2), "Spec.First Spec.Trim Spec.Trim"},
 		{"a pass narrower than the fold", plan(seam.Spec{Kind: seam.Welt, First: in(1, 2), Second: in(3, 8), Trim: in(5, 16)}, nil), in(1, 12), "Spec.Second"},
-		{"layers", plan(seam.Spec{Kind: seam.Graded}, func(p *seam.Plan) { p.Spec.Layers = 1 << 40 }), none, "Spec.Layers"},
+		{"layers", plan(seam.Spec{Kind: seam.Graded}, func(p *seam.Plan) { p.Spec.Layers = math.MaxInt32 }), none, "Spec.Layers"},
 		{"no layers", plan(seam.Spec{Kind: seam.Graded}, func(p *seam.Plan) { p.Spec.Layers = 0 }), none, "Spec.Layers"},
 		{"a seam of miles", plan(seam.Spec{Kind: seam.Plain, Drafted: units.MustParse("1000000 m")}, nil), none, "Spec.First Spec.Trim"},
 		{"a plan that was changed", plan(seam.Spec{Kind: seam.French}, func(p *seam.Plan) { p.Spec.Trim = p.Spec.Second }), none, "Spec.Trim"},
