@@ -124,6 +124,11 @@ func FuzzVerify(f *testing.F) {
 		if _, err := s.Solve(); err != nil {
 			return // the faults of a Spec are FuzzSpec's
 		}
+		for _, p := range s.Pieces {
+			if p.Turn == layout.Bias {
+				return // slow knows no rectangle that lies askew
+			}
+		}
 		err, want := layout.Verify(s, placements), slow(s, placements)
 		if (err == nil) != (want == "") {
 			t.Fatalf("Verify: %v\nslow: %s\n%+v\n%+v", err, want, s, placements)
