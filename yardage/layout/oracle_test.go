@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"math/big"
+	"slices"
 	"testing"
 
 	"example.com/clothyard/units"
@@ -124,16 +125,20 @@ func FuzzVerify(f *testing.F) {
 		if _, err := s.Solve(); err != nil {
 			return // the faults of a Spec are FuzzSpec's
 		}
-		for _, p := range s.Pieces {
-			if p.Turn == layout.Bias {
-				return // slow knows no rectangle that lies askew
-			}
+		if askew(s) {
+			return
 		}
 		err, want := layout.Verify(s, placements), slow(s, placements)
 		if (err == nil) != (want == "") {
 			t.Fatalf("Verify: %v\nslow: %s\n%+v\n%+v", err, want, s, placements)
 		}
 	})
+}
+
+// askew reports whether a piece is cut on the bias: slow knows no rectangle that
+// lies so.
+func askew(s layout.Spec) bool {
+	return slices.ContainsFunc(s.Pieces, func(p layout.Piece) bool { return p.Turn == layout.Bias })
 }
 
 // No Spec makes a Plan panic; a Plan that is given keeps what it promises, and
@@ -173,7 +178,7 @@ func FuzzSpec(f *testing.F) {
 				t.Errorf("does not fit, yet %v", err)
 			}
 		}
-		if wrong := slow(open, p.Placements); wrong != "" {
+		if wrong := slow(open, p.Placements); wrong != "" && !askew(s) {
 			t.Error(wrong)
 		}
 		if p.Lay.Less(p.Bound) {
