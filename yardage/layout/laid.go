@@ -178,19 +178,10 @@ func (p *Piece) even(c *Cloth) bool {
 	case turn == Bias:
 		turn = Quarter // the lower layer gives the other bias, which is as good
 	}
-	to := func(q Point, mirror bool, quarters int) Point {
-		if mirror {
-			q.X = q.X.Neg()
-		}
-		for range quarters {
-			q = Point{q.Y.Neg(), q.X}
-		}
-		return q
-	}
 	flat := func(mirror bool, quarters int) []Point {
 		out := make([]Point, len(one.Outline))
 		for i, q := range one.Outline {
-			out[i] = to(q, mirror, quarters)
+			out[i] = q.turned(mirror, quarters)
 		}
 		lo, _ := box(out)
 		for i, q := range out {
@@ -287,23 +278,15 @@ func (p Placement) Notches(s Spec) []Notch {
 		return nil
 	}
 	one := s.Pieces[p.Piece].laid(&s.Cloth)
-	to := func(q Point) Point {
-		if p.flipped(&s) {
-			q.X = q.X.Neg()
-		}
-		for range p.quarters() {
-			q = Point{q.Y.Neg(), q.X}
-		}
-		return q
-	}
+	mirror, quarters := p.flipped(&s), p.quarters()
 	turned := slices.Clone(one.corners())
 	for i, q := range turned {
-		turned[i] = to(q)
+		turned[i] = q.turned(mirror, quarters)
 	}
 	lo, _ := box(turned)
 	out := slices.Clone(one.Notches)
 	for i, n := range out {
-		q := to(n.At)
+		q := n.At.turned(mirror, quarters)
 		out[i].At = Point{q.X.Sub(lo.X).Add(p.X), q.Y.Sub(lo.Y).Add(p.Y)}
 	}
 	return out

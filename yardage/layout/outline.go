@@ -104,19 +104,25 @@ func (p Placement) Corners(s Spec) []Point {
 	mirror, quarters := p.flipped(&s), p.quarters()
 	out := slices.Clone(piece.corners())
 	for i, q := range out {
-		if mirror {
-			q.X = q.X.Neg()
-		}
-		for range quarters {
-			q = Point{q.Y.Neg(), q.X}
-		}
-		out[i] = q
+		out[i] = q.turned(mirror, quarters)
 	}
 	lo, _ := box(out)
 	for i, q := range out {
 		out[i] = Point{q.X.Sub(lo.X).Add(p.X), q.Y.Sub(lo.Y).Add(p.Y)}
 	}
 	return out
+}
+
+// turned is the point mirrored across, if so, and then turned by quarters about the
+// origin, from across to along.
+func (q Point) turned(mirror bool, quarters int) Point {
+	if mirror {
+		q.X = q.X.Neg()
+	}
+	for range quarters {
+		q = Point{q.Y.Neg(), q.X}
+	}
+	return q
 }
 
 // Mirrored reports whether the copy is laid as the other hand: it is an even

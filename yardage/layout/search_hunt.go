@@ -248,6 +248,11 @@ func (e *easer) within(i int) {
 		}
 		e.variant[i] = v
 	}
+	e.clamp(i)
+}
+
+// clamp puts item i inside the cloth as it is turned.
+func (e *easer) clamp(i int) {
 	one := &e.n.variants[e.variant[i]]
 	e.x[i] = max(min(e.x[i], e.wide-float64(one.wide)), 0)
 	e.y[i] = max(min(e.y[i], e.long-float64(one.long)), 0)

@@ -99,13 +99,6 @@ func (e *easer) contacts(list []contact) []contact {
 	return list
 }
 
-// clamp puts item i inside the cloth.
-func (e *easer) clamp(i int) {
-	one := &e.n.variants[e.variant[i]]
-	e.x[i] = max(min(e.x[i], e.wide-float64(one.wide)), 0)
-	e.y[i] = max(min(e.y[i], e.long-float64(one.long)), 0)
-}
-
 // out is how far the second variant's place is inside the deepest sum, and the
 // way out of it.
 func (p *pairing) out(x, y float64) (d, nx, ny float64) {
