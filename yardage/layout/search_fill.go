@@ -51,7 +51,7 @@ func (f *filler) lowestAt(v int, x, low, high int64) (int64, bool) {
 			}
 			f.steps++
 			at := y - o.y
-			if up := f.t.at(o.variant, v).clear(x-o.x, at); up != at {
+			if up := f.t.at(o.variant, v).clear(x-o.x, at, true); up != at {
 				y, moved = o.y+up, true
 				if y > high {
 					return y, false
@@ -62,16 +62,21 @@ func (f *filler) lowestAt(v int, x, low, high int64) (int64, bool) {
 	return y, y <= high
 }
 
-// clear is the least y from at on at which a place x is in none of the sums.
-func (p *pairing) clear(x, at int64) int64 {
+// clear is the least y from at on at which a place at x is in none of the sums;
+// with along false it is the least x from at on, and the place is at y.
+func (p *pairing) clear(place, at int64, along bool) int64 {
 	for again := true; again; {
 		again = false
 		for i := range p.sums {
 			s := &p.sums[i]
-			if x <= s.lo.x || x >= s.hi.x || at <= s.lo.y || at >= s.hi.y {
+			lo, hi := s.lo, s.hi
+			if !along {
+				lo, hi = vertex{lo.y, lo.x}, vertex{hi.y, hi.x}
+			}
+			if place <= lo.x || place >= hi.x || at <= lo.y || at >= hi.y {
 				continue
 			}
-			if from, to := shadow(s.pts, x, true); from <= at && at <= to {
+			if from, to := shadow(s.pts, place, along); from <= at && at <= to {
 				at, again = to+1, true
 			}
 		}

@@ -89,7 +89,7 @@ func (f *filler) lowest(i int, low int64) int64 {
 			}
 			f.steps++
 			at := y - o.y
-			if up := f.t.at(o.variant, s.variant).clear(s.x-o.x, at); up != at {
+			if up := f.t.at(o.variant, s.variant).clear(s.x-o.x, at, true); up != at {
 				y, moved = o.y+up, true
 			}
 		}
@@ -109,29 +109,12 @@ func (f *filler) leftmost(i int, low int64) int64 {
 			}
 			f.steps++
 			at := x - o.x
-			if up := f.t.at(o.variant, s.variant).aside(at, s.y-o.y); up != at {
+			if up := f.t.at(o.variant, s.variant).clear(s.y-o.y, at, false); up != at {
 				x, moved = o.x+up, true
 			}
 		}
 	}
 	return min(x, s.x)
-}
-
-// aside is the least x from at on at which a place y is in none of the sums.
-func (p *pairing) aside(at, y int64) int64 {
-	for again := true; again; {
-		again = false
-		for i := range p.sums {
-			s := &p.sums[i]
-			if at <= s.lo.x || at >= s.hi.x || y <= s.lo.y || y >= s.hi.y {
-				continue
-			}
-			if from, to := shadow(s.pts, y, false); from <= at && at <= to {
-				at, again = to+1, true
-			}
-		}
-	}
-	return at
 }
 
 // snap puts all pieces on coarser grids, the coarsest on which they still are
