@@ -26,31 +26,20 @@ type easer struct {
 	scale   []float64 // by kind and kind
 	jump    []float64 // what any overlap costs at least, as a depth
 
+	bands
+	scaled []float64 // of each pair: its scale and weight
+
 	left   float64 // the least cost that the last easing came to, where it failed
 	fields []field
 	order  []int
+	known  []border // of polish
+	inside []int
 }
 
-const (
-	fieldsAcross = 12
-	fieldsAlong  = 16
-)
-
-// A rival is a piece that is in the way somewhere of the piece that moves.
-type rival struct {
-	p           *pairing
-	x, y        float64
-	scale, jump float64
-}
-
-// A field holds the rivals of one variant of the moving piece by the part of the
-// cloth where they count.
+// A field is where a variant of the moving piece may lie.
 type field struct {
 	variant    int
 	wide, long float64 // room to move
-	perX, perY float64
-	rivals     []rival
-	cells      [fieldsAcross * fieldsAlong][]uint16
 }
 
 func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
@@ -84,7 +73,15 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 		most = max(most, len(n.kinds[i].variants))
 	}
 	e.fields = make([]field, most)
+	e.scaled = make([]float64, k*k)
+	e.bands = newBands(t)
+	e.known, e.inside = make([]border, 0, edgesHeld), make([]int, 0, k)
 	return e
+}
+
+// scaleOf is what a depth of items i and j in each other is multiplied by.
+func (e *easer) scaleOf(i, j int) float64 {
+	return e.scale[e.n.items[i]*len(e.n.kinds)+e.n.items[j]]
 }
 
 // take puts the pieces where the seats are.
@@ -134,9 +131,17 @@ func (e *easer) total() float64 {
 // update works out the costs of item i anew.
 func (e *easer) update(i int) {
 	k := len(e.n.items)
-	for j := range k {
-		if j != i {
-			c := e.pairCost(j, i)
+	for j, c := range e.cost[i*k : i*k+k] {
+		if c > 0 {
+			e.cost[i*k+j], e.cost[j*k+i] = 0, 0
+		}
+	}
+	for c := e.bands.at(i, e.variant[i], e.x[i], e.y[i]); ; {
+		j, ok := c.next()
+		if !ok {
+			return
+		}
+		if c := e.pairCost(j, i); c > 0 {
 			e.cost[i*k+j], e.cost[j*k+i] = c, c
 		}
 	}
@@ -152,64 +157,32 @@ func (e *easer) own(i int) float64 {
 	return sum
 }
 
-// prepare fills a field for item i as variant v; false where it has no room.
-func (e *easer) prepare(f *field, i, v int) bool {
+// field is where item i may lie as variant v; false where it has no room.
+func (e *easer) field(f *field, v int) bool {
 	one := &e.n.variants[v]
-	f.variant = v
-	f.wide, f.long = e.wide-float64(one.wide), e.long-float64(one.long)
-	if f.wide < 0 || f.long < 0 {
-		return false
-	}
-	f.perX, f.perY = fieldsAcross/max(f.wide, 1), fieldsAlong/max(f.long, 1)
-	f.rivals = f.rivals[:0]
-	for c := range f.cells {
-		f.cells[c] = f.cells[c][:0]
-	}
-	k := len(e.n.items)
-	kinds := len(e.n.kinds)
-	for j := range k {
-		if j == i {
-			continue
-		}
-		p := e.t.at(e.variant[j], v)
-		x0, x1, y0, y1 := e.x[j]+p.lox, e.x[j]+p.hix, e.y[j]+p.loy, e.y[j]+p.hiy
-		if x0 >= f.wide || x1 <= 0 || y0 >= f.long || y1 <= 0 {
-			if x0 > f.wide || x1 < 0 || y0 > f.long || y1 < 0 {
-				continue
-			}
-		}
-		pair := e.n.items[j]*kinds + e.n.items[i]
-		s := float64(e.scale[pair] * e.weight[i*k+j])
-		f.rivals = append(f.rivals, rival{p, e.x[j], e.y[j], s, float64(s * e.jump[pair])})
-		id := uint16(len(f.rivals) - 1)
-		cx0, cx1 := max(int(float64(x0*f.perX)), 0), min(int(float64(x1*f.perX)), fieldsAcross-1)
-		cy0, cy1 := max(int(float64(y0*f.perY)), 0), min(int(float64(y1*f.perY)), fieldsAlong-1)
-		for cy := cy0; cy <= cy1; cy++ {
-			for cx := cx0; cx <= cx1; cx++ {
-				c := cy*fieldsAcross + cx
-				f.cells[c] = append(f.cells[c], id)
-			}
-		}
-	}
-	return true
+	*f = field{v, e.wide - float64(one.wide), e.long - float64(one.long)}
+	return f.wide >= 0 && f.long >= 0
 }
 
-// at is what the moving piece costs at a place; it gives up at limit.
-func (e *easer) at(f *field, x, y, limit float64) float64 {
-	cx, cy := min(int(float64(x*f.perX)), fieldsAcross-1), min(int(float64(y*f.perY)), fieldsAlong-1)
+// at is what item i costs at a place; it gives up at limit.
+func (e *easer) at(i int, f *field, x, y, limit float64) float64 {
+	k, kinds := len(e.n.items), len(e.n.kinds)
+	pairs, scaled := e.against(f.variant), e.scaled[i*k:i*k+k]
+	jumps := e.jump[e.n.items[i]*kinds:][:kinds]
 	var sum float64
-	list := f.cells[cy*fieldsAcross+cx]
-	e.steps += int64(len(list))
-	for _, id := range list {
-		r := &f.rivals[id]
-		if d := r.p.depth(x-r.x, y-r.y); d > 0 {
-			sum += float64(d*r.scale) + r.jump
+	for c := e.bands.at(i, f.variant, x, y); ; {
+		j, ok := c.next()
+		if !ok {
+			return sum
+		}
+		e.steps++
+		if d := pairs[e.variant[j]].depth(x-e.x[j], y-e.y[j]); d > 0 {
+			sum += float64((d + jumps[e.n.items[j]]) * scaled[j])
 			if sum >= limit {
 				return sum
 			}
 		}
 	}
-	return sum
 }
 
 // A try is a place looked at.
@@ -234,7 +207,7 @@ func (e *easer) move(i int) {
 		best[k].cost = math.MaxFloat64
 	}
 	put := func(f *field, x, y float64) {
-		c := e.at(f, x, y, best[keep-1].cost)
+		c := e.at(i, f, x, y, best[keep-1].cost)
 		if c >= best[keep-1].cost {
 			return
 		}
@@ -258,7 +231,7 @@ func (e *easer) move(i int) {
 	ways := e.n.kinds[e.n.items[i]].variants
 	for k, v := range ways {
 		f := &e.fields[k]
-		if !e.prepare(f, i, v) {
+		if !e.field(f, v) {
 			continue
 		}
 		one := &e.n.variants[v]
@@ -266,13 +239,14 @@ func (e *easer) move(i int) {
 			put(f, e.x[i], e.y[i])
 			rx, ry := 0.25*float64(one.wide), 0.25*float64(one.long)
 			for range nearby {
-				x := e.x[i] + float64((2*e.dice.Float64()-1)*rx)
-				y := e.y[i] + float64((2*e.dice.Float64()-1)*ry)
+				dx, dy := e.two()
+				x, y := e.x[i]+float64((2*dx-1)*rx), e.y[i]+float64((2*dy-1)*ry)
 				put(f, min(max(x, 0), f.wide), min(max(y, 0), f.long))
 			}
 		}
 		for range 1 + widely/len(ways) {
-			put(f, float64(e.dice.Float64()*f.wide), float64(e.dice.Float64()*f.long))
+			dx, dy := e.two()
+			put(f, float64(dx*f.wide), float64(dy*f.long))
 		}
 	}
 	win := -1
@@ -281,7 +255,8 @@ func (e *easer) move(i int) {
 			continue
 		}
 		if best[k].cost > 0 {
-			e.descend(&best[k], 0.2, 0.01)
+			e.descend(i, &best[k], 0.1, 0.05)
+			e.polish(i, &best[k])
 		}
 		if win < 0 || best[k].cost < best[win].cost {
 			win = k
@@ -293,19 +268,23 @@ func (e *easer) move(i int) {
 	if win < 0 {
 		return
 	}
-	b := &best[win]
-	if b.cost > 0 {
-		e.descend(b, 0.01, 0.0002)
-	}
-	if b.cost < now {
+	if b := &best[win]; b.cost < now {
+		e.enter(i, false)
 		e.x[i], e.y[i], e.variant[i] = b.x, b.y, b.f.variant
+		e.enter(i, true)
 		e.update(i)
 	}
 }
 
+// two are two numbers by chance, at least 0 and less than 1.
+func (e *easer) two() (a, b float64) {
+	u := e.dice.Uint64()
+	return float64(u>>32) / (1 << 32), float64(uint32(u)) / (1 << 32)
+}
+
 // descend goes downhill from a place, along the axes and across them, by steps
 // that are from and to in parts of the piece's lesser side.
-func (e *easer) descend(b *try, from, to float64) {
+func (e *easer) descend(i int, b *try, from, to float64) {
 	one := &e.n.variants[b.f.variant]
 	size := float64(min(one.wide, one.long))
 	step, least := from*size, to*size
@@ -326,7 +305,7 @@ func (e *easer) descend(b *try, from, to float64) {
 		better := false
 		for range 2 {
 			x, y := min(max(b.x+dx, 0), b.f.wide), min(max(b.y+dy, 0), b.f.long)
-			if c := e.at(b.f, x, y, b.cost); c < b.cost {
+			if c := e.at(i, b.f, x, y, b.cost); c < b.cost {
 				b.x, b.y, b.cost, better = x, y, c, true
 				break
 			}
@@ -348,17 +327,23 @@ func (e *easer) descend(b *try, from, to float64) {
 }
 
 // ease moves pieces until none overlaps; false when it gives up.
-func (e *easer) ease(strikes, rounds int) bool {
+func (e *easer) ease() bool {
 	k := len(e.n.items)
 	for i := range e.weight {
 		e.weight[i] = 1
 	}
+	for i := range k {
+		for j := range k {
+			e.scaled[i*k+j] = e.scaleOf(i, j)
+		}
+	}
+	e.survey()
 	least := e.tally()
 	if least == 0 {
 		return true
 	}
 	bx, by, bv := slices.Clone(e.x), slices.Clone(e.y), slices.Clone(e.variant)
-	for strike := 0; strike < strikes; {
+	for again := true; again; {
 		begin := least
 		for idle := 0; idle < rounds; {
 			for i := range e.order {
@@ -389,14 +374,11 @@ func (e *easer) ease(strikes, rounds int) bool {
 			}
 			e.reweigh()
 		}
-		if least < 0.98*begin {
-			strike = 0
-		} else {
-			strike++
-		}
+		again = least < 0.98*begin
 		copy(e.x, bx)
 		copy(e.y, by)
 		copy(e.variant, bv)
+		e.survey()
 		e.tally()
 	}
 	e.left = least
@@ -438,6 +420,8 @@ func (e *easer) reweigh() {
 				continue
 			}
 			e.weight[i*k+j], e.weight[j*k+i] = w, w
+			w *= e.scaleOf(i, j)
+			e.scaled[i*k+j], e.scaled[j*k+i] = w, w
 		}
 	}
 }

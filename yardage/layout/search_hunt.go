@@ -2,6 +2,7 @@ package layout
 
 import (
 	"context"
+	"math"
 	"math/rand/v2"
 	"slices"
 	"sync"
@@ -12,12 +13,15 @@ import (
 const hunters = 2
 
 const (
-	strikes   = 3           // how often the pieces are moved apart from the best state so far
-	rounds    = 200         // rounds without getting better before that
+	rounds    = 200         // rounds without getting better after which moving apart is given up
 	few       = 24          // pieces that may be a puzzle
 	leg       = 200_000_000 // steps after which all go on from the best lay of any
 	widest    = 0.02        // by how much the cloth is shortened at most, in parts of its length
 	narrowest = 0.0005      // and at least
+	firstStep = 0.004       // and at first, where pieces were thrown about
+	roomier   = 0.01        // by how much it is lengthened for that
+	tossLeast = 0.1         // in how large a part of the cloth, at least
+	tossMost  = 0.3         // and at most
 )
 
 // A hunter makes one search of its own: a first lay, then shorter ones.
@@ -178,50 +182,72 @@ func (h *hunter) keep(seats []seat) bool {
 }
 
 // explore shortens the cloth again and again and moves the pieces apart on it.
+// When that goes no further it throws part of the pieces about, and goes on from
+// there if that leads to a lay as short.
 func (h *hunter) explore(number int, until int64) {
 	e := h.e
-	e.take(h.best)
+	base, now := h.best, h.best
 	for h.done+e.steps < until && !h.over() {
-		if number > 0 && len(h.n.items) <= few {
-			h.puzzle()
+		if number > 0 && len(h.n.items) <= few && h.puzzle() {
+			base, now = h.best, h.best
 		}
-		e.shorten(float64(h.long), float64(h.long)*(1-h.step))
-		if h.attempt(strikes) || !h.over() && e.left < slight && h.mend(e.long) {
-			h.step = min(widest, h.step*1.2)
-			e.take(h.best)
+		long := h.n.end(now)
+		e.take(now)
+		e.shorten(float64(long), float64(long)*(1-h.step))
+		if seats, ok := h.attempt(long); ok {
+			now = seats
+			h.keep(now)
+			h.step = min(widest, h.step*1.5)
 			continue
 		}
-		h.step = max(h.step/2, narrowest)
-		e.take(h.best)
-		if h.dice.IntN(2) == 0 {
-			e.swap()
+		if h.step /= 2; h.step >= narrowest {
+			continue
+		}
+		h.step = firstStep
+		if long <= h.n.end(base) {
+			base = now
+		}
+		for !h.over() {
+			e.take(base)
+			e.long = float64(h.n.end(base)) * (1 + roomier)
+			e.toss(tossLeast + float64(h.dice.Float64()*(tossMost-tossLeast)))
+			if seats, ok := h.attempt(math.MaxInt64); ok {
+				now = seats
+				h.keep(now)
+				break
+			}
 		}
 	}
 }
 
-// attempt moves the pieces apart and keeps the lay, if it is the best.
-func (h *hunter) attempt(strikes int) bool {
-	if !h.e.ease(strikes, rounds) {
-		return false
+// attempt moves the pieces apart on cloth as short as the easer has it, or a
+// little longer if that will do and the lay comes out shorter than limit.
+func (h *hunter) attempt(limit int64) ([]seat, bool) {
+	if h.e.ease() {
+		seats, ok := h.settle()
+		if !ok {
+			h.e.loosen(h.e.wide == float64(h.n.wide))
+		}
+		return seats, ok
 	}
-	seats, ok := h.settle()
-	if !ok {
-		h.e.loosen(h.e.wide == float64(h.n.wide))
+	if h.over() || h.e.left >= slight {
+		return nil, false
 	}
-	return ok && h.keep(seats)
+	return h.mend(limit)
 }
 
 // puzzle throws the pieces on the shortest cloth that could do: a few that are
 // cut from one whole find back to it so, and hardly by way of longer lays.
-func (h *hunter) puzzle() {
+func (h *hunter) puzzle() bool {
 	e := h.e
+	e.take(h.best)
 	e.shorten(0, 0)
 	for i := range e.x {
 		e.x[i], e.y[i] = float64(h.dice.Float64()*e.wide), float64(h.dice.Float64()*e.long)
 		e.within(i)
 	}
-	h.attempt(1)
-	e.take(h.best)
+	seats, ok := h.attempt(h.long)
+	return ok && h.keep(seats)
 }
 
 // shorten takes the cloth from one length to another: what lies beyond a place
@@ -258,15 +284,22 @@ func (e *easer) clamp(i int) {
 	e.y[i] = max(min(e.y[i], e.long-float64(one.long)), 0)
 }
 
-// swap changes the places of two pieces, rather large ones.
-func (e *easer) swap() {
-	big := e.n.order(e.dice, true)
-	big = big[:(len(big)+2)/3]
-	i, j := big[e.dice.IntN(len(big))], big[e.dice.IntN(len(big))]
-	e.x[i], e.x[j] = e.x[j], e.x[i]
-	e.y[i], e.y[j] = e.y[j], e.y[i]
-	e.within(i)
-	e.within(j)
+// toss throws the pieces of such a part of the cloth about in it.
+func (e *easer) toss(part float64) {
+	size := part * e.long
+	from := float64(e.dice.Float64() * (e.long - size))
+	for i := range e.y {
+		half := float64(e.n.variants[e.variant[i]].long) / 2
+		if mid := e.y[i] + half; mid < from || mid > from+size {
+			continue
+		}
+		ways := e.n.kinds[e.n.items[i]].variants
+		e.variant[i] = ways[e.dice.IntN(len(ways))]
+		one := &e.n.variants[e.variant[i]]
+		x, y := e.two()
+		e.x[i], e.y[i] = float64(x*(e.wide-float64(one.wide))), from+float64(y*size)-float64(one.long)/2
+		e.within(i)
+	}
 }
 
 // loosen gives the easer a little more width than there is, or takes it back.

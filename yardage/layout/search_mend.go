@@ -20,14 +20,15 @@ type contact struct {
 	p    *pairing
 }
 
-// mend stretches a lay in which little overlaps, on cloth of the length goal, and
-// pushes all pieces apart at once, so that whole groups of them move: what stands
-// in the way of a single piece often needs no more. False where the lay would
-// come out no shorter than the best.
-func (h *hunter) mend(goal float64) bool {
+// mend stretches a lay in which little overlaps and pushes all pieces apart at
+// once, so that whole groups of them move: what stands in the way of a single
+// piece often needs no more. False where the lay would come out no shorter than
+// limit.
+func (h *hunter) mend(limit int64) ([]seat, bool) {
 	e := h.e
+	goal := e.long
 	x, y := slices.Clone(e.x), slices.Clone(e.y)
-	for part := tight; part <= loose && goal*(1+part) < float64(h.long)*(1-narrowest/2); part *= 2 {
+	for part := tight; part <= loose && goal*(1+part) < float64(limit)*(1-narrowest/2); part *= 2 {
 		e.long = goal * (1 + part)
 		for i := range e.y {
 			half := float64(e.n.variants[e.variant[i]].long) / 2
@@ -37,11 +38,11 @@ func (h *hunter) mend(goal float64) bool {
 		if !e.push() {
 			continue
 		}
-		if seats, ok := h.settle(); ok && h.keep(seats) {
-			return true
+		if seats, ok := h.settle(); ok && h.n.end(seats) < limit {
+			return seats, true
 		}
 	}
-	return false
+	return nil, false
 }
 
 // push pushes all pieces that overlap apart, each pair by as much as it overlaps,
@@ -97,46 +98,4 @@ func (e *easer) contacts(list []contact) []contact {
 	}
 	e.steps += int64(k) * int64(k) / 4
 	return list
-}
-
-// out is how far the second variant's place is inside the deepest sum, and the
-// way out of it.
-func (p *pairing) out(x, y float64) (d, nx, ny float64) {
-	if x <= p.lox || x >= p.hix || y <= p.loy || y >= p.hiy {
-		return 0, 0, 0
-	}
-	if p.raster == nil {
-		for i := range p.sums {
-			d, nx, ny = p.sums[i].out(x, y, d, nx, ny)
-		}
-		return d, nx, ny
-	}
-	cx, cy := int(float64((x-p.lox)*p.perX)), int(float64((y-p.loy)*p.perY))
-	for _, i := range p.raster[min(cy, cells-1)*cells+min(cx, cells-1)] {
-		d, nx, ny = p.sums[i].out(x, y, d, nx, ny)
-	}
-	return d, nx, ny
-}
-
-// out is how far a place is inside the sum and the way out, where that is more
-// than d.
-func (s *sum) out(x, y, d, nx, ny float64) (float64, float64, float64) {
-	if x <= s.lox || x >= s.hix || y <= s.loy || y >= s.hiy {
-		return d, nx, ny
-	}
-	shallow, at := math.MaxFloat64, 0
-	for i := range s.lines {
-		l := &s.lines[i]
-		in := l.c - float64(l.nx*x) - float64(l.ny*y)
-		if in <= 0 {
-			return d, nx, ny
-		}
-		if in < shallow {
-			shallow, at = in, i
-		}
-	}
-	if shallow <= d {
-		return d, nx, ny
-	}
-	return shallow, s.lines[at].nx, s.lines[at].ny
 }

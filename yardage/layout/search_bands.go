@@ -1,0 +1,97 @@
+package layout
+
+import "math/bits"
+
+// bandsEach is how many bands the cloth is divided into, each way.
+const bandsEach = 64
+
+// bands tell for each variant that moves which items may be in its way in a band
+// across the cloth and in one along it: those in both are looked at.
+type bands struct {
+	words        int // of 64 items
+	rows, cols   []uint64
+	perX, perY   float64    // bands to the step
+	pairs        []*pairing // by variant that moves and variant in its way
+	variantCount int
+}
+
+func newBands(t *table) bands {
+	vs := len(t.n.variants)
+	b := bands{words: (len(t.n.items) + 63) / 64, variantCount: vs, pairs: make([]*pairing, vs*vs)}
+	b.rows, b.cols = make([]uint64, vs*bandsEach*b.words), make([]uint64, vs*bandsEach*b.words)
+	for fixed := range vs {
+		for moving := range vs {
+			b.pairs[moving*vs+fixed] = t.at(fixed, moving)
+		}
+	}
+	return b
+}
+
+// against are the pairings of a variant that moves with all that may be in its
+// way.
+func (b *bands) against(v int) []*pairing { return b.pairs[v*b.variantCount:][:b.variantCount] }
+
+// survey enters all items anew, on cloth of such a width and length.
+func (e *easer) survey() {
+	e.perX, e.perY = bandsEach/max(e.wide, 1), bandsEach/max(e.long, 1)
+	clear(e.rows)
+	clear(e.cols)
+	for j := range e.x {
+		e.enter(j, true)
+	}
+}
+
+// enter enters item j in all the bands it reaches into, or takes it out of them.
+func (e *easer) enter(j int, in bool) {
+	word, mask, bit := j>>6, ^(uint64(1) << (j & 63)), uint64(0)
+	if in {
+		bit = ^mask
+	}
+	for v := range e.variantCount {
+		p := e.pairs[v*e.variantCount+e.variant[j]]
+		band := func(set []uint64, lo, hi, per float64) {
+			if hi < 0 {
+				return
+			}
+			from, to := int(max(float64(lo*per), 0)), min(int(float64(hi*per)), bandsEach-1)
+			for r := from; r <= to; r++ {
+				at := &set[(v*bandsEach+r)*e.words+word]
+				*at = *at&mask | bit
+			}
+		}
+		band(e.rows, e.y[j]+p.loy, e.y[j]+p.hiy, e.perY)
+		band(e.cols, e.x[j]+p.lox, e.x[j]+p.hix, e.perX)
+	}
+}
+
+// A crowd is the items that may be in the way at a place, to be taken one by one.
+type crowd struct {
+	rows, cols []uint64
+	skip       int // the item that moves
+	word       int
+	left       uint64
+}
+
+// at are the items that may be in the way of item i as variant v at a place.
+func (b *bands) at(i, v int, x, y float64) crowd {
+	r, c := min(int(float64(y*b.perY)), bandsEach-1), min(int(float64(x*b.perX)), bandsEach-1)
+	r, c = (v*bandsEach+r)*b.words, (v*bandsEach+c)*b.words
+	return crowd{rows: b.rows[r : r+b.words], cols: b.cols[c : c+b.words], skip: i, word: -1}
+}
+
+// next is the next item; false after the last.
+func (c *crowd) next() (int, bool) {
+	for c.left == 0 {
+		c.word++
+		if c.word >= len(c.rows) {
+			return 0, false
+		}
+		c.left = c.rows[c.word] & c.cols[c.word]
+		if c.word == c.skip>>6 {
+			c.left &^= 1 << (c.skip & 63)
+		}
+	}
+	j := c.word<<6 | bits.TrailingZeros64(c.left)
+	c.left &= c.left - 1
+	return j, true
+}

@@ -1,0 +1,205 @@
+package layout
+
+import (
+	"cmp"
+	"encoding/binary"
+	"math"
+	"slices"
+)
+
+// A line is one edge of a convex sum: the distance inside it of a place (x, y) is
+// c - nx*x - ny*y.
+type line struct{ nx, ny, c float64 }
+
+// A chart tells for every part of a pairing what can be deepest there, so that
+// few lines are looked at.
+type chart struct {
+	lines      []line
+	side       int      // cells, each way
+	perX, perY float64  // cells to the step
+	cell       []uint16 // row by row: where the list of a cell begins
+	lists      []uint32 // for each sum that meets the cell how many of its lines matter there, and which; 0 ends a list
+}
+
+// depth is how far the second variant's place is inside the deepest sum, not
+// more than 0 if it is in none.
+func (p *pairing) depth(x, y float64) float64 {
+	if x <= p.lox || x >= p.hix || y <= p.loy || y >= p.hiy {
+		return 0
+	}
+	cx, cy := int(float64((x-p.lox)*p.perX)), int(float64((y-p.loy)*p.perY))
+	at := int(p.cell[min(cy, p.side-1)*p.side+min(cx, p.side-1)])
+	best := 0.0
+next:
+	for {
+		n := int(p.lists[at])
+		if n == 0 {
+			return best
+		}
+		ids := p.lists[at+1 : at+1+n]
+		at += 1 + n
+		d := math.MaxFloat64
+		for _, id := range ids {
+			l := &p.lines[id]
+			in := l.c - float64(l.nx*x) - float64(l.ny*y)
+			if in <= best {
+				continue next
+			}
+			if in < d {
+				d = in
+			}
+		}
+		best = d
+	}
+}
+
+// out is depth, and the way out of the deepest sum.
+func (p *pairing) out(x, y float64) (best, nx, ny float64) {
+	if x <= p.lox || x >= p.hix || y <= p.loy || y >= p.hiy {
+		return 0, 0, 0
+	}
+	cx, cy := int(float64((x-p.lox)*p.perX)), int(float64((y-p.loy)*p.perY))
+	at := int(p.cell[min(cy, p.side-1)*p.side+min(cx, p.side-1)])
+next:
+	for {
+		n := int(p.lists[at])
+		if n == 0 {
+			return best, nx, ny
+		}
+		ids := p.lists[at+1 : at+1+n]
+		at += 1 + n
+		d := math.MaxFloat64
+		var edge *line
+		for _, id := range ids {
+			l := &p.lines[id]
+			in := l.c - float64(l.nx*x) - float64(l.ny*y)
+			if in <= best {
+				continue next
+			}
+			if in < d {
+				d, edge = in, l
+			}
+		}
+		best, nx, ny = d, edge.nx, edge.ny
+	}
+}
+
+// draw makes the chart of a pairing. The lines are farther out than the edges by
+// a margin, so that what is apart there is apart on the grid too.
+func (p *pairing) draw(margin float64, side int) {
+	var ids []int
+	var all []face
+	for i := range p.sums {
+		pts := p.sums[i].pts
+		from := len(p.lines)
+		for k, a := range pts {
+			b := pts[(k+1)%len(pts)]
+			ex, ey := float64(b.x-a.x), float64(b.y-a.y)
+			size := math.Sqrt(float64(ex*ex) + float64(ey*ey))
+			l := line{nx: ey / size, ny: -ex / size}
+			l.c = float64(l.nx*float64(a.x)) + float64(l.ny*float64(a.y)) + margin
+			ids = append(ids, len(p.lines))
+			p.lines = append(p.lines, l)
+		}
+		all = append(all, face{from, len(p.lines)})
+	}
+	for ; ; side /= 2 {
+		p.side = side
+		c := charter{p: p, known: make(map[string]uint16), wide: (p.hix - p.lox) / float64(side), long: (p.hiy - p.loy) / float64(side)}
+		p.perX, p.perY = 1/c.wide, 1/c.long
+		p.cell, p.lists = make([]uint16, side*side), []uint32{0}
+		if c.divide(0, 0, side, ids, all) {
+			return
+		}
+	}
+}
+
+// A charter makes the chart of a pairing.
+type charter struct {
+	p          *pairing
+	wide, long float64           // of a cell
+	known      map[string]uint16 // the lists so far
+	text       []byte
+}
+
+// A face is what matters of one sum in some part of a chart: which of its lines,
+// as a part of a list.
+type face struct{ from, to int }
+
+// divide works out what matters in a square of cells, of what may, and goes on
+// with its quarters; false where the lists grow too long.
+func (c *charter) divide(cx, cy, size int, ids []int, faces []face) bool {
+	p := c.p
+	half := float64(size) / 2
+	mx, my := p.lox+float64((float64(cx)+half)*c.wide), p.loy+float64((float64(cy)+half)*c.long)
+	rx, ry := float64(half*c.wide*1.00001), float64(half*c.long*1.00001)
+	reach := func(l *line) (low, high float64) {
+		mid := l.c - float64(l.nx*mx) - float64(l.ny*my)
+		r := float64(math.Abs(l.nx)*rx) + float64(math.Abs(l.ny)*ry)
+		return mid - r, mid + r
+	}
+	kept := make([]int, 0, len(ids))
+	some := make([]face, 0, len(faces))
+	highs := make([]float64, 0, len(faces))
+	floor := 0.0 // the deepest sum is nowhere less deep than this
+	for _, f := range faces {
+		low, high := math.MaxFloat64, math.MaxFloat64
+		for _, id := range ids[f.from:f.to] {
+			lo, hi := reach(&p.lines[id])
+			low, high = min(low, lo), min(high, hi)
+		}
+		if high <= 0 {
+			continue
+		}
+		from := len(kept)
+		for _, id := range ids[f.from:f.to] {
+			if lo, _ := reach(&p.lines[id]); lo <= high {
+				kept = append(kept, id)
+			}
+		}
+		some, highs = append(some, face{from, len(kept)}), append(highs, high)
+		floor = max(floor, low)
+	}
+	order := make([]int, 0, len(some))
+	for k := range some {
+		if highs[k] >= floor {
+			order = append(order, k)
+		}
+	}
+	// The deepest first: the others are then soon done with.
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(highs[b], highs[a]) })
+	faces = make([]face, len(order))
+	for i, k := range order {
+		faces[i] = some[k]
+	}
+	if len(faces) == 0 {
+		return true
+	}
+	if size > 1 {
+		size /= 2
+		return c.divide(cx, cy, size, kept, faces) && c.divide(cx+size, cy, size, kept, faces) &&
+			c.divide(cx, cy+size, size, kept, faces) && c.divide(cx+size, cy+size, size, kept, faces)
+	}
+	c.text = c.text[:0]
+	put := func(n int) { c.text = binary.LittleEndian.AppendUint32(c.text, uint32(n)) }
+	for _, f := range faces {
+		put(f.to - f.from)
+		for _, id := range kept[f.from:f.to] {
+			put(id)
+		}
+	}
+	at, ok := c.known[string(c.text)]
+	if !ok {
+		if len(p.lists) > math.MaxUint16 {
+			return false // a single list begins at 1
+		}
+		at = uint16(len(p.lists))
+		for k := 0; k < len(c.text); k += 4 {
+			p.lists = append(p.lists, binary.LittleEndian.Uint32(c.text[k:]))
+		}
+		p.lists = append(p.lists, 0)
+		c.known[string(c.text)] = at
+	}
+	p.cell[cy*p.side+cx] = at
+	return true
+}
