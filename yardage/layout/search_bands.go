@@ -74,9 +74,15 @@ type crowd struct {
 
 // at are the items that may be in the way of item i as variant v at a place.
 func (b *bands) at(i, v int, x, y float64) crowd {
+	rows, cols := b.here(v, x, y)
+	return crowd{rows: rows, cols: cols, skip: i, word: -1}
+}
+
+// here are the two bands at a place.
+func (b *bands) here(v int, x, y float64) (rows, cols []uint64) {
 	r, c := min(int(float64(y*b.perY)), bandsEach-1), min(int(float64(x*b.perX)), bandsEach-1)
 	r, c = (v*bandsEach+r)*b.words, (v*bandsEach+c)*b.words
-	return crowd{rows: b.rows[r : r+b.words], cols: b.cols[c : c+b.words], skip: i, word: -1}
+	return b.rows[r : r+b.words], b.cols[c : c+b.words]
 }
 
 // next is the next item; false after the last.

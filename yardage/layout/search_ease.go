@@ -2,6 +2,7 @@ package layout
 
 import (
 	"math"
+	"math/bits"
 	"math/rand/v2"
 	"slices"
 )
@@ -116,16 +117,18 @@ func (e *easer) tally() float64 {
 	return sum
 }
 
-// total is the sum of the costs as they are.
-func (e *easer) total() float64 {
+// total is the sum of the costs as they are, and the worst of them.
+func (e *easer) total() (sum, worst float64) {
 	k := len(e.n.items)
-	var sum float64
 	for i := range k {
 		for _, c := range e.cost[i*k : i*k+i] {
-			sum += c
+			if c > 0 {
+				sum += c
+				worst = max(worst, c)
+			}
 		}
 	}
-	return sum
+	return sum, worst
 }
 
 // update works out the costs of item i anew.
@@ -164,25 +167,31 @@ func (e *easer) field(f *field, v int) bool {
 	return f.wide >= 0 && f.long >= 0
 }
 
-// at is what item i costs at a place; it gives up at limit.
+// at is what item i costs at a place; it gives up at limit. Nearly all the time
+// goes by in here: hence no crowd.
 func (e *easer) at(i int, f *field, x, y, limit float64) float64 {
 	k, kinds := len(e.n.items), len(e.n.kinds)
 	pairs, scaled := e.against(f.variant), e.scaled[i*k:i*k+k]
 	jumps := e.jump[e.n.items[i]*kinds:][:kinds]
+	rows, cols := e.here(f.variant, x, y)
 	var sum float64
-	for c := e.bands.at(i, f.variant, x, y); ; {
-		j, ok := c.next()
-		if !ok {
-			return sum
+	for w, m := range rows {
+		m &= cols[w]
+		if w == i>>6 {
+			m &^= 1 << (i & 63)
 		}
-		e.steps++
-		if d := pairs[e.variant[j]].depth(x-e.x[j], y-e.y[j]); d > 0 {
-			sum += float64((d + jumps[e.n.items[j]]) * scaled[j])
-			if sum >= limit {
-				return sum
+		for ; m != 0; m &= m - 1 {
+			j := w<<6 | bits.TrailingZeros64(m)
+			e.steps++
+			if d := pairs[e.variant[j]].depth(x-e.x[j], y-e.y[j]); d > 0 {
+				sum += float64((d + jumps[e.n.items[j]]) * scaled[j])
+				if sum >= limit {
+					return sum
+				}
 			}
 		}
 	}
+	return sum
 }
 
 // A try is a place looked at.
@@ -358,7 +367,7 @@ func (e *easer) ease() bool {
 					}
 				}
 			}
-			now := e.total()
+			now, worst := e.total()
 			if now == 0 {
 				return true
 			}
@@ -372,7 +381,7 @@ func (e *easer) ease() bool {
 				copy(by, e.y)
 				copy(bv, e.variant)
 			}
-			e.reweigh()
+			e.reweigh(worst)
 		}
 		again = least < 0.98*begin
 		copy(e.x, bx)
@@ -397,17 +406,8 @@ func (e *easer) overlaps(i int) bool {
 
 // reweigh makes overlapping pairs weigh more, the worst the most, and the others
 // a little less.
-func (e *easer) reweigh() {
-	var worst float64
+func (e *easer) reweigh(worst float64) {
 	k := len(e.n.items)
-	for i := range k {
-		for _, c := range e.cost[i*k : i*k+i] {
-			worst = max(worst, c)
-		}
-	}
-	if worst == 0 {
-		return
-	}
 	for i := range k {
 		for j, c := range e.cost[i*k : i*k+i] {
 			w := e.weight[i*k+j]

@@ -1,11 +1,10 @@
 package layout
 
-import (
-	"context"
-)
+import "context"
 
 // The bounds on what a table of the search may hold.
 const (
+	maxPairings = 1 << 17
 	maxEdges    = 5_000_000   // edges of all convex sums
 	maxMade     = 500_000_000 // edges made anew for a first lay
 	asked       = 200         // pairings that a piece asks for in it, about
@@ -82,8 +81,11 @@ func (t *table) fill(ctx context.Context) bool {
 	return true
 }
 
-// affordable reports whether the edges of all sums are not too many to hold.
-func (n *nest) affordable() bool { return n.edges() <= maxEdges }
+// affordable reports whether all pairings are not too many to hold, nor the edges
+// of their sums.
+func (n *nest) affordable() bool {
+	return len(n.variants)*len(n.variants) <= maxPairings && n.edges() <= maxEdges
+}
 
 // bearable reports whether a first lay is not too dear, where every pairing is
 // made anew each time it is asked for.

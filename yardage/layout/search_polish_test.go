@@ -1,0 +1,120 @@
+package layout
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"example.com/clothyard/units"
+)
+
+// scattered is an easer with its pieces thrown about, and weights of all sizes.
+func scattered(t *testing.T, dice *rand.Rand) *easer {
+	t.Helper()
+	at := func(x, y int64) Point { return Point{units.Inch.Of(x), units.Inch.Of(y)} }
+	s := Spec{Cloth: Cloth{Wide: units.Inch.Of(30)}, Pieces: []Piece{
+		{Count: 40, Turn: Half, Outline: []Point{at(0, 0), at(6, 0), at(6, 3), at(3, 2), at(0, 7)}},
+		{Count: 20, Turn: Quarter, Outline: []Point{at(0, 0), at(4, 1), at(5, 4), at(1, 3)}},
+		{Count: 10, Wide: units.Inch.Of(2), Long: units.Inch.Of(9), Turn: Quarter},
+	}}
+	g, err := s.check()
+	if err != nil {
+		t.Fatal(err)
+	}
+	e := newEaser(newTable(g.nest), dice, func() bool { return false })
+	e.long = 1.2 * e.wide
+	for i := range e.x {
+		ways := e.n.kinds[e.n.items[i]].variants
+		e.variant[i] = ways[dice.IntN(len(ways))]
+		e.x[i], e.y[i] = dice.Float64()*e.wide, dice.Float64()*e.long
+		e.clamp(i)
+	}
+	k := len(e.x)
+	for i := range k {
+		for j := range i {
+			w := 1 + 50*dice.Float64()
+			e.weight[i*k+j], e.weight[j*k+i] = w, w
+			w *= e.scaleOf(i, j)
+			e.scaled[i*k+j], e.scaled[j*k+i] = w, w
+		}
+	}
+	e.survey()
+	return e
+}
+
+// slowly is what item i costs as variant v at a place, by every other item.
+func (e *easer) slowly(i, v int, x, y float64) float64 {
+	var sum float64
+	k := len(e.x)
+	for j := range k {
+		if d := e.t.at(e.variant[j], v).depth(x-e.x[j], y-e.y[j]); j != i && d > 0 {
+			sum += (d + e.jump[e.n.items[i]*len(e.n.kinds)+e.n.items[j]]) * e.scaled[i*k+j]
+		}
+	}
+	return sum
+}
+
+// The bands leave out no piece that is in the way, wherever pieces have gone.
+func TestBands(t *testing.T) {
+	dice := rand.New(rand.NewPCG(73, 74))
+	e := scattered(t, dice)
+	var f field
+	for n := range 4000 {
+		i := dice.IntN(len(e.x))
+		ways := e.n.kinds[e.n.items[i]].variants
+		if !e.field(&f, ways[dice.IntN(len(ways))]) {
+			t.Fatal("no room")
+		}
+		x, y := dice.Float64()*f.wide, dice.Float64()*f.long
+		switch n % 4 {
+		case 0:
+			x = []float64{0, f.wide}[dice.IntN(2)]
+		case 1:
+			y = []float64{0, f.long}[dice.IntN(2)]
+		}
+		want := e.slowly(i, f.variant, x, y)
+		if got := e.at(i, &f, x, y, math.MaxFloat64); math.Abs(got-want) > 1e-9*(1+want) {
+			t.Fatalf("item %d at (%v, %v) costs %v, want %v", i, x, y, got, want)
+		}
+		if n%10 == 0 {
+			e.enter(i, false)
+			e.x[i], e.y[i], e.variant[i] = x, y, f.variant
+			e.enter(i, true)
+		}
+	}
+}
+
+// Polishing never makes a place worse nor leaves the cloth, mostly makes it
+// better, and says what the place costs.
+func TestPolish(t *testing.T) {
+	dice := rand.New(rand.NewPCG(75, 76))
+	e := scattered(t, dice)
+	var f field
+	better, free := 0, 0
+	const tries = 2000
+	for range tries {
+		i := dice.IntN(len(e.x))
+		ways := e.n.kinds[e.n.items[i]].variants
+		e.field(&f, ways[dice.IntN(len(ways))])
+		b := try{f: &f, x: dice.Float64() * f.wide, y: dice.Float64() * f.long}
+		b.cost = e.at(i, &f, b.x, b.y, math.MaxFloat64)
+		before := b.cost
+		e.polish(i, &b)
+		if b.x < 0 || b.x > f.wide || b.y < 0 || b.y > f.long || b.cost > before {
+			t.Fatalf("from %v to %v at (%v, %v) on %v by %v", before, b.cost, b.x, b.y, f.wide, f.long)
+		}
+		if want := e.slowly(i, f.variant, b.x, b.y); math.Abs(b.cost-want) > 1e-9*(1+want) {
+			t.Fatalf("costs %v, want %v", b.cost, want)
+		}
+		if b.cost < before {
+			better++
+		}
+		if before > 0 && b.cost == 0 {
+			free++
+		}
+	}
+	if better < tries*9/10 {
+		t.Errorf("better %d of %d times", better, tries)
+	}
+	t.Logf("better %d of %d times, then free of all %d", better, tries, free)
+}
