@@ -8,28 +8,16 @@ const bandsEach = 64
 // bands tell for each variant that moves which items may be in its way in a band
 // across the cloth and in one along it: those in both are looked at.
 type bands struct {
-	words        int // of 64 items
-	rows, cols   []uint64
-	perX, perY   float64    // bands to the step
-	pairs        []*pairing // by variant that moves and variant in its way
-	variantCount int
+	words      int // of 64 items
+	rows, cols []uint64
+	perX, perY float64 // bands to the step
 }
 
-func newBands(t *table) bands {
-	vs := len(t.n.variants)
-	b := bands{words: (len(t.n.items) + 63) / 64, variantCount: vs, pairs: make([]*pairing, vs*vs)}
-	b.rows, b.cols = make([]uint64, vs*bandsEach*b.words), make([]uint64, vs*bandsEach*b.words)
-	for fixed := range vs {
-		for moving := range vs {
-			b.pairs[moving*vs+fixed] = t.at(fixed, moving)
-		}
-	}
-	return b
+func newBands(n *nest) bands {
+	words := (len(n.items) + 63) / 64
+	size := len(n.variants) * bandsEach * words
+	return bands{words: words, rows: make([]uint64, size), cols: make([]uint64, size)}
 }
-
-// against are the pairings of a variant that moves with all that may be in its
-// way.
-func (b *bands) against(v int) []*pairing { return b.pairs[v*b.variantCount:][:b.variantCount] }
 
 // survey enters all items anew, on cloth of such a width and length.
 func (e *easer) survey() {
@@ -47,8 +35,8 @@ func (e *easer) enter(j int, in bool) {
 	if in {
 		bit = ^mask
 	}
-	for v := range e.variantCount {
-		p := e.pairs[v*e.variantCount+e.variant[j]]
+	for v := range e.n.variants {
+		p := e.t.at(e.variant[j], v)
 		band := func(set []uint64, lo, hi, per float64) {
 			if hi < 0 {
 				return

@@ -24,39 +24,14 @@ type chart struct {
 // depth is how far the second variant's place is inside the deepest sum, not
 // more than 0 if it is in none.
 func (p *pairing) depth(x, y float64) float64 {
-	if x <= p.lox || x >= p.hix || y <= p.loy || y >= p.hiy {
-		return 0
-	}
-	cx, cy := int(float64((x-p.lox)*p.perX)), int(float64((y-p.loy)*p.perY))
-	at := int(p.cell[min(cy, p.side-1)*p.side+min(cx, p.side-1)])
-	best := 0.0
-next:
-	for {
-		n := int(p.lists[at])
-		if n == 0 {
-			return best
-		}
-		ids := p.lists[at+1 : at+1+n]
-		at += 1 + n
-		d := math.MaxFloat64
-		for _, id := range ids {
-			l := &p.lines[id]
-			in := l.c - float64(l.nx*x) - float64(l.ny*y)
-			if in <= best {
-				continue next
-			}
-			if in < d {
-				d = in
-			}
-		}
-		best = d
-	}
+	d, _ := p.deepest(x, y)
+	return d
 }
 
-// out is depth, and the way out of the deepest sum.
-func (p *pairing) out(x, y float64) (best, nx, ny float64) {
+// deepest is depth, and the edge of that sum that is nearest: the way out.
+func (p *pairing) deepest(x, y float64) (best float64, edge *line) {
 	if x <= p.lox || x >= p.hix || y <= p.loy || y >= p.hiy {
-		return 0, 0, 0
+		return 0, nil
 	}
 	cx, cy := int(float64((x-p.lox)*p.perX)), int(float64((y-p.loy)*p.perY))
 	at := int(p.cell[min(cy, p.side-1)*p.side+min(cx, p.side-1)])
@@ -64,12 +39,12 @@ next:
 	for {
 		n := int(p.lists[at])
 		if n == 0 {
-			return best, nx, ny
+			return best, edge
 		}
 		ids := p.lists[at+1 : at+1+n]
 		at += 1 + n
 		d := math.MaxFloat64
-		var edge *line
+		var nearest *line
 		for _, id := range ids {
 			l := &p.lines[id]
 			in := l.c - float64(l.nx*x) - float64(l.ny*y)
@@ -77,10 +52,10 @@ next:
 				continue next
 			}
 			if in < d {
-				d, edge = in, l
+				d, nearest = in, l
 			}
 		}
-		best, nx, ny = d, edge.nx, edge.ny
+		best, edge = d, nearest
 	}
 }
 

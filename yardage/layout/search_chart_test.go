@@ -38,15 +38,15 @@ func TestChart(t *testing.T) {
 					}
 					want, from = max(want, d), from+len(s.pts)
 				}
-				d, nx, ny := p.out(x, y)
+				d, edge := p.deepest(x, y)
 				if got := p.depth(x, y); math.Abs(got-want) > 1e-3 || got != d {
-					t.Fatalf("%d, %d at (%v, %v): depth %v, out %v, want %v", a, b, x, y, got, d, want)
+					t.Fatalf("%d, %d at (%v, %v): depth %v, deepest %v, want %v", a, b, x, y, got, d, want)
 				}
 				if d == 0 {
 					continue
 				}
-				if math.Abs(nx*nx+ny*ny-1) > 1e-9 {
-					t.Fatalf("%d, %d at (%v, %v): out by (%v, %v)", a, b, x, y, nx, ny)
+				if math.Abs(edge.nx*edge.nx+edge.ny*edge.ny-1) > 1e-9 || math.Abs(edge.c-edge.nx*x-edge.ny*y-d) > 1e-3 {
+					t.Fatalf("%d, %d at (%v, %v): depth %v, out by %+v", a, b, x, y, d, *edge)
 				}
 			}
 		}

@@ -75,14 +75,17 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 	}
 	e.fields = make([]field, most)
 	e.scaled = make([]float64, k*k)
-	e.bands = newBands(t)
+	e.bands = newBands(n)
 	e.known, e.inside = make([]border, 0, edgesHeld), make([]int, 0, k)
 	return e
 }
 
-// scaleOf is what a depth of items i and j in each other is multiplied by.
-func (e *easer) scaleOf(i, j int) float64 {
-	return e.scale[e.n.items[i]*len(e.n.kinds)+e.n.items[j]]
+// weigh gives the pair of items i and j a weight.
+func (e *easer) weigh(i, j int, weight float64) {
+	k := len(e.n.items)
+	e.weight[i*k+j], e.weight[j*k+i] = weight, weight
+	scaled := e.scale[e.n.items[i]*len(e.n.kinds)+e.n.items[j]] * weight
+	e.scaled[i*k+j], e.scaled[j*k+i] = scaled, scaled
 }
 
 // take puts the pieces where the seats are.
@@ -171,7 +174,7 @@ func (e *easer) field(f *field, v int) bool {
 // goes by in here: hence no crowd.
 func (e *easer) at(i int, f *field, x, y, limit float64) float64 {
 	k, kinds := len(e.n.items), len(e.n.kinds)
-	pairs, scaled := e.against(f.variant), e.scaled[i*k:i*k+k]
+	pairs, scaled := e.t.against(f.variant), e.scaled[i*k:i*k+k]
 	jumps := e.jump[e.n.items[i]*kinds:][:kinds]
 	rows, cols := e.here(f.variant, x, y)
 	var sum float64
@@ -338,12 +341,9 @@ func (e *easer) descend(i int, b *try, from, to float64) {
 // ease moves pieces until none overlaps; false when it gives up.
 func (e *easer) ease() bool {
 	k := len(e.n.items)
-	for i := range e.weight {
-		e.weight[i] = 1
-	}
 	for i := range k {
-		for j := range k {
-			e.scaled[i*k+j] = e.scaleOf(i, j)
+		for j := range i {
+			e.weigh(i, j, 1)
 		}
 	}
 	e.survey()
@@ -419,9 +419,7 @@ func (e *easer) reweigh(worst float64) {
 			default:
 				continue
 			}
-			e.weight[i*k+j], e.weight[j*k+i] = w, w
-			w *= e.scaleOf(i, j)
-			e.scaled[i*k+j], e.scaled[j*k+i] = w, w
+			e.weigh(i, j, w)
 		}
 	}
 }

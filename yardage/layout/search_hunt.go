@@ -237,7 +237,8 @@ func (h *hunter) attempt(limit int64) ([]seat, bool) {
 }
 
 // puzzle throws the pieces on the shortest cloth that could do: a few that are
-// cut from one whole find back to it so, and hardly by way of longer lays.
+// cut from one whole find back to it so, and hardly by way of longer lays. True
+// where that is the best lay.
 func (h *hunter) puzzle() bool {
 	e := h.e
 	e.take(h.best)

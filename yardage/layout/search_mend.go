@@ -57,16 +57,16 @@ func (e *easer) push() bool {
 		var sum float64
 		e.steps += int64(len(near))
 		for _, c := range near {
-			d, nx, ny := c.p.out(e.x[c.j]-e.x[c.i], e.y[c.j]-e.y[c.i])
+			d, edge := c.p.deepest(e.x[c.j]-e.x[c.i], e.y[c.j]-e.y[c.i])
 			if d <= 0 {
 				continue
 			}
 			sum += d
 			d = float64(d*0.55) + 1 // a little more than half each
-			e.x[c.i] -= float64(nx * d)
-			e.y[c.i] -= float64(ny * d)
-			e.x[c.j] += float64(nx * d)
-			e.y[c.j] += float64(ny * d)
+			e.x[c.i] -= float64(edge.nx * d)
+			e.y[c.i] -= float64(edge.ny * d)
+			e.x[c.j] += float64(edge.nx * d)
+			e.y[c.j] += float64(edge.ny * d)
 			e.clamp(c.i)
 			e.clamp(c.j)
 		}

@@ -23,7 +23,7 @@ type border struct {
 // and no less in between.
 func (e *easer) polish(i int, b *try) {
 	f := b.f
-	pairs := e.against(f.variant)
+	pairs := e.t.against(f.variant)
 	known := e.known[:0]
 	for range crossings {
 		if b.cost == 0 {
@@ -36,20 +36,20 @@ func (e *easer) polish(i int, b *try) {
 				break
 			}
 			e.steps++
-			d, nx, ny := pairs[e.variant[j]].out(b.x-e.x[j], b.y-e.y[j])
+			d, edge := pairs[e.variant[j]].deepest(b.x-e.x[j], b.y-e.y[j])
 			if d <= 0 {
 				continue
 			}
 			deep = max(deep, d)
 			at := 0
-			for at < len(known) && (known[at].item != j || known[at].nx != nx || known[at].ny != ny) {
+			for at < len(known) && (known[at].item != j || known[at].nx != edge.nx || known[at].ny != edge.ny) {
 				at++
 			}
 			if at == len(known) {
 				if at == edgesHeld {
 					continue
 				}
-				known = append(known, border{line{nx, ny, d + float64(nx*b.x) + float64(ny*b.y) + clearance}, j})
+				known = append(known, border{line{edge.nx, edge.ny, d + float64(edge.nx*b.x) + float64(edge.ny*b.y) + clearance}, j})
 			}
 			inside = append(inside, at)
 		}

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"context"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -21,7 +22,11 @@ func scattered(t *testing.T, dice *rand.Rand) *easer {
 	if err != nil {
 		t.Fatal(err)
 	}
-	e := newEaser(newTable(g.nest), dice, func() bool { return false })
+	full := newTable(g.nest)
+	if !full.fill(context.Background()) {
+		t.Fatal("the table is not full")
+	}
+	e := newEaser(full, dice, func() bool { return false })
 	e.long = 1.2 * e.wide
 	for i := range e.x {
 		ways := e.n.kinds[e.n.items[i]].variants
@@ -29,13 +34,9 @@ func scattered(t *testing.T, dice *rand.Rand) *easer {
 		e.x[i], e.y[i] = dice.Float64()*e.wide, dice.Float64()*e.long
 		e.clamp(i)
 	}
-	k := len(e.x)
-	for i := range k {
+	for i := range e.x {
 		for j := range i {
-			w := 1 + 50*dice.Float64()
-			e.weight[i*k+j], e.weight[j*k+i] = w, w
-			w *= e.scaleOf(i, j)
-			e.scaled[i*k+j], e.scaled[j*k+i] = w, w
+			e.weigh(i, j, 1+50*dice.Float64())
 		}
 	}
 	e.survey()

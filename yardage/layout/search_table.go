@@ -4,7 +4,7 @@ import "context"
 
 // The bounds on what a table of the search may hold.
 const (
-	maxPairings = 1 << 17
+	maxPairings = 1 << 17     // pairings
 	maxEdges    = 5_000_000   // edges of all convex sums
 	maxMade     = 500_000_000 // edges made anew for a first lay
 	asked       = 200         // pairings that a piece asks for in it, about
@@ -33,7 +33,7 @@ type pairing struct {
 // lay.
 type table struct {
 	n        *nest
-	pairings []*pairing // by first and second variant; nil where they are too many to hold
+	pairings []*pairing // by the variant that moves, then the fixed one; nil where they are too many to hold
 	margin   float64
 	side     int // cells of a chart, each way
 }
@@ -56,12 +56,19 @@ func (t *table) at(a, b int) *pairing {
 	if t.pairings == nil {
 		return t.pair(&t.n.variants[a], &t.n.variants[b])
 	}
-	p := t.pairings[a*len(t.n.variants)+b]
+	k := b*len(t.n.variants) + a
+	p := t.pairings[k]
 	if p == nil {
 		p = t.pair(&t.n.variants[a], &t.n.variants[b])
-		t.pairings[a*len(t.n.variants)+b] = p
+		t.pairings[k] = p
 	}
 	return p
+}
+
+// against are the pairings of all fixed variants with v, once the table is full.
+func (t *table) against(v int) []*pairing {
+	k := len(t.n.variants)
+	return t.pairings[v*k : v*k+k]
 }
 
 // fill makes all pairings, so that the table may be shared; false if ctx is done
