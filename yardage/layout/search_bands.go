@@ -1,6 +1,9 @@
 package layout
 
-import "math/bits"
+import (
+	"iter"
+	"math/bits"
+)
 
 // bandsEach is how many bands the cloth is divided into, each way.
 const bandsEach = 64
@@ -52,40 +55,17 @@ func (e *easer) enter(j int, in bool) {
 	}
 }
 
-// A crowd is the items that may be in the way at a place, to be taken one by one.
-type crowd struct {
-	rows, cols []uint64
-	skip       int // the item that moves
-	word       int
-	left       uint64
-}
-
-// at are the items that may be in the way of item i as variant v at a place.
-func (b *bands) at(i, v int, x, y float64) crowd {
-	rows, cols := b.here(v, x, y)
-	return crowd{rows: rows, cols: cols, skip: i, word: -1}
-}
-
-// here are the two bands at a place.
-func (b *bands) here(v int, x, y float64) (rows, cols []uint64) {
-	r, c := min(int(float64(y*b.perY)), bandsEach-1), min(int(float64(x*b.perX)), bandsEach-1)
-	r, c = (v*bandsEach+r)*b.words, (v*bandsEach+c)*b.words
-	return b.rows[r : r+b.words], b.cols[c : c+b.words]
-}
-
-// next is the next item; false after the last.
-func (c *crowd) next() (int, bool) {
-	for c.left == 0 {
-		c.word++
-		if c.word >= len(c.rows) {
-			return 0, false
-		}
-		c.left = c.rows[c.word] & c.cols[c.word]
-		if c.word == c.skip>>6 {
-			c.left &^= 1 << (c.skip & 63)
+// rivals are the items that may be in the way of item i as variant v at a place.
+func (b *bands) rivals(i, v int, x, y float64) iter.Seq[int] {
+	return func(yield func(int) bool) {
+		r, c := min(int(float64(y*b.perY)), bandsEach-1), min(int(float64(x*b.perX)), bandsEach-1)
+		rows, cols := b.rows[(v*bandsEach+r)*b.words:][:b.words], b.cols[(v*bandsEach+c)*b.words:][:b.words]
+		for w, left := range rows {
+			for left &= cols[w]; left != 0; left &= left - 1 {
+				if j := w<<6 | bits.TrailingZeros64(left); j != i && !yield(j) {
+					return
+				}
+			}
 		}
 	}
-	j := c.word<<6 | bits.TrailingZeros64(c.left)
-	c.left &= c.left - 1
-	return j, true
 }

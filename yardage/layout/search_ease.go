@@ -2,7 +2,6 @@ package layout
 
 import (
 	"math"
-	"math/bits"
 	"math/rand/v2"
 	"slices"
 )
@@ -142,11 +141,7 @@ func (e *easer) update(i int) {
 			e.cost[i*k+j], e.cost[j*k+i] = 0, 0
 		}
 	}
-	for c := e.bands.at(i, e.variant[i], e.x[i], e.y[i]); ; {
-		j, ok := c.next()
-		if !ok {
-			return
-		}
+	for j := range e.rivals(i, e.variant[i], e.x[i], e.y[i]) {
 		if c := e.pairCost(j, i); c > 0 {
 			e.cost[i*k+j], e.cost[j*k+i] = c, c
 		}
@@ -170,27 +165,18 @@ func (e *easer) field(f *field, v int) bool {
 	return f.wide >= 0 && f.long >= 0
 }
 
-// at is what item i costs at a place; it gives up at limit. Nearly all the time
-// goes by in here: hence no crowd.
+// at is what item i costs at a place; it gives up at limit.
 func (e *easer) at(i int, f *field, x, y, limit float64) float64 {
 	k, kinds := len(e.n.items), len(e.n.kinds)
 	pairs, scaled := e.t.against(f.variant), e.scaled[i*k:i*k+k]
 	jumps := e.jump[e.n.items[i]*kinds:][:kinds]
-	rows, cols := e.here(f.variant, x, y)
 	var sum float64
-	for w, m := range rows {
-		m &= cols[w]
-		if w == i>>6 {
-			m &^= 1 << (i & 63)
-		}
-		for ; m != 0; m &= m - 1 {
-			j := w<<6 | bits.TrailingZeros64(m)
-			e.steps++
-			if d := pairs[e.variant[j]].depth(x-e.x[j], y-e.y[j]); d > 0 {
-				sum += float64((d + jumps[e.n.items[j]]) * scaled[j])
-				if sum >= limit {
-					return sum
-				}
+	for j := range e.rivals(i, f.variant, x, y) {
+		e.steps++
+		if d := pairs[e.variant[j]].depth(x-e.x[j], y-e.y[j]); d > 0 {
+			sum += float64((d + jumps[e.n.items[j]]) * scaled[j])
+			if sum >= limit {
+				break
 			}
 		}
 	}

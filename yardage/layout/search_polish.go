@@ -30,11 +30,7 @@ func (e *easer) polish(i int, b *try) {
 			break
 		}
 		inside, deep := e.inside[:0], 0.0
-		for c := e.bands.at(i, f.variant, b.x, b.y); ; {
-			j, ok := c.next()
-			if !ok {
-				break
-			}
+		for j := range e.rivals(i, f.variant, b.x, b.y) {
 			e.steps++
 			d, edge := pairs[e.variant[j]].deepest(b.x-e.x[j], b.y-e.y[j])
 			if d <= 0 {
