@@ -4,13 +4,13 @@ import "context"
 
 // The bounds on what a table of the search may hold.
 const (
-	maxPairings = 1 << 17     // pairings
+	maxPairings = 1 << 18     // pairings
 	maxEdges    = 5_000_000   // edges of all convex sums
 	maxMade     = 500_000_000 // edges made anew for a first lay
 	asked       = 200         // pairings that a piece asks for in it, about
 	maxCells    = 1 << 23     // cells of all charts
 	fineChart   = 32          // cells of a chart, each way
-	coarseChart = 8
+	coarseChart = 4
 )
 
 // A sum is where two convex parts overlap, by the place of the one as seen from
