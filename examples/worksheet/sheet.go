@@ -156,7 +156,7 @@ func (w *writer) doesItDo(p *part) {
 		}
 	}
 	area := cloth.Pieces.Over(r.Width)
-	p.item("by area", "%s of the usable width, if no scrap fell anywhere: it proves nothing", w.tape(area))
+	p.item("by area of the rectangles", "%s of the usable width, if no scrap fell anywhere: it proves nothing", w.tape(area))
 	p.item("after washing and squaring", "%s long, %s wide between the selvedges", w.m(r.Length), w.m(r.Width))
 	if len(cloth.Own.Placements) > 0 {
 		p.item("by your own lay of rectangles", "%s long, %s wide: %s", w.m(cloth.Own.Used), w.m(cloth.Own.Wide), w.fits(cloth.Own.Fits, cloth.Own.Spare))
