@@ -32,6 +32,7 @@ type easer struct {
 	left   float64 // the least cost that the last easing came to, where it failed
 	fields []field
 	order  []int
+	clash  []int    // by item: how many others it overlaps
 	known  []border // of polish
 	inside []int
 }
@@ -49,7 +50,7 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 	k := len(n.items)
 	e.x, e.y, e.variant = make([]float64, k), make([]float64, k), make([]int, k)
 	e.cost, e.weight = make([]float64, k*k), make([]float64, k*k)
-	e.order = make([]int, k)
+	e.order, e.clash = make([]int, k), make([]int, k)
 	kinds := len(n.kinds)
 	e.scale, e.jump = make([]float64, kinds*kinds), make([]float64, kinds*kinds)
 	area := make([]float64, kinds)
@@ -109,9 +110,14 @@ func (e *easer) pairCost(i, j int) float64 {
 func (e *easer) tally() float64 {
 	k := len(e.n.items)
 	var sum float64
+	clear(e.clash)
 	for i := range k {
 		for j := range i {
 			c := e.pairCost(j, i)
+			if c > 0 {
+				e.clash[i]++
+				e.clash[j]++
+			}
 			e.cost[i*k+j], e.cost[j*k+i] = c, c
 			sum += c
 		}
@@ -123,6 +129,9 @@ func (e *easer) tally() float64 {
 func (e *easer) total() (sum, worst float64) {
 	k := len(e.n.items)
 	for i := range k {
+		if e.clash[i] == 0 {
+			continue
+		}
 		for _, c := range e.cost[i*k : i*k+i] {
 			if c > 0 {
 				sum += c
@@ -139,11 +148,15 @@ func (e *easer) update(i int) {
 	for j, c := range e.cost[i*k : i*k+k] {
 		if c > 0 {
 			e.cost[i*k+j], e.cost[j*k+i] = 0, 0
+			e.clash[j]--
 		}
 	}
+	e.clash[i] = 0
 	for j := range e.rivals(i, e.variant[i], e.x[i], e.y[i]) {
 		if c := e.pairCost(j, i); c > 0 {
 			e.cost[i*k+j], e.cost[j*k+i] = c, c
+			e.clash[i]++
+			e.clash[j]++
 		}
 	}
 }
@@ -226,21 +239,26 @@ func (e *easer) move(i int) {
 			best[at], best[at-1] = best[at-1], best[at]
 		}
 	}
+	// As it is turned now first: the rest then has good places to be measured by.
 	ways := e.n.kinds[e.n.items[i]].variants
+	for k, v := range ways {
+		f := &e.fields[k]
+		if v != e.variant[i] || !e.field(f, v) {
+			continue
+		}
+		one := &e.n.variants[v]
+		put(f, e.x[i], e.y[i])
+		rx, ry := 0.25*float64(one.wide), 0.25*float64(one.long)
+		for range nearby {
+			dx, dy := e.two()
+			x, y := e.x[i]+float64((2*dx-1)*rx), e.y[i]+float64((2*dy-1)*ry)
+			put(f, min(max(x, 0), f.wide), min(max(y, 0), f.long))
+		}
+	}
 	for k, v := range ways {
 		f := &e.fields[k]
 		if !e.field(f, v) {
 			continue
-		}
-		one := &e.n.variants[v]
-		if v == e.variant[i] {
-			put(f, e.x[i], e.y[i])
-			rx, ry := 0.25*float64(one.wide), 0.25*float64(one.long)
-			for range nearby {
-				dx, dy := e.two()
-				x, y := e.x[i]+float64((2*dx-1)*rx), e.y[i]+float64((2*dy-1)*ry)
-				put(f, min(max(x, 0), f.wide), min(max(y, 0), f.long))
-			}
 		}
 		for range 1 + widely/len(ways) {
 			dx, dy := e.two()
@@ -346,7 +364,7 @@ func (e *easer) ease() bool {
 			}
 			e.dice.Shuffle(k, func(a, b int) { e.order[a], e.order[b] = e.order[b], e.order[a] })
 			for _, i := range e.order {
-				if e.overlaps(i) {
+				if e.clash[i] > 0 {
 					e.move(i)
 					if e.stop() {
 						return false
@@ -377,16 +395,6 @@ func (e *easer) ease() bool {
 		e.tally()
 	}
 	e.left = least
-	return false
-}
-
-func (e *easer) overlaps(i int) bool {
-	k := len(e.n.items)
-	for _, c := range e.cost[i*k : i*k+k] {
-		if c > 0 {
-			return true
-		}
-	}
 	return false
 }
 
