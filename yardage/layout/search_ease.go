@@ -32,7 +32,6 @@ type easer struct {
 	left   float64 // the least cost that the last easing came to, where it failed
 	fields []field
 	order  []int
-	clash  []int    // by item: how many others it overlaps
 	known  []border // of polish
 	inside []int
 }
@@ -50,7 +49,7 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 	k := len(n.items)
 	e.x, e.y, e.variant = make([]float64, k), make([]float64, k), make([]int, k)
 	e.cost, e.weight = make([]float64, k*k), make([]float64, k*k)
-	e.order, e.clash = make([]int, k), make([]int, k)
+	e.order = make([]int, k)
 	kinds := len(n.kinds)
 	e.scale, e.jump = make([]float64, kinds*kinds), make([]float64, kinds*kinds)
 	area := make([]float64, kinds)
@@ -110,14 +109,9 @@ func (e *easer) pairCost(i, j int) float64 {
 func (e *easer) tally() float64 {
 	k := len(e.n.items)
 	var sum float64
-	clear(e.clash)
 	for i := range k {
 		for j := range i {
 			c := e.pairCost(j, i)
-			if c > 0 {
-				e.clash[i]++
-				e.clash[j]++
-			}
 			e.cost[i*k+j], e.cost[j*k+i] = c, c
 			sum += c
 		}
@@ -129,9 +123,6 @@ func (e *easer) tally() float64 {
 func (e *easer) total() (sum, worst float64) {
 	k := len(e.n.items)
 	for i := range k {
-		if e.clash[i] == 0 {
-			continue
-		}
 		for _, c := range e.cost[i*k : i*k+i] {
 			if c > 0 {
 				sum += c
@@ -148,15 +139,11 @@ func (e *easer) update(i int) {
 	for j, c := range e.cost[i*k : i*k+k] {
 		if c > 0 {
 			e.cost[i*k+j], e.cost[j*k+i] = 0, 0
-			e.clash[j]--
 		}
 	}
-	e.clash[i] = 0
 	for j := range e.rivals(i, e.variant[i], e.x[i], e.y[i]) {
 		if c := e.pairCost(j, i); c > 0 {
 			e.cost[i*k+j], e.cost[j*k+i] = c, c
-			e.clash[i]++
-			e.clash[j]++
 		}
 	}
 }
@@ -364,7 +351,7 @@ func (e *easer) ease() bool {
 			}
 			e.dice.Shuffle(k, func(a, b int) { e.order[a], e.order[b] = e.order[b], e.order[a] })
 			for _, i := range e.order {
-				if e.clash[i] > 0 {
+				if e.overlaps(i) {
 					e.move(i)
 					if e.stop() {
 						return false
@@ -395,6 +382,16 @@ func (e *easer) ease() bool {
 		e.tally()
 	}
 	e.left = least
+	return false
+}
+
+func (e *easer) overlaps(i int) bool {
+	k := len(e.n.items)
+	for _, c := range e.cost[i*k : i*k+k] {
+		if c > 0 {
+			return true
+		}
+	}
 	return false
 }
 
