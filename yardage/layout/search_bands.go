@@ -13,13 +13,27 @@ const bandsEach = 64
 type bands struct {
 	words      int // of 64 items
 	rows, cols []uint64
-	perX, perY float64 // bands to the step
+	perX, perY float64    // bands to the step
+	reaches    []frontier // by the fixed variant, then the one that moves
+	gone       int        // an item that is in nobody's way, or -1
 }
 
-func newBands(n *nest) bands {
+// A frontier is within which places of a variant, as seen from another, the two may
+// overlap.
+type frontier struct{ lox, hix, loy, hiy float64 }
+
+func newBands(t *table) bands {
+	n := t.n
 	words := (len(n.items) + 63) / 64
 	size := len(n.variants) * bandsEach * words
-	return bands{words: words, rows: make([]uint64, size), cols: make([]uint64, size)}
+	b := bands{words: words, rows: make([]uint64, size), cols: make([]uint64, size), gone: -1}
+	for a := range n.variants {
+		for v := range n.variants {
+			p := t.at(a, v)
+			b.reaches = append(b.reaches, frontier{p.lox, p.hix, p.loy, p.hiy})
+		}
+	}
+	return b
 }
 
 // survey enters all items anew, on cloth of such a width and length.
@@ -38,8 +52,8 @@ func (e *easer) enter(j int, in bool) {
 	if in {
 		bit = ^mask
 	}
-	for v := range e.n.variants {
-		p := e.t.at(e.variant[j], v)
+	k := len(e.n.variants)
+	for v, s := range e.reaches[e.variant[j]*k:][:k] {
 		band := func(set []uint64, lo, hi, per float64) {
 			if hi < 0 {
 				return
@@ -50,8 +64,8 @@ func (e *easer) enter(j int, in bool) {
 				*at = *at&mask | bit
 			}
 		}
-		band(e.rows, e.y[j]+p.loy, e.y[j]+p.hiy, e.perY)
-		band(e.cols, e.x[j]+p.lox, e.x[j]+p.hix, e.perX)
+		band(e.rows, e.y[j]+s.loy, e.y[j]+s.hiy, e.perY)
+		band(e.cols, e.x[j]+s.lox, e.x[j]+s.hix, e.perX)
 	}
 }
 
@@ -62,7 +76,7 @@ func (b *bands) rivals(i, v int, x, y float64) iter.Seq[int] {
 		rows, cols := b.rows[(v*bandsEach+r)*b.words:][:b.words], b.cols[(v*bandsEach+c)*b.words:][:b.words]
 		for w, left := range rows {
 			for left &= cols[w]; left != 0; left &= left - 1 {
-				if j := w<<6 | bits.TrailingZeros64(left); j != i && !yield(j) {
+				if j := w<<6 | bits.TrailingZeros64(left); j != i && j != b.gone && !yield(j) {
 					return
 				}
 			}

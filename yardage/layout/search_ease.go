@@ -29,7 +29,8 @@ type easer struct {
 	bands
 	scaled []float64 // of each pair: its scale and weight
 
-	left   float64 // the least cost that the last easing came to, where it failed
+	left   float64   // the least cost that the last easing came to, where it failed
+	side   []float64 // by kind: that of a square as large
 	fields []field
 	order  []int
 	known  []border // of polish
@@ -52,29 +53,30 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 	e.order = make([]int, k)
 	kinds := len(n.kinds)
 	e.scale, e.jump = make([]float64, kinds*kinds), make([]float64, kinds*kinds)
-	area := make([]float64, kinds)
+	side := make([]float64, kinds)
 	var mean float64
 	for i := range n.kinds {
 		a := n.kinds[i].area
-		area[i] = math.Sqrt((float64(a.hi)*(1<<64) + float64(a.lo)) / 2)
+		side[i] = math.Sqrt((float64(a.hi)*(1<<64) + float64(a.lo)) / 2)
 	}
 	for _, item := range n.items {
-		mean += area[item]
+		mean += side[item]
 	}
 	mean /= float64(k)
 	for i := range kinds {
 		for j := range kinds {
-			e.scale[i*kinds+j] = math.Sqrt(float64(area[i]*area[j])) / float64(mean*mean)
-			e.jump[i*kinds+j] = jump * min(area[i], area[j])
+			e.scale[i*kinds+j] = math.Sqrt(float64(side[i]*side[j])) / float64(mean*mean)
+			e.jump[i*kinds+j] = jump * min(side[i], side[j])
 		}
 	}
+	e.side = side
 	most := 1
 	for i := range n.kinds {
 		most = max(most, len(n.kinds[i].variants))
 	}
 	e.fields = make([]field, most)
 	e.scaled = make([]float64, k*k)
-	e.bands = newBands(n)
+	e.bands = newBands(t)
 	e.known, e.inside = make([]border, 0, edgesHeld), make([]int, 0, k)
 	return e
 }
@@ -272,11 +274,22 @@ func (e *easer) move(i int) {
 		return
 	}
 	if b := &best[win]; b.cost < now {
-		e.enter(i, false)
-		e.x[i], e.y[i], e.variant[i] = b.x, b.y, b.f.variant
-		e.enter(i, true)
+		e.lay(i, b.f.variant, b.x, b.y)
 		e.update(i)
+		now = b.cost
 	}
+	for range swaps {
+		if now == 0 || e.swap(i) {
+			break
+		}
+	}
+}
+
+// lay puts item i at a place as variant v.
+func (e *easer) lay(i, v int, x, y float64) {
+	e.enter(i, false)
+	e.x[i], e.y[i], e.variant[i] = x, y, v
+	e.enter(i, true)
 }
 
 // two are two numbers by chance, at least 0 and less than 1.

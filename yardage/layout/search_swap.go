@@ -1,0 +1,71 @@
+package layout
+
+const (
+	swaps   = 3   // exchanges tried for a piece that still overlaps
+	alike   = 2   // how many times as long and wide, at most, the one is as the other
+	throws  = 3   // places tried each way round
+	hopeful = 1.5 // times what the two cost now that a place may cost to be followed
+	hoping  = 1.2 // and to be polished
+)
+
+// swap lets item i and another of about its size change places, if both together
+// cost less then: no move of either alone leads there, for each is in the other's
+// way.
+func (e *easer) swap(i int) bool {
+	k := len(e.n.items)
+	j := e.dice.IntN(k)
+	a, b := e.side[e.n.items[i]], e.side[e.n.items[j]]
+	if e.n.items[i] == e.n.items[j] || a > alike*b || b > alike*a {
+		return false
+	}
+	now := e.own(i) + e.own(j) - float64(e.cost[i*k+j]*e.weight[i*k+j])
+	v, x, y := e.variant[i], e.x[i], e.y[i]
+	e.gone = j
+	one, ok := e.instead(i, e.variant[j], e.x[j], e.y[j], now)
+	e.gone = -1
+	if !ok {
+		return false
+	}
+	e.lay(i, one.f.variant, one.x, one.y)
+	other, ok := e.instead(j, v, x, y, now-one.cost)
+	if !ok {
+		e.lay(i, v, x, y)
+		return false
+	}
+	e.lay(j, other.f.variant, other.x, other.y)
+	e.update(i)
+	e.update(j)
+	return true
+}
+
+// instead finds a place for item i about where another lay as variant v; false
+// where it would cost limit or more.
+func (e *easer) instead(i, v int, x, y, limit float64) (try, bool) {
+	gone := &e.n.variants[v]
+	midX, midY := x+float64(gone.wide)/2, y+float64(gone.long)/2
+	best := try{cost: hopeful * limit}
+	for k, v := range e.n.kinds[e.n.items[i]].variants {
+		f := &e.fields[k]
+		if !e.field(f, v) {
+			continue
+		}
+		one := &e.n.variants[v]
+		for range throws {
+			dx, dy := e.two()
+			x := midX + float64((float64(0.2*dx)-0.6)*float64(one.wide))
+			y := midY + float64((float64(0.2*dy)-0.6)*float64(one.long))
+			x, y = min(max(x, 0), f.wide), min(max(y, 0), f.long)
+			if c := e.at(i, f, x, y, best.cost); c < best.cost {
+				best = try{f, x, y, c}
+			}
+		}
+	}
+	if best.f == nil {
+		return best, false
+	}
+	e.descend(i, &best, 0.1, 0.05)
+	if best.cost < hoping*limit {
+		e.polish(i, &best)
+	}
+	return best, best.cost < limit
+}
