@@ -31,6 +31,7 @@ type easer struct {
 
 	left   float64   // the least cost that the last easing came to, where it failed
 	side   []float64 // by kind: that of a square as large
+	luck   luck
 	fields []field
 	order  []int
 	known  []border // of polish
@@ -278,10 +279,8 @@ func (e *easer) move(i int) {
 		e.update(i)
 		now = b.cost
 	}
-	for range swaps {
-		if now == 0 || e.swap(i) {
-			break
-		}
+	if now > 0 {
+		e.swaps(i)
 	}
 }
 

@@ -1,12 +1,33 @@
 package layout
 
 const (
-	swaps   = 3   // exchanges tried for a piece that still overlaps
+	mates   = 3   // pieces that one that still overlaps is to change places with
+	rare    = 100 // tries to a swap, from which on they are too many
+	seldom  = 8   // one piece in so many is then tried
 	alike   = 2   // how many times as long and wide, at most, the one is as the other
 	throws  = 3   // places tried each way round
 	hopeful = 1.5 // times what the two cost now that a place may cost to be followed
 	hoping  = 1.2 // and to be polished
 )
+
+// luck is for how many pieces a swap was to be tried, how many were, and how many
+// came about.
+type luck struct{ asked, tried, done int }
+
+// swaps lets item i change places with another, if it finds one. Where that is
+// rare it is seldom tried.
+func (e *easer) swaps(i int) {
+	l := &e.luck
+	if l.asked++; l.done*rare < l.tried && l.asked%seldom != 0 {
+		return
+	}
+	for range mates {
+		if e.swap(i) {
+			l.done++
+			return
+		}
+	}
+}
 
 // swap lets item i and another of about its size change places, if both together
 // cost less then: no move of either alone leads there, for each is in the other's
@@ -18,6 +39,7 @@ func (e *easer) swap(i int) bool {
 	if e.n.items[i] == e.n.items[j] || a > alike*b || b > alike*a {
 		return false
 	}
+	e.luck.tried++
 	now := e.own(i) + e.own(j) - float64(e.cost[i*k+j]*e.weight[i*k+j])
 	v, x, y := e.variant[i], e.x[i], e.y[i]
 	e.gone = j
