@@ -18,10 +18,6 @@ type bands struct {
 	gone       int        // an item that is in nobody's way, or -1
 }
 
-// A frontier is within which places of a variant, as seen from another, the two may
-// overlap.
-type frontier struct{ lox, hix, loy, hiy float64 }
-
 func newBands(t *table) bands {
 	n := t.n
 	words := (len(n.items) + 63) / 64
@@ -29,8 +25,7 @@ func newBands(t *table) bands {
 	b := bands{words: words, rows: make([]uint64, size), cols: make([]uint64, size), gone: -1}
 	for a := range n.variants {
 		for v := range n.variants {
-			p := t.at(a, v)
-			b.reaches = append(b.reaches, frontier{p.lox, p.hix, p.loy, p.hiy})
+			b.reaches = append(b.reaches, t.at(a, v).frontier)
 		}
 	}
 	return b

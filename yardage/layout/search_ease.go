@@ -44,6 +44,11 @@ type field struct {
 	wide, long float64 // room to move
 }
 
+// clamp is the place nearest to (x, y) where it may.
+func (f *field) clamp(x, y float64) (float64, float64) {
+	return min(max(x, 0), f.wide), min(max(y, 0), f.long)
+}
+
 func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 	n := t.n
 	e := &easer{t: t, n: n, dice: dice, stop: stop, pad: 24 * t.margin}
@@ -241,8 +246,8 @@ func (e *easer) move(i int) {
 		rx, ry := 0.25*float64(one.wide), 0.25*float64(one.long)
 		for range nearby {
 			dx, dy := e.two()
-			x, y := e.x[i]+float64((2*dx-1)*rx), e.y[i]+float64((2*dy-1)*ry)
-			put(f, min(max(x, 0), f.wide), min(max(y, 0), f.long))
+			x, y := f.clamp(e.x[i]+float64((2*dx-1)*rx), e.y[i]+float64((2*dy-1)*ry))
+			put(f, x, y)
 		}
 	}
 	for k, v := range ways {
@@ -319,7 +324,7 @@ func (e *easer) descend(i int, b *try, from, to float64) {
 		}
 		better := false
 		for range 2 {
-			x, y := min(max(b.x+dx, 0), b.f.wide), min(max(b.y+dy, 0), b.f.long)
+			x, y := b.f.clamp(b.x+dx, b.y+dy)
 			if c := e.at(i, b.f, x, y, b.cost); c < b.cost {
 				b.x, b.y, b.cost, better = x, y, c, true
 				break

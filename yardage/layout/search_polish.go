@@ -51,7 +51,7 @@ func (e *easer) polish(i int, b *try) {
 		}
 		from, far := *b, deep*reach
 		look := func(x, y float64) {
-			x, y = min(max(x, 0), f.wide), min(max(y, 0), f.long)
+			x, y = f.clamp(x, y)
 			if math.Abs(x-from.x) > far || math.Abs(y-from.y) > far {
 				return
 			}

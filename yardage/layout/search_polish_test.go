@@ -78,9 +78,7 @@ func TestBands(t *testing.T) {
 			t.Fatalf("item %d at (%v, %v) costs %v, want %v", i, x, y, got, want)
 		}
 		if n%10 == 0 {
-			e.enter(i, false)
-			e.x[i], e.y[i], e.variant[i] = x, y, f.variant
-			e.enter(i, true)
+			e.lay(i, f.variant, x, y)
 		}
 	}
 }

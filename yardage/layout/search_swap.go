@@ -76,7 +76,7 @@ func (e *easer) instead(i, v int, x, y, limit float64) (try, bool) {
 			dx, dy := e.two()
 			x := midX + float64((float64(0.2*dx)-0.6)*float64(one.wide))
 			y := midY + float64((float64(0.2*dy)-0.6)*float64(one.long))
-			x, y = min(max(x, 0), f.wide), min(max(y, 0), f.long)
+			x, y = f.clamp(x, y)
 			if c := e.at(i, f, x, y, best.cost); c < best.cost {
 				best = try{f, x, y, c}
 			}

@@ -20,11 +20,15 @@ type sum struct {
 	lo, hi vertex
 }
 
+// A frontier is within which places of a variant, as seen from another, the two may
+// overlap.
+type frontier struct{ lox, loy, hix, hiy float64 }
+
 // A pairing is where two variants overlap: in any of the sums of their parts.
 type pairing struct {
-	lox, loy, hix, hiy float64
-	lo, hi             vertex // the same bounds, exactly
-	sums               []sum
+	frontier
+	lo, hi vertex // the same bounds, exactly
+	sums   []sum
 	chart
 }
 
