@@ -156,7 +156,7 @@ func (n *nest) way(k *kind, p *Piece, pts, outer []vertex, mirror bool, q int) {
 	if v.wide > n.wide || len(p.Notches) == 0 && slices.ContainsFunc(k.variants, func(o int) bool { return same(n.variants[o].pts, v.pts) }) {
 		return
 	}
-	v.parts = convex(turned(outer, flip, q))
+	v.parts = spun(convex(turned(outer, flip, 0)), q)
 	k.variants = append(k.variants, len(n.variants))
 	n.variants = append(n.variants, v)
 }

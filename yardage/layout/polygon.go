@@ -157,6 +157,21 @@ func turned(pts []vertex, mirror bool, quarters int) []vertex {
 	return out
 }
 
+// spun turns the parts of an outline counter-clockwise by so many quarters, all
+// about one place, and moves them so that the least coordinates are 0.
+func spun(parts [][]vertex, quarters int) [][]vertex {
+	var all []vertex
+	for _, p := range parts {
+		all = append(all, p...)
+	}
+	all = turned(all, false, quarters)
+	out := make([][]vertex, len(parts))
+	for i, p := range parts {
+		out[i], all = all[:len(p):len(p)], all[len(p):]
+	}
+	return out
+}
+
 // corners are the least and the greatest coordinates.
 func corners(pts []vertex) (lo, hi vertex) {
 	if len(pts) == 0 {

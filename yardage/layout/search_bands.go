@@ -3,73 +3,126 @@ package layout
 import (
 	"iter"
 	"math/bits"
+	"slices"
 )
 
 // bandsEach is how many bands the cloth is divided into, each way.
 const bandsEach = 64
 
-// bands tell for each variant that moves which items may be in its way in a band
-// across the cloth and in one along it: those in both are looked at.
+// bands tell which items may be in the way of one that moves, in a band across the
+// cloth and in one along it: those in both are looked at. Variants that are as
+// long share the bands across, those that are as wide the bands along.
 type bands struct {
 	words      int // of 64 items
-	rows, cols []uint64
-	perX, perY float64    // bands to the step
-	reaches    []frontier // by the fixed variant, then the one that moves
-	gone       int        // an item that is in nobody's way, or -1
+	reach      float64
+	rows, cols bandset
+	gone       int // an item that is in nobody's way, or -1
+}
+
+// A bandset is the bands one way.
+type bandset struct {
+	per   float64  // bands to the step
+	sizes []int64  // of the variants that move
+	of    []int    // by variant: which of the sizes
+	items []uint64 // by size and band
 }
 
 func newBands(t *table) bands {
 	n := t.n
-	words := (len(n.items) + 63) / 64
-	size := len(n.variants) * bandsEach * words
-	b := bands{words: words, rows: make([]uint64, size), cols: make([]uint64, size), gone: -1}
-	for a := range n.variants {
+	b := bands{words: (len(n.items) + 63) / 64, reach: float64(n.gap) + t.margin, gone: -1}
+	set := func(size func(v *variant) int64) (s bandset) {
 		for v := range n.variants {
-			b.reaches = append(b.reaches, t.at(a, v).frontier)
+			z := size(&n.variants[v])
+			at := slices.Index(s.sizes, z)
+			if at < 0 {
+				at = len(s.sizes)
+				s.sizes = append(s.sizes, z)
+			}
+			s.of = append(s.of, at)
 		}
+		s.items = make([]uint64, len(s.sizes)*bandsEach*b.words)
+		return s
 	}
+	b.rows = set(func(v *variant) int64 { return v.long })
+	b.cols = set(func(v *variant) int64 { return v.wide })
 	return b
 }
 
+// A stretch is from where to where an item reaches along one side of the cloth.
+type stretch struct{ from, to float64 }
+
 // survey enters all items anew, on cloth of such a width and length.
 func (e *easer) survey() {
-	e.perX, e.perY = bandsEach/max(e.wide, 1), bandsEach/max(e.long, 1)
-	clear(e.rows)
-	clear(e.cols)
-	for j := range e.x {
-		e.enter(j, true)
+	e.rows.per, e.cols.per = bandsEach/max(e.long, 1), bandsEach/max(e.wide, 1)
+	clear(e.rows.items)
+	clear(e.cols.items)
+	nowhere := stretch{0, -1}
+	for j := range e.lie {
+		x, y := e.stretches(&e.lie[j])
+		e.rows.shift(&e.bands, j, nowhere, y)
+		e.cols.shift(&e.bands, j, nowhere, x)
 	}
 }
 
-// enter enters item j in all the bands it reaches into, or takes it out of them.
-func (e *easer) enter(j int, in bool) {
-	word, mask, bit := j>>6, ^(uint64(1) << (j & 63)), uint64(0)
-	if in {
-		bit = ^mask
-	}
-	k := len(e.n.variants)
-	for v, s := range e.reaches[e.variant[j]*k:][:k] {
-		band := func(set []uint64, lo, hi, per float64) {
-			if hi < 0 {
-				return
-			}
-			from, to := int(max(float64(lo*per), 0)), min(int(float64(hi*per)), bandsEach-1)
-			for r := from; r <= to; r++ {
-				at := &set[(v*bandsEach+r)*e.words+word]
-				*at = *at&mask | bit
-			}
+// lay puts item i at a place as variant v.
+func (e *easer) lay(i, v int, x, y float64) {
+	fromX, fromY := e.stretches(&e.lie[i])
+	e.lie[i] = lie{x, y, v}
+	toX, toY := e.stretches(&e.lie[i])
+	e.rows.shift(&e.bands, i, fromY, toY)
+	e.cols.shift(&e.bands, i, fromX, toX)
+}
+
+// stretches are how far an item reaches across and along the cloth.
+func (e *easer) stretches(l *lie) (x, y stretch) {
+	v := &e.n.variants[l.variant]
+	return stretch{l.x, l.x + float64(v.wide)}, stretch{l.y, l.y + float64(v.long)}
+}
+
+// shift takes item j out of the bands it no longer is in the way in, and enters it
+// in those it is in the way in now.
+func (s *bandset) shift(b *bands, j int, old, now stretch) {
+	word, bit := j>>6, uint64(1)<<(j&63)
+	for k, size := range s.sizes {
+		set := s.items[k*bandsEach*b.words:][:bandsEach*b.words]
+		from, to := s.within(old, float64(size)+b.reach, b.reach)
+		lo, hi := s.within(now, float64(size)+b.reach, b.reach)
+		for r := from; r <= min(to, lo-1); r++ {
+			set[r*b.words+word] &^= bit
 		}
-		band(e.rows, e.y[j]+s.loy, e.y[j]+s.hiy, e.perY)
-		band(e.cols, e.x[j]+s.lox, e.x[j]+s.hix, e.perX)
+		for r := max(from, hi+1); r <= to; r++ {
+			set[r*b.words+word] &^= bit
+		}
+		for r := lo; r <= min(hi, from-1); r++ {
+			set[r*b.words+word] |= bit
+		}
+		for r := max(lo, to+1); r <= hi; r++ {
+			set[r*b.words+word] |= bit
+		}
 	}
+}
+
+// within is the first and the last band of a stretch with so much before and
+// after; none where the last is before the first.
+func (s *bandset) within(r stretch, before, after float64) (first, last int) {
+	if r.to < r.from {
+		return 0, -1
+	}
+	return int(max(float64((r.from-before)*s.per), 0)), int(min(float64((r.to+after)*s.per), bandsEach-1))
+}
+
+// band is the items that may be in the way of variant v in the band that has a
+// place.
+func (s *bandset) band(b *bands, v int, place float64) []uint64 {
+	r := min(int(float64(place*s.per)), bandsEach-1)
+	return s.items[(s.of[v]*bandsEach+r)*b.words:][:b.words]
 }
 
 // rivals are the items that may be in the way of item i as variant v at a place.
 func (b *bands) rivals(i, v int, x, y float64) iter.Seq[int] {
 	return func(yield func(int) bool) {
-		r, c := min(int(float64(y*b.perY)), bandsEach-1), min(int(float64(x*b.perX)), bandsEach-1)
-		rows, cols := b.rows[(v*bandsEach+r)*b.words:][:b.words], b.cols[(v*bandsEach+c)*b.words:][:b.words]
-		for w, left := range rows {
+		cols := b.cols.band(b, v, x)
+		for w, left := range b.rows.band(b, v, y) {
 			for left &= cols[w]; left != 0; left &= left - 1 {
 				if j := w<<6 | bits.TrailingZeros64(left); j != i && j != b.gone && !yield(j) {
 					return

@@ -14,22 +14,17 @@ type line struct{ nx, ny, c float64 }
 // A chart tells for every part of a pairing what can be deepest there, so that
 // few lines are looked at.
 type chart struct {
-	lines      []line
-	side       int      // cells, each way
-	perX, perY float64  // cells to the step
-	cell       []uint16 // row by row: where the list of a cell begins
-	lists      []uint32 // for each sum that meets the cell how many of its lines matter there, and which; 0 ends a list
+	lox, loy, hix, hiy float64 // within which places the two may overlap
+	lines              []line
+	side               int      // cells, each way
+	perX, perY         float64  // cells to the step
+	cell               []uint16 // row by row: where the list of a cell begins
+	lists              []uint32 // for each sum that meets the cell how many of its lines matter there, and which; 0 ends a list
 }
 
-// depth is how far the second variant's place is inside the deepest sum, not
-// more than 0 if it is in none.
-func (p *pairing) depth(x, y float64) float64 {
-	d, _ := p.deepest(x, y)
-	return d
-}
-
-// deepest is depth, and the edge of that sum that is nearest: the way out.
-func (p *pairing) deepest(x, y float64) (best float64, edge *line) {
+// deepest is how far a place is inside the deepest sum, not more than 0 if it is
+// in none, and the edge of that sum that is nearest: the way out.
+func (p *chart) deepest(x, y float64) (best float64, edge *line) {
 	if x <= p.lox || x >= p.hix || y <= p.loy || y >= p.hiy {
 		return 0, nil
 	}
@@ -62,6 +57,8 @@ next:
 // draw makes the chart of a pairing. The lines are farther out than the edges by
 // a margin, so that what is apart there is apart on the grid too.
 func (p *pairing) draw(margin float64, side int) {
+	p.lox, p.loy = float64(p.lo.x)-margin, float64(p.lo.y)-margin
+	p.hix, p.hiy = float64(p.hi.x)+margin, float64(p.hi.y)+margin
 	var ids []int
 	var all []face
 	for i := range p.sums {
@@ -80,7 +77,7 @@ func (p *pairing) draw(margin float64, side int) {
 	}
 	for ; ; side /= 2 {
 		p.side = side
-		c := charter{p: p, known: make(map[string]uint16), wide: (p.hix - p.lox) / float64(side), long: (p.hiy - p.loy) / float64(side)}
+		c := charter{p: &p.chart, known: make(map[string]uint16), wide: (p.hix - p.lox) / float64(side), long: (p.hiy - p.loy) / float64(side)}
 		p.perX, p.perY = 1/c.wide, 1/c.long
 		p.cell, p.lists = make([]uint16, side*side), []uint32{0}
 		if c.divide(0, 0, side, ids, all) {
@@ -91,7 +88,7 @@ func (p *pairing) draw(margin float64, side int) {
 
 // A charter makes the chart of a pairing.
 type charter struct {
-	p          *pairing
+	p          *chart
 	wide, long float64           // of a cell
 	known      map[string]uint16 // the lists so far
 	text       []byte

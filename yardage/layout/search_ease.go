@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"math"
 	"math/rand/v2"
 	"slices"
@@ -19,12 +20,13 @@ type easer struct {
 	wide, long float64
 	pad        float64 // by how much they may be too large
 
-	x, y    []float64 // by item
-	variant []int
-	cost    []float64 // of each pair, by item and item, without its weight
-	weight  []float64
-	scale   []float64 // by kind and kind
-	jump    []float64 // what any overlap costs at least, as a depth
+	item   []int // the items by size, the greatest first: what follows goes by places in this list
+	kind   []int
+	lie    []lie
+	cost   []float64 // of each pair, by item and item, without its weight
+	weight []float64
+	scale  []float64 // by kind and kind
+	jump   []float64 // what any overlap costs at least, as a depth
 
 	bands
 	scaled []float64 // of each pair: its scale and weight
@@ -36,6 +38,12 @@ type easer struct {
 	order  []int
 	known  []border // of polish
 	inside []int
+}
+
+// A lie is how and where an item lies.
+type lie struct {
+	x, y    float64
+	variant int
 }
 
 // A field is where a variant of the moving piece may lie.
@@ -54,7 +62,7 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 	e := &easer{t: t, n: n, dice: dice, stop: stop, pad: 24 * t.margin}
 	e.loosen(true)
 	k := len(n.items)
-	e.x, e.y, e.variant = make([]float64, k), make([]float64, k), make([]int, k)
+	e.item, e.kind, e.lie = make([]int, k), make([]int, k), make([]lie, k)
 	e.cost, e.weight = make([]float64, k*k), make([]float64, k*k)
 	e.order = make([]int, k)
 	kinds := len(n.kinds)
@@ -76,6 +84,13 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 		}
 	}
 	e.side = side
+	for i := range e.item {
+		e.item[i] = i
+	}
+	slices.SortStableFunc(e.item, func(a, b int) int { return cmp.Compare(side[n.items[b]], side[n.items[a]]) })
+	for i, item := range e.item {
+		e.kind[i] = n.items[item]
+	}
 	most := 1
 	for i := range n.kinds {
 		most = max(most, len(n.kinds[i].variants))
@@ -91,25 +106,26 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 func (e *easer) weigh(i, j int, weight float64) {
 	k := len(e.n.items)
 	e.weight[i*k+j], e.weight[j*k+i] = weight, weight
-	scaled := e.scale[e.n.items[i]*len(e.n.kinds)+e.n.items[j]] * weight
+	scaled := e.scale[e.kind[i]*len(e.n.kinds)+e.kind[j]] * weight
 	e.scaled[i*k+j], e.scaled[j*k+i] = scaled, scaled
 }
 
 // take puts the pieces where the seats are.
 func (e *easer) take(seats []seat) {
-	for i, s := range seats {
-		e.x[i], e.y[i], e.variant[i] = float64(s.x), float64(s.y), s.variant
+	for i, item := range e.item {
+		s := seats[item]
+		e.lie[i] = lie{float64(s.x), float64(s.y), s.variant}
 	}
 }
 
 // pairCost is what items i and j cost as they lie.
 func (e *easer) pairCost(i, j int) float64 {
 	e.steps++
-	d := e.t.at(e.variant[i], e.variant[j]).depth(e.x[j]-e.x[i], e.y[j]-e.y[i])
+	d := e.t.at(e.lie[i].variant, e.lie[j].variant).depth(e.lie[j].x-e.lie[i].x, e.lie[j].y-e.lie[i].y)
 	if d <= 0 {
 		return 0
 	}
-	k := e.n.items[i]*len(e.n.kinds) + e.n.items[j]
+	k := e.kind[i]*len(e.n.kinds) + e.kind[j]
 	return float64((d + e.jump[k]) * e.scale[k])
 }
 
@@ -149,7 +165,7 @@ func (e *easer) update(i int) {
 			e.cost[i*k+j], e.cost[j*k+i] = 0, 0
 		}
 	}
-	for j := range e.rivals(i, e.variant[i], e.x[i], e.y[i]) {
+	for j := range e.rivals(i, e.lie[i].variant, e.lie[i].x, e.lie[i].y) {
 		if c := e.pairCost(j, i); c > 0 {
 			e.cost[i*k+j], e.cost[j*k+i] = c, c
 		}
@@ -177,12 +193,13 @@ func (e *easer) field(f *field, v int) bool {
 func (e *easer) at(i int, f *field, x, y, limit float64) float64 {
 	k, kinds := len(e.n.items), len(e.n.kinds)
 	pairs, scaled := e.t.against(f.variant), e.scaled[i*k:i*k+k]
-	jumps := e.jump[e.n.items[i]*kinds:][:kinds]
+	jumps := e.jump[e.kind[i]*kinds:][:kinds]
 	var sum float64
 	for j := range e.rivals(i, f.variant, x, y) {
 		e.steps++
-		if d := pairs[e.variant[j]].depth(x-e.x[j], y-e.y[j]); d > 0 {
-			sum += float64((d + jumps[e.n.items[j]]) * scaled[j])
+		o := &e.lie[j]
+		if d := pairs[o.variant].depth(x-o.x, y-o.y); d > 0 {
+			sum += float64((d + jumps[e.kind[j]]) * scaled[j])
 			if sum >= limit {
 				break
 			}
@@ -235,28 +252,30 @@ func (e *easer) move(i int) {
 		}
 	}
 	// As it is turned now first: the rest then has good places to be measured by.
-	ways := e.n.kinds[e.n.items[i]].variants
+	ways := e.n.kinds[e.kind[i]].variants
 	for k, v := range ways {
 		f := &e.fields[k]
-		if v != e.variant[i] || !e.field(f, v) {
+		if v != e.lie[i].variant || !e.field(f, v) {
 			continue
 		}
 		one := &e.n.variants[v]
-		put(f, e.x[i], e.y[i])
+		put(f, e.lie[i].x, e.lie[i].y)
 		rx, ry := 0.25*float64(one.wide), 0.25*float64(one.long)
+		spread := e.spread()
 		for range nearby {
-			dx, dy := e.two()
-			x, y := f.clamp(e.x[i]+float64((2*dx-1)*rx), e.y[i]+float64((2*dy-1)*ry))
+			dx, dy := spread.two()
+			x, y := f.clamp(e.lie[i].x+float64((2*dx-1)*rx), e.lie[i].y+float64((2*dy-1)*ry))
 			put(f, x, y)
 		}
 	}
+	spread := e.spread()
 	for k, v := range ways {
 		f := &e.fields[k]
 		if !e.field(f, v) {
 			continue
 		}
 		for range 1 + widely/len(ways) {
-			dx, dy := e.two()
+			dx, dy := spread.two()
 			put(f, float64(dx*f.wide), float64(dy*f.long))
 		}
 	}
@@ -289,17 +308,28 @@ func (e *easer) move(i int) {
 	}
 }
 
-// lay puts item i at a place as variant v.
-func (e *easer) lay(i, v int, x, y float64) {
-	e.enter(i, false)
-	e.x[i], e.y[i], e.variant[i] = x, y, v
-	e.enter(i, true)
-}
-
 // two are two numbers by chance, at least 0 and less than 1.
 func (e *easer) two() (a, b float64) {
 	u := e.dice.Uint64()
 	return float64(u>>32) / (1 << 32), float64(uint32(u)) / (1 << 32)
+}
+
+// A spread is a row of places that lie evenly on a square, from the first on,
+// however many are taken: each coordinate goes on by what leaves it farthest from
+// where it was.
+type spread struct{ x, y uint32 }
+
+// spread begins one, by chance.
+func (e *easer) spread() spread {
+	u := e.dice.Uint64()
+	return spread{uint32(u >> 32), uint32(u)}
+}
+
+// two are the next place, coordinates at least 0 and less than 1.
+func (s *spread) two() (x, y float64) {
+	s.x += 3242174889 // 1/g and 1/g² of 2^32, where g³ = g + 1
+	s.y += 2447445413
+	return float64(s.x) / (1 << 32), float64(s.y) / (1 << 32)
 }
 
 // descend goes downhill from a place, along the axes and across them, by steps
@@ -309,9 +339,14 @@ func (e *easer) descend(i int, b *try, from, to float64) {
 	size := float64(min(one.wide, one.long))
 	step, least := from*size, to*size
 	sx, sy := step, step
+	axes := uint64(1)
 	for max(sx, sy) >= least && b.cost > 0 {
 		var dx, dy float64
-		axis := e.dice.IntN(4)
+		if axes == 1 {
+			axes = e.dice.Uint64()>>1 | 1<<62
+		}
+		axis := axes & 3
+		axes >>= 2
 		switch axis {
 		case 0:
 			dx = sx
@@ -359,7 +394,7 @@ func (e *easer) ease() bool {
 	if least == 0 {
 		return true
 	}
-	bx, by, bv := slices.Clone(e.x), slices.Clone(e.y), slices.Clone(e.variant)
+	best := slices.Clone(e.lie)
 	for again := true; again; {
 		begin := least
 		for idle := 0; idle < rounds; {
@@ -385,16 +420,12 @@ func (e *easer) ease() bool {
 					idle = 0
 				}
 				least = now
-				copy(bx, e.x)
-				copy(by, e.y)
-				copy(bv, e.variant)
+				copy(best, e.lie)
 			}
 			e.reweigh(worst)
 		}
 		again = least < 0.98*begin
-		copy(e.x, bx)
-		copy(e.y, by)
-		copy(e.variant, bv)
+		copy(e.lie, best)
 		e.survey()
 		e.tally()
 	}

@@ -62,9 +62,10 @@ func (f *filler) lowestAt(v int, x, low, high int64) (int64, bool) {
 	return y, y <= high
 }
 
-// clear is the least y from at on at which a place at x is in none of the sums;
-// with along false it is the least x from at on, and the place is at y.
-func (p *pairing) clear(place, at int64, along bool) int64 {
+// clear is the first y from at on at which a place at x is in none of the sums, by
+// steps of way, 1 or -1; with along false it is the first x from at on, and the
+// place is at y.
+func (p *pairing) clear(place, at, way int64, along bool) int64 {
 	for again := true; again; {
 		again = false
 		for i := range p.sums {
@@ -76,8 +77,13 @@ func (p *pairing) clear(place, at int64, along bool) int64 {
 			if place <= lo.x || place >= hi.x || at <= lo.y || at >= hi.y {
 				continue
 			}
-			if from, to := shadow(s.pts, place, along); from <= at && at <= to {
-				at, again = to+1, true
+			from, to := shadow(s.pts, place, along)
+			if at < from || at > to {
+				continue
+			}
+			again = true
+			if at = to + 1; way < 0 {
+				at = from - 1
 			}
 		}
 	}
@@ -89,11 +95,11 @@ func (p *pairing) clear(place, at int64, along bool) int64 {
 func (f *filler) put(i int, high int64, tries int, dice *rand.Rand) bool {
 	best, bestEnd := seat{}, int64(-1)
 	low := int64(0)
-	if f.t.pairings == nil { // too dear to look for gaps far back
+	if f.t.views == nil { // too dear to look for gaps far back
 		low = max(0, f.end-4*f.t.n.variants[f.t.n.kinds[f.t.n.items[i]].variants[0]].long)
 	}
 	for k, v := range f.t.n.kinds[f.t.n.items[i]].variants {
-		if k > 1 && f.t.pairings == nil {
+		if k > 1 && f.t.views == nil {
 			break
 		}
 		one := &f.t.n.variants[v]

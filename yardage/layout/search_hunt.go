@@ -50,10 +50,13 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 	if ctx.Err() != nil {
 		return nil, true
 	}
-	if n.end(best) <= n.bound || !n.bearable() {
+	if n.end(best) <= n.bound {
 		return best, false
 	}
 	t := newTable(n)
+	if !t.bearable() {
+		return best, false
+	}
 	if !t.fill(ctx) {
 		return best, true
 	}
@@ -139,7 +142,7 @@ func (h *hunter) over() bool {
 func (h *hunter) run(number int, until int64) {
 	if h.e == nil {
 		h.first(number)
-		if h.t.pairings == nil {
+		if h.t.views == nil {
 			h.spend = 0 // a first lay is all there can be
 		}
 		if h.over() {
@@ -243,8 +246,8 @@ func (h *hunter) puzzle() bool {
 	e := h.e
 	e.take(h.best)
 	e.shorten(0, 0)
-	for i := range e.x {
-		e.x[i], e.y[i] = float64(h.dice.Float64()*e.wide), float64(h.dice.Float64()*e.long)
+	for i := range e.lie {
+		e.lie[i].x, e.lie[i].y = float64(h.dice.Float64()*e.wide), float64(h.dice.Float64()*e.long)
 		e.within(i)
 	}
 	seats, ok := h.attempt(h.long)
@@ -257,10 +260,10 @@ func (h *hunter) puzzle() bool {
 func (e *easer) shorten(from, to float64) {
 	e.long = max(to, float64(e.n.bound)+e.pad)
 	cut := float64(e.dice.Float64() * to)
-	for i := range e.y {
-		one := &e.n.variants[e.variant[i]]
-		if e.y[i]+float64(one.long)/2 > cut {
-			e.y[i] -= from - e.long
+	for i := range e.lie {
+		one := &e.n.variants[e.lie[i].variant]
+		if e.lie[i].y+float64(one.long)/2 > cut {
+			e.lie[i].y -= from - e.long
 		}
 		e.within(i)
 	}
@@ -268,37 +271,37 @@ func (e *easer) shorten(from, to float64) {
 
 // within puts item i inside the cloth, another way round if it must be.
 func (e *easer) within(i int) {
-	ways := e.n.kinds[e.n.items[i]].variants
+	ways := e.n.kinds[e.kind[i]].variants
 	for _, v := range ways {
-		if float64(e.n.variants[e.variant[i]].long) <= e.long {
+		if float64(e.n.variants[e.lie[i].variant].long) <= e.long {
 			break
 		}
-		e.variant[i] = v
+		e.lie[i].variant = v
 	}
 	e.clamp(i)
 }
 
 // clamp puts item i inside the cloth as it is turned.
 func (e *easer) clamp(i int) {
-	one := &e.n.variants[e.variant[i]]
-	e.x[i] = max(min(e.x[i], e.wide-float64(one.wide)), 0)
-	e.y[i] = max(min(e.y[i], e.long-float64(one.long)), 0)
+	one := &e.n.variants[e.lie[i].variant]
+	e.lie[i].x = max(min(e.lie[i].x, e.wide-float64(one.wide)), 0)
+	e.lie[i].y = max(min(e.lie[i].y, e.long-float64(one.long)), 0)
 }
 
 // toss throws the pieces of such a part of the cloth about in it.
 func (e *easer) toss(part float64) {
 	size := part * e.long
 	from := float64(e.dice.Float64() * (e.long - size))
-	for i := range e.y {
-		half := float64(e.n.variants[e.variant[i]].long) / 2
-		if mid := e.y[i] + half; mid < from || mid > from+size {
+	for i := range e.lie {
+		half := float64(e.n.variants[e.lie[i].variant].long) / 2
+		if mid := e.lie[i].y + half; mid < from || mid > from+size {
 			continue
 		}
-		ways := e.n.kinds[e.n.items[i]].variants
-		e.variant[i] = ways[e.dice.IntN(len(ways))]
-		one := &e.n.variants[e.variant[i]]
+		ways := e.n.kinds[e.kind[i]].variants
+		e.lie[i].variant = ways[e.dice.IntN(len(ways))]
+		one := &e.n.variants[e.lie[i].variant]
 		x, y := e.two()
-		e.x[i], e.y[i] = float64(x*(e.wide-float64(one.wide))), from+float64(y*size)-float64(one.long)/2
+		e.lie[i].x, e.lie[i].y = float64(x*(e.wide-float64(one.wide))), from+float64(y*size)-float64(one.long)/2
 		e.within(i)
 	}
 }
@@ -317,8 +320,9 @@ func (e *easer) loosen(more bool) {
 func (h *hunter) settle() ([]seat, bool) {
 	e := h.e
 	f := &filler{t: h.t, seats: make([]seat, len(h.n.items))}
-	for i := range f.seats {
-		f.seats[i] = seat{e.variant[i], int64(e.x[i] + 0.5), int64(e.y[i] + 0.5)}
+	for i, item := range e.item {
+		l := &e.lie[i]
+		f.seats[item] = seat{l.variant, int64(l.x + 0.5), int64(l.y + 0.5)}
 	}
 	if !f.free(f.seats) {
 		return nil, false

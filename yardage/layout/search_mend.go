@@ -17,7 +17,7 @@ const (
 // A contact is a pair of pieces that may be in each other's way.
 type contact struct {
 	i, j int
-	p    *pairing
+	v    *view
 }
 
 // mend stretches a lay in which little overlaps and pushes all pieces apart at
@@ -27,12 +27,12 @@ type contact struct {
 func (h *hunter) mend(limit int64) ([]seat, bool) {
 	e := h.e
 	goal := e.long
-	x, y := slices.Clone(e.x), slices.Clone(e.y)
+	begin := slices.Clone(e.lie)
 	for part := tight; part <= loose && goal*(1+part) < float64(limit)*(1-narrowest/2); part *= 2 {
 		e.long = goal * (1 + part)
-		for i := range e.y {
-			half := float64(e.n.variants[e.variant[i]].long) / 2
-			e.x[i], e.y[i] = x[i], float64((y[i]+half)*(1+part))-half
+		for i := range e.lie {
+			half := float64(e.n.variants[e.lie[i].variant].long) / 2
+			e.lie[i].x, e.lie[i].y = begin[i].x, float64((begin[i].y+half)*(1+part))-half
 			e.clamp(i)
 		}
 		if !e.push() {
@@ -57,16 +57,16 @@ func (e *easer) push() bool {
 		var sum float64
 		e.steps += int64(len(near))
 		for _, c := range near {
-			d, edge := c.p.deepest(e.x[c.j]-e.x[c.i], e.y[c.j]-e.y[c.i])
+			d, nx, ny := c.v.deepest(e.lie[c.j].x-e.lie[c.i].x, e.lie[c.j].y-e.lie[c.i].y)
 			if d <= 0 {
 				continue
 			}
 			sum += d
 			d = float64(d*0.55) + 1 // a little more than half each
-			e.x[c.i] -= float64(edge.nx * d)
-			e.y[c.i] -= float64(edge.ny * d)
-			e.x[c.j] += float64(edge.nx * d)
-			e.y[c.j] += float64(edge.ny * d)
+			e.lie[c.i].x -= float64(nx * d)
+			e.lie[c.i].y -= float64(ny * d)
+			e.lie[c.j].x += float64(nx * d)
+			e.lie[c.j].y += float64(ny * d)
 			e.clamp(c.i)
 			e.clamp(c.j)
 		}
@@ -89,10 +89,9 @@ func (e *easer) contacts(list []contact) []contact {
 	reach := 0.02 * e.wide
 	for j := range k {
 		for i := range j {
-			p := e.t.at(e.variant[i], e.variant[j])
-			x, y := e.x[j]-e.x[i], e.y[j]-e.y[i]
-			if x > p.lox-reach && x < p.hix+reach && y > p.loy-reach && y < p.hiy+reach {
-				list = append(list, contact{i, j, p})
+			v := e.t.at(e.lie[i].variant, e.lie[j].variant)
+			if v.about(e.lie[j].x-e.lie[i].x, e.lie[j].y-e.lie[i].y, reach) {
+				list = append(list, contact{i, j, v})
 			}
 		}
 	}

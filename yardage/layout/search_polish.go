@@ -32,20 +32,20 @@ func (e *easer) polish(i int, b *try) {
 		inside, deep := e.inside[:0], 0.0
 		for j := range e.rivals(i, f.variant, b.x, b.y) {
 			e.steps++
-			d, edge := pairs[e.variant[j]].deepest(b.x-e.x[j], b.y-e.y[j])
+			d, nx, ny := pairs[e.lie[j].variant].deepest(b.x-e.lie[j].x, b.y-e.lie[j].y)
 			if d <= 0 {
 				continue
 			}
 			deep = max(deep, d)
 			at := 0
-			for at < len(known) && (known[at].item != j || known[at].nx != edge.nx || known[at].ny != edge.ny) {
+			for at < len(known) && (known[at].item != j || known[at].nx != nx || known[at].ny != ny) {
 				at++
 			}
 			if at == len(known) {
 				if at == edgesHeld {
 					continue
 				}
-				known = append(known, border{line{edge.nx, edge.ny, d + float64(edge.nx*b.x) + float64(edge.ny*b.y) + clearance}, j})
+				known = append(known, border{line{nx, ny, d + float64(nx*b.x) + float64(ny*b.y) + clearance}, j})
 			}
 			inside = append(inside, at)
 		}

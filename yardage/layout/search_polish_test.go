@@ -28,13 +28,13 @@ func scattered(t *testing.T, dice *rand.Rand) *easer {
 	}
 	e := newEaser(full, dice, func() bool { return false })
 	e.long = 1.2 * e.wide
-	for i := range e.x {
-		ways := e.n.kinds[e.n.items[i]].variants
-		e.variant[i] = ways[dice.IntN(len(ways))]
-		e.x[i], e.y[i] = dice.Float64()*e.wide, dice.Float64()*e.long
+	for i := range e.lie {
+		ways := e.n.kinds[e.kind[i]].variants
+		e.lie[i].variant = ways[dice.IntN(len(ways))]
+		e.lie[i].x, e.lie[i].y = dice.Float64()*e.wide, dice.Float64()*e.long
 		e.clamp(i)
 	}
-	for i := range e.x {
+	for i := range e.lie {
 		for j := range i {
 			e.weigh(i, j, 1+50*dice.Float64())
 		}
@@ -46,10 +46,10 @@ func scattered(t *testing.T, dice *rand.Rand) *easer {
 // slowly is what item i costs as variant v at a place, by every other item.
 func (e *easer) slowly(i, v int, x, y float64) float64 {
 	var sum float64
-	k := len(e.x)
+	k := len(e.lie)
 	for j := range k {
-		if d := e.t.at(e.variant[j], v).depth(x-e.x[j], y-e.y[j]); j != i && d > 0 {
-			sum += (d + e.jump[e.n.items[i]*len(e.n.kinds)+e.n.items[j]]) * e.scaled[i*k+j]
+		if d := e.t.at(e.lie[j].variant, v).depth(x-e.lie[j].x, y-e.lie[j].y); j != i && d > 0 {
+			sum += (d + e.jump[e.kind[i]*len(e.n.kinds)+e.kind[j]]) * e.scaled[i*k+j]
 		}
 	}
 	return sum
@@ -61,8 +61,8 @@ func TestBands(t *testing.T) {
 	e := scattered(t, dice)
 	var f field
 	for n := range 4000 {
-		i := dice.IntN(len(e.x))
-		ways := e.n.kinds[e.n.items[i]].variants
+		i := dice.IntN(len(e.lie))
+		ways := e.n.kinds[e.kind[i]].variants
 		if !e.field(&f, ways[dice.IntN(len(ways))]) {
 			t.Fatal("no room")
 		}
@@ -92,8 +92,8 @@ func TestPolish(t *testing.T) {
 	better, free := 0, 0
 	const tries = 2000
 	for range tries {
-		i := dice.IntN(len(e.x))
-		ways := e.n.kinds[e.n.items[i]].variants
+		i := dice.IntN(len(e.lie))
+		ways := e.n.kinds[e.kind[i]].variants
 		e.field(&f, ways[dice.IntN(len(ways))])
 		b := try{f: &f, x: dice.Float64() * f.wide, y: dice.Float64() * f.long}
 		b.cost = e.at(i, &f, b.x, b.y, math.MaxFloat64)

@@ -35,15 +35,15 @@ func (e *easer) swaps(i int) {
 func (e *easer) swap(i int) bool {
 	k := len(e.n.items)
 	j := e.dice.IntN(k)
-	a, b := e.side[e.n.items[i]], e.side[e.n.items[j]]
-	if e.n.items[i] == e.n.items[j] || a > alike*b || b > alike*a {
+	a, b := e.side[e.kind[i]], e.side[e.kind[j]]
+	if e.kind[i] == e.kind[j] || a > alike*b || b > alike*a {
 		return false
 	}
 	e.luck.tried++
 	now := e.own(i) + e.own(j) - float64(e.cost[i*k+j]*e.weight[i*k+j])
-	v, x, y := e.variant[i], e.x[i], e.y[i]
+	v, x, y := e.lie[i].variant, e.lie[i].x, e.lie[i].y
 	e.gone = j
-	one, ok := e.instead(i, e.variant[j], e.x[j], e.y[j], now)
+	one, ok := e.instead(i, e.lie[j].variant, e.lie[j].x, e.lie[j].y, now)
 	e.gone = -1
 	if !ok {
 		return false
@@ -66,7 +66,7 @@ func (e *easer) instead(i, v int, x, y, limit float64) (try, bool) {
 	gone := &e.n.variants[v]
 	midX, midY := x+float64(gone.wide)/2, y+float64(gone.long)/2
 	best := try{cost: hopeful * limit}
-	for k, v := range e.n.kinds[e.n.items[i]].variants {
+	for k, v := range e.n.kinds[e.kind[i]].variants {
 		f := &e.fields[k]
 		if !e.field(f, v) {
 			continue

@@ -13,10 +13,10 @@ func TestSwap(t *testing.T) {
 	dice := rand.New(rand.NewPCG(77, 78))
 	e := scattered(t, dice)
 	e.tally()
-	k := len(e.x)
+	k := len(e.lie)
 	all := func() (sum float64) {
 		for i := range k {
-			sum += e.slowly(i, e.variant[i], e.x[i], e.y[i])
+			sum += e.slowly(i, e.lie[i].variant, e.lie[i].x, e.lie[i].y)
 		}
 		return sum / 2
 	}
@@ -24,11 +24,11 @@ func TestSwap(t *testing.T) {
 	done := 0
 	for range tries {
 		i := dice.IntN(k)
-		x, y, v, before := slices.Clone(e.x), slices.Clone(e.y), slices.Clone(e.variant), all()
+		lay, before := slices.Clone(e.lie), all()
 		ok := e.swap(i)
 		var moved []int
 		for j := range k {
-			if e.x[j] != x[j] || e.y[j] != y[j] || e.variant[j] != v[j] {
+			if e.lie[j] != lay[j] {
 				moved = append(moved, j)
 			}
 		}
@@ -39,7 +39,7 @@ func TestSwap(t *testing.T) {
 			}
 		} else {
 			done++
-			if moved = slices.DeleteFunc(moved, func(j int) bool { return j == i }); len(moved) > 1 || len(moved) == 1 && e.n.items[moved[0]] == e.n.items[i] {
+			if moved = slices.DeleteFunc(moved, func(j int) bool { return j == i }); len(moved) > 1 || len(moved) == 1 && e.kind[moved[0]] == e.kind[i] {
 				t.Fatalf("%v moved for %d", moved, i)
 			}
 			if after >= before {
@@ -56,11 +56,11 @@ func TestSwap(t *testing.T) {
 			}
 		}
 		var f field
-		if !e.field(&f, e.variant[i]) {
+		if !e.field(&f, e.lie[i].variant) {
 			t.Fatal("no room")
 		}
-		want := e.slowly(i, f.variant, e.x[i], e.y[i])
-		if got := e.at(i, &f, e.x[i], e.y[i], math.MaxFloat64); math.Abs(got-want) > 1e-9*(1+want) {
+		want := e.slowly(i, f.variant, e.lie[i].x, e.lie[i].y)
+		if got := e.at(i, &f, e.lie[i].x, e.lie[i].y, math.MaxFloat64); math.Abs(got-want) > 1e-9*(1+want) {
 			t.Fatalf("item %d costs %v where it lies, want %v", i, got, want)
 		}
 	}

@@ -4,12 +4,12 @@ import "context"
 
 // The bounds on what a table of the search may hold.
 const (
-	maxPairings = 1 << 18     // pairings
-	maxEdges    = 5_000_000   // edges of all convex sums
+	maxViews    = 1 << 18     // pairs of variants
+	maxEdges    = 3_000_000   // edges of all convex sums
 	maxMade     = 500_000_000 // edges made anew for a first lay
 	asked       = 200         // pairings that a piece asks for in it, about
 	maxCells    = 1 << 23     // cells of all charts
-	fineChart   = 32          // cells of a chart, each way
+	fineChart   = 64          // cells of a chart, each way
 	coarseChart = 4
 )
 
@@ -20,14 +20,9 @@ type sum struct {
 	lo, hi vertex
 }
 
-// A frontier is within which places of a variant, as seen from another, the two may
-// overlap.
-type frontier struct{ lox, loy, hix, hiy float64 }
-
 // A pairing is where two variants overlap: in any of the sums of their parts.
 type pairing struct {
-	frontier
-	lo, hi vertex // the same bounds, exactly
+	lo, hi vertex // no sum reaches farther
 	sums   []sum
 	chart
 }
@@ -36,49 +31,53 @@ type pairing struct {
 // too many to hold they are made anew each time, which is good enough for a first
 // lay.
 type table struct {
-	n        *nest
-	pairings []*pairing // by the variant that moves, then the fixed one; nil where they are too many to hold
-	margin   float64
-	side     int // cells of a chart, each way
+	n      *nest
+	views  []view   // by the variant that moves, then the fixed one; nil where they are too many to hold
+	images [][4]int // by variant: which is the same turned by 0 to 3 quarters, or -1
+	margin float64
+	side   int // cells of a chart, each way
 }
 
 func newTable(n *nest) *table {
-	t := &table{n: n, margin: 2 + float64(n.wide)*1e-8}
-	if n.affordable() {
-		t.pairings = make([]*pairing, len(n.variants)*len(n.variants))
-		t.side = fineChart
-		for t.side > coarseChart && t.side*t.side*len(t.pairings) > maxCells {
-			t.side /= 2
-		}
+	t := &table{n: n, margin: 2 + float64(n.wide)*1e-8, side: fineChart}
+	size := len(n.variants) * len(n.variants)
+	if size > maxViews {
+		return t
+	}
+	t.images = n.images()
+	pairings, edges := t.size()
+	if edges <= maxEdges {
+		t.views = make([]view, size)
+	}
+	for t.side > coarseChart && t.side*t.side*pairings > maxCells {
+		t.side /= 2
 	}
 	return t
 }
 
-// at is the pairing of a fixed variant a with b, whose place is counted from
-// that of a.
-func (t *table) at(a, b int) *pairing {
-	if t.pairings == nil {
-		return t.pair(&t.n.variants[a], &t.n.variants[b])
+// at is the view of a fixed variant a with b, whose place is counted from that of
+// a.
+func (t *table) at(a, b int) *view {
+	if t.views == nil {
+		return &view{c: 1, pairing: t.pair(a, b)}
 	}
-	k := b*len(t.n.variants) + a
-	p := t.pairings[k]
-	if p == nil {
-		p = t.pair(&t.n.variants[a], &t.n.variants[b])
-		t.pairings[k] = p
+	v := &t.views[b*len(t.n.variants)+a]
+	if v.pairing == nil {
+		*v = t.view(a, b)
 	}
-	return p
+	return v
 }
 
-// against are the pairings of all fixed variants with v, once the table is full.
-func (t *table) against(v int) []*pairing {
+// against are the views of all fixed variants with v, once the table is full.
+func (t *table) against(v int) []view {
 	k := len(t.n.variants)
-	return t.pairings[v*k : v*k+k]
+	return t.views[v*k : v*k+k]
 }
 
 // fill makes all pairings, so that the table may be shared; false if ctx is done
 // before.
 func (t *table) fill(ctx context.Context) bool {
-	if t.pairings == nil {
+	if t.views == nil {
 		return ctx.Err() == nil
 	}
 	for a := range t.n.variants {
@@ -92,35 +91,53 @@ func (t *table) fill(ctx context.Context) bool {
 	return true
 }
 
-// affordable reports whether all pairings are not too many to hold, nor the edges
-// of their sums.
-func (n *nest) affordable() bool {
-	return len(n.variants)*len(n.variants) <= maxPairings && n.edges() <= maxEdges
+// size is how many pairings there are that are not another, turned, and how many
+// edges their sums have.
+func (t *table) size() (pairings int, edges float64) {
+	vs := t.n.variants
+	for a := range vs {
+		for b := range vs {
+			if like := t.like(a, b); like.fixed == a && like.moving == b {
+				pairings++
+				edges += vs[a].edges(&vs[b])
+			}
+		}
+	}
+	return pairings, edges
+}
+
+// edges is how many edges the sums of two variants have, about.
+func (v *variant) edges(o *variant) float64 {
+	return float64(len(v.parts)*o.corners()) + float64(len(o.parts)*v.corners())
+}
+
+// corners is how many corners the parts have.
+func (v *variant) corners() int {
+	n := 0
+	for _, p := range v.parts {
+		n += len(p)
+	}
+	return n
 }
 
 // bearable reports whether a first lay is not too dear, where every pairing is
 // made anew each time it is asked for.
-func (n *nest) bearable() bool {
-	k := float64(len(n.variants))
-	return n.affordable() || n.edges()/(k*k)*float64(len(n.items))*asked <= maxMade
-}
-
-// edges is how many edges the sums of all pairings have.
-func (n *nest) edges() float64 {
-	var parts, edges float64
-	for _, v := range n.variants {
-		parts += float64(len(v.parts))
-		for _, p := range v.parts {
-			edges += float64(len(p))
-		}
+func (t *table) bearable() bool {
+	var parts, corners float64
+	for i := range t.n.variants {
+		parts += float64(len(t.n.variants[i].parts))
+		corners += float64(t.n.variants[i].corners())
 	}
-	return 2 * parts * edges
+	k := float64(len(t.n.variants))
+	return t.views != nil || 2*parts*corners/(k*k)*float64(len(t.n.items))*asked <= maxMade
 }
 
-func (t *table) pair(a, b *variant) *pairing {
-	p := &pairing{sums: make([]sum, 0, len(a.parts)*len(b.parts))}
-	for _, pa := range a.parts {
-		for _, pb := range b.parts {
+// pair makes the pairing of a fixed variant a with b.
+func (t *table) pair(a, b int) *pairing {
+	va, vb := &t.n.variants[a], &t.n.variants[b]
+	p := &pairing{sums: make([]sum, 0, len(va.parts)*len(vb.parts))}
+	for _, pa := range va.parts {
+		for _, pb := range vb.parts {
 			pts := difference(pa, pb, t.n.gap)
 			lo, hi := corners(pts)
 			if len(p.sums) == 0 {
@@ -131,9 +148,7 @@ func (t *table) pair(a, b *variant) *pairing {
 			p.sums = append(p.sums, sum{pts, lo, hi})
 		}
 	}
-	p.lox, p.loy = float64(p.lo.x)-t.margin, float64(p.lo.y)-t.margin
-	p.hix, p.hiy = float64(p.hi.x)+t.margin, float64(p.hi.y)+t.margin
-	if t.pairings != nil {
+	if t.views != nil {
 		p.draw(t.margin, t.side)
 	}
 	return p
