@@ -40,11 +40,15 @@ func mixed(n, sorts int) layout.Spec {
 }
 
 // A thousand outlines are laid for the least work, in bounded memory, be they of
-// thirty sorts or all different.
+// thirty sorts or all different; a quarter of them where tests are to be short.
 func TestThousandOutlines(t *testing.T) {
-	for _, sorts := range []int{30, 1000} {
+	number := 1000
+	if testing.Short() {
+		number = 250
+	}
+	for _, sorts := range []int{30, number} {
 		debug.FreeOSMemory()
-		s := mixed(1000, sorts)
+		s := mixed(number, sorts)
 		base, done := heap(), make(chan struct{})
 		peak := make(chan uint64)
 		go func() {
@@ -65,7 +69,7 @@ func TestThousandOutlines(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if len(p.Placements) != 1000 || p.Stopped {
+		if len(p.Placements) != number || p.Stopped {
 			t.Errorf("%d placements, stopped %v", len(p.Placements), p.Stopped)
 		}
 		if err := layout.Verify(s, p.Placements); err != nil {

@@ -19,9 +19,9 @@ const (
 	widest    = 0.02        // by how much the cloth is shortened at most, in parts of its length
 	narrowest = 0.0005      // and at least
 	firstStep = 0.004       // and at first, where pieces were thrown about
-	roomier   = 0.01        // by how much it is lengthened for that
-	tossLeast = 0.1         // in how large a part of the cloth, at least
-	tossMost  = 0.3         // and at most
+	roomier   = 0.006       // by how much it is lengthened for that
+	tossLeast = 0.03        // in how large a part of the cloth, at least
+	tossMost  = 0.15        // and at most
 )
 
 // A hunter makes one search of its own: a first lay, then shorter ones.

@@ -8,9 +8,11 @@ import (
 // How far an outline is made plainer for the search: it only ever gets larger,
 // and the lay is proven with the outline itself.
 const (
-	plainFrom  = 16    // an outline of no more corners is left as it is
-	plainLoss  = 0.001 // area that it may gain, in parts of its own
-	plainLoss2 = 0.004 // the same for leaving out corners that point inwards
+	plainFrom  = 16     // an outline of no more corners is left as it is
+	plainLoss  = 0.0003 // area that it may gain, in parts of its own
+	plainLoss2 = 0.001  // the same for leaving out corners that point inwards
+	plainMany  = 32     // an outline of more corners
+	manyTimes  = 4      // may gain so many times as much
 )
 
 // plain is an outline of fewer corners that holds all of pts and reaches no
@@ -42,6 +44,9 @@ func plain(pts []vertex) []vertex {
 		limit := plainLoss
 		if drop {
 			limit = plainLoss2
+		}
+		if len(ring) > plainMany {
+			limit *= manyTimes
 		}
 		if best < 0 || gained+cost > limit*whole {
 			break
