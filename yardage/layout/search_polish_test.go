@@ -117,3 +117,25 @@ func TestPolish(t *testing.T) {
 	}
 	t.Logf("better %d of %d times, then free of all %d", better, tries, free)
 }
+
+// Of a spread, however it begins, no sixteenth of the square is left out for long.
+func TestSpread(t *testing.T) {
+	dice := rand.New(rand.NewPCG(81, 82))
+	e := &easer{dice: dice}
+	for range 200 {
+		s := e.spread()
+		var hit [16]int
+		for range 40 {
+			x, y := s.two()
+			if x < 0 || x >= 1 || y < 0 || y >= 1 {
+				t.Fatalf("(%v, %v)", x, y)
+			}
+			hit[int(4*y)<<2|int(4*x)]++
+		}
+		for k, n := range hit {
+			if n < 1 || n > 5 {
+				t.Fatalf("%d of 40 in part %d", n, k)
+			}
+		}
+	}
+}
