@@ -19,9 +19,9 @@ const (
 	widest    = 0.02        // by how much the cloth is shortened at most, in parts of its length
 	narrowest = 0.0005      // and at least
 	firstStep = 0.004       // and at first, where pieces were thrown about
-	roomier   = 0.006       // by how much it is lengthened for that
-	tossLeast = 0.03        // in how large a part of the cloth, at least
-	tossMost  = 0.15        // and at most
+	roomier   = 0.01        // by how much it is lengthened for that
+	tossLeast = 3           // in how large a part of the cloth: that of so many pieces, at least
+	tossMost  = 9           // and at most
 )
 
 // A hunter makes one search of its own: a first lay, then shorter ones.
@@ -213,7 +213,8 @@ func (h *hunter) explore(number int, until int64) {
 		for !h.over() {
 			e.take(base)
 			e.long = float64(h.n.end(base)) * (1 + roomier)
-			e.toss(tossLeast + float64(h.dice.Float64()*(tossMost-tossLeast)))
+			pieces := tossLeast + float64(h.dice.Float64()*(tossMost-tossLeast))
+			e.toss(min(1, pieces/float64(len(h.n.items))))
 			if seats, ok := h.attempt(math.MaxInt64); ok {
 				now = seats
 				h.keep(now)
