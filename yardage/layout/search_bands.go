@@ -13,14 +13,14 @@ const bandsEach = 64
 // cloth and in one along it: those in both are looked at. Variants that are as
 // long share the bands across, those that are as wide the bands along.
 type bands struct {
-	words      int // of 64 items
-	reach      float64
 	rows, cols bandset
 	gone       int // an item that is in nobody's way, or -1
 }
 
 // A bandset is the bands one way.
 type bandset struct {
+	words int      // of 64 items
+	reach float64  // how far from each other two may be and still count
 	per   float64  // bands to the step
 	sizes []int64  // of the variants that move
 	of    []int    // by variant: which of the sizes
@@ -29,8 +29,8 @@ type bandset struct {
 
 func newBands(t *table) bands {
 	n := t.n
-	b := bands{words: (len(n.items) + 63) / 64, reach: float64(n.gap) + t.margin, gone: -1}
-	set := func(size func(v *variant) int64) (s bandset) {
+	set := func(size func(v *variant) int64) bandset {
+		s := bandset{words: (len(n.items) + 63) / 64, reach: float64(n.gap) + t.margin}
 		for v := range n.variants {
 			z := size(&n.variants[v])
 			at := slices.Index(s.sizes, z)
@@ -40,12 +40,14 @@ func newBands(t *table) bands {
 			}
 			s.of = append(s.of, at)
 		}
-		s.items = make([]uint64, len(s.sizes)*bandsEach*b.words)
+		s.items = make([]uint64, len(s.sizes)*bandsEach*s.words)
 		return s
 	}
-	b.rows = set(func(v *variant) int64 { return v.long })
-	b.cols = set(func(v *variant) int64 { return v.wide })
-	return b
+	return bands{
+		rows: set(func(v *variant) int64 { return v.long }),
+		cols: set(func(v *variant) int64 { return v.wide }),
+		gone: -1,
+	}
 }
 
 // A stretch is from where to where an item reaches along one side of the cloth.
@@ -59,8 +61,8 @@ func (e *easer) survey() {
 	nowhere := stretch{0, -1}
 	for j := range e.lie {
 		x, y := e.stretches(&e.lie[j])
-		e.rows.shift(&e.bands, j, nowhere, y)
-		e.cols.shift(&e.bands, j, nowhere, x)
+		e.rows.shift(j, nowhere, y)
+		e.cols.shift(j, nowhere, x)
 	}
 }
 
@@ -69,8 +71,8 @@ func (e *easer) lay(i, v int, x, y float64) {
 	fromX, fromY := e.stretches(&e.lie[i])
 	e.lie[i] = lie{x, y, v}
 	toX, toY := e.stretches(&e.lie[i])
-	e.rows.shift(&e.bands, i, fromY, toY)
-	e.cols.shift(&e.bands, i, fromX, toX)
+	e.rows.shift(i, fromY, toY)
+	e.cols.shift(i, fromX, toX)
 }
 
 // stretches are how far an item reaches across and along the cloth.
@@ -81,23 +83,23 @@ func (e *easer) stretches(l *lie) (x, y stretch) {
 
 // shift takes item j out of the bands it no longer is in the way in, and enters it
 // in those it is in the way in now.
-func (s *bandset) shift(b *bands, j int, old, now stretch) {
+func (s *bandset) shift(j int, old, now stretch) {
 	word, bit := j>>6, uint64(1)<<(j&63)
 	for k, size := range s.sizes {
-		set := s.items[k*bandsEach*b.words:][:bandsEach*b.words]
-		from, to := s.within(old, float64(size)+b.reach, b.reach)
-		lo, hi := s.within(now, float64(size)+b.reach, b.reach)
+		set := s.items[k*bandsEach*s.words:][:bandsEach*s.words]
+		from, to := s.within(old, float64(size)+s.reach, s.reach)
+		lo, hi := s.within(now, float64(size)+s.reach, s.reach)
 		for r := from; r <= min(to, lo-1); r++ {
-			set[r*b.words+word] &^= bit
+			set[r*s.words+word] &^= bit
 		}
 		for r := max(from, hi+1); r <= to; r++ {
-			set[r*b.words+word] &^= bit
+			set[r*s.words+word] &^= bit
 		}
 		for r := lo; r <= min(hi, from-1); r++ {
-			set[r*b.words+word] |= bit
+			set[r*s.words+word] |= bit
 		}
 		for r := max(lo, to+1); r <= hi; r++ {
-			set[r*b.words+word] |= bit
+			set[r*s.words+word] |= bit
 		}
 	}
 }
@@ -113,16 +115,16 @@ func (s *bandset) within(r stretch, before, after float64) (first, last int) {
 
 // band is the items that may be in the way of variant v in the band that has a
 // place.
-func (s *bandset) band(b *bands, v int, place float64) []uint64 {
+func (s *bandset) band(v int, place float64) []uint64 {
 	r := min(int(float64(place*s.per)), bandsEach-1)
-	return s.items[(s.of[v]*bandsEach+r)*b.words:][:b.words]
+	return s.items[(s.of[v]*bandsEach+r)*s.words:][:s.words]
 }
 
 // rivals are the items that may be in the way of item i as variant v at a place.
 func (b *bands) rivals(i, v int, x, y float64) iter.Seq[int] {
 	return func(yield func(int) bool) {
-		cols := b.cols.band(b, v, x)
-		for w, left := range b.rows.band(b, v, y) {
+		cols := b.cols.band(v, x)
+		for w, left := range b.rows.band(v, y) {
 			for left &= cols[w]; left != 0; left &= left - 1 {
 				if j := w<<6 | bits.TrailingZeros64(left); j != i && j != b.gone && !yield(j) {
 					return

@@ -123,13 +123,16 @@ func (v *variant) corners() int {
 // bearable reports whether a first lay is not too dear, where every pairing is
 // made anew each time it is asked for.
 func (t *table) bearable() bool {
+	if t.views != nil {
+		return true
+	}
 	var parts, corners float64
 	for i := range t.n.variants {
 		parts += float64(len(t.n.variants[i].parts))
 		corners += float64(t.n.variants[i].corners())
 	}
 	k := float64(len(t.n.variants))
-	return t.views != nil || 2*parts*corners/(k*k)*float64(len(t.n.items))*asked <= maxMade
+	return 2*parts*corners/(k*k)*float64(len(t.n.items))*asked <= maxMade
 }
 
 // pair makes the pairing of a fixed variant a with b.

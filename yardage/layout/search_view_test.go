@@ -35,8 +35,8 @@ func TestView(t *testing.T) {
 			}
 		}
 	}
-	// 4 + 2 + 1 variants. Of the four of the comb: 16 pairs with itself, of which
-	// those a half turn apart are their own swaps; the star is the same by half a turn.
+	// The comb lies four ways, the star and the wedge one: fewer than half of the
+	// pairs have a pairing of their own.
 	pairings, edges := table.size()
 	if k := len(table.n.variants); pairings != len(shared) || pairings >= k*k/2 || edges <= 0 {
 		t.Errorf("%d pairings of %d variants, %d made", pairings, k, len(shared))
