@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"context"
 	"math"
 	"math/rand/v2"
@@ -18,10 +19,10 @@ const (
 	leg       = 200_000_000 // steps after which all go on from the best lay of any
 	widest    = 0.02        // by how much the cloth is shortened at most, in parts of its length
 	narrowest = 0.0005      // and at least
-	firstStep = 0.004       // and at first, where pieces were thrown about
+	firstStep = 0.004       // and at first, where pieces were tossed
 	roomier   = 0.01        // by how much it is lengthened for that
-	tossLeast = 3           // in how large a part of the cloth: that of so many pieces, at least
-	tossMost  = 9           // and at most
+	tossLeast = 2           // of how many pieces that is done at once, at least
+	tossMost  = 6           // and at most
 )
 
 // A hunter makes one search of its own: a first lay, then shorter ones.
@@ -213,8 +214,7 @@ func (h *hunter) explore(number int, until int64) {
 		for !h.over() {
 			e.take(base)
 			e.long = float64(h.n.end(base)) * (1 + roomier)
-			pieces := tossLeast + float64(h.dice.Float64()*(tossMost-tossLeast))
-			e.toss(min(1, pieces/float64(len(h.n.items))))
+			e.toss(tossLeast + h.dice.IntN(tossMost-tossLeast+1))
 			if seats, ok := h.attempt(math.MaxInt64); ok {
 				now = seats
 				h.keep(now)
@@ -262,8 +262,7 @@ func (e *easer) shorten(from, to float64) {
 	e.long = max(to, float64(e.n.bound)+e.pad)
 	cut := float64(e.dice.Float64() * to)
 	for i := range e.lie {
-		one := &e.n.variants[e.lie[i].variant]
-		if e.lie[i].y+float64(one.long)/2 > cut {
+		if _, y := e.middle(i); y > cut {
 			e.lie[i].y -= from - e.long
 		}
 		e.within(i)
@@ -289,22 +288,37 @@ func (e *easer) clamp(i int) {
 	e.lie[i].y = max(min(e.lie[i].y, e.long-float64(one.long)), 0)
 }
 
-// toss throws the pieces of such a part of the cloth about in it.
-func (e *easer) toss(part float64) {
-	size := part * e.long
-	from := float64(e.dice.Float64() * (e.long - size))
+// toss lets so many pieces, those nearest to some place, change places and turns
+// by chance.
+func (e *easer) toss(count int) {
+	x, y := e.two()
+	x, y = float64(x*e.wide), float64(y*e.long)
+	type spot struct{ x, y, far float64 }
+	spots := make([]spot, len(e.lie))
 	for i := range e.lie {
-		half := float64(e.n.variants[e.lie[i].variant].long) / 2
-		if mid := e.lie[i].y + half; mid < from || mid > from+size {
-			continue
-		}
+		midX, midY := e.middle(i)
+		dx, dy := midX-x, midY-y
+		spots[i] = spot{midX, midY, float64(dx*dx) + float64(dy*dy)}
+		e.order[i] = i
+	}
+	slices.SortStableFunc(e.order, func(a, b int) int { return cmp.Compare(spots[a].far, spots[b].far) })
+	near := e.order[:min(count, len(e.order))]
+	for k, to := range e.dice.Perm(len(near)) {
+		i, at := near[k], spots[near[to]]
 		ways := e.n.kinds[e.kind[i]].variants
 		e.lie[i].variant = ways[e.dice.IntN(len(ways))]
-		one := &e.n.variants[e.lie[i].variant]
-		x, y := e.two()
-		e.lie[i].x, e.lie[i].y = float64(x*(e.wide-float64(one.wide))), from+float64(y*size)-float64(one.long)/2
+		midX, midY := e.middle(i)
+		e.lie[i].x += at.x - midX
+		e.lie[i].y += at.y - midY
 		e.within(i)
 	}
+}
+
+// middle is that of the rectangle around item i.
+func (e *easer) middle(i int) (x, y float64) {
+	l := &e.lie[i]
+	one := &e.n.variants[l.variant]
+	return l.x + float64(one.wide)/2, l.y + float64(one.long)/2
 }
 
 // loosen gives the easer a little more width than there is, or takes it back.
