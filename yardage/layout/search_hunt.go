@@ -262,7 +262,7 @@ func (e *easer) shorten(from, to float64) {
 	e.long = max(to, float64(e.n.bound)+e.pad)
 	cut := float64(e.dice.Float64() * to)
 	for i := range e.lie {
-		if _, y := e.middle(i); y > cut {
+		if _, y := e.middle(&e.lie[i]); y > cut {
 			e.lie[i].y -= from - e.long
 		}
 		e.within(i)
@@ -296,7 +296,7 @@ func (e *easer) toss(count int) {
 	type spot struct{ x, y, far float64 }
 	spots := make([]spot, len(e.lie))
 	for i := range e.lie {
-		midX, midY := e.middle(i)
+		midX, midY := e.middle(&e.lie[i])
 		dx, dy := midX-x, midY-y
 		spots[i] = spot{midX, midY, float64(dx*dx) + float64(dy*dy)}
 		e.order[i] = i
@@ -307,16 +307,15 @@ func (e *easer) toss(count int) {
 		i, at := near[k], spots[near[to]]
 		ways := e.n.kinds[e.kind[i]].variants
 		e.lie[i].variant = ways[e.dice.IntN(len(ways))]
-		midX, midY := e.middle(i)
+		midX, midY := e.middle(&e.lie[i])
 		e.lie[i].x += at.x - midX
 		e.lie[i].y += at.y - midY
 		e.within(i)
 	}
 }
 
-// middle is that of the rectangle around item i.
-func (e *easer) middle(i int) (x, y float64) {
-	l := &e.lie[i]
+// middle is that of the rectangle around an item that lies so.
+func (e *easer) middle(l *lie) (x, y float64) {
 	one := &e.n.variants[l.variant]
 	return l.x + float64(one.wide)/2, l.y + float64(one.long)/2
 }

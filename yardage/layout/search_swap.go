@@ -41,17 +41,17 @@ func (e *easer) swap(i int) bool {
 	}
 	e.luck.tried++
 	now := e.own(i) + e.own(j) - float64(e.cost[i*k+j]*e.weight[i*k+j])
-	v, x, y := e.lie[i].variant, e.lie[i].x, e.lie[i].y
+	was := e.lie[i]
 	e.gone = j
-	one, ok := e.instead(i, e.lie[j].variant, e.lie[j].x, e.lie[j].y, now)
+	one, ok := e.instead(i, &e.lie[j], now)
 	e.gone = -1
 	if !ok {
 		return false
 	}
 	e.lay(i, one.f.variant, one.x, one.y)
-	other, ok := e.instead(j, v, x, y, now-one.cost)
+	other, ok := e.instead(j, &was, now-one.cost)
 	if !ok {
-		e.lay(i, v, x, y)
+		e.lay(i, was.variant, was.x, was.y)
 		return false
 	}
 	e.lay(j, other.f.variant, other.x, other.y)
@@ -60,11 +60,10 @@ func (e *easer) swap(i int) bool {
 	return true
 }
 
-// instead finds a place for item i about where another lay as variant v; false
-// where it would cost limit or more.
-func (e *easer) instead(i, v int, x, y, limit float64) (try, bool) {
-	gone := &e.n.variants[v]
-	midX, midY := x+float64(gone.wide)/2, y+float64(gone.long)/2
+// instead finds a place for item i about where another lay; false where it would
+// cost limit or more.
+func (e *easer) instead(i int, gone *lie, limit float64) (try, bool) {
+	midX, midY := e.middle(gone)
 	best := try{cost: hopeful * limit}
 	for k, v := range e.n.kinds[e.kind[i]].variants {
 		f := &e.fields[k]
