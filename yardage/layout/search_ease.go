@@ -70,8 +70,7 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 	side := make([]float64, kinds)
 	var mean float64
 	for i := range n.kinds {
-		a := n.kinds[i].area
-		side[i] = math.Sqrt((float64(a.hi)*(1<<64) + float64(a.lo)) / 2)
+		side[i] = n.side(i)
 	}
 	for _, item := range n.items {
 		mean += side[item]
@@ -100,6 +99,12 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 	e.bands = newBands(t)
 	e.known, e.inside = make([]border, 0, edgesHeld), make([]int, 0, k)
 	return e
+}
+
+// side is that of a square as large as a kind.
+func (n *nest) side(kind int) float64 {
+	a := n.kinds[kind].area
+	return math.Sqrt((float64(a.hi)*(1<<64) + float64(a.lo)) / 2)
 }
 
 // weigh gives the pair of items i and j a weight.

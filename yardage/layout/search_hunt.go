@@ -17,6 +17,7 @@ const (
 	rounds    = 200         // rounds without getting better after which moving apart is given up
 	few       = 24          // pieces that may be a puzzle
 	leg       = 200_000_000 // steps after which all go on from the best lay of any
+	brief     = 50_000_000  // the same while they search on a lattice
 	widest    = 0.02        // by how much the cloth is shortened at most, in parts of its length
 	narrowest = 0.0005      // and at least
 	firstStep = 0.004       // and at first, where pieces were tossed
@@ -27,17 +28,19 @@ const (
 
 // A hunter makes one search of its own: a first lay, then shorter ones.
 type hunter struct {
-	t     *table
-	n     *nest
-	dice  *rand.Rand
-	best  []seat
-	long  int64
-	spend int64
-	done  int64   // steps besides those of the easer
-	step  float64 // by how much the cloth is shortened next
-	halt  bool
-	ctx   context.Context
-	e     *easer
+	t      *table
+	n      *nest
+	dice   *rand.Rand
+	best   []seat
+	long   int64
+	spend  int64
+	done   int64   // steps besides those of the easer
+	step   float64 // by how much the cloth is shortened next
+	halt   bool
+	ctx    context.Context
+	e      *easer
+	l      *lattice // nil where there is none, or it is of no more use
+	freely bool     // whether it searches off it all the same
 }
 
 // nestle finds the best lay that work allows. It has none if ctx was done before
@@ -66,19 +69,24 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 		dice := rand.New(rand.NewPCG(seed, uint64(i)^0x9e3779b97f4a7c15))
 		hs[i] = &hunter{t: t, n: n, dice: dice, ctx: ctx, spend: int64(work) * stepsPerWork / hunters}
 	}
-	for round := 0; ; round++ {
+	step, stalls := int64(leg), 0
+	if n.latticed() {
+		step = brief
+	}
+	for until := step; ; until += step {
 		var wait sync.WaitGroup
 		for i, h := range hs {
-			wait.Go(func() { h.run(i, int64(round+1)*leg) })
+			wait.Go(func() { h.run(i, until) })
 		}
 		wait.Wait()
 		long, ended := n.end(best), false
+		was := long
 		for _, h := range hs {
 			if h.best != nil && h.long < long {
 				best, long = h.best, h.long
 			}
 		}
-		n.tell(long, int64(round+1)*leg*hunters)
+		n.tell(long, until*hunters)
 		for _, h := range hs {
 			stopped = stopped || h.halt
 			h.best, h.long = best, long
@@ -86,6 +94,19 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 		}
 		if ended {
 			return best, stopped
+		}
+		l, last := hs[0].l, hs[hunters-1]
+		switch {
+		case l == nil:
+			step = leg
+		case last.freely && long <= l.target():
+			for _, h := range hs {
+				h.l = nil
+			}
+		case long == was:
+			// More and more seldom, as long as nothing comes of it.
+			stalls++
+			last.freely = stalls&(stalls-1) == 0
 		}
 	}
 }
@@ -151,6 +172,10 @@ func (h *hunter) run(number int, until int64) {
 		}
 		h.e = newEaser(h.t, h.dice, h.over)
 		h.step = widest
+		h.l = newLattice(h)
+	}
+	if h.l != nil && !h.freely && h.l.search(until) {
+		return
 	}
 	h.explore(number, until)
 }
@@ -214,7 +239,7 @@ func (h *hunter) explore(number int, until int64) {
 		for !h.over() {
 			e.take(base)
 			e.long = float64(h.n.end(base)) * (1 + roomier)
-			e.toss(tossLeast + h.dice.IntN(tossMost-tossLeast+1))
+			e.toss(h.tossed())
 			if seats, ok := h.attempt(math.MaxInt64); ok {
 				now = seats
 				h.keep(now)
@@ -239,6 +264,9 @@ func (h *hunter) attempt(limit int64) ([]seat, bool) {
 	}
 	return h.mend(limit)
 }
+
+// tossed is how many pieces to toss, by chance.
+func (h *hunter) tossed() int { return tossLeast + h.dice.IntN(tossMost-tossLeast+1) }
 
 // puzzle throws the pieces on the shortest cloth that could do: a few that are
 // cut from one whole find back to it so, and hardly by way of longer lays. True

@@ -1,0 +1,226 @@
+package layout
+
+import (
+	"context"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"example.com/clothyard/units"
+)
+
+// latticed is a hunter for pieces that lie on a lattice, with a first lay, and the
+// hunter's lattice.
+func latticed(t *testing.T, seed uint64, gap units.Length, pieces ...Piece) (*hunter, *lattice) {
+	t.Helper()
+	s := Spec{Cloth: Cloth{Wide: units.Inch.Of(20), Gap: gap}, Pieces: pieces}
+	g, err := s.check()
+	if err != nil {
+		t.Fatal(err)
+	}
+	full := newTable(g.nest)
+	if !full.fill(context.Background()) {
+		t.Fatal("the table is not full")
+	}
+	h := &hunter{t: full, n: g.nest, dice: rand.New(rand.NewPCG(seed, 9)), ctx: context.Background(), spend: math.MaxInt64}
+	h.first(0)
+	h.e = newEaser(full, h.dice, h.over)
+	l := newLattice(h)
+	if l == nil {
+		t.Fatal("no lattice")
+	}
+	return h, l
+}
+
+func drawn(count int, turn Turn, places ...int64) Piece {
+	p := Piece{Count: count, Turn: turn}
+	for k := 0; k < len(places); k += 2 {
+		p.Outline = append(p.Outline, Point{units.Inch.Of(places[k]), units.Inch.Of(places[k+1])})
+	}
+	return p
+}
+
+func wedges(t *testing.T, seed uint64, gap units.Length) (*hunter, *lattice) {
+	return latticed(t, seed, gap,
+		drawn(6, Half, 0, 0, 9, 0, 9, 3, 4, 3, 4, 9, 0, 9),
+		drawn(5, Quarter, 0, 0, 8, 4, 3, 8),
+		drawn(7, Half, 3, 0, 9, 5, 5, 7, 0, 4))
+}
+
+// What a lattice has as the costs of a place is what its pairs cost there, nothing
+// where none overlap, and a move goes to the least.
+func TestLatticeMove(t *testing.T) {
+	h, l := wedges(t, 5, units.Inch.Of(2))
+	k := len(l.pegs)
+	costs := func(i int, p peg) (sum, bare float64) {
+		for j, o := range l.pegs {
+			if j == i {
+				continue
+			}
+			x, y := int64(p.x-o.x)*l.step, int64(p.y-o.y)*l.step
+			var c float64
+			at := mark{p.x - o.x - l.patch(p.variant, o).lo.x, p.y - o.y - l.patch(p.variant, o).lo.y}
+			if size := l.patch(p.variant, o).size; at.x >= 0 && at.y >= 0 && at.x < size.x && at.y < size.y {
+				c = float64(l.patch(p.variant, o).cost[at.y*size.x+at.x])
+			}
+			if over := h.t.at(o.variant, p.variant).holds(x, y); over != (c > 0) || c != math.Trunc(c) || c > deepestOne {
+				t.Fatalf("item %d at %v costs %v beside %v, overlaps: %t", i, p, c, o, over)
+			}
+			bare += c
+			if i >= 0 {
+				sum += c * float64(l.weight[i*k+j])
+			}
+		}
+		return sum, bare
+	}
+	for i := range l.pegs {
+		ways := h.n.kinds[h.e.kind[i]].variants
+		v := ways[h.dice.IntN(len(ways))]
+		room := l.room(v)
+		l.pegs[i] = peg{mark{h.dice.IntN(room.x), h.dice.IntN(room.y)}, v}
+	}
+	l.survey()
+	moved := 0
+	for range 12 {
+		for i := range k {
+			was := l.pegs[i]
+			best := math.MaxFloat64
+			for _, v := range h.n.kinds[h.e.kind[i]].variants {
+				room := l.room(v)
+				for at := range room.x * room.y {
+					sum, _ := costs(i, peg{mark{at % room.x, at / room.x}, v})
+					best = min(best, sum)
+				}
+			}
+			l.move(i)
+			if got, _ := costs(i, l.pegs[i]); math.Abs(got-best) > 1e-4*(1+best) {
+				t.Fatalf("item %d moved from %v to %v for %v, the least is %v", i, was, l.pegs[i], got, best)
+			}
+			if l.pegs[i] != was {
+				moved++
+			}
+		}
+		var sum float64
+		for i := range k {
+			_, bare := costs(i, l.pegs[i])
+			sum += bare / 2
+			if l.overlaps(i) != (bare > 0) {
+				t.Fatalf("item %d costs %v, overlaps: %t", i, bare, l.overlaps(i))
+			}
+		}
+		got, worst := l.total()
+		if float64(got) != sum || worst > got || sum > 0 && worst <= 0 {
+			t.Fatalf("all cost %v, the worst %v, want %v", got, worst, sum)
+		}
+		for v, sums := range l.sums {
+			room := l.room(v)
+			for at, c := range sums[:room.x*room.y] {
+				_, want := costs(-1, peg{mark{at % room.x, at / room.x}, v})
+				if float64(c) != want {
+					t.Fatalf("variant %d at %d costs %v, want %v", v, at, c, want)
+				}
+			}
+		}
+		l.reweigh(worst)
+	}
+	if moved < k {
+		t.Fatalf("only %d moves", moved)
+	}
+}
+
+// A search on a lattice ends with the shortest of the lays it came by, on the
+// lattice, proven; it is the same for the same seed.
+func TestLatticeSearch(t *testing.T) {
+	const until = 4_000_000
+	h, l := wedges(t, 6, units.Inch.Of(1))
+	first := h.long
+	if !l.search(until) {
+		t.Fatal("nothing left to search for")
+	}
+	if h.long >= first {
+		t.Fatalf("%d steps long, %d at first", h.long, first)
+	}
+	if over := h.done - until; over < 0 || over > until {
+		t.Fatalf("%d steps, not %d", h.done, until)
+	}
+	for i, a := range h.best {
+		if a.x%l.step != 0 || a.y%l.step != 0 {
+			t.Fatalf("item %d lies at %v", i, a)
+		}
+		one := &h.n.variants[a.variant]
+		if a.x < 0 || a.y < 0 || a.x+one.wide > h.n.wide || a.y+one.long > h.long {
+			t.Fatalf("item %d lies outside, at %v", i, a)
+		}
+		for _, b := range h.best[:i] {
+			if h.t.at(b.variant, a.variant).holds(a.x-b.x, a.y-b.y) {
+				t.Fatalf("%v and %v overlap", a, b)
+			}
+		}
+	}
+	again, twin := wedges(t, 6, units.Inch.Of(1))
+	twin.search(until)
+	if again.long != h.long || again.done != h.done {
+		t.Fatalf("%d in %d steps, then %d in %d", h.long, h.done, again.long, again.done)
+	}
+	// From a lay that another search found.
+	end := h.long
+	h.best = make([]seat, len(h.best))
+	for i, item := range h.e.item {
+		h.best[item] = seat{h.n.kinds[h.e.kind[i]].variants[0], 0, 0}
+	}
+	h.long = l.target() - 1
+	l.search(h.done + until/8)
+	if l.target() >= end {
+		t.Fatalf("it tries for %d, with %d found", l.target(), end)
+	}
+}
+
+// Four L that fill a cloth are laid so: then nothing is left to search for.
+func TestLatticeFull(t *testing.T) {
+	h, l := latticed(t, 7, units.Length{}, drawn(4, Half, 0, 0, 10, 0, 10, 3, 3, 3, 3, 6, 0, 6), drawn(4, Half, 0, 0, 7, 0, 7, 3, 0, 3))
+	for turn := 1; !h.over() && turn < 50; turn++ {
+		if !l.search(int64(turn) * 1_000_000) {
+			break
+		}
+	}
+	if h.long != h.n.bound {
+		t.Fatalf("%d long, the least is %d", h.long, h.n.bound)
+	}
+	if l.target() >= h.n.bound || l.search(math.MaxInt64) {
+		t.Fatal("it goes on")
+	}
+}
+
+// Pieces drawn by larger numbers, or by very few, have no lattice, nor have those
+// that need too many places, or too much time.
+func TestNoLattice(t *testing.T) {
+	for name, piece := range map[string]Piece{
+		"fine":   drawn(3, Half, 0, 0, 19, 1, 7, 12),
+		"coarse": drawn(9, Half, 0, 0, 4, 1, 2, 3),
+	} {
+		g, err := Spec{Cloth: Cloth{Wide: units.Inch.Of(20)}, Pieces: []Piece{piece}}.check()
+		if err != nil {
+			t.Fatal(err)
+		}
+		h := &hunter{n: g.nest}
+		if g.nest.latticed() || newLattice(h) != nil {
+			t.Errorf("%s: a lattice", name)
+		}
+	}
+	h, _ := wedges(t, 8, units.Length{})
+	long := h.long
+	h.long = mostPlaces * h.n.coarse
+	if newLattice(h) != nil {
+		t.Error("too many places")
+	}
+	h.long = long
+	if newLattice(h) == nil {
+		t.Error("no lattice")
+	}
+	ctx, stop := context.WithCancel(context.Background())
+	stop()
+	h.ctx = ctx
+	if newLattice(h) != nil || !h.halt {
+		t.Error("it is not stopped")
+	}
+}
