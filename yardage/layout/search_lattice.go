@@ -70,22 +70,14 @@ func newLattice(h *hunter) *lattice {
 		return nil
 	}
 	l := &lattice{h: h, step: n.coarse}
-	l.wide, l.long = int(n.wide/l.step), l.up(h.long)
-	gap := l.up(n.gap)
+	if l.places() > mostPlaces {
+		return nil
+	}
 	k := len(n.items)
-	places := int64(k) * int64(k)
+	l.wide, l.long = int(n.wide/l.step), l.up(h.long)
 	for i := range n.variants {
 		v := &n.variants[i]
 		l.sizes = append(l.sizes, mark{l.up(v.wide), l.up(v.long)})
-		places += int64(l.wide) * int64(l.long)
-	}
-	for _, a := range l.sizes {
-		for _, b := range l.sizes {
-			places += (int64(a.x) + int64(b.x) + 2*int64(gap)) * (int64(a.y) + int64(b.y) + 2*int64(gap))
-		}
-	}
-	if places > mostPlaces {
-		return nil
 	}
 	if !l.draw() {
 		return nil
@@ -101,6 +93,23 @@ func newLattice(h *hunter) *lattice {
 	h.e.take(h.best)
 	l.shorten()
 	return l
+}
+
+// places is how many it would hold, about.
+func (l *lattice) places() float64 {
+	n, step := l.h.n, float64(l.step)
+	size := func(x, y float64) float64 { return (x/step + 1) * (y/step + 1) }
+	sum := float64(len(n.items)) * float64(len(n.items))
+	for i := range n.variants {
+		a := &n.variants[i]
+		sum += size(float64(n.wide), float64(l.h.long))
+		for j := range n.variants {
+			b := &n.variants[j]
+			gap := 2 * float64(n.gap)
+			sum += size(float64(a.wide)+float64(b.wide)+gap, float64(a.long)+float64(b.long)+gap)
+		}
+	}
+	return sum
 }
 
 // up is how many steps of the lattice a length is at most.
