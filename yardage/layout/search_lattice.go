@@ -98,8 +98,8 @@ func newLattice(h *hunter) *lattice {
 // places is how many it would hold, about.
 func (l *lattice) places() float64 {
 	n, step := l.h.n, float64(l.step)
-	size := func(x, y float64) float64 { return (x/step + 1) * (y/step + 1) }
-	sum := float64(len(n.items)) * float64(len(n.items))
+	size := func(x, y float64) float64 { return float64((x/step + 1) * (y/step + 1)) }
+	sum := float64(float64(len(n.items)) * float64(len(n.items)))
 	for i := range n.variants {
 		a := &n.variants[i]
 		sum += size(float64(n.wide), float64(l.h.long))

@@ -81,7 +81,7 @@ func TestLatticeMove(t *testing.T) {
 	}
 	l.survey()
 	moved := 0
-	for range 12 {
+	for range 3 {
 		for i := range k {
 			was := l.pegs[i]
 			best := math.MaxFloat64
