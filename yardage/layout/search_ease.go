@@ -148,11 +148,10 @@ func (e *easer) tally() float64 {
 	return sum
 }
 
-// total is the sum of the costs as they are, and the worst of them.
-func (e *easer) total() (sum, worst float64) {
-	k := len(e.n.items)
+// total is the sum of the costs of all pairs of k items, and the worst of them.
+func total[C float32 | float64](cost []C, k int) (sum, worst C) {
 	for i := range k {
-		for _, c := range e.cost[i*k : i*k+i] {
+		for _, c := range cost[i*k : i*k+i] {
 			if c > 0 {
 				sum += c
 				worst = max(worst, c)
@@ -408,14 +407,14 @@ func (e *easer) ease() bool {
 			}
 			e.dice.Shuffle(k, func(a, b int) { e.order[a], e.order[b] = e.order[b], e.order[a] })
 			for _, i := range e.order {
-				if e.overlaps(i) {
+				if overlaps(e.cost, i, k) {
 					e.move(i)
 					if e.stop() {
 						return false
 					}
 				}
 			}
-			now, worst := e.total()
+			now, worst := total(e.cost, k)
 			if now == 0 {
 				return true
 			}
@@ -438,9 +437,9 @@ func (e *easer) ease() bool {
 	return false
 }
 
-func (e *easer) overlaps(i int) bool {
-	k := len(e.n.items)
-	for _, c := range e.cost[i*k : i*k+k] {
+// overlaps reports whether item i of k costs anything.
+func overlaps[C float32 | float64](cost []C, i, k int) bool {
+	for _, c := range cost[i*k : i*k+k] {
 		if c > 0 {
 			return true
 		}

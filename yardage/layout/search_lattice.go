@@ -292,17 +292,17 @@ func (l *lattice) ease() float32 {
 	l.survey()
 	k := len(l.pegs)
 	best := slices.Clone(l.pegs)
-	least, _ := l.total()
+	least, _ := total(l.cost, k)
 	for idle := 0; idle < latticeRounds && least > 0; idle++ {
 		for _, i := range l.h.dice.Perm(k) {
-			if l.overlaps(i) {
+			if overlaps(l.cost, i, k) {
 				l.move(i)
 				if l.h.over() {
 					break
 				}
 			}
 		}
-		now, worst := l.total()
+		now, worst := total(l.cost, k)
 		if now < least {
 			if now < 0.98*least {
 				idle = 0
@@ -317,30 +317,6 @@ func (l *lattice) ease() float32 {
 	}
 	copy(l.pegs, best)
 	return least
-}
-
-func (l *lattice) overlaps(i int) bool {
-	k := len(l.pegs)
-	for _, c := range l.cost[i*k : i*k+k] {
-		if c > 0 {
-			return true
-		}
-	}
-	return false
-}
-
-// total is the sum of all costs, and the worst of them.
-func (l *lattice) total() (sum, worst float32) {
-	k := len(l.pegs)
-	for i := range k {
-		for _, c := range l.cost[i*k : i*k+i] {
-			if c > 0 {
-				sum += c
-				worst = max(worst, c)
-			}
-		}
-	}
-	return sum, worst
 }
 
 // reweigh makes overlapping pairs weigh more, the worst the most, and the others

@@ -13,16 +13,8 @@ import (
 // hunter's lattice.
 func latticed(t *testing.T, seed uint64, gap units.Length, pieces ...Piece) (*hunter, *lattice) {
 	t.Helper()
-	s := Spec{Cloth: Cloth{Wide: units.Inch.Of(20), Gap: gap}, Pieces: pieces}
-	g, err := s.check()
-	if err != nil {
-		t.Fatal(err)
-	}
-	full := newTable(g.nest)
-	if !full.fill(context.Background()) {
-		t.Fatal("the table is not full")
-	}
-	h := &hunter{t: full, n: g.nest, dice: rand.New(rand.NewPCG(seed, 9)), ctx: context.Background(), spend: math.MaxInt64}
+	full := filled(t, Spec{Cloth: Cloth{Wide: units.Inch.Of(20), Gap: gap}, Pieces: pieces})
+	h := &hunter{t: full, n: full.n, dice: rand.New(rand.NewPCG(seed, 9)), ctx: context.Background(), spend: math.MaxInt64}
 	h.first(0)
 	h.e = newEaser(full, h.dice, h.over)
 	l := newLattice(h)
@@ -104,11 +96,11 @@ func TestLatticeMove(t *testing.T) {
 		for i := range k {
 			_, bare := costs(i, l.pegs[i])
 			sum += bare / 2
-			if l.overlaps(i) != (bare > 0) {
-				t.Fatalf("item %d costs %v, overlaps: %t", i, bare, l.overlaps(i))
+			if overlaps(l.cost, i, k) != (bare > 0) {
+				t.Fatalf("item %d costs %v, overlaps: %t", i, bare, overlaps(l.cost, i, k))
 			}
 		}
-		got, worst := l.total()
+		got, worst := total(l.cost, k)
 		if float64(got) != sum || worst > got || sum > 0 && worst <= 0 {
 			t.Fatalf("all cost %v, the worst %v, want %v", got, worst, sum)
 		}

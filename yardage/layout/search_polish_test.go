@@ -9,6 +9,20 @@ import (
 	"example.com/clothyard/units"
 )
 
+// filled is the table of a Spec's pieces, full.
+func filled(t *testing.T, s Spec) *table {
+	t.Helper()
+	g, err := s.check()
+	if err != nil {
+		t.Fatal(err)
+	}
+	full := newTable(g.nest)
+	if !full.fill(context.Background()) {
+		t.Fatal("the table is not full")
+	}
+	return full
+}
+
 // scattered is an easer with its pieces thrown about, and weights of all sizes.
 func scattered(t *testing.T, dice *rand.Rand) *easer {
 	t.Helper()
@@ -18,14 +32,7 @@ func scattered(t *testing.T, dice *rand.Rand) *easer {
 		{Count: 20, Turn: Quarter, Outline: []Point{at(0, 0), at(4, 1), at(5, 4), at(1, 3)}},
 		{Count: 10, Wide: units.Inch.Of(2), Long: units.Inch.Of(9), Turn: Quarter},
 	}}
-	g, err := s.check()
-	if err != nil {
-		t.Fatal(err)
-	}
-	full := newTable(g.nest)
-	if !full.fill(context.Background()) {
-		t.Fatal("the table is not full")
-	}
+	full := filled(t, s)
 	e := newEaser(full, dice, func() bool { return false })
 	e.long = 1.2 * e.wide
 	for i := range e.lie {
