@@ -44,7 +44,7 @@ func mixed(n, sorts int) layout.Spec {
 func TestThousandOutlines(t *testing.T) {
 	number := 1000
 	if testing.Short() {
-		number = 250
+		number = 100
 	}
 	for _, sorts := range []int{30, number} {
 		debug.FreeOSMemory()
