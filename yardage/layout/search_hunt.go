@@ -18,6 +18,7 @@ const (
 	few       = 24          // pieces that may be a puzzle
 	leg       = 200_000_000 // steps after which all go on from the best lay of any
 	brief     = 50_000_000  // the same while they search on a lattice
+	enough    = 6           // of those without help from the lattice
 	widest    = 0.02        // by how much the cloth is shortened at most, in parts of its length
 	narrowest = 0.0005      // and at least
 	firstStep = 0.004       // and at first, where pieces were tossed
@@ -69,10 +70,12 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 		dice := rand.New(rand.NewPCG(seed, uint64(i)^0x9e3779b97f4a7c15))
 		hs[i] = &hunter{t: t, n: n, dice: dice, ctx: ctx, spend: int64(work) * stepsPerWork / hunters}
 	}
-	step, stalls := int64(leg), 0
-	if n.latticed() {
+	step := int64(leg)
+	if n.lattice() > 0 {
 		step = brief
+		hs[hunters-1].freely = true
 	}
+	var score score
 	for until := step; ; until += step {
 		var wait sync.WaitGroup
 		for i, h := range hs {
@@ -80,7 +83,13 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 		}
 		wait.Wait()
 		long, ended := n.end(best), false
-		was := long
+		if hs[0].l == nil {
+			step = leg
+		} else if score.lost(hs[0], hs[hunters-1], long) {
+			for _, h := range hs {
+				h.l = nil
+			}
+		}
 		for _, h := range hs {
 			if h.best != nil && h.long < long {
 				best, long = h.best, h.long
@@ -95,20 +104,39 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 		if ended {
 			return best, stopped
 		}
-		l, last := hs[0].l, hs[hunters-1]
-		switch {
-		case l == nil:
-			step = leg
-		case last.freely && long <= l.target():
-			for _, h := range hs {
-				h.l = nil
-			}
-		case long == was:
-			// More and more seldom, as long as nothing comes of it.
-			stalls++
-			last.freely = stalls&(stalls-1) == 0
-		}
 	}
+}
+
+// A score is what a lattice, and searching off it, have come to so far.
+type score struct {
+	legs, stalls int
+	behind       int // legs without help from the lattice, what it tries for having been found off it
+}
+
+// lost reports, after a leg, whether the lattice is of no more use; was is how
+// long the best lay was before. The first hunter searches on it. The last begins
+// off it, and goes on so while that helps, and then more and more seldom.
+func (s *score) lost(first, last *hunter, was int64) bool {
+	on, off := first.long, last.long
+	if !last.freely {
+		on, off = min(on, off), was
+	}
+	s.legs++
+	switch {
+	case s.legs == 1 && off < on:
+		return true
+	case on < was && on <= off:
+		s.behind = 0
+	case off < was || s.behind > 0:
+		s.behind++
+	}
+	if on >= was && off >= was {
+		s.stalls++
+		last.freely = s.stalls&(s.stalls-1) == 0
+	} else {
+		last.freely = off < on
+	}
+	return s.behind > enough
 }
 
 // boxes lays all pieces as the rectangles around them.

@@ -2,15 +2,16 @@ package layout
 
 import (
 	"math"
+	"math/bits"
 	"slices"
 )
 
 const (
-	coarseLattice = 5       // places to the side of a piece of middling size, at least
-	fineLattice   = 10      // and fewer than that
-	mostPlaces    = 1 << 23 // of all that one holds
-	deepestOne    = 4095    // what the deepest overlap costs: sums of such whole numbers are exact
-	perStep       = 20      // places worked on in the time of a step
+	fewestSteps   = 8       // to the side of a piece of middling size, at least; and fewer than twice as many
+	mostPlaces    = 1 << 22 // of all that one holds
+	plainest      = 63      // what the deepest overlap costs, at least
+	deepestOne    = 4095    // and at most
+	perStep       = 64      // words looked at in the time of a step
 	heaviest      = 1 << 60 // a weight, at most
 	latticeRounds = 30      // as rounds, but each is soon over here, and tossing again finds more
 	noWorse       = 1.1     // times what overlaps in what is gone on from, that may be gone on from too
@@ -27,13 +28,20 @@ type lattice struct {
 	sizes      []mark
 	patches    []patch // by variant that moves, then the fixed one
 	pegs       []peg
-	cost       []float32 // of each pair, by item and item, without its weight
+	cost       []int // of each pair, by item and item, without its weight
+	own        []int // by item: the sum of its pairs
+	left       int   // the sum of all
 	weight     []float32
-	sums       [][]float32 // by variant and place: what all items cost there, without weights
-	one        []float32   // the same for one item, with them
-	heavy      []int       // items that weigh more than 1 with the one that moves
-	base       []peg       // what is gone on from
-	least      float32     // what overlaps in it
+	couples    []couple // that overlap, or weigh more than 1
+	listed     []bool   // which these are, by item and lesser item
+	planes     []plane  // by variant, without weights
+	burdens    [][]burden
+	to         peg     // where the item goes that is moved
+	best       float32 // what it costs there
+	same       int     // how many places cost as much
+	looked     int     // words, since a step was counted
+	base       []peg   // what is gone on from
+	least      int     // what overlaps in it
 }
 
 // A mark is a place on a lattice, or so far across it and along.
@@ -45,35 +53,47 @@ type peg struct {
 	variant int
 }
 
-// A patch is what two variants cost, for each place of the one that moves from
-// lo on as seen from the other, row by row.
-type patch struct {
-	lo, size mark
-	cost     []float32
+// A couple is two items, the greater number first.
+type couple struct{ i, j int }
+
+// A burden is what an item that weighs more than 1 with the one that moves adds
+// to what it costs.
+type burden struct {
+	*patch
+	mark
+	times float32
 }
 
-// latticed reports whether the pieces are drawn by few whole numbers.
-func (n *nest) latticed() bool {
+// lattice is the step of a lattice for the pieces: the grid they are drawn on, or
+// a half of it, or a half of that, as there must be enough steps to a piece. Zero
+// where they are drawn by numbers too large for one.
+func (n *nest) lattice() int64 {
 	var mean float64
 	for _, kind := range n.items {
 		mean += n.side(kind)
 	}
 	mean /= float64(len(n.items)) * float64(n.coarse)
-	return coarseLattice <= mean && mean < fineLattice
+	step := n.coarse
+	for ; mean < fewestSteps; mean *= 2 {
+		if step%2 != 0 {
+			return 0
+		}
+		step /= 2
+	}
+	if mean >= 2*fewestSteps {
+		return 0
+	}
+	return step
 }
 
 // newLattice is one for the best lay of a hunter; nil where there is none, or it
 // has too many places.
 func newLattice(h *hunter) *lattice {
 	n := h.n
-	if !n.latticed() {
+	l, k := &lattice{h: h, step: n.lattice()}, len(n.items)
+	if l.step == 0 || l.places() > mostPlaces || fullest/k < plainest {
 		return nil
 	}
-	l := &lattice{h: h, step: n.coarse}
-	if l.places() > mostPlaces {
-		return nil
-	}
-	k := len(n.items)
 	l.wide, l.long = int(n.wide/l.step), l.up(h.long)
 	for i := range n.variants {
 		v := &n.variants[i]
@@ -83,13 +103,12 @@ func newLattice(h *hunter) *lattice {
 		return nil
 	}
 	l.pegs = make([]peg, k)
-	l.cost, l.weight = make([]float32, k*k), make([]float32, k*k)
-	l.sums = make([][]float32, len(n.variants))
-	for v := range l.sums {
-		room := l.room(v)
-		l.sums[v] = make([]float32, room.x*room.y)
+	l.cost, l.own = make([]int, k*k), make([]int, k)
+	l.weight, l.listed = make([]float32, k*k), make([]bool, k*k)
+	for v := range n.variants {
+		l.planes = append(l.planes, newPlane(l.room(v)))
 	}
-	l.one = make([]float32, l.wide*l.long)
+	l.burdens = make([][]burden, len(n.variants))
 	h.e.take(h.best)
 	l.shorten()
 	return l
@@ -126,10 +145,7 @@ func (l *lattice) draw() bool {
 			return false
 		}
 		for a, fixed := range l.sizes {
-			p := patch{
-				lo:   mark{1 - moving.x - gap, 1 - moving.y - gap},
-				size: mark{fixed.x + moving.x + 2*gap - 1, fixed.y + moving.y + 2*gap - 1},
-			}
+			p := newPatch(mark{1 - moving.x - gap, 1 - moving.y - gap}, mark{fixed.x + moving.x + 2*gap - 1, fixed.y + moving.y + 2*gap - 1})
 			view := l.h.t.at(a, b)
 			pair := n.variants[a].kind*len(n.kinds) + n.variants[b].kind
 			cost := make([]float64, p.size.x*p.size.y)
@@ -143,11 +159,11 @@ func (l *lattice) draw() bool {
 			l.patches, costs = append(l.patches, p), append(costs, cost)
 		}
 	}
+	deepest := float64(min(deepestOne, fullest/len(l.h.n.items)))
 	for k, cost := range costs {
 		p := &l.patches[k]
-		p.cost = make([]float32, len(cost))
 		for at, c := range cost {
-			p.cost[at] = float32(math.Ceil(c / most * deepestOne))
+			p.set(at%p.size.x, at/p.size.x, uint16(math.Ceil(c/most*deepest)))
 		}
 	}
 	return true
@@ -163,157 +179,197 @@ func (l *lattice) patch(v int, fixed peg) *patch {
 	return &l.patches[v*len(l.sizes)+fixed.variant]
 }
 
-// add adds what an item that lies so costs variant v, so many times, at each
-// place of a map of it.
-func (l *lattice) add(places []float32, v int, fixed peg, times float32) {
-	p, room := l.patch(v, fixed), l.room(v)
-	lo := mark{fixed.x + p.lo.x, fixed.y + p.lo.y}
-	from, to := max(lo.x, 0), min(lo.x+p.size.x, room.x)
-	if from >= to {
-		return
-	}
-	for y := max(lo.y, 0); y < min(lo.y+p.size.y, room.y); y++ {
-		row := p.cost[(y-lo.y)*p.size.x+from-lo.x:][:to-from]
-		out := places[y*room.x+from:][:len(row)]
-		for x, c := range row {
-			out[x] += float32(c * times)
-		}
-	}
-	l.h.done += int64(len(p.cost)/perStep) + 1
+// put counts an item that lies so among what variant v costs.
+func (l *lattice) put(v int, fixed peg) {
+	s := l.planes[v].under(l.patch(v, fixed), fixed.mark)
+	l.planes[v].put(s)
+	l.looked += s.words()
 }
 
-// enter counts an item, or no longer, in all sums.
-func (l *lattice) enter(s peg, times float32) {
-	for v := range l.sums {
-		l.add(l.sums[v], v, s, times)
-	}
-}
-
-// pair is what items i and j cost as they lie.
-func (l *lattice) pair(i, j int) float32 {
-	a, b := l.pegs[i], l.pegs[j]
-	p := l.patch(b.variant, a)
-	x, y := b.x-a.x-p.lo.x, b.y-a.y-p.lo.y
-	if x < 0 || x >= p.size.x || y < 0 || y >= p.size.y {
-		return 0
-	}
-	return p.cost[y*p.size.x+x]
+// lift counts it no longer.
+func (l *lattice) lift(v int, fixed peg) {
+	s := l.planes[v].under(l.patch(v, fixed), fixed.mark)
+	l.planes[v].lift(s)
+	l.looked += s.words()
 }
 
 // update works out the costs of item i anew.
 func (l *lattice) update(i int) {
-	k := len(l.pegs)
-	for j := range k {
-		if j != i {
-			c := l.pair(i, j)
-			l.cost[i*k+j], l.cost[j*k+i] = c, c
+	k, a := len(l.pegs), l.pegs[i]
+	for j, b := range l.pegs {
+		if j == i {
+			continue
+		}
+		c := int(l.patch(a.variant, b).at(a.x-b.x, a.y-b.y))
+		more := c - l.cost[i*k+j]
+		if more == 0 {
+			continue
+		}
+		l.cost[i*k+j], l.cost[j*k+i] = c, c
+		l.own[i] += more
+		l.own[j] += more
+		l.left += more
+		if pair := (couple{max(i, j), min(i, j)}); !l.listed[pair.i*k+pair.j] {
+			l.listed[pair.i*k+pair.j] = true
+			l.couples = append(l.couples, pair)
 		}
 	}
 }
 
 // survey works out everything anew, all weights being 1.
 func (l *lattice) survey() {
-	for _, sums := range l.sums {
-		clear(sums)
-	}
-	for i, s := range l.pegs {
-		l.enter(s, 1)
-		l.update(i)
+	for v := range l.planes {
+		l.planes[v].clear(l.room(v).y)
+		for _, p := range l.pegs {
+			l.put(v, p)
+		}
 	}
 	for k := range l.weight {
 		l.weight[k] = 1
+	}
+	clear(l.cost)
+	clear(l.own)
+	clear(l.listed)
+	l.left, l.couples = 0, l.couples[:0]
+	for i := range l.pegs {
+		l.update(i)
 	}
 }
 
 // move lays item i where it costs least, in one of those places by chance.
 func (l *lattice) move(i int) {
 	h, k, now := l.h, len(l.pegs), l.pegs[i]
-	l.heavy = l.heavy[:0]
+	ways := h.n.kinds[h.e.kind[i]].variants
+	for _, v := range ways {
+		l.lift(v, now)
+		l.burdens[v] = l.burdens[v][:0]
+	}
 	for j, w := range l.weight[i*k : i*k+k] {
 		if w > 1 {
-			l.heavy = append(l.heavy, j)
+			for _, v := range ways {
+				l.burdens[v] = append(l.burdens[v], burden{l.patch(v, l.pegs[j]), l.pegs[j].mark, w - 1})
+			}
 		}
 	}
-	to, best, count := now, float32(math.MaxFloat32), 0
-	for _, v := range h.n.kinds[h.e.kind[i]].variants {
-		room := l.room(v)
-		one := l.one[:room.x*room.y]
-		copy(one, l.sums[v])
-		l.add(one, v, now, -1)
-		for _, j := range l.heavy {
-			l.add(one, v, l.pegs[j], l.weight[i*k+j]-1)
+	l.to, l.best = now, math.MaxFloat32
+	l.best = l.price(now)
+	// The most promising row first, for what costs more than its best need not
+	// be looked at.
+	low := uint64(fullest * each)
+	for _, v := range ways {
+		for _, c := range l.planes[v].low {
+			low = lesser(low, c)
 		}
-		h.done += int64(len(one) / perStep)
-		low, at, same := cheapest(one)
-		if same == 0 || low > best {
-			continue
-		}
-		if low < best {
-			best, count = low, 0
-		}
-		count += same
-		skip := h.dice.IntN(count)
-		if skip >= same {
-			continue
-		}
-		for ; skip > 0; skip-- {
-			at += 1 + slices.Index(one[at+1:], low)
-		}
-		to = peg{mark{at % room.x, at / room.x}, v}
 	}
-	if to != now {
-		l.enter(now, -1)
-		l.enter(to, 1)
-		l.pegs[i] = to
+	l.glance(ways, (uint64(leastOf(low))+1)*each)
+	l.same = 0
+	for _, v := range ways {
+		limit := l.limit()
+		for y, c := range l.planes[v].low {
+			if below(c, limit) != 0 {
+				l.scan(v, y)
+				limit = l.limit()
+			}
+		}
+	}
+	for v := range l.planes {
+		switch {
+		case h.n.variants[v].kind == h.e.kind[i]:
+			l.put(v, l.to)
+		case l.to != now:
+			l.lift(v, now)
+			l.put(v, l.to)
+		}
+	}
+	if l.to != now {
+		l.pegs[i] = l.to
 		l.update(i)
 	}
-	h.done += int64(2 * k)
+	l.looked += 4 * k
+	h.done += int64(l.looked / perStep)
+	l.looked %= perStep
 }
 
-// cheapest is the least of some costs, where the first of that is, and how many
-// are.
-func cheapest(costs []float32) (least float32, first, count int) {
-	least = math.MaxFloat32
-	for at, c := range costs {
-		if c > least {
-			continue
+// glance looks at the first row that may have a place that costs less than limit.
+func (l *lattice) glance(ways []int, limit uint64) {
+	for _, v := range ways {
+		for y, c := range l.planes[v].low {
+			if below(c, limit) != 0 {
+				l.scan(v, y)
+				return
+			}
 		}
-		if c < least {
-			least, first, count = c, at, 0
-		}
-		count++
 	}
-	return least, first, count
+}
+
+// scan looks at a row of a variant's places, and learns what is the least there.
+func (l *lattice) scan(v, y int) {
+	p := &l.planes[v]
+	row := p.cost[y*p.words:][:p.words]
+	low, limit := uint64(fullest*each), l.limit()
+	for w, c := range row {
+		low = lesser(low, c)
+		for some := below(c, limit); some != 0; some &= some - 1 {
+			at := peg{mark{w*lanes + bits.TrailingZeros64(some)/16, y}, v}
+			price := l.price(at)
+			if price > l.best {
+				continue
+			}
+			if price < l.best {
+				l.best, l.same = price, 0
+				limit = l.limit()
+			}
+			l.same++
+			if l.same == 1 || l.h.dice.IntN(l.same) == 0 {
+				l.to = at
+			}
+		}
+	}
+	p.low[y] = low
+	l.looked += len(row) + 2
+}
+
+// limit is what a place must cost less than, without weights, to be as good as
+// the best.
+func (l *lattice) limit() uint64 { return uint64(min(l.best, fullest-1)+1) * each }
+
+// price is what a place costs with all weights, or more than the best.
+func (l *lattice) price(at peg) float32 {
+	c := float32(l.planes[at.variant].at(at.mark))
+	for _, b := range l.burdens[at.variant] {
+		c += float32(float32(b.patch.at(at.x-b.x, at.y-b.y)) * b.times)
+		if c > l.best {
+			break
+		}
+	}
+	return c
 }
 
 // ease moves items until none overlaps; else they lie as they overlapped least,
 // which is how much they do.
-func (l *lattice) ease() float32 {
+func (l *lattice) ease() int {
 	l.survey()
-	k := len(l.pegs)
-	best := slices.Clone(l.pegs)
-	least, _ := total(l.cost, k)
+	best, least := slices.Clone(l.pegs), l.left
 	for idle := 0; idle < latticeRounds && least > 0; idle++ {
-		for _, i := range l.h.dice.Perm(k) {
-			if overlaps(l.cost, i, k) {
+		for _, i := range l.h.dice.Perm(len(l.pegs)) {
+			if l.own[i] > 0 {
 				l.move(i)
 				if l.h.over() {
 					break
 				}
 			}
 		}
-		now, worst := total(l.cost, k)
-		if now < least {
-			if now < 0.98*least {
+		if l.left < least {
+			if l.left < least*49/50 {
 				idle = 0
 			}
-			least = now
+			least = l.left
 			copy(best, l.pegs)
 		}
 		if l.h.over() {
 			break
 		}
-		l.reweigh(worst)
+		l.reweigh()
 	}
 	copy(l.pegs, best)
 	return least
@@ -321,22 +377,26 @@ func (l *lattice) ease() float32 {
 
 // reweigh makes overlapping pairs weigh more, the worst the most, and the others
 // a little less.
-func (l *lattice) reweigh(worst float32) {
-	k := len(l.pegs)
-	for i := range k {
-		for j, c := range l.cost[i*k : i*k+i] {
-			w := l.weight[i*k+j]
-			switch {
-			case c > 0:
-				w = min(w*(1.2+float32(0.8*(c/worst))), heaviest)
-			case w > 1:
-				w = max(1, float32(w*0.95))
-			default:
-				continue
-			}
-			l.weight[i*k+j], l.weight[j*k+i] = w, w
+func (l *lattice) reweigh() {
+	k, worst := len(l.pegs), 0
+	for _, p := range l.couples {
+		worst = max(worst, l.cost[p.i*k+p.j])
+	}
+	kept := l.couples[:0]
+	for _, p := range l.couples {
+		w := l.weight[p.i*k+p.j]
+		if c := l.cost[p.i*k+p.j]; c > 0 {
+			w = min(w*(1.2+float32(0.8*(float32(c)/float32(worst)))), heaviest)
+		} else {
+			w = max(1, float32(w*0.95))
+		}
+		l.weight[p.i*k+p.j], l.weight[p.j*k+p.i] = w, w
+		l.listed[p.i*k+p.j] = w > 1
+		if w > 1 {
+			kept = append(kept, p)
 		}
 	}
+	l.couples = kept
 }
 
 // search finds shorter and shorter lays. What fails at a length is tried again
@@ -359,7 +419,7 @@ func (l *lattice) search(until int64) bool {
 			l.shorten()
 			continue
 		}
-		if left <= noWorse*l.least {
+		if float64(left) <= noWorse*float64(l.least) {
 			l.base, l.least = slices.Clone(l.pegs), left
 		}
 		copy(l.pegs, l.base)
@@ -391,7 +451,7 @@ func (l *lattice) shorten() {
 	for i := range e.lie {
 		end = max(end, int64(e.lie[i].y)+l.h.n.variants[e.lie[i].variant].long)
 	}
-	l.long, l.least = l.up(end)-1, math.MaxFloat32
+	l.long, l.least = l.up(end)-1, math.MaxInt
 	e.shorten(float64(end), float64(l.target()))
 	l.regain()
 }

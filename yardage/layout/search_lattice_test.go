@@ -50,11 +50,7 @@ func TestLatticeMove(t *testing.T) {
 				continue
 			}
 			x, y := int64(p.x-o.x)*l.step, int64(p.y-o.y)*l.step
-			var c float64
-			at := mark{p.x - o.x - l.patch(p.variant, o).lo.x, p.y - o.y - l.patch(p.variant, o).lo.y}
-			if size := l.patch(p.variant, o).size; at.x >= 0 && at.y >= 0 && at.x < size.x && at.y < size.y {
-				c = float64(l.patch(p.variant, o).cost[at.y*size.x+at.x])
-			}
+			c := float64(l.patch(p.variant, o).at(p.x-o.x, p.y-o.y))
 			if over := h.t.at(o.variant, p.variant).holds(x, y); over != (c > 0) || c != math.Trunc(c) || c > deepestOne {
 				t.Fatalf("item %d at %v costs %v beside %v, overlaps: %t", i, p, c, o, over)
 			}
@@ -96,24 +92,31 @@ func TestLatticeMove(t *testing.T) {
 		for i := range k {
 			_, bare := costs(i, l.pegs[i])
 			sum += bare / 2
-			if overlaps(l.cost, i, k) != (bare > 0) {
-				t.Fatalf("item %d costs %v, overlaps: %t", i, bare, overlaps(l.cost, i, k))
+			if float64(l.own[i]) != bare {
+				t.Fatalf("item %d costs %d, want %v", i, l.own[i], bare)
 			}
 		}
-		got, worst := total(l.cost, k)
-		if float64(got) != sum || worst > got || sum > 0 && worst <= 0 {
-			t.Fatalf("all cost %v, the worst %v, want %v", got, worst, sum)
+		if float64(l.left) != sum {
+			t.Fatalf("all cost %d, want %v", l.left, sum)
 		}
-		for v, sums := range l.sums {
-			room := l.room(v)
-			for at, c := range sums[:room.x*room.y] {
-				_, want := costs(-1, peg{mark{at % room.x, at / room.x}, v})
-				if float64(c) != want {
-					t.Fatalf("variant %d at %d costs %v, want %v", v, at, c, want)
+		for v := range l.planes {
+			p := &l.planes[v]
+			if p.room != l.room(v) || len(p.low) != p.room.y {
+				t.Fatalf("variant %d has places for %v, not %v", v, p.room, l.room(v))
+			}
+			for y, low := range p.low {
+				for x := range p.words * lanes {
+					want := float64(fullest)
+					if x < p.room.x {
+						_, want = costs(-1, peg{mark{x, y}, v})
+					}
+					if got := p.at(mark{x, y}); float64(got) != want || got < lane(low, x) {
+						t.Fatalf("variant %d at %d,%d costs %v, want %v; of its row none less than %x", v, x, y, got, want, low)
+					}
 				}
 			}
 		}
-		l.reweigh(worst)
+		l.reweigh()
 	}
 	if moved < k {
 		t.Fatalf("only %d moves", moved)
@@ -183,20 +186,31 @@ func TestLatticeFull(t *testing.T) {
 	}
 }
 
-// Pieces drawn by larger numbers, or by very few, have no lattice, nor have those
-// that need too many places, or too much time.
+// Pieces drawn by larger numbers have no lattice, nor have those that need too
+// many places, or too much time; those drawn by few have a finer one.
 func TestNoLattice(t *testing.T) {
-	for name, piece := range map[string]Piece{
-		"fine":   drawn(3, Half, 0, 0, 19, 1, 7, 12),
-		"coarse": drawn(9, Half, 0, 0, 4, 1, 2, 3),
+	for _, test := range []struct {
+		piece Piece
+		steps int64
+	}{
+		{drawn(3, Half, 0, 0, 39, 1, 14, 25), 0},
+		{drawn(3, Half, 0, 0, 19, 1, 7, 12), 1},
+		{drawn(9, Half, 0, 0, 4, 1, 2, 3), 4},
 	} {
-		g, err := Spec{Cloth: Cloth{Wide: units.Inch.Of(20)}, Pieces: []Piece{piece}}.check()
+		g, err := Spec{Cloth: Cloth{Wide: units.Inch.Of(40)}, Pieces: []Piece{test.piece}}.check()
 		if err != nil {
 			t.Fatal(err)
 		}
-		h := &hunter{n: g.nest}
-		if g.nest.latticed() || newLattice(h) != nil {
-			t.Errorf("%s: a lattice", name)
+		step := g.nest.lattice()
+		if step*test.steps != min(test.steps, 1)*g.nest.coarse || test.steps == 0 && step != 0 {
+			t.Errorf("%v: a step of %d, of %d", test.piece.Outline, step, g.nest.coarse)
+		}
+		if step == 0 && newLattice(&hunter{n: g.nest}) != nil {
+			t.Errorf("%v: a lattice", test.piece.Outline)
+		}
+		g.nest.coarse = 1000*g.nest.coarse + 1
+		if step := g.nest.lattice(); step != 0 {
+			t.Errorf("%v: a half of %d, %d", test.piece.Outline, g.nest.coarse, step)
 		}
 	}
 	h, _ := wedges(t, 8, units.Length{})
