@@ -70,11 +70,8 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 		dice := rand.New(rand.NewPCG(seed, uint64(i)^0x9e3779b97f4a7c15))
 		hs[i] = &hunter{t: t, n: n, dice: dice, ctx: ctx, spend: int64(work) * stepsPerWork / hunters}
 	}
-	step := int64(leg)
-	if n.lattice() > 0 {
-		step = brief
-		hs[hunters-1].freely = true
-	}
+	step := int64(brief)
+	hs[hunters-1].freely = true
 	var score score
 	for until := step; ; until += step {
 		var wait sync.WaitGroup

@@ -8,6 +8,9 @@ import (
 
 const (
 	fewestSteps   = 8       // to the side of a piece of middling size, at least; and fewer than twice as many
+	anySteps      = 14      // the same where it is not that of a grid
+	slackness     = 0.4     // how deep places are as good as clear of each other there, in steps
+	easier        = 0.003   // by how much more cloth such a lay is eased on, in parts of its length
 	mostPlaces    = 1 << 22 // of all that one holds
 	plainest      = 63      // what the deepest overlap costs, at least
 	deepestOne    = 4095    // and at most
@@ -24,6 +27,7 @@ const (
 type lattice struct {
 	h          *hunter
 	step       int64 // of the grid, to a step of the lattice
+	slack      int64 // how deep places may be in each other
 	wide, long int   // of the cloth
 	sizes      []mark
 	patches    []patch // by variant that moves, then the fixed one
@@ -65,33 +69,33 @@ type burden struct {
 }
 
 // lattice is the step of a lattice for the pieces: the grid they are drawn on, or
-// a half of it, or a half of that, as there must be enough steps to a piece. Zero
-// where they are drawn by numbers too large for one.
-func (n *nest) lattice() int64 {
+// a half of it, or a half of that, as there must be enough steps to a piece. Where
+// that grid is too fine it is any step, and places so deep in each other cost
+// nothing there, as a lay of them has to be eased in any case.
+func (n *nest) lattice() (step, slack int64) {
 	var mean float64
 	for _, kind := range n.items {
 		mean += n.side(kind)
 	}
-	mean /= float64(len(n.items)) * float64(n.coarse)
-	step := n.coarse
-	for ; mean < fewestSteps; mean *= 2 {
-		if step%2 != 0 {
-			return 0
-		}
+	mean /= float64(len(n.items))
+	step = n.coarse
+	for step%2 == 0 && mean < fewestSteps*float64(step) {
 		step /= 2
 	}
-	if mean >= 2*fewestSteps {
-		return 0
+	if mean < 2*fewestSteps*float64(step) {
+		return step, 0
 	}
-	return step
+	step = int64(mean / anySteps)
+	return step, int64(slackness * float64(step))
 }
 
 // newLattice is one for the best lay of a hunter; nil where there is none, or it
 // has too many places.
 func newLattice(h *hunter) *lattice {
 	n := h.n
-	l, k := &lattice{h: h, step: n.lattice()}, len(n.items)
-	if l.step == 0 || l.places() > mostPlaces || fullest/k < plainest {
+	k, l := len(n.items), &lattice{h: h}
+	l.step, l.slack = n.lattice()
+	if l.places() > mostPlaces || fullest/k < plainest {
 		return nil
 	}
 	l.wide, l.long = int(n.wide/l.step), l.up(h.long)
@@ -151,8 +155,11 @@ func (l *lattice) draw() bool {
 			cost := make([]float64, p.size.x*p.size.y)
 			for at := range cost {
 				x, y := int64(p.lo.x+at%p.size.x)*l.step, int64(p.lo.y+at/p.size.x)*l.step
-				if view.holds(x, y) {
-					cost[at] = float64((view.depth(float64(x), float64(y)) + e.jump[pair]) * e.scale[pair])
+				if !view.holds(x, y) {
+					continue
+				}
+				if depth := view.depth(float64(x), float64(y)); l.slack == 0 || depth > float64(l.slack) {
+					cost[at] = float64((depth + e.jump[pair]) * e.scale[pair])
 					most = max(most, cost[at])
 				}
 			}
@@ -414,7 +421,7 @@ func (l *lattice) search(until int64) bool {
 		}
 		left := l.ease()
 		if left == 0 {
-			h.keep(l.seats())
+			l.keep()
 			l.lend()
 			l.shorten()
 			continue
@@ -428,6 +435,24 @@ func (l *lattice) search(until int64) bool {
 		l.regain()
 	}
 	return false
+}
+
+// keep makes where the pieces lie the best lay if it is shorter, on as much more
+// cloth as it takes to ease them.
+func (l *lattice) keep() {
+	h := l.h
+	if l.slack == 0 {
+		h.keep(l.seats())
+		return
+	}
+	for long := float64(l.target()); long < float64(h.long) && !h.over(); long *= 1 + easier {
+		l.lend()
+		h.e.long = long
+		if seats, ok := h.attempt(math.MaxInt64); ok {
+			h.keep(seats)
+			return
+		}
+	}
 }
 
 // target is the length it tries for.

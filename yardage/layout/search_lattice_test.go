@@ -186,12 +186,12 @@ func TestLatticeFull(t *testing.T) {
 	}
 }
 
-// Pieces drawn by larger numbers have no lattice, nor have those that need too
-// many places, or too much time; those drawn by few have a finer one.
-func TestNoLattice(t *testing.T) {
+// Pieces drawn by few numbers lie on the grid of those, or on a finer one; others
+// on any, where a little overlap is not counted.
+func TestLatticeStep(t *testing.T) {
 	for _, test := range []struct {
-		piece Piece
-		steps int64
+		piece  Piece
+		halved int64
 	}{
 		{drawn(3, Half, 0, 0, 39, 1, 14, 25), 0},
 		{drawn(3, Half, 0, 0, 19, 1, 7, 12), 1},
@@ -201,18 +201,20 @@ func TestNoLattice(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		step := g.nest.lattice()
-		if step*test.steps != min(test.steps, 1)*g.nest.coarse || test.steps == 0 && step != 0 {
-			t.Errorf("%v: a step of %d, of %d", test.piece.Outline, step, g.nest.coarse)
-		}
-		if step == 0 && newLattice(&hunter{n: g.nest}) != nil {
-			t.Errorf("%v: a lattice", test.piece.Outline)
-		}
-		g.nest.coarse = 1000*g.nest.coarse + 1
-		if step := g.nest.lattice(); step != 0 {
-			t.Errorf("%v: a half of %d, %d", test.piece.Outline, g.nest.coarse, step)
+		n := g.nest
+		step, slack := n.lattice()
+		if test.halved == 0 {
+			if side := n.side(0) / float64(step); side < anySteps || side > anySteps+1 || slack <= 0 || slack >= step/2 {
+				t.Errorf("%v: a step of %d, %v to a side, a slack of %d", test.piece.Outline, step, side, slack)
+			}
+		} else if step*test.halved != n.coarse || slack != 0 {
+			t.Errorf("%v: a step of %d, of %d, a slack of %d", test.piece.Outline, step, n.coarse, slack)
 		}
 	}
+}
+
+// There is none where it needs too many places, or too much time.
+func TestNoLattice(t *testing.T) {
 	h, _ := wedges(t, 8, units.Length{})
 	long := h.long
 	h.long = mostPlaces * h.n.coarse
