@@ -7,7 +7,8 @@ import (
 )
 
 const (
-	fewestSteps   = 8       // to the side of a piece of middling size, at least; and fewer than twice as many
+	fewestSteps   = 7       // to the side of a piece of middling size, at least
+	mostSteps     = 16      // and fewer than that
 	anySteps      = 14      // the same where it is not that of a grid
 	slackness     = 0.4     // how deep places are as good as clear of each other there, in steps
 	easier        = 0.003   // by how much more cloth such a lay is eased on, in parts of its length
@@ -51,6 +52,9 @@ type lattice struct {
 // A mark is a place on a lattice, or so far across it and along.
 type mark struct{ x, y int }
 
+// nowhere is the variant of an item that is not counted.
+const nowhere = -1
+
 // A peg is where and how an item lies on a lattice.
 type peg struct {
 	mark
@@ -82,7 +86,7 @@ func (n *nest) lattice() (step, slack int64) {
 	for step%2 == 0 && mean < fewestSteps*float64(step) {
 		step /= 2
 	}
-	if mean < 2*fewestSteps*float64(step) {
+	if mean < mostSteps*float64(step) {
 		return step, 0
 	}
 	step = int64(mean / anySteps)
@@ -110,7 +114,7 @@ func newLattice(h *hunter) *lattice {
 	l.cost, l.own = make([]int, k*k), make([]int, k)
 	l.weight, l.listed = make([]float32, k*k), make([]bool, k*k)
 	for v := range n.variants {
-		l.planes = append(l.planes, newPlane(l.room(v)))
+		l.planes = append(l.planes, newPlane(l.room(v), k))
 	}
 	l.burdens = make([][]burden, len(n.variants))
 	h.e.take(h.best)
@@ -186,18 +190,30 @@ func (l *lattice) patch(v int, fixed peg) *patch {
 	return &l.patches[v*len(l.sizes)+fixed.variant]
 }
 
-// put counts an item that lies so among what variant v costs.
-func (l *lattice) put(v int, fixed peg) {
-	s := l.planes[v].under(l.patch(v, fixed), fixed.mark)
-	l.planes[v].put(s)
-	l.looked += s.words()
-}
-
-// lift counts it no longer.
-func (l *lattice) lift(v int, fixed peg) {
-	s := l.planes[v].under(l.patch(v, fixed), fixed.mark)
-	l.planes[v].lift(s)
-	l.looked += s.words()
+// sync brings the plane of a variant up to date, with all items in it but one.
+func (l *lattice) sync(v, without int) {
+	p := &l.planes[v]
+	for i, now := range l.pegs {
+		was := p.pegs[i]
+		if i == without {
+			now.variant = nowhere
+		}
+		if was == now || was.variant == nowhere && now.variant == nowhere {
+			continue
+		}
+		if was.variant != nowhere {
+			s := p.under(l.patch(v, was), was.mark)
+			p.lift(s)
+			l.looked += s.words()
+		}
+		if now.variant != nowhere {
+			s := p.under(l.patch(v, now), now.mark)
+			p.put(s)
+			l.looked += s.words()
+		}
+		p.pegs[i] = now
+	}
+	l.looked += len(l.pegs)
 }
 
 // update works out the costs of item i anew.
@@ -226,9 +242,8 @@ func (l *lattice) update(i int) {
 // survey works out everything anew, all weights being 1.
 func (l *lattice) survey() {
 	for v := range l.planes {
-		l.planes[v].clear(l.room(v).y)
-		for _, p := range l.pegs {
-			l.put(v, p)
+		if rows := l.room(v).y; rows != l.planes[v].room.y {
+			l.planes[v].clear(rows)
 		}
 	}
 	for k := range l.weight {
@@ -248,7 +263,7 @@ func (l *lattice) move(i int) {
 	h, k, now := l.h, len(l.pegs), l.pegs[i]
 	ways := h.n.kinds[h.e.kind[i]].variants
 	for _, v := range ways {
-		l.lift(v, now)
+		l.sync(v, i)
 		l.burdens[v] = l.burdens[v][:0]
 	}
 	for j, w := range l.weight[i*k : i*k+k] {
@@ -277,15 +292,6 @@ func (l *lattice) move(i int) {
 				l.scan(v, y)
 				limit = l.limit()
 			}
-		}
-	}
-	for v := range l.planes {
-		switch {
-		case h.n.variants[v].kind == h.e.kind[i]:
-			l.put(v, l.to)
-		case l.to != now:
-			l.lift(v, now)
-			l.put(v, l.to)
 		}
 	}
 	if l.to != now {

@@ -100,6 +100,7 @@ func TestLatticeMove(t *testing.T) {
 			t.Fatalf("all cost %d, want %v", l.left, sum)
 		}
 		for v := range l.planes {
+			l.sync(v, -1)
 			p := &l.planes[v]
 			if p.room != l.room(v) || len(p.low) != p.room.y {
 				t.Fatalf("variant %d has places for %v, not %v", v, p.room, l.room(v))

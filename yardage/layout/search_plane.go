@@ -68,15 +68,17 @@ type plane struct {
 	words  int      // to a row
 	places uint64   // in the last word of a row, those that are
 	spare  uint64   // the others there, which cost the most
+	pegs   []peg    // where the items lie that it counts
 	cost   []uint64 // the first place of a word is its lowest
 	low    []uint64 // by row: no first place of a word of it costs less than the first of this, and so on
 }
 
-func newPlane(room mark) plane {
-	p := plane{room: room, words: (room.x + lanes - 1) / lanes}
+func newPlane(room mark, items int) plane {
+	p := plane{room: room, pegs: make([]peg, items), words: (room.x + lanes - 1) / lanes}
 	p.places = ^uint64(0) >> (16 * (p.words*lanes - room.x))
 	p.spare = fullest * each &^ p.places
 	p.cost, p.low = make([]uint64, p.words*room.y), make([]uint64, room.y)
+	p.clear(room.y)
 	return p
 }
 
@@ -85,6 +87,9 @@ func (p *plane) clear(rows int) {
 	p.room.y, p.low, p.cost = rows, p.low[:rows], p.cost[:rows*p.words]
 	clear(p.low)
 	clear(p.cost)
+	for i := range p.pegs {
+		p.pegs[i].variant = nowhere
+	}
 	for w := p.words - 1; w < len(p.cost); w += p.words {
 		p.cost[w] = p.spare
 	}
