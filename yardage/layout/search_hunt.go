@@ -17,7 +17,7 @@ const (
 	rounds    = 200         // rounds without getting better after which moving apart is given up
 	few       = 24          // pieces that may be a puzzle
 	leg       = 200_000_000 // steps after which all go on from the best lay of any
-	brief     = 50_000_000  // the same while they search on a lattice
+	brief     = 100_000_000 // the same while they search on a lattice
 	enough    = 6           // of those without help from the lattice
 	widest    = 0.02        // by how much the cloth is shortened at most, in parts of its length
 	narrowest = 0.0005      // and at least
@@ -104,35 +104,29 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 	}
 }
 
-// A score is what a lattice, and searching off it, have come to so far.
+// A score is how searching on a lattice does beside searching off it.
 type score struct {
-	legs, stalls int
-	behind       int // legs without help from the lattice, what it tries for having been found off it
+	legs   int
+	behind int // legs without help from the lattice, what it tries for having been found off it
 }
 
 // lost reports, after a leg, whether the lattice is of no more use; was is how
 // long the best lay was before. The first hunter searches on it. The last begins
-// off it, and goes on so while that helps, and then more and more seldom.
+// off it, goes on so while it is ahead, and else more and more seldom.
 func (s *score) lost(first, last *hunter, was int64) bool {
 	on, off := first.long, last.long
 	if !last.freely {
 		on, off = min(on, off), was
 	}
-	s.legs++
+	ahead := off < was && off <= first.l.target()
 	switch {
-	case s.legs == 1 && off < on:
-		return true
 	case on < was && on <= off:
 		s.behind = 0
-	case off < was || s.behind > 0:
+	case ahead || s.behind > 0:
 		s.behind++
 	}
-	if on >= was && off >= was {
-		s.stalls++
-		last.freely = s.stalls&(s.stalls-1) == 0
-	} else {
-		last.freely = off < on
-	}
+	s.legs++
+	last.freely = ahead || s.legs&(s.legs-1) == 0
 	return s.behind > enough
 }
 
@@ -197,7 +191,7 @@ func (h *hunter) run(number int, until int64) {
 		}
 		h.e = newEaser(h.t, h.dice, h.over)
 		h.step = widest
-		h.l = newLattice(h)
+		h.l = newLattice(h, number == 0)
 	}
 	if h.l != nil && !h.freely && h.l.search(until) {
 		return

@@ -7,7 +7,7 @@ import (
 )
 
 const (
-	fewestSteps   = 7       // to the side of a piece of middling size, at least
+	fewestSteps   = 5.5     // to the side of a piece of middling size, at least
 	mostSteps     = 16      // and fewer than that
 	anySteps      = 14      // the same where it is not that of a grid
 	slackness     = 0.4     // how deep places are as good as clear of each other there, in steps
@@ -15,7 +15,7 @@ const (
 	mostPlaces    = 1 << 22 // of all that one holds
 	plainest      = 63      // what the deepest overlap costs, at least
 	deepestOne    = 4095    // and at most
-	perStep       = 64      // words looked at in the time of a step
+	perStep       = 28      // words looked at in the time of a step
 	heaviest      = 1 << 60 // a weight, at most
 	latticeRounds = 30      // as rounds, but each is soon over here, and tossing again finds more
 	noWorse       = 1.1     // times what overlaps in what is gone on from, that may be gone on from too
@@ -75,8 +75,9 @@ type burden struct {
 // lattice is the step of a lattice for the pieces: the grid they are drawn on, or
 // a half of it, or a half of that, as there must be enough steps to a piece. Where
 // that grid is too fine it is any step, and places so deep in each other cost
-// nothing there, as a lay of them has to be eased in any case.
-func (n *nest) lattice() (step, slack int64) {
+// nothing there, as a lay of them has to be eased in any case. A finer one is half
+// the step, unless that is finer than any step.
+func (n *nest) lattice(finer bool) (step, slack int64) {
 	var mean float64
 	for _, kind := range n.items {
 		mean += n.side(kind)
@@ -84,6 +85,9 @@ func (n *nest) lattice() (step, slack int64) {
 	mean /= float64(len(n.items))
 	step = n.coarse
 	for step%2 == 0 && mean < fewestSteps*float64(step) {
+		step /= 2
+	}
+	if finer && step%2 == 0 && 2*mean < anySteps*float64(step) {
 		step /= 2
 	}
 	if mean < mostSteps*float64(step) {
@@ -95,11 +99,11 @@ func (n *nest) lattice() (step, slack int64) {
 
 // newLattice is one for the best lay of a hunter; nil where there is none, or it
 // has too many places.
-func newLattice(h *hunter) *lattice {
+func newLattice(h *hunter, finer bool) *lattice {
 	n := h.n
 	k, l := len(n.items), &lattice{h: h}
-	l.step, l.slack = n.lattice()
-	if l.places() > mostPlaces || fullest/k < plainest {
+	l.step, l.slack = n.lattice(finer)
+	if l.slack > 0 && k <= few || l.places() > mostPlaces || fullest/k < plainest {
 		return nil
 	}
 	l.wide, l.long = int(n.wide/l.step), l.up(h.long)

@@ -17,7 +17,7 @@ func latticed(t *testing.T, seed uint64, gap units.Length, pieces ...Piece) (*hu
 	h := &hunter{t: full, n: full.n, dice: rand.New(rand.NewPCG(seed, 9)), ctx: context.Background(), spend: math.MaxInt64}
 	h.first(0)
 	h.e = newEaser(full, h.dice, h.over)
-	l := newLattice(h)
+	l := newLattice(h, false)
 	if l == nil {
 		t.Fatal("no lattice")
 	}
@@ -124,10 +124,27 @@ func TestLatticeMove(t *testing.T) {
 	}
 }
 
+// proven fails where the best lay of a hunter has pieces that overlap, or lie off
+// the cloth.
+func (h *hunter) proven(t *testing.T) {
+	t.Helper()
+	for i, a := range h.best {
+		one := &h.n.variants[a.variant]
+		if a.x < 0 || a.y < 0 || a.x+one.wide > h.n.wide || a.y+one.long > h.long {
+			t.Fatalf("item %d lies outside, at %v", i, a)
+		}
+		for _, b := range h.best[:i] {
+			if h.t.at(b.variant, a.variant).holds(a.x-b.x, a.y-b.y) {
+				t.Fatalf("%v and %v overlap", a, b)
+			}
+		}
+	}
+}
+
 // A search on a lattice ends with the shortest of the lays it came by, on the
 // lattice, proven; it is the same for the same seed.
 func TestLatticeSearch(t *testing.T) {
-	const until = 4_000_000
+	const until = 400_000
 	h, l := wedges(t, 6, units.Inch.Of(1))
 	first := h.long
 	if !l.search(until) {
@@ -139,18 +156,10 @@ func TestLatticeSearch(t *testing.T) {
 	if over := h.done - until; over < 0 || over > until {
 		t.Fatalf("%d steps, not %d", h.done, until)
 	}
+	h.proven(t)
 	for i, a := range h.best {
 		if a.x%l.step != 0 || a.y%l.step != 0 {
 			t.Fatalf("item %d lies at %v", i, a)
-		}
-		one := &h.n.variants[a.variant]
-		if a.x < 0 || a.y < 0 || a.x+one.wide > h.n.wide || a.y+one.long > h.long {
-			t.Fatalf("item %d lies outside, at %v", i, a)
-		}
-		for _, b := range h.best[:i] {
-			if h.t.at(b.variant, a.variant).holds(a.x-b.x, a.y-b.y) {
-				t.Fatalf("%v and %v overlap", a, b)
-			}
 		}
 	}
 	again, twin := wedges(t, 6, units.Inch.Of(1))
@@ -168,6 +177,77 @@ func TestLatticeSearch(t *testing.T) {
 	l.search(h.done + until/8)
 	if l.target() >= end {
 		t.Fatalf("it tries for %d, with %d found", l.target(), end)
+	}
+}
+
+// Where a little overlap costs nothing, a lay is eased before it is the best, and
+// what cannot be is not.
+func TestLatticeSlack(t *testing.T) {
+	h, l := latticed(t, 6, units.Inch.Of(1), drawn(12, Half, 0, 0, 6, 1, 5, 6), drawn(12, Half, 0, 0, 7, 0, 4, 4, 1, 6),
+		Piece{Count: 1, Outline: []Point{{units.Inch.Of(0), units.Inch.Of(0)}, {units.Inch.Frac(4001, 1000), units.Inch.Of(0)}, {units.Inch.Of(1), units.Inch.Frac(3001, 1000)}}})
+	if l.slack == 0 {
+		t.Fatal("no slack")
+	}
+	first := h.long
+	if !l.search(400_000) {
+		t.Fatal("nothing left to search for")
+	}
+	if h.long >= first {
+		t.Fatalf("%d steps long, %d at first", h.long, first)
+	}
+	h.proven(t)
+	was := h.long
+	for i := range l.pegs {
+		l.pegs[i].mark = mark{}
+	}
+	l.keep()
+	if h.long > was {
+		t.Fatalf("%d steps long, it was %d", h.long, was)
+	}
+	h.proven(t)
+}
+
+// Whether a lattice is kept, and when it is searched off it.
+func TestScore(t *testing.T) {
+	const step = 10
+	first, last := &hunter{l: &lattice{step: step}}, &hunter{freely: true}
+	var s score
+	was, legs := int64(1000), 0
+	leg := func(on, off int64) bool {
+		legs++
+		first.long, last.long = on, off
+		first.l.long = int((on - 1) / step)
+		lost := s.lost(first, last, was)
+		was = min(was, on, off)
+		return lost
+	}
+	// The lattice helps: off it in legs 1, 2, 4, 8 and so on.
+	for range 40 {
+		freely := last.freely
+		if want := legs == 0 || legs&(legs-1) == 0; freely != want {
+			t.Fatalf("after %d legs: off it %t", legs, freely)
+		}
+		if leg(was-3, was-2) {
+			t.Fatalf("lost after %d legs", legs)
+		}
+	}
+	// Searching off it is ahead, and goes on.
+	last.freely = true
+	if leg(was, was-3*step) || !last.freely {
+		t.Fatal("ahead, and it stops")
+	}
+	for k := 1; k < enough; k++ {
+		if leg(was, was) {
+			t.Fatalf("lost %d legs later", k)
+		}
+	}
+	if !leg(was, was) {
+		t.Fatal("not lost")
+	}
+	// Unless the lattice helps again.
+	s.behind, last.freely = enough, true
+	if leg(was-5, was) || s.behind != 0 {
+		t.Fatal("it helps, and is lost")
 	}
 }
 
@@ -192,18 +272,22 @@ func TestLatticeFull(t *testing.T) {
 func TestLatticeStep(t *testing.T) {
 	for _, test := range []struct {
 		piece  Piece
+		finer  bool
 		halved int64
 	}{
-		{drawn(3, Half, 0, 0, 39, 1, 14, 25), 0},
-		{drawn(3, Half, 0, 0, 19, 1, 7, 12), 1},
-		{drawn(9, Half, 0, 0, 4, 1, 2, 3), 4},
+		{drawn(3, Half, 0, 0, 39, 1, 14, 25), false, 0},
+		{drawn(3, Half, 0, 0, 19, 1, 7, 12), false, 1},
+		{drawn(3, Half, 0, 0, 19, 1, 7, 12), true, 1},
+		{drawn(9, Half, 0, 0, 4, 1, 2, 3), false, 4},
+		{drawn(9, Half, 0, 0, 6, 0, 3, 4), false, 2},
+		{drawn(9, Half, 0, 0, 6, 0, 3, 4), true, 4},
 	} {
 		g, err := Spec{Cloth: Cloth{Wide: units.Inch.Of(40)}, Pieces: []Piece{test.piece}}.check()
 		if err != nil {
 			t.Fatal(err)
 		}
 		n := g.nest
-		step, slack := n.lattice()
+		step, slack := n.lattice(test.finer)
 		if test.halved == 0 {
 			if side := n.side(0) / float64(step); side < anySteps || side > anySteps+1 || slack <= 0 || slack >= step/2 {
 				t.Errorf("%v: a step of %d, %v to a side, a slack of %d", test.piece.Outline, step, side, slack)
@@ -219,17 +303,17 @@ func TestNoLattice(t *testing.T) {
 	h, _ := wedges(t, 8, units.Length{})
 	long := h.long
 	h.long = mostPlaces * h.n.coarse
-	if newLattice(h) != nil {
+	if newLattice(h, false) != nil {
 		t.Error("too many places")
 	}
 	h.long = long
-	if newLattice(h) == nil {
+	if newLattice(h, false) == nil {
 		t.Error("no lattice")
 	}
 	ctx, stop := context.WithCancel(context.Background())
 	stop()
 	h.ctx = ctx
-	if newLattice(h) != nil || !h.halt {
+	if newLattice(h, false) != nil || !h.halt {
 		t.Error("it is not stopped")
 	}
 }
