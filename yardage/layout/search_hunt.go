@@ -17,8 +17,8 @@ const (
 	rounds    = 200         // rounds without getting better after which moving apart is given up
 	few       = 24          // pieces that may be a puzzle
 	leg       = 200_000_000 // steps after which all go on from the best lay of any
-	brief     = 100_000_000 // the same while they search on a lattice
-	enough    = 6           // of those without help from the lattice
+	brief     = 50_000_000  // the same while they search on a lattice
+	enough    = 4           // of those without help from the lattice
 	widest    = 0.02        // by how much the cloth is shortened at most, in parts of its length
 	narrowest = 0.0005      // and at least
 	firstStep = 0.004       // and at first, where pieces were tossed

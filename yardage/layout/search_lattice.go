@@ -21,10 +21,10 @@ const (
 	noWorse       = 1.1     // times what overlaps in what is gone on from, that may be gone on from too
 )
 
-// A lattice is a search of its own for pieces drawn by few whole numbers: they
-// lie only where those meet, which is where such pieces fit each other. It is
-// known at each move what every place would cost, so that each goes to the very
-// best.
+// A lattice is a search of its own, of few places: those where whole numbers meet
+// by which the pieces are drawn, which is where such pieces fit each other, or any.
+// It is known at each move what every place would cost, so that each goes to the
+// very best.
 type lattice struct {
 	h          *hunter
 	step       int64 // of the grid, to a step of the lattice
@@ -110,6 +110,9 @@ func newLattice(h *hunter, finer bool) *lattice {
 	for i := range n.variants {
 		v := &n.variants[i]
 		l.sizes = append(l.sizes, mark{l.up(v.wide), l.up(v.long)})
+		if l.room(i).x == 0 {
+			return nil // on the lattice it is wider than the cloth
+		}
 	}
 	if !l.draw() {
 		return nil
@@ -172,6 +175,7 @@ func (l *lattice) draw() bool {
 				}
 			}
 			l.patches, costs = append(l.patches, p), append(costs, cost)
+			l.h.done += int64(len(cost))
 		}
 	}
 	deepest := float64(min(deepestOne, fullest/len(l.h.n.items)))
@@ -498,13 +502,21 @@ func (l *lattice) lend() {
 	}
 }
 
-// regain takes the places the easer has, each as the nearest on the lattice.
+// regain takes the places the easer has, each as the nearest on the lattice, and
+// another way round where there is none.
 func (l *lattice) regain() {
 	for i, o := range l.h.e.lie {
-		room := l.room(o.variant)
+		v := o.variant
+		for _, way := range l.h.n.kinds[l.h.e.kind[i]].variants {
+			if l.room(v).y > 0 {
+				break
+			}
+			v = way
+		}
+		room := l.room(v)
 		near := func(place float64, room int) int {
 			return max(min(int(place/float64(l.step)+0.5), room-1), 0)
 		}
-		l.pegs[i] = peg{mark{near(o.x, room.x), near(o.y, room.y)}, o.variant}
+		l.pegs[i] = peg{mark{near(o.x, room.x), near(o.y, room.y)}, v}
 	}
 }

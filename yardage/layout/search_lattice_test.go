@@ -207,6 +207,44 @@ func TestLatticeSlack(t *testing.T) {
 	h.proven(t)
 }
 
+// Pieces that are longer than the cloth one way round lie the other way, and those
+// that are wider than it on the lattice have none.
+func TestLatticeTight(t *testing.T) {
+	h, l := latticed(t, 8, units.Length{}, drawn(3, Quarter, 0, 0, 19, 0, 19, 2, 0, 3), drawn(5, Quarter, 0, 0, 5, 0, 2, 5))
+	for turn := int64(1); turn < 50 && h.long > 14*h.n.coarse; turn++ {
+		l.search(turn * 100_000)
+	}
+	long := 0
+	for v := range l.planes {
+		if l.room(v).y == 0 {
+			long++
+		}
+	}
+	if long == 0 {
+		t.Fatal("none is longer than the cloth")
+	}
+	for i := range h.e.lie {
+		h.e.lie[i].variant = h.n.kinds[h.e.kind[i]].variants[0]
+	}
+	l.regain()
+	for i, p := range l.pegs {
+		if l.room(p.variant).y == 0 || h.n.variants[p.variant].kind != h.e.kind[i] {
+			t.Fatalf("item %d lies at %v", i, p)
+		}
+	}
+	h.proven(t)
+	full := filled(t, Spec{Cloth: Cloth{Wide: units.Inch.Frac(20013, 1000)}, Pieces: []Piece{
+		drawn(20, Half, 0, 0, 6, 1, 5, 6),
+		{Count: 9, Outline: []Point{{units.Inch.Of(0), units.Inch.Of(0)}, {units.Inch.Frac(20013, 1000), units.Inch.Of(0)}, {units.Inch.Of(1), units.Inch.Of(3)}}},
+	}})
+	h = &hunter{t: full, n: full.n, dice: rand.New(rand.NewPCG(1, 2)), ctx: context.Background(), spend: math.MaxInt64}
+	h.first(0)
+	h.e = newEaser(full, h.dice, h.over)
+	if newLattice(h, false) != nil {
+		t.Error("a lattice for what does not fit on it")
+	}
+}
+
 // Whether a lattice is kept, and when it is searched off it.
 func TestScore(t *testing.T) {
 	const step = 10
