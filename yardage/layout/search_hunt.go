@@ -18,7 +18,7 @@ const (
 	few       = 24          // pieces that may be a puzzle
 	leg       = 200_000_000 // steps after which all go on from the best lay of any
 	brief     = 50_000_000  // the same while they search on a lattice
-	enough    = 4           // of those without help from the lattice
+	enough    = 6           // of those without help from the lattice
 	widest    = 0.02        // by how much the cloth is shortened at most, in parts of its length
 	narrowest = 0.0005      // and at least
 	firstStep = 0.004       // and at first, where pieces were tossed
@@ -107,26 +107,28 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 // A score is how searching on a lattice does beside searching off it.
 type score struct {
 	legs   int
-	behind int // legs without help from the lattice, what it tries for having been found off it
+	behind int // legs since the best lay was found off the lattice, and none better on it
 }
 
 // lost reports, after a leg, whether the lattice is of no more use; was is how
 // long the best lay was before. The first hunter searches on it. The last begins
-// off it, goes on so while it is ahead, and else more and more seldom.
+// off it, goes on so while it is ahead, and else more and more seldom. A lattice
+// that is behind at once, or for long, is lost.
 func (s *score) lost(first, last *hunter, was int64) bool {
 	on, off := first.long, last.long
 	if !last.freely {
 		on, off = min(on, off), was
 	}
-	ahead := off < was && off <= first.l.target()
 	switch {
+	case s.legs == 0 && off < on:
+		return true
 	case on < was && on <= off:
 		s.behind = 0
-	case ahead || s.behind > 0:
+	case off < was || s.behind > 0:
 		s.behind++
 	}
 	s.legs++
-	last.freely = ahead || s.legs&(s.legs-1) == 0
+	last.freely = off < was && off <= first.l.target() || s.legs&(s.legs-1) == 0
 	return s.behind > enough
 }
 

@@ -269,12 +269,15 @@ func TestScore(t *testing.T) {
 			t.Fatalf("lost after %d legs", legs)
 		}
 	}
-	// Searching off it is ahead, and goes on.
+	// Searching off it is ahead by a step, and goes on; by less, and does not.
 	last.freely = true
 	if leg(was, was-3*step) || !last.freely {
 		t.Fatal("ahead, and it stops")
 	}
-	for k := 1; k < enough; k++ {
+	if leg(was, was-1) || last.freely {
+		t.Fatal("hardly ahead, and it goes on")
+	}
+	for k := 2; k < enough; k++ {
 		if leg(was, was) {
 			t.Fatalf("lost %d legs later", k)
 		}
@@ -282,7 +285,11 @@ func TestScore(t *testing.T) {
 	if !leg(was, was) {
 		t.Fatal("not lost")
 	}
-	// Unless the lattice helps again.
+	// At once where it is behind in the first leg.
+	if !(&score{}).lost(&hunter{long: 20}, &hunter{long: 19, freely: true}, 30) {
+		t.Fatal("behind from the first, and not lost")
+	}
+	// It helps again, and is not lost.
 	s.behind, last.freely = enough, true
 	if leg(was-5, was) || s.behind != 0 {
 		t.Fatal("it helps, and is lost")
