@@ -68,14 +68,10 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 	kinds := len(n.kinds)
 	e.scale, e.jump = make([]float64, kinds*kinds), make([]float64, kinds*kinds)
 	side := make([]float64, kinds)
-	var mean float64
 	for i := range n.kinds {
 		side[i] = n.side(i)
 	}
-	for _, item := range n.items {
-		mean += side[item]
-	}
-	mean /= float64(k)
+	mean := n.meanSide()
 	for i := range kinds {
 		for j := range kinds {
 			e.scale[i*kinds+j] = math.Sqrt(float64(side[i]*side[j])) / float64(mean*mean)
@@ -105,6 +101,15 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 func (n *nest) side(kind int) float64 {
 	a := n.kinds[kind].area
 	return math.Sqrt((float64(a.hi)*(1<<64) + float64(a.lo)) / 2)
+}
+
+// meanSide is the mean of the sides of all items.
+func (n *nest) meanSide() float64 {
+	var sum float64
+	for _, kind := range n.items {
+		sum += n.side(kind)
+	}
+	return sum / float64(len(n.items))
 }
 
 // weigh gives the pair of items i and j a weight.
@@ -148,10 +153,11 @@ func (e *easer) tally() float64 {
 	return sum
 }
 
-// total is the sum of the costs of all pairs of k items, and the worst of them.
-func total[C float32 | float64](cost []C, k int) (sum, worst C) {
+// total is the sum of the costs as they are, and the worst of them.
+func (e *easer) total() (sum, worst float64) {
+	k := len(e.n.items)
 	for i := range k {
-		for _, c := range cost[i*k : i*k+i] {
+		for _, c := range e.cost[i*k : i*k+i] {
 			if c > 0 {
 				sum += c
 				worst = max(worst, c)
@@ -407,14 +413,14 @@ func (e *easer) ease() bool {
 			}
 			e.dice.Shuffle(k, func(a, b int) { e.order[a], e.order[b] = e.order[b], e.order[a] })
 			for _, i := range e.order {
-				if overlaps(e.cost, i, k) {
+				if e.overlaps(i) {
 					e.move(i)
 					if e.stop() {
 						return false
 					}
 				}
 			}
-			now, worst := total(e.cost, k)
+			now, worst := e.total()
 			if now == 0 {
 				return true
 			}
@@ -437,9 +443,10 @@ func (e *easer) ease() bool {
 	return false
 }
 
-// overlaps reports whether item i of k costs anything.
-func overlaps[C float32 | float64](cost []C, i, k int) bool {
-	for _, c := range cost[i*k : i*k+k] {
+// overlaps reports whether item i costs anything.
+func (e *easer) overlaps(i int) bool {
+	k := len(e.n.items)
+	for _, c := range e.cost[i*k : i*k+k] {
 		if c > 0 {
 			return true
 		}

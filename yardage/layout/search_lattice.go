@@ -78,11 +78,7 @@ type burden struct {
 // nothing there, as a lay of them has to be eased in any case. A finer one is half
 // the step, unless that is finer than any step.
 func (n *nest) lattice(finer bool) (step, slack int64) {
-	var mean float64
-	for _, kind := range n.items {
-		mean += n.side(kind)
-	}
-	mean /= float64(len(n.items))
+	mean := n.meanSide()
 	step = n.coarse
 	for step%2 == 0 && mean < fewestSteps*float64(step) {
 		step /= 2
@@ -97,8 +93,8 @@ func (n *nest) lattice(finer bool) (step, slack int64) {
 	return step, int64(slackness * float64(step))
 }
 
-// newLattice is one for the best lay of a hunter; nil where there is none, or it
-// has too many places.
+// newLattice is one for the best lay of a hunter; nil where it has too many places,
+// or a piece has none, or the pieces are few and of no grid.
 func newLattice(h *hunter, finer bool) *lattice {
 	n := h.n
 	k, l := len(n.items), &lattice{h: h}
