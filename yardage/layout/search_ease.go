@@ -391,8 +391,9 @@ func (e *easer) descend(i int, b *try, from, to float64) {
 	}
 }
 
-// ease moves pieces until none overlaps; false when it gives up.
-func (e *easer) ease() bool {
+// ease moves pieces until none overlaps; false when it gives up, after so many
+// rounds without getting better.
+func (e *easer) ease(most int) bool {
 	k := len(e.n.items)
 	for i := range k {
 		for j := range i {
@@ -407,7 +408,7 @@ func (e *easer) ease() bool {
 	best := slices.Clone(e.lie)
 	for again := true; again; {
 		begin := least
-		for idle := 0; idle < rounds; {
+		for idle := 0; idle < most; {
 			for i := range e.order {
 				e.order[i] = i
 			}

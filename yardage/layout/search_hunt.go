@@ -113,14 +113,14 @@ type score struct {
 // lost reports, after a leg, whether the lattice is of no more use; was is how
 // long the best lay was before. The first hunter searches on it. The last begins
 // off it, goes on so while it is ahead, and else more and more seldom. A lattice
-// that is behind at once, or for long, is lost.
+// that is behind for long is lost, and at once where its lays are not eased.
 func (s *score) lost(first, last *hunter, was int64) bool {
 	on, off := first.long, last.long
 	if !last.freely {
 		on, off = min(on, off), was
 	}
 	switch {
-	case s.legs == 0 && off < on:
+	case s.legs == 0 && off < on && first.l.slack == 0:
 		return true
 	case on < was && on <= off:
 		s.behind = 0
@@ -128,7 +128,7 @@ func (s *score) lost(first, last *hunter, was int64) bool {
 		s.behind++
 	}
 	s.legs++
-	last.freely = off < was && off <= first.l.target() || s.legs&(s.legs-1) == 0
+	last.freely = off < was && off <= first.l.goal || s.legs&(s.legs-1) == 0
 	return s.behind > enough
 }
 
@@ -244,7 +244,7 @@ func (h *hunter) explore(number int, until int64) {
 		long := h.n.end(now)
 		e.take(now)
 		e.shorten(float64(long), float64(long)*(1-h.step))
-		if seats, ok := h.attempt(long); ok {
+		if seats, ok := h.attempt(long, rounds); ok {
 			now = seats
 			h.keep(now)
 			h.step = min(widest, h.step*1.5)
@@ -261,7 +261,7 @@ func (h *hunter) explore(number int, until int64) {
 			e.take(base)
 			e.long = float64(h.n.end(base)) * (1 + roomier)
 			e.toss(h.tossed())
-			if seats, ok := h.attempt(math.MaxInt64); ok {
+			if seats, ok := h.attempt(math.MaxInt64, rounds); ok {
 				now = seats
 				h.keep(now)
 				break
@@ -271,9 +271,10 @@ func (h *hunter) explore(number int, until int64) {
 }
 
 // attempt moves the pieces apart on cloth as short as the easer has it, or a
-// little longer if that will do and the lay comes out shorter than limit.
-func (h *hunter) attempt(limit int64) ([]seat, bool) {
-	if h.e.ease() {
+// little longer if that will do and the lay comes out shorter than limit. It gives
+// up after so many rounds without getting better.
+func (h *hunter) attempt(limit int64, most int) ([]seat, bool) {
+	if h.e.ease(most) {
 		seats, ok := h.settle()
 		if !ok {
 			h.e.loosen(h.e.wide == float64(h.n.wide))
@@ -300,7 +301,7 @@ func (h *hunter) puzzle() bool {
 		e.lie[i].x, e.lie[i].y = float64(h.dice.Float64()*e.wide), float64(h.dice.Float64()*e.long)
 		e.within(i)
 	}
-	seats, ok := h.attempt(h.long)
+	seats, ok := h.attempt(h.long, rounds)
 	return ok && h.keep(seats)
 }
 

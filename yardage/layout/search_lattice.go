@@ -8,10 +8,10 @@ import (
 
 const (
 	fewestSteps   = 5.5     // to the side of a piece of middling size, at least
-	mostSteps     = 16      // and fewer than that
+	mostSteps     = 8       // and fewer than that
+	mostOfFew     = 16      // or than that, where the pieces are few
 	anySteps      = 14      // the same where it is not that of a grid
-	slackness     = 0.4     // how deep places are as good as clear of each other there, in steps
-	easier        = 0.003   // by how much more cloth such a lay is eased on, in parts of its length
+	slackness     = 0.3     // how deep places are as good as clear of each other there, in steps
 	mostPlaces    = 1 << 22 // of all that one holds
 	plainest      = 63      // what the deepest overlap costs, at least
 	deepestOne    = 4095    // and at most
@@ -26,27 +26,25 @@ const (
 // It is known at each move what every place would cost, so that each goes to the
 // very best.
 type lattice struct {
-	h          *hunter
-	step       int64 // of the grid, to a step of the lattice
-	slack      int64 // how deep places may be in each other
-	wide, long int   // of the cloth
-	sizes      []mark
-	patches    []patch // by variant that moves, then the fixed one
-	pegs       []peg
-	cost       []int // of each pair, by item and item, without its weight
-	own        []int // by item: the sum of its pairs
-	left       int   // the sum of all
-	weight     []float32
-	couples    []couple // that overlap, or weigh more than 1
-	listed     []bool   // which these are, by item and lesser item
-	planes     []plane  // by variant, without weights
-	burdens    [][]burden
-	to         peg     // where the item goes that is moved
-	best       float32 // what it costs there
-	same       int     // how many places cost as much
-	looked     int     // words, since a step was counted
-	base       []peg   // what is gone on from
-	least      int     // what overlaps in it
+	h     *hunter
+	step  int64 // of the grid, to a step of the lattice
+	slack int64 // how deep places may be in each other, and over the edges
+	aim
+	sizes   []mark
+	patches []patch // by variant that moves, then the fixed one
+	pegs    []peg
+	cost    []int // of each pair, by item and item, without its weight
+	own     []int // by item: the sum of its pairs
+	left    int   // the sum of all
+	weight  []float32
+	couples []couple // that overlap, or weigh more than 1
+	listed  []bool   // which these are, by item and lesser item
+	planes  []plane  // by variant, without weights
+	burdens [][]burden
+	to      peg     // where the item goes that is moved
+	best    float32 // what it costs there
+	same    int     // how many places cost as much
+	looked  int     // words, since a step was counted
 }
 
 // A mark is a place on a lattice, or so far across it and along.
@@ -83,18 +81,22 @@ func (n *nest) lattice(finer bool) (step, slack int64) {
 	for step%2 == 0 && mean < fewestSteps*float64(step) {
 		step /= 2
 	}
-	if finer && step%2 == 0 && 2*mean < anySteps*float64(step) {
-		step /= 2
+	most := float64(mostSteps)
+	if len(n.items) <= few {
+		most = mostOfFew
 	}
-	if mean < mostSteps*float64(step) {
+	if mean < most*float64(step) {
+		if finer && step%2 == 0 && 2*mean < anySteps*float64(step) {
+			step /= 2
+		}
 		return step, 0
 	}
-	step = int64(mean / anySteps)
+	step = max(int64(mean/anySteps), 1)
 	return step, int64(slackness * float64(step))
 }
 
 // newLattice is one for the best lay of a hunter; nil where it has too many places,
-// or a piece has none, or the pieces are few and of no grid.
+// or the pieces are few and of no grid.
 func newLattice(h *hunter, finer bool) *lattice {
 	n := h.n
 	k, l := len(n.items), &lattice{h: h}
@@ -102,14 +104,7 @@ func newLattice(h *hunter, finer bool) *lattice {
 	if l.slack > 0 && k <= few || l.places() > mostPlaces || fullest/k < plainest {
 		return nil
 	}
-	l.wide, l.long = int(n.wide/l.step), l.up(h.long)
-	for i := range n.variants {
-		v := &n.variants[i]
-		l.sizes = append(l.sizes, mark{l.up(v.wide), l.up(v.long)})
-		if l.room(i).x == 0 {
-			return nil // on the lattice it is wider than the cloth
-		}
-	}
+	l.long, l.whole = h.long, h.long
 	if !l.draw() {
 		return nil
 	}
@@ -120,8 +115,8 @@ func newLattice(h *hunter, finer bool) *lattice {
 		l.planes = append(l.planes, newPlane(l.room(v), k))
 	}
 	l.burdens = make([][]burden, len(n.variants))
-	h.e.take(h.best)
-	l.shorten()
+	l.less = l.step
+	l.take()
 	return l
 }
 
@@ -150,12 +145,17 @@ func (l *lattice) draw() bool {
 	n, e := l.h.n, l.h.e
 	var most float64
 	gap := l.up(n.gap)
-	costs := make([][]float64, 0, len(l.sizes)*len(l.sizes))
-	for b, moving := range l.sizes {
+	var sizes []mark
+	for i := range n.variants {
+		v := &n.variants[i]
+		sizes = append(sizes, mark{l.up(v.wide), l.up(v.long)})
+	}
+	costs := make([][]float64, 0, len(sizes)*len(sizes))
+	for b, moving := range sizes {
 		if l.h.over() {
 			return false
 		}
-		for a, fixed := range l.sizes {
+		for a, fixed := range sizes {
 			p := newPatch(mark{1 - moving.x - gap, 1 - moving.y - gap}, mark{fixed.x + moving.x + 2*gap - 1, fixed.y + moving.y + 2*gap - 1})
 			view := l.h.t.at(a, b)
 			pair := n.variants[a].kind*len(n.kinds) + n.variants[b].kind
@@ -186,12 +186,22 @@ func (l *lattice) draw() bool {
 
 // room is how many places across and along a variant has.
 func (l *lattice) room(v int) mark {
-	return mark{max(l.wide-l.sizes[v].x+1, 0), max(l.long-l.sizes[v].y+1, 0)}
+	n, one := l.h.n, &l.h.n.variants[v]
+	return mark{l.steps(n.wide - one.wide), l.steps(l.long - one.long)}
+}
+
+// steps is how many places there are from 0 to a last one, or where slack allows,
+// a little beyond.
+func (l *lattice) steps(last int64) int {
+	if last += l.slack; last >= 0 {
+		return int(last/l.step) + 1
+	}
+	return 0
 }
 
 // patch is that of a variant that moves with the one a peg has.
 func (l *lattice) patch(v int, fixed peg) *patch {
-	return &l.patches[v*len(l.sizes)+fixed.variant]
+	return &l.patches[v*len(l.planes)+fixed.variant]
 }
 
 // sync brings the plane of a variant up to date, with all items in it but one.
@@ -414,105 +424,4 @@ func (l *lattice) reweigh() {
 		}
 	}
 	l.couples = kept
-}
-
-// search finds shorter and shorter lays. What fails at a length is tried again
-// with some pieces tossed, until it does not overlap. False where no lay can be
-// shorter.
-func (l *lattice) search(until int64) bool {
-	h := l.h
-	if l.target() >= h.long {
-		h.e.take(h.best)
-		l.shorten()
-	}
-	for l.target() >= h.n.bound {
-		if h.done+h.e.steps >= until || h.over() {
-			return true
-		}
-		left := l.ease()
-		if left == 0 {
-			l.keep()
-			l.lend()
-			l.shorten()
-			continue
-		}
-		if float64(left) <= noWorse*float64(l.least) {
-			l.base, l.least = slices.Clone(l.pegs), left
-		}
-		copy(l.pegs, l.base)
-		l.lend()
-		h.e.toss(h.tossed())
-		l.regain()
-	}
-	return false
-}
-
-// keep makes where the pieces lie the best lay if it is shorter, on as much more
-// cloth as it takes to ease them.
-func (l *lattice) keep() {
-	h := l.h
-	if l.slack == 0 {
-		h.keep(l.seats())
-		return
-	}
-	for long := float64(l.target()); long < float64(h.long) && !h.over(); long *= 1 + easier {
-		l.lend()
-		h.e.long = long
-		if seats, ok := h.attempt(math.MaxInt64); ok {
-			h.keep(seats)
-			return
-		}
-	}
-}
-
-// target is the length it tries for.
-func (l *lattice) target() int64 { return int64(l.long) * l.step }
-
-// seats are where the pieces lie.
-func (l *lattice) seats() []seat {
-	out := make([]seat, len(l.pegs))
-	for i, item := range l.h.e.item {
-		p := l.pegs[i]
-		out[item] = seat{p.variant, int64(p.x) * l.step, int64(p.y) * l.step}
-	}
-	return out
-}
-
-// shorten takes the cloth, and what the easer has, to a step less than they reach
-// now.
-func (l *lattice) shorten() {
-	e := l.h.e
-	var end int64
-	for i := range e.lie {
-		end = max(end, int64(e.lie[i].y)+l.h.n.variants[e.lie[i].variant].long)
-	}
-	l.long, l.least = l.up(end)-1, math.MaxInt
-	e.shorten(float64(end), float64(l.target()))
-	l.regain()
-}
-
-// lend gives the easer the places of the pieces.
-func (l *lattice) lend() {
-	for i, p := range l.pegs {
-		l.h.e.lie[i] = lie{float64(int64(p.x) * l.step), float64(int64(p.y) * l.step), p.variant}
-	}
-}
-
-// regain takes the places the easer has, each as the nearest on the lattice, and
-// another way round where there is none.
-func (l *lattice) regain() {
-	for i, o := range l.h.e.lie {
-		v := o.variant
-		for _, way := range l.h.n.kinds[l.h.e.kind[i]].variants {
-			if l.room(v).y > 0 {
-				break
-			}
-			v = way
-		}
-		room := l.room(v)
-		near := func(place float64, room int) int {
-			return max(min(int(place/float64(l.step)+0.5), room-1), 0)
-		}
-		l.pegs[i] = peg{mark{near(o.x, room.x), near(o.y, room.y)}, v}
-	}
 }

@@ -4,6 +4,7 @@ import (
 	"context"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"example.com/clothyard/units"
@@ -173,10 +174,10 @@ func TestLatticeSearch(t *testing.T) {
 	for i, item := range h.e.item {
 		h.best[item] = seat{h.n.kinds[h.e.kind[i]].variants[0], 0, 0}
 	}
-	h.long = l.target() - 1
+	h.long = l.goal - 1
 	l.search(h.done + until/8)
-	if l.target() >= end {
-		t.Fatalf("it tries for %d, with %d found", l.target(), end)
+	if l.goal >= end {
+		t.Fatalf("it tries for %d, with %d found", l.goal, end)
 	}
 }
 
@@ -197,18 +198,17 @@ func TestLatticeSlack(t *testing.T) {
 	}
 	h.proven(t)
 	was := h.long
-	for i := range l.pegs {
-		l.pegs[i].mark = mark{}
+	l.ready = slices.Clone(l.pegs)
+	for i := range l.ready {
+		l.ready[i].mark = mark{}
 	}
-	l.keep()
-	if h.long > was {
+	if l.keep() != (h.long < was) || h.long > was {
 		t.Fatalf("%d steps long, it was %d", h.long, was)
 	}
 	h.proven(t)
 }
 
-// Pieces that are longer than the cloth one way round lie the other way, and those
-// that are wider than it on the lattice have none.
+// Pieces that are longer than the cloth one way round lie the other way.
 func TestLatticeTight(t *testing.T) {
 	h, l := latticed(t, 8, units.Length{}, drawn(3, Quarter, 0, 0, 19, 0, 19, 2, 0, 3), drawn(5, Quarter, 0, 0, 5, 0, 2, 5))
 	for turn := int64(1); turn < 50 && h.long > 14*h.n.coarse; turn++ {
@@ -233,16 +233,6 @@ func TestLatticeTight(t *testing.T) {
 		}
 	}
 	h.proven(t)
-	full := filled(t, Spec{Cloth: Cloth{Wide: units.Inch.Frac(20013, 1000)}, Pieces: []Piece{
-		drawn(20, Half, 0, 0, 6, 1, 5, 6),
-		{Count: 9, Outline: []Point{{units.Inch.Of(0), units.Inch.Of(0)}, {units.Inch.Frac(20013, 1000), units.Inch.Of(0)}, {units.Inch.Of(1), units.Inch.Of(3)}}},
-	}})
-	h = &hunter{t: full, n: full.n, dice: rand.New(rand.NewPCG(1, 2)), ctx: context.Background(), spend: math.MaxInt64}
-	h.first(0)
-	h.e = newEaser(full, h.dice, h.over)
-	if newLattice(h, false) != nil {
-		t.Error("a lattice for what does not fit on it")
-	}
 }
 
 // Whether a lattice is kept, and when it is searched off it.
@@ -254,7 +244,7 @@ func TestScore(t *testing.T) {
 	leg := func(on, off int64) bool {
 		legs++
 		first.long, last.long = on, off
-		first.l.long = int((on - 1) / step)
+		first.l.goal = (on - 1) / step * step
 		lost := s.lost(first, last, was)
 		was = min(was, on, off)
 		return lost
@@ -286,8 +276,13 @@ func TestScore(t *testing.T) {
 		t.Fatal("not lost")
 	}
 	// At once where it is behind in the first leg.
-	if !(&score{}).lost(&hunter{long: 20}, &hunter{long: 19, freely: true}, 30) {
+	off := &hunter{long: 19, freely: true}
+	if !(&score{}).lost(&hunter{long: 20, l: &lattice{}}, off, 30) {
 		t.Fatal("behind from the first, and not lost")
+	}
+	// Not so one whose lays are eased.
+	if (&score{}).lost(&hunter{long: 20, l: &lattice{slack: 1}}, off, 30) {
+		t.Fatal("behind from the first, eased, and lost")
 	}
 	// It helps again, and is not lost.
 	s.behind, last.freely = enough, true
@@ -307,7 +302,7 @@ func TestLatticeFull(t *testing.T) {
 	if h.long != h.n.bound {
 		t.Fatalf("%d long, the least is %d", h.long, h.n.bound)
 	}
-	if l.target() >= h.n.bound || l.search(math.MaxInt64) {
+	if l.goal >= h.n.bound || l.search(math.MaxInt64) {
 		t.Fatal("it goes on")
 	}
 }
@@ -323,6 +318,7 @@ func TestLatticeStep(t *testing.T) {
 		{drawn(3, Half, 0, 0, 39, 1, 14, 25), false, 0},
 		{drawn(3, Half, 0, 0, 19, 1, 7, 12), false, 1},
 		{drawn(3, Half, 0, 0, 19, 1, 7, 12), true, 1},
+		{drawn(30, Half, 0, 0, 19, 1, 7, 12), true, 0},
 		{drawn(9, Half, 0, 0, 4, 1, 2, 3), false, 4},
 		{drawn(9, Half, 0, 0, 6, 0, 3, 4), false, 2},
 		{drawn(9, Half, 0, 0, 6, 0, 3, 4), true, 4},
