@@ -10,22 +10,26 @@ const (
 	despair = 3       // times what easing did in vain, after which the cloth is made longer
 	beyond  = 4       // steps that the cloth may be longer than the best lay
 	nudge   = 1.0 / 8 // by how much it is made longer or shorter, in steps
+	vain    = 6       // times that easing is in vain, after which a part of the lay is tossed
+	part    = 3       // of so many, at most
 )
 
 // An aim is what a lattice tries for. Where a lay found on it has to be eased,
 // that fails more often than not: then the cloth is made shorter until it takes
-// long to find a lay on it at all, and longer where none is found.
+// long to find a lay on it at all, and longer where none is found. Where it fails
+// again and again, a good part of the best lay is tossed on longer cloth.
 type aim struct {
-	whole int64 // of the first lay
-	long  int64 // of the cloth the lattice is of
-	goal  int64 // of that a lay is eased on
-	less  int64 // by how much this is shorter than the best lay
-	spare int64 // and by how much the other is shorter than this
-	base  []peg // what is gone on from
-	least int   // what overlaps in it
-	ready []peg // a lay to be eased
-	took  int64 // what easing did, the last time, in vain
-	since int64 // what was done without it until then
+	whole  int64 // of the first lay
+	long   int64 // of the cloth the lattice is of
+	goal   int64 // of that a lay is eased on
+	less   int64 // by how much this is shorter than the best lay
+	spare  int64 // and by how much the other is shorter than this
+	base   []peg // what is gone on from
+	least  int   // what overlaps in it
+	ready  []peg // a lay to be eased
+	failed int   // how often in a row easing was in vain
+	took   int64 // what easing did, the last time, in vain
+	since  int64 // what was done without it until then
 }
 
 // search finds shorter and shorter lays. What fails at a length is tried again
@@ -53,6 +57,8 @@ func (l *lattice) search(until int64) bool {
 		case l.ready != nil && waited >= l.took:
 			if l.keep() {
 				l.take()
+			} else if l.failed >= vain {
+				l.kick()
 			} else {
 				l.less = max(l.less/2, l.nudged())
 				l.goal = max(h.long-l.less, h.n.bound)
@@ -90,10 +96,11 @@ func (l *lattice) keep() bool {
 	l.lend()
 	was := h.e.steps
 	if seats, ok := h.attempt(math.MaxInt64, hasty); ok && h.keep(seats) {
-		l.less, l.took = min(2*l.less, l.step), 0
+		l.less, l.took, l.failed = min(2*l.less, l.step), 0, 0
 		return true
 	}
 	l.took, l.since = h.e.steps-was, h.done
+	l.failed++
 	return false
 }
 
@@ -109,6 +116,15 @@ func (l *lattice) take() {
 		l.goal = max(end-l.less, h.n.bound)
 	}
 	l.cut(h.long)
+}
+
+// kick goes on from the best lay with a part of it tossed, on longer cloth.
+func (l *lattice) kick() {
+	l.failed = 0
+	l.spare = -beyond * l.step
+	l.take()
+	l.h.e.toss(tossLeast + l.h.dice.IntN(len(l.pegs)/part))
+	l.regain()
 }
 
 // tighten makes the cloth so much shorter.

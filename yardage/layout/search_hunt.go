@@ -112,15 +112,16 @@ type score struct {
 
 // lost reports, after a leg, whether the lattice is of no more use; was is how
 // long the best lay was before. The first hunter searches on it. The last begins
-// off it, goes on so while it is ahead, and else more and more seldom. A lattice
-// that is behind for long is lost, and at once where its lays are not eased.
+// off it, goes on so while it is ahead, and else more and more seldom, or every
+// second time where lays are eased. A lattice whose lays are not is lost when it is
+// behind at once, or for long.
 func (s *score) lost(first, last *hunter, was int64) bool {
-	on, off := first.long, last.long
+	on, off, eased := first.long, last.long, first.l.slack > 0
 	if !last.freely {
 		on, off = min(on, off), was
 	}
 	switch {
-	case s.legs == 0 && off < on && first.l.slack == 0:
+	case s.legs == 0 && off < on && !eased:
 		return true
 	case on < was && on <= off:
 		s.behind = 0
@@ -128,8 +129,8 @@ func (s *score) lost(first, last *hunter, was int64) bool {
 		s.behind++
 	}
 	s.legs++
-	last.freely = off < was && off <= first.l.goal || s.legs&(s.legs-1) == 0
-	return s.behind > enough
+	last.freely = off < was && off <= first.l.goal || s.legs&(s.legs-1) == 0 || eased && s.legs&1 == 0
+	return s.behind > enough && !eased
 }
 
 // boxes lays all pieces as the rectangles around them.

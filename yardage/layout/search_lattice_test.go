@@ -280,9 +280,16 @@ func TestScore(t *testing.T) {
 	if !(&score{}).lost(&hunter{long: 20, l: &lattice{}}, off, 30) {
 		t.Fatal("behind from the first, and not lost")
 	}
-	// Not so one whose lays are eased.
-	if (&score{}).lost(&hunter{long: 20, l: &lattice{slack: 1}}, off, 30) {
-		t.Fatal("behind from the first, eased, and lost")
+	// Not so one whose lays are eased: off it every second time.
+	s = score{}
+	for k := range 20 {
+		if s.lost(&hunter{long: 20, l: &lattice{slack: 1}}, off, 20) {
+			t.Fatal("behind, eased, and lost")
+		}
+		off.long = 20
+		if k > 0 && off.freely != (k&1 == 1 || k&(k+1) == 0) {
+			t.Fatalf("after %d legs: off it %t", k+1, off.freely)
+		}
 	}
 	// It helps again, and is not lost.
 	s.behind, last.freely = enough, true
