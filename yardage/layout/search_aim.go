@@ -60,8 +60,7 @@ func (l *lattice) search(until int64) bool {
 			} else if l.failed >= vain {
 				l.kick()
 			} else {
-				l.less = max(l.less/2, l.nudged())
-				l.goal = max(h.long-l.less, h.n.bound)
+				l.goal = l.next()
 				l.tighten(l.nudged())
 			}
 		case left == 0:
@@ -99,23 +98,26 @@ func (l *lattice) keep() bool {
 		l.less, l.took, l.failed = min(2*l.less, l.step), 0, 0
 		return true
 	}
-	l.took, l.since = h.e.steps-was, h.done
+	l.less, l.took, l.since = max(l.less/2, l.nudged()), h.e.steps-was, h.done
 	l.failed++
 	return false
 }
 
-// take goes on from the best lay, for one as much shorter as it is to be, or by a
-// step of the lattice.
-func (l *lattice) take() {
-	h := l.h
-	l.ready = nil
-	h.e.take(h.best)
-	if end := h.n.end(h.best); l.slack == 0 {
-		l.goal = int64(l.up(end)-1) * l.step
-	} else {
-		l.goal = max(end-l.less, h.n.bound)
+// next is the length to try for: as much less than the best lay as it is to be, or
+// a step of the lattice less.
+func (l *lattice) next() int64 {
+	if l.slack == 0 {
+		return int64(l.up(l.h.long)-1) * l.step
 	}
-	l.cut(h.long)
+	return max(l.h.long-l.less, l.h.n.bound)
+}
+
+// take goes on from the best lay, for a shorter one.
+func (l *lattice) take() {
+	l.ready = nil
+	l.goal = l.next()
+	l.h.e.take(l.h.best)
+	l.cut(l.h.long)
 }
 
 // kick goes on from the best lay with a part of it tossed, on longer cloth.

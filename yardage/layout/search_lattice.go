@@ -30,7 +30,6 @@ type lattice struct {
 	step  int64 // of the grid, to a step of the lattice
 	slack int64 // how deep places may be in each other, and over the edges
 	aim
-	sizes   []mark
 	patches []patch // by variant that moves, then the fixed one
 	pegs    []peg
 	cost    []int // of each pair, by item and item, without its weight
@@ -186,7 +185,8 @@ func (l *lattice) draw() bool {
 
 // room is how many places across and along a variant has.
 func (l *lattice) room(v int) mark {
-	n, one := l.h.n, &l.h.n.variants[v]
+	n := l.h.n
+	one := &n.variants[v]
 	return mark{l.steps(n.wide - one.wide), l.steps(l.long - one.long)}
 }
 

@@ -181,14 +181,21 @@ func TestLatticeSearch(t *testing.T) {
 	}
 }
 
-// Where a little overlap costs nothing, a lay is eased before it is the best, and
-// what cannot be is not.
-func TestLatticeSlack(t *testing.T) {
-	h, l := latticed(t, 6, units.Inch.Of(1), drawn(12, Half, 0, 0, 6, 1, 5, 6), drawn(12, Half, 0, 0, 7, 0, 4, 4, 1, 6),
+// slackened is latticed for pieces of no grid, where a little overlap costs nothing.
+func slackened(t *testing.T, seed uint64) (*hunter, *lattice) {
+	t.Helper()
+	h, l := latticed(t, seed, units.Inch.Of(1), drawn(12, Half, 0, 0, 6, 1, 5, 6), drawn(12, Half, 0, 0, 7, 0, 4, 4, 1, 6),
 		Piece{Count: 1, Outline: []Point{{units.Inch.Of(0), units.Inch.Of(0)}, {units.Inch.Frac(4001, 1000), units.Inch.Of(0)}, {units.Inch.Of(1), units.Inch.Frac(3001, 1000)}}})
 	if l.slack == 0 {
 		t.Fatal("no slack")
 	}
+	return h, l
+}
+
+// Where a little overlap costs nothing, a lay is eased before it is the best, and
+// what cannot be is not.
+func TestLatticeSlack(t *testing.T) {
+	h, l := slackened(t, 6)
 	first := h.long
 	if !l.search(400_000) {
 		t.Fatal("nothing left to search for")
@@ -202,13 +209,50 @@ func TestLatticeSlack(t *testing.T) {
 	for i := range l.ready {
 		l.ready[i].mark = mark{}
 	}
-	if l.keep() != (h.long < was) || h.long > was {
+	if kept := l.keep(); kept != (h.long < was) || h.long > was {
 		t.Fatalf("%d steps long, it was %d", h.long, was)
 	}
 	h.proven(t)
 }
 
-// Pieces that are longer than the cloth one way round lie the other way.
+// When easing was in vain often enough, a part of the best lay is tossed on cloth
+// that is longer than it, and the search goes on from there.
+func TestLatticeKick(t *testing.T) {
+	h, l := slackened(t, 9)
+	l.search(400_000)
+	was, best := h.long, slices.Clone(h.best)
+	l.failed, l.took = vain-1, 0
+	l.goal, l.ready = (3*was+h.n.bound)/4, slices.Clone(l.pegs) // not to be eased on that
+	l.search(h.done + h.e.steps + 1)
+	if h.long != was || l.goal >= was {
+		t.Fatalf("%d steps long, it was %d, and tries for %d", h.long, was, l.goal)
+	}
+	if l.failed != 0 || l.ready != nil || l.long <= was || l.long > was+beyond*l.step || l.long > l.whole {
+		t.Fatalf("in vain %d times; cloth of %d, the best lay is %d, the first %d", l.failed, l.long, was, l.whole)
+	}
+	tossed := 0
+	for i, p := range l.pegs {
+		room := l.room(p.variant)
+		if p.x < 0 || p.y < 0 || p.x >= room.x || p.y >= room.y {
+			t.Fatalf("item %d lies at %v, of %v", i, p, room)
+		}
+		s := best[h.e.item[i]]
+		if far := int64(p.x)*l.step - s.x; p.variant != s.variant || far > l.step || far < -l.step {
+			tossed++
+		}
+	}
+	if tossed == 0 || tossed > tossLeast+len(l.pegs)/part {
+		t.Fatalf("%d of %d pieces tossed", tossed, len(l.pegs))
+	}
+	l.search(h.done + h.e.steps + 400_000)
+	if h.long > was {
+		t.Fatalf("%d steps long, it was %d", h.long, was)
+	}
+	h.proven(t)
+}
+
+// Pieces that are longer than the cloth one way round lie the other way, and those
+// that are as wide as it have a place, whatever the step.
 func TestLatticeTight(t *testing.T) {
 	h, l := latticed(t, 8, units.Length{}, drawn(3, Quarter, 0, 0, 19, 0, 19, 2, 0, 3), drawn(5, Quarter, 0, 0, 5, 0, 2, 5))
 	for turn := int64(1); turn < 50 && h.long > 14*h.n.coarse; turn++ {
@@ -231,6 +275,22 @@ func TestLatticeTight(t *testing.T) {
 		if l.room(p.variant).y == 0 || h.n.variants[p.variant].kind != h.e.kind[i] {
 			t.Fatalf("item %d lies at %v", i, p)
 		}
+	}
+	h.proven(t)
+	full := filled(t, Spec{Cloth: Cloth{Wide: units.Inch.Frac(20013, 1000)}, Pieces: []Piece{
+		drawn(20, Half, 0, 0, 6, 1, 5, 6),
+		{Count: 9, Outline: []Point{{units.Inch.Of(0), units.Inch.Of(0)}, {units.Inch.Frac(20013, 1000), units.Inch.Of(0)}, {units.Inch.Of(1), units.Inch.Of(3)}}},
+	}})
+	h = &hunter{t: full, n: full.n, dice: rand.New(rand.NewPCG(1, 2)), ctx: context.Background(), spend: math.MaxInt64}
+	h.first(0)
+	first := h.long
+	h.e = newEaser(full, h.dice, h.over)
+	l = newLattice(h, false)
+	if l == nil || l.slack == 0 || h.n.wide%l.step == 0 {
+		t.Fatalf("no lattice whose steps do not end at the edge: %+v", l)
+	}
+	if !l.search(2_000_000) || h.long >= first {
+		t.Fatalf("%d steps long, %d at first", h.long, first)
 	}
 	h.proven(t)
 }
@@ -281,9 +341,9 @@ func TestScore(t *testing.T) {
 		t.Fatal("behind from the first, and not lost")
 	}
 	// Not so one whose lays are eased: off it every second time.
-	s = score{}
+	var eased score
 	for k := range 20 {
-		if s.lost(&hunter{long: 20, l: &lattice{slack: 1}}, off, 20) {
+		if eased.lost(&hunter{long: 20, l: &lattice{slack: 1}}, off, 20) {
 			t.Fatal("behind, eased, and lost")
 		}
 		off.long = 20
