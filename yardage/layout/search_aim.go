@@ -10,14 +10,16 @@ const (
 	despair = 3       // times what easing did in vain, after which the cloth is made longer
 	beyond  = 4       // steps that the cloth may be longer than the best lay
 	nudge   = 1.0 / 8 // by how much it is made longer or shorter, in steps
-	vain    = 6       // times that easing is in vain, after which a part of the lay is tossed
+	vain    = 6       // times that easing is in vain, after which a good part of the lay is tossed
+	stale   = 600     // times that tossing a few pieces is, where nothing has to be eased
 	part    = 3       // of so many, at most
 )
 
 // An aim is what a lattice tries for. Where a lay found on it has to be eased,
 // that fails more often than not: then the cloth is made shorter until it takes
 // long to find a lay on it at all, and longer where none is found. Where it fails
-// again and again, a good part of the best lay is tossed on longer cloth.
+// again and again, a good part of the best lay is tossed on longer cloth. Where
+// nothing has to be eased, that is done on the same cloth when no lay is found.
 type aim struct {
 	whole  int64 // of the first lay
 	long   int64 // of the cloth the lattice is of
@@ -26,6 +28,7 @@ type aim struct {
 	spare  int64 // and by how much the other is shorter than this
 	base   []peg // what is gone on from
 	least  int   // what overlaps in it
+	idle   int   // how often in a row tossing led to no less
 	ready  []peg // a lay to be eased
 	failed int   // how often in a row easing was in vain
 	took   int64 // what easing did, the last time, in vain
@@ -48,10 +51,7 @@ func (l *lattice) search(until int64) bool {
 		if left == 0 {
 			l.ready = slices.Clone(l.pegs)
 		} else {
-			if float64(left) <= noWorse*float64(l.least) {
-				l.base, l.least = slices.Clone(l.pegs), left
-			}
-			copy(l.pegs, l.base)
+			l.retreat(left)
 		}
 		switch waited := h.done - l.since; {
 		case l.ready != nil && waited >= l.took:
@@ -68,6 +68,8 @@ func (l *lattice) search(until int64) bool {
 		case l.slack > 0 && waited > despair*l.took && l.long < l.most():
 			l.since += l.took
 			l.tighten(-l.nudged())
+		case l.slack == 0 && l.idle >= stale:
+			l.kick()
 		default:
 			l.lend()
 			h.e.toss(h.tossed())
@@ -75,6 +77,18 @@ func (l *lattice) search(until int64) bool {
 		}
 	}
 	return false
+}
+
+// retreat goes on from the places as they are, or as they were where much less
+// overlapped.
+func (l *lattice) retreat(left int) {
+	if l.idle++; left < l.least {
+		l.idle = 0
+	}
+	if float64(left) <= noWorse*float64(l.least) {
+		l.base, l.least = slices.Clone(l.pegs), left
+	}
+	copy(l.pegs, l.base)
 }
 
 // nudged is by how much the cloth is made longer or shorter at once.
@@ -120,12 +134,13 @@ func (l *lattice) take() {
 	l.cut(l.h.long)
 }
 
-// kick goes on from the best lay with a part of it tossed, on longer cloth.
+// kick goes on from the best lay with a part of it tossed, on longer cloth if it
+// is to be eased.
 func (l *lattice) kick() {
 	l.failed = 0
 	l.spare = -beyond * l.step
 	l.take()
-	l.h.e.toss(tossLeast + l.h.dice.IntN(len(l.pegs)/part))
+	l.h.e.toss(tossLeast + l.h.dice.IntN(1+len(l.pegs)/part))
 	l.regain()
 }
 

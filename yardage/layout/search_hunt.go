@@ -18,7 +18,6 @@ const (
 	few       = 24          // pieces that may be a puzzle
 	leg       = 200_000_000 // steps after which all go on from the best lay of any
 	brief     = 50_000_000  // the same while they search on a lattice
-	enough    = 6           // of those without help from the lattice
 	widest    = 0.02        // by how much the cloth is shortened at most, in parts of its length
 	narrowest = 0.0005      // and at least
 	firstStep = 0.004       // and at first, where pieces were tossed
@@ -40,7 +39,7 @@ type hunter struct {
 	halt   bool
 	ctx    context.Context
 	e      *easer
-	l      *lattice // nil where there is none, or it is of no more use
+	l      *lattice // nil where there is none
 	freely bool     // whether it searches off it all the same
 }
 
@@ -70,9 +69,9 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 		dice := rand.New(rand.NewPCG(seed, uint64(i)^0x9e3779b97f4a7c15))
 		hs[i] = &hunter{t: t, n: n, dice: dice, ctx: ctx, spend: int64(work) * stepsPerWork / hunters}
 	}
-	step := int64(brief)
-	hs[hunters-1].freely = true
-	var score score
+	first, last := hs[0], hs[hunters-1]
+	last.freely = true
+	step, legs := int64(brief), 0
 	for until := step; ; until += step {
 		var wait sync.WaitGroup
 		for i, h := range hs {
@@ -80,12 +79,10 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 		}
 		wait.Wait()
 		long, ended := n.end(best), false
-		if hs[0].l == nil {
+		if legs++; first.l == nil {
 			step = leg
-		} else if score.lost(hs[0], hs[hunters-1], long) {
-			for _, h := range hs {
-				h.l = nil
-			}
+		} else {
+			last.freely = last.strays(first.l, legs, long)
 		}
 		for _, h := range hs {
 			if h.best != nil && h.long < long {
@@ -104,33 +101,13 @@ func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, 
 	}
 }
 
-// A score is how searching on a lattice does beside searching off it.
-type score struct {
-	legs   int
-	behind int // legs since the best lay was found off the lattice, and none better on it
-}
-
-// lost reports, after a leg, whether the lattice is of no more use; was is how
-// long the best lay was before. The first hunter searches on it. The last begins
-// off it, goes on so while it is ahead, and else more and more seldom, or every
-// second time where lays are eased. A lattice whose lays are not is lost when it is
-// behind at once, or for long.
-func (s *score) lost(first, last *hunter, was int64) bool {
-	on, off, eased := first.long, last.long, first.l.slack > 0
-	if !last.freely {
-		on, off = min(on, off), was
-	}
-	switch {
-	case s.legs == 0 && off < on && !eased:
-		return true
-	case on < was && on <= off:
-		s.behind = 0
-	case off < was || s.behind > 0:
-		s.behind++
-	}
-	s.legs++
-	last.freely = off < was && off <= first.l.goal || s.legs&(s.legs-1) == 0 || eased && s.legs&1 == 0
-	return s.behind > enough && !eased
+// strays reports whether the last hunter searches off its lattice in the next leg,
+// after so many: while it is ahead by what the lattice tries for, and else more and
+// more seldom, or every second time where lays are eased. was is how long the best
+// lay was before the last leg.
+func (h *hunter) strays(l *lattice, legs int, was int64) bool {
+	ahead := h.freely && h.long < was && h.long <= l.goal
+	return ahead || legs&(legs-1) == 0 || l.slack > 0 && legs&1 == 0
 }
 
 // boxes lays all pieces as the rectangles around them.
@@ -238,7 +215,8 @@ func (h *hunter) keep(seats []seat) bool {
 func (h *hunter) explore(number int, until int64) {
 	e := h.e
 	base, now := h.best, h.best
-	for h.done+e.steps < until && !h.over() {
+	over := func() bool { return h.done+e.steps >= until || h.over() }
+	for !over() {
 		if number > 0 && len(h.n.items) <= few && h.puzzle() {
 			base, now = h.best, h.best
 		}
@@ -258,7 +236,7 @@ func (h *hunter) explore(number int, until int64) {
 		if long <= h.n.end(base) {
 			base = now
 		}
-		for !h.over() {
+		for !over() { // or the other hunters wait for this one
 			e.take(base)
 			e.long = float64(h.n.end(base)) * (1 + roomier)
 			e.toss(h.tossed())

@@ -251,6 +251,38 @@ func TestLatticeKick(t *testing.T) {
 	h.proven(t)
 }
 
+// Where nothing has to be eased and tossing a few pieces led to no less for long, a
+// part of the best lay is tossed on cloth of the length that is tried for.
+func TestLatticeStale(t *testing.T) {
+	h, l := wedges(t, 6, units.Inch.Of(1))
+	l.search(200_000)
+	was, goal := h.long, l.goal
+	if l.ease() == 0 {
+		t.Fatal("too easy")
+	}
+	l.base, l.least, l.idle = slices.Clone(l.pegs), 0, stale-2 // nothing overlaps less
+	for kicked := range 2 {
+		if !l.search(h.done + h.e.steps + 1) {
+			t.Fatal("nothing left to search for")
+		}
+		if got := l.least == math.MaxInt; got != (kicked == 1) {
+			t.Fatalf("tossed %d times in vain, and of the best lay: %t", l.idle, got)
+		}
+	}
+	if h.long != was || l.goal != goal || l.long != goal || l.ready != nil {
+		t.Fatalf("%d steps long, it was %d; it tries for %d on %d, it was %d", h.long, was, l.goal, l.long, goal)
+	}
+	l.search(h.done + h.e.steps + 200_000)
+	if h.long > was {
+		t.Fatalf("%d steps long, it was %d", h.long, was)
+	}
+	h.proven(t)
+	_, two := latticed(t, 6, units.Length{}, drawn(2, Half, 2, 0, 11, 1, 13, 9, 7, 13, 0, 8))
+	if two.kick(); two.pegs[1].x >= two.room(two.pegs[1].variant).x {
+		t.Fatalf("one of two pieces lies at %v", two.pegs[1])
+	}
+}
+
 // Pieces that are longer than the cloth one way round lie the other way, and those
 // that are as wide as it have a place, whatever the step.
 func TestLatticeTight(t *testing.T) {
@@ -295,66 +327,37 @@ func TestLatticeTight(t *testing.T) {
 	h.proven(t)
 }
 
-// Whether a lattice is kept, and when it is searched off it.
-func TestScore(t *testing.T) {
-	const step = 10
-	first, last := &hunter{l: &lattice{step: step}}, &hunter{freely: true}
-	var s score
-	was, legs := int64(1000), 0
-	leg := func(on, off int64) bool {
-		legs++
-		first.long, last.long = on, off
-		first.l.goal = (on - 1) / step * step
-		lost := s.lost(first, last, was)
-		was = min(was, on, off)
-		return lost
-	}
-	// The lattice helps: off it in legs 1, 2, 4, 8 and so on.
-	for range 40 {
-		freely := last.freely
-		if want := legs == 0 || legs&(legs-1) == 0; freely != want {
-			t.Fatalf("after %d legs: off it %t", legs, freely)
+// Off the lattice in legs 1, 2, 4, 8 and so on, where lays are eased in every second
+// too, and as long as that is ahead by what the lattice tries for.
+func TestStrays(t *testing.T) {
+	const was = 100
+	free := func(slack int64, freely bool, long int64) (legs []int) {
+		l := &lattice{slack: slack, aim: aim{goal: 90}}
+		for leg := 1; leg <= 9; leg++ {
+			if h := (&hunter{freely: freely, long: long}); h.strays(l, leg, was) {
+				legs = append(legs, leg)
+			}
 		}
-		if leg(was-3, was-2) {
-			t.Fatalf("lost after %d legs", legs)
+		return legs
+	}
+	some, half, all := []int{1, 2, 4, 8}, []int{1, 2, 4, 6, 8}, []int{1, 2, 3, 4, 5, 6, 7, 8, 9}
+	for _, c := range []struct {
+		slack, long int64
+		freely      bool
+		want        []int
+	}{
+		{0, was, true, some},
+		{0, 91, true, some}, // hardly ahead
+		{0, 90, true, all},
+		{0, 90, false, some}, // it was on the lattice
+		{1, was, true, half},
+		{1, 91, true, half},
+		{1, 90, true, all},
+		{1, 90, false, half},
+	} {
+		if got := free(c.slack, c.freely, c.long); !slices.Equal(got, c.want) {
+			t.Errorf("slack %d, %d long, freely %t: off it in legs %v, want %v", c.slack, c.long, c.freely, got, c.want)
 		}
-	}
-	// Searching off it is ahead by a step, and goes on; by less, and does not.
-	last.freely = true
-	if leg(was, was-3*step) || !last.freely {
-		t.Fatal("ahead, and it stops")
-	}
-	if leg(was, was-1) || last.freely {
-		t.Fatal("hardly ahead, and it goes on")
-	}
-	for k := 2; k < enough; k++ {
-		if leg(was, was) {
-			t.Fatalf("lost %d legs later", k)
-		}
-	}
-	if !leg(was, was) {
-		t.Fatal("not lost")
-	}
-	// At once where it is behind in the first leg.
-	off := &hunter{long: 19, freely: true}
-	if !(&score{}).lost(&hunter{long: 20, l: &lattice{}}, off, 30) {
-		t.Fatal("behind from the first, and not lost")
-	}
-	// Not so one whose lays are eased: off it every second time.
-	var eased score
-	for k := range 20 {
-		if eased.lost(&hunter{long: 20, l: &lattice{slack: 1}}, off, 20) {
-			t.Fatal("behind, eased, and lost")
-		}
-		off.long = 20
-		if k > 0 && off.freely != (k&1 == 1 || k&(k+1) == 0) {
-			t.Fatalf("after %d legs: off it %t", k+1, off.freely)
-		}
-	}
-	// It helps again, and is not lost.
-	s.behind, last.freely = enough, true
-	if leg(was-5, was) || s.behind != 0 {
-		t.Fatal("it helps, and is lost")
 	}
 }
 
