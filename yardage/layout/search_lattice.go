@@ -413,7 +413,7 @@ func (l *lattice) reweigh() {
 	for _, p := range l.couples {
 		w := l.weight[p.i*k+p.j]
 		if c := l.cost[p.i*k+p.j]; c > 0 {
-			w = min(w*(1.1+float32(0.4*(float32(c)/float32(worst)))), heaviest)
+			w = min(w*(1.2+float32(0.8*(float32(c)/float32(worst)))), heaviest)
 		} else {
 			w = max(1, float32(w*0.95))
 		}
