@@ -51,8 +51,7 @@ func TestGrown(t *testing.T) {
 	t.Parallel()
 	r := rand.New(rand.NewPCG(31, 32))
 	grown := 0
-	count := often(100)
-	for _, p := range shapes(t, r, count) {
+	for _, p := range shapes(t, r, often(100)) {
 		take := units.Inch.Frac(1+r.Int64N(7), 8)
 		if r.IntN(3) == 0 {
 			take = units.Millimetre.Of(15)
@@ -103,7 +102,7 @@ func TestGrown(t *testing.T) {
 			}
 		}
 	}
-	if grown < count*2/5 {
+	if grown < often(40) {
 		t.Errorf("%d grown", grown)
 	}
 }

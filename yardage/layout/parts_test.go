@@ -159,8 +159,7 @@ func TestPartsCome(t *testing.T) {
 	t.Parallel()
 	r := rand.New(rand.NewPCG(31, 32))
 	many := 0
-	times := often(32)
-	for range times {
+	for range often(32) {
 		s := layout.Spec{Work: 1, Seed: r.Uint64(), Cloth: layout.Cloth{Wide: in("30"), Folded: r.IntN(3) == 0}}
 		for range 1 + r.IntN(2) {
 			s.Pieces = append(s.Pieces, layout.Piece{Name: "strip", Wide: in("2"), Long: in("1/3").MulInt(20 + r.Int64N(200)), Count: 1 + r.IntN(2),
@@ -210,7 +209,7 @@ func TestPartsCome(t *testing.T) {
 			t.Errorf("one part is missing: %v", err)
 		}
 	}
-	if many < times/2 {
+	if many < often(20) {
 		t.Errorf("%d joins", many)
 	}
 }

@@ -44,7 +44,7 @@ func (l *lattice) search(until int64) bool {
 		l.take()
 	}
 	for l.goal >= h.n.bound {
-		if h.done+h.e.steps >= until || h.over() {
+		if h.past(until) {
 			return true
 		}
 		left := l.ease()

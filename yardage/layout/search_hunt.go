@@ -159,6 +159,9 @@ func (h *hunter) over() bool {
 	return h.halt
 }
 
+// past reports whether the search must end, or has done so many steps.
+func (h *hunter) past(until int64) bool { return h.done+h.e.steps >= until || h.over() }
+
 // run searches until it has done so many steps.
 func (h *hunter) run(number int, until int64) {
 	if h.e == nil {
@@ -215,8 +218,7 @@ func (h *hunter) keep(seats []seat) bool {
 func (h *hunter) explore(number int, until int64) {
 	e := h.e
 	base, now := h.best, h.best
-	over := func() bool { return h.done+e.steps >= until || h.over() }
-	for !over() {
+	for !h.past(until) {
 		if number > 0 && len(h.n.items) <= few && h.puzzle() {
 			base, now = h.best, h.best
 		}
@@ -236,7 +238,7 @@ func (h *hunter) explore(number int, until int64) {
 		if long <= h.n.end(base) {
 			base = now
 		}
-		for !over() { // or the other hunters wait for this one
+		for !h.past(until) { // or the other hunters wait for this one
 			e.take(base)
 			e.long = float64(h.n.end(base)) * (1 + roomier)
 			e.toss(h.tossed())

@@ -15,7 +15,7 @@ import (
 	"example.com/clothyard/yardage/layout"
 )
 
-var pairs = flag.Int("pairs", 5_000, "random pairs of outlines that the verifier and the slow check are asked about")
+var pairs = flag.Int("pairs", 5_000, "random pairs of outlines that the verifier and the slow check are asked about; a quarter of them with -short")
 
 // outline reads corners in inches: "0,0 7,1 7,5".
 func outline(text string) []layout.Point {
