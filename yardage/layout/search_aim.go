@@ -60,7 +60,7 @@ func (l *lattice) search(until int64) bool {
 			} else if l.failed >= vain {
 				l.kick()
 			} else {
-				l.goal = l.next()
+				l.goal = l.next(h.long)
 				l.tighten(l.nudged())
 			}
 		case left == 0:
@@ -117,19 +117,19 @@ func (l *lattice) keep() bool {
 	return false
 }
 
-// next is the length to try for: as much less than the best lay as it is to be, or
-// a step of the lattice less.
-func (l *lattice) next() int64 {
+// next is the length to try for, from one that there is a lay of: as much less as it
+// is to be, or a step of the lattice less.
+func (l *lattice) next(long int64) int64 {
 	if l.slack == 0 {
-		return int64(l.up(l.h.long)-1) * l.step
+		return int64(l.up(long)-1) * l.step
 	}
-	return max(l.h.long-l.less, l.h.n.bound)
+	return max(long-l.less, l.h.n.bound)
 }
 
 // take goes on from the best lay, for a shorter one.
 func (l *lattice) take() {
 	l.ready = nil
-	l.goal = l.next()
+	l.goal = l.next(l.h.long)
 	l.h.e.take(l.h.best)
 	l.cut(l.h.long)
 }

@@ -7,6 +7,9 @@ import (
 	"slices"
 )
 
+// roughest is how deep any place is at most, in the units of a cell.
+const roughest = math.MaxUint8 - 1
+
 // A line is one edge of a convex sum: the distance inside it of a place (x, y) is
 // c - nx*x - ny*y.
 type line struct{ nx, ny, c float64 }
@@ -19,17 +22,33 @@ type chart struct {
 	side               int      // cells, each way
 	perX, perY         float64  // cells to the step
 	cell               []uint16 // row by row: where the list of a cell begins
+	rough              []uint8  // the same: 0 where nothing overlaps, else how deep every place of the cell is at least, and 1
+	unit               float64  // of that
 	lists              []uint32 // for each sum that meets the cell how many of its lines matter there, and which; 0 ends a list
 }
 
 // deepest is how far a place is inside the deepest sum, not more than 0 if it is
 // in none, and the edge of that sum that is nearest: the way out.
 func (p *chart) deepest(x, y float64) (best float64, edge *line) {
-	if x <= p.lox || x >= p.hix || y <= p.loy || y >= p.hiy {
+	cell, ok := p.find(x, y)
+	if !ok {
 		return 0, nil
 	}
+	return p.among(cell, x, y)
+}
+
+// find is the cell of a place; false where it has none, and nothing overlaps.
+func (p *chart) find(x, y float64) (cell int, ok bool) {
+	if x <= p.lox || x >= p.hix || y <= p.loy || y >= p.hiy {
+		return 0, false
+	}
 	cx, cy := int(float64((x-p.lox)*p.perX)), int(float64((y-p.loy)*p.perY))
-	at := int(p.cell[min(cy, p.side-1)*p.side+min(cx, p.side-1)])
+	return min(cy, p.side-1)*p.side + min(cx, p.side-1), true
+}
+
+// among is deepest for a place in a cell.
+func (p *chart) among(cell int, x, y float64) (best float64, edge *line) {
+	at := int(p.cell[cell])
 next:
 	for {
 		n := int(p.lists[at])
@@ -59,6 +78,7 @@ next:
 func (p *pairing) draw(margin float64, side int) {
 	p.lox, p.loy = float64(p.lo.x)-margin, float64(p.lo.y)-margin
 	p.hix, p.hiy = float64(p.hi.x)+margin, float64(p.hi.y)+margin
+	p.unit = min(p.hix-p.lox, p.hiy-p.loy) / 2 / roughest // nothing is deeper than half of that
 	var ids []int
 	var all []face
 	for i := range p.sums {
@@ -79,7 +99,7 @@ func (p *pairing) draw(margin float64, side int) {
 		p.side = side
 		c := charter{p: &p.chart, known: make(map[string]uint16), wide: (p.hix - p.lox) / float64(side), long: (p.hiy - p.loy) / float64(side)}
 		p.perX, p.perY = 1/c.wide, 1/c.long
-		p.cell, p.lists = make([]uint16, side*side), []uint32{0}
+		p.cell, p.rough, p.lists = make([]uint16, side*side), make([]uint8, side*side), []uint32{0}
 		if c.divide(0, 0, side, ids, all) {
 			return
 		}
@@ -172,6 +192,6 @@ func (c *charter) divide(cx, cy, size int, ids []int, faces []face) bool {
 		p.lists = append(p.lists, 0)
 		c.known[string(c.text)] = at
 	}
-	p.cell[cy*p.side+cx] = at
+	p.cell[cy*p.side+cx], p.rough[cy*p.side+cx] = at, 1+uint8(min(floor/p.unit, roughest))
 	return true
 }

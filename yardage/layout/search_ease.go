@@ -36,6 +36,7 @@ type easer struct {
 	luck   luck
 	fields []field
 	order  []int
+	near   []rival  // of at
 	known  []border // of polish
 	inside []int
 }
@@ -93,7 +94,7 @@ func newEaser(t *table, dice *rand.Rand, stop func() bool) *easer {
 	e.fields = make([]field, most)
 	e.scaled = make([]float64, k*k)
 	e.bands = newBands(t)
-	e.known, e.inside = make([]border, 0, edgesHeld), make([]int, 0, k)
+	e.near, e.known, e.inside = make([]rival, 0, k), make([]border, 0, edgesHeld), make([]int, 0, k)
 	return e
 }
 
@@ -199,19 +200,46 @@ func (e *easer) field(f *field, v int) bool {
 	return f.wide >= 0 && f.long >= 0
 }
 
-// at is what item i costs at a place; it gives up at limit.
+// A rival is an item that one that moves may overlap.
+type rival struct {
+	item, cell int     // of the chart of the two
+	least      float64 // what it costs at least
+}
+
+// at is what item i costs at a place; it gives up at limit, as most places are seen
+// to cost more by what every place near them does.
 func (e *easer) at(i int, f *field, x, y, limit float64) float64 {
 	k, kinds := len(e.n.items), len(e.n.kinds)
 	pairs, scaled := e.t.against(f.variant), e.scaled[i*k:i*k+k]
 	jumps := e.jump[e.kind[i]*kinds:][:kinds]
-	var sum float64
+	near, rest := e.near[:0], 0.0
 	for j := range e.rivals(i, f.variant, x, y) {
 		e.steps++
 		o := &e.lie[j]
-		if d := pairs[o.variant].depth(x-o.x, y-o.y); d > 0 {
-			sum += float64((d + jumps[e.kind[j]]) * scaled[j])
-			if sum >= limit {
-				break
+		v := &pairs[o.variant]
+		cell, ok := v.find(v.turn(x-o.x, y-o.y))
+		if !ok || v.rough[cell] == 0 {
+			continue
+		}
+		r := rival{item: j, cell: cell}
+		if deep := v.rough[cell] - 1; deep > 0 {
+			r.least = float64((float64(float64(deep)*v.unit) + jumps[e.kind[j]]) * scaled[j])
+			if rest += r.least; rest >= limit {
+				return rest
+			}
+		}
+		near = append(near, r)
+	}
+	var sum float64
+	for _, r := range near {
+		rest -= r.least
+		o := &e.lie[r.item]
+		v := &pairs[o.variant]
+		tx, ty := v.turn(x-o.x, y-o.y)
+		if d, _ := v.among(r.cell, tx, ty); d > 0 {
+			sum += float64((d + jumps[e.kind[r.item]]) * scaled[r.item])
+			if sum+rest >= limit {
+				return sum + rest
 			}
 		}
 	}

@@ -6,24 +6,18 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
-	"sync"
+	"sync/atomic"
 )
 
-// hunters is how many searches go on side by side. It is the same on every
-// machine, so that the result is.
-const hunters = 2
-
 const (
-	rounds    = 200         // rounds without getting better after which moving apart is given up
-	few       = 24          // pieces that may be a puzzle
-	leg       = 200_000_000 // steps after which all go on from the best lay of any
-	brief     = 50_000_000  // the same while they search on a lattice
-	widest    = 0.02        // by how much the cloth is shortened at most, in parts of its length
-	narrowest = 0.0005      // and at least
-	firstStep = 0.004       // and at first, where pieces were tossed
-	roomier   = 0.01        // by how much it is lengthened for that
-	tossLeast = 2           // of how many pieces that is done at once, at least
-	tossMost  = 6           // and at most
+	rounds    = 200    // rounds without getting better after which moving apart is given up
+	few       = 24     // pieces that may be a puzzle
+	widest    = 0.02   // by how much the cloth is shortened at most, in parts of its length
+	narrowest = 0.0005 // and at least
+	firstStep = 0.004  // and at first, where pieces were tossed
+	roomier   = 0.01   // by how much it is lengthened for that
+	tossLeast = 2      // of how many pieces that is done at once, at least
+	tossMost  = 6      // and at most
 )
 
 // A hunter makes one search of its own: a first lay, then shorter ones.
@@ -35,79 +29,23 @@ type hunter struct {
 	long   int64
 	spend  int64
 	done   int64   // steps besides those of the easer
-	step   float64 // by how much the cloth is shortened next
+	base   []seat  // what pieces are tossed of
+	now    []seat  // what is made shorter after that, nil once it cannot be
+	step   float64 // by how much
 	halt   bool
 	ctx    context.Context
 	e      *easer
 	l      *lattice // nil where there is none
 	freely bool     // whether it searches off it all the same
-}
 
-// nestle finds the best lay that work allows. It has none if ctx was done before
-// there was one. Pieces of very many corners are laid as the rectangles around
-// them.
-func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, stopped bool) {
-	if n.constrained() {
-		return n.bind(ctx, work, seed)
-	}
-	best = n.boxes()
-	if ctx.Err() != nil {
-		return nil, true
-	}
-	if n.end(best) <= n.bound {
-		return best, false
-	}
-	t := newTable(n)
-	if !t.bearable() {
-		return best, false
-	}
-	if !t.fill(ctx) {
-		return best, true
-	}
-	var hs [hunters]*hunter
-	for i := range hs {
-		dice := rand.New(rand.NewPCG(seed, uint64(i)^0x9e3779b97f4a7c15))
-		hs[i] = &hunter{t: t, n: n, dice: dice, ctx: ctx, spend: int64(work) * stepsPerWork / hunters}
-	}
-	first, last := hs[0], hs[hunters-1]
-	last.freely = true
-	step, legs := int64(brief), 0
-	for until := step; ; until += step {
-		var wait sync.WaitGroup
-		for i, h := range hs {
-			wait.Go(func() { h.run(i, until) })
-		}
-		wait.Wait()
-		long, ended := n.end(best), false
-		if legs++; first.l == nil {
-			step = leg
-		} else {
-			last.freely = last.strays(first.l, legs, long)
-		}
-		for _, h := range hs {
-			if h.best != nil && h.long < long {
-				best, long = h.best, h.long
-			}
-		}
-		n.tell(long, until*hunters)
-		for _, h := range hs {
-			stopped = stopped || h.halt
-			h.best, h.long = best, long
-			ended = ended || h.over()
-		}
-		if ended {
-			return best, stopped
-		}
-	}
-}
-
-// strays reports whether the last hunter searches off its lattice in the next leg,
-// after so many: while it is ahead by what the lattice tries for, and else more and
-// more seldom, or every second time where lays are eased. was is how long the best
-// lay was before the last leg.
-func (h *hunter) strays(l *lattice, legs int, was int64) bool {
-	ahead := h.freely && h.long < was && h.long <= l.goal
-	return ahead || legs&(legs-1) == 0 || l.slack > 0 && legs&1 == 0
+	number int
+	leg    int64       // steps
+	begun  int         // legs
+	until  int64       // how many steps it has done at the end of this one
+	hear   <-chan find // what the other tells
+	alone  bool        // once that has ended
+	tell   chan<- find
+	last   *atomic.Int64 // the leg in which a lay was found that none is shorter than
 }
 
 // boxes lays all pieces as the rectangles around them.
@@ -152,7 +90,7 @@ func (h *hunter) over() bool {
 	if h.e != nil {
 		done += h.e.steps
 	}
-	if h.best != nil && (done >= h.spend || h.long <= h.n.bound) {
+	if h.best != nil && (done >= h.spend || h.long <= h.n.bound) || int64(h.begun) > h.last.Load() {
 		return true
 	}
 	h.halt = h.halt || h.ctx.Err() != nil
@@ -163,9 +101,9 @@ func (h *hunter) over() bool {
 func (h *hunter) past(until int64) bool { return h.done+h.e.steps >= until || h.over() }
 
 // run searches until it has done so many steps.
-func (h *hunter) run(number int, until int64) {
+func (h *hunter) run(until int64) {
 	if h.e == nil {
-		h.first(number)
+		h.first()
 		if h.t.views == nil {
 			h.spend = 0 // a first lay is all there can be
 		}
@@ -174,23 +112,23 @@ func (h *hunter) run(number int, until int64) {
 		}
 		h.e = newEaser(h.t, h.dice, h.over)
 		h.step = widest
-		h.l = newLattice(h, number == 0)
+		h.l = newLattice(h, h.number == 0)
 	}
 	if h.l != nil && !h.freely && h.l.search(until) {
 		return
 	}
-	h.explore(number, until)
+	h.explore(until)
 }
 
 // first lays all pieces one after the other.
-func (h *hunter) first(number int) {
+func (h *hunter) first() {
 	if h.ctx.Err() != nil {
 		h.halt = true
 		return
 	}
 	f := &filler{t: h.t, seats: make([]seat, len(h.n.items))}
 	tries := max(4, min(40, 4000/len(h.n.items)))
-	for _, i := range h.n.order(h.dice, number > 0) {
+	for _, i := range h.n.order(h.dice, h.number > 0) {
 		if h.ctx.Err() != nil {
 			h.halt = true
 			return
@@ -214,39 +152,42 @@ func (h *hunter) keep(seats []seat) bool {
 
 // explore shortens the cloth again and again and moves the pieces apart on it.
 // When that goes no further it throws part of the pieces about, and goes on from
-// there if that leads to a lay as short.
-func (h *hunter) explore(number int, until int64) {
+// there if that leads to a lay as short. In the next leg it goes on where it was,
+// unless there is a shorter lay by then.
+func (h *hunter) explore(until int64) {
 	e := h.e
-	base, now := h.best, h.best
+	if h.base == nil || h.long < h.n.end(h.base) {
+		h.base, h.now = h.best, h.best
+	}
 	for !h.past(until) {
-		if number > 0 && len(h.n.items) <= few && h.puzzle() {
-			base, now = h.best, h.best
+		if h.now == nil {
+			e.take(h.base)
+			e.long = float64(h.n.end(h.base)) * (1 + roomier)
+			e.toss(h.tossed())
+			if seats, ok := h.attempt(math.MaxInt64, rounds); ok {
+				h.now = seats
+				h.keep(seats)
+			}
+			continue
 		}
-		long := h.n.end(now)
-		e.take(now)
+		if h.number > 0 && len(h.n.items) <= few && h.puzzle() {
+			h.base, h.now = h.best, h.best
+		}
+		long := h.n.end(h.now)
+		e.take(h.now)
 		e.shorten(float64(long), float64(long)*(1-h.step))
 		if seats, ok := h.attempt(long, rounds); ok {
-			now = seats
-			h.keep(now)
+			h.now = seats
+			h.keep(seats)
 			h.step = min(widest, h.step*1.5)
 			continue
 		}
-		if h.step /= 2; h.step >= narrowest {
-			continue
-		}
-		h.step = firstStep
-		if long <= h.n.end(base) {
-			base = now
-		}
-		for !h.past(until) { // or the other hunters wait for this one
-			e.take(base)
-			e.long = float64(h.n.end(base)) * (1 + roomier)
-			e.toss(h.tossed())
-			if seats, ok := h.attempt(math.MaxInt64, rounds); ok {
-				now = seats
-				h.keep(now)
-				break
+		if h.step /= 2; h.step < narrowest {
+			h.step = firstStep
+			if long <= h.n.end(h.base) {
+				h.base = h.now
 			}
+			h.now = nil
 		}
 	}
 }

@@ -5,18 +5,26 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
+	"sync/atomic"
 	"testing"
 
 	"example.com/clothyard/units"
 )
+
+// lone is a hunter without another.
+func lone(full *table, seed1, seed2 uint64) *hunter {
+	last := new(atomic.Int64)
+	last.Store(math.MaxInt64)
+	return &hunter{t: full, n: full.n, dice: rand.New(rand.NewPCG(seed1, seed2)), ctx: context.Background(), spend: math.MaxInt64, last: last}
+}
 
 // latticed is a hunter for pieces that lie on a lattice, with a first lay, and the
 // hunter's lattice.
 func latticed(t *testing.T, seed uint64, gap units.Length, pieces ...Piece) (*hunter, *lattice) {
 	t.Helper()
 	full := filled(t, Spec{Cloth: Cloth{Wide: units.Inch.Of(20), Gap: gap}, Pieces: pieces})
-	h := &hunter{t: full, n: full.n, dice: rand.New(rand.NewPCG(seed, 9)), ctx: context.Background(), spend: math.MaxInt64}
-	h.first(0)
+	h := lone(full, seed, 9)
+	h.first()
 	h.e = newEaser(full, h.dice, h.over)
 	l := newLattice(h, false)
 	if l == nil {
@@ -313,8 +321,8 @@ func TestLatticeTight(t *testing.T) {
 		drawn(20, Half, 0, 0, 6, 1, 5, 6),
 		{Count: 9, Outline: []Point{{units.Inch.Of(0), units.Inch.Of(0)}, {units.Inch.Frac(20013, 1000), units.Inch.Of(0)}, {units.Inch.Of(1), units.Inch.Of(3)}}},
 	}})
-	h = &hunter{t: full, n: full.n, dice: rand.New(rand.NewPCG(1, 2)), ctx: context.Background(), spend: math.MaxInt64}
-	h.first(0)
+	h = lone(full, 1, 2)
+	h.first()
 	first := h.long
 	h.e = newEaser(full, h.dice, h.over)
 	l = newLattice(h, false)
@@ -332,9 +340,10 @@ func TestLatticeTight(t *testing.T) {
 func TestStrays(t *testing.T) {
 	const was = 100
 	free := func(slack int64, freely bool, long int64) (legs []int) {
-		l := &lattice{slack: slack, aim: aim{goal: 90}}
 		for leg := 1; leg <= 9; leg++ {
-			if h := (&hunter{freely: freely, long: long}); h.strays(l, leg, was) {
+			h := &hunter{n: &nest{}, freely: freely, long: long, begun: leg}
+			h.l = &lattice{h: h, step: 10, slack: slack, aim: aim{less: 10}}
+			if h.strays(was) {
 				legs = append(legs, leg)
 			}
 		}
