@@ -29,9 +29,11 @@ func hollow(t *testing.T, tip int64) *nest {
 }
 
 // A chart says of every place what all the lines of the pairing say, and the way
-// out leads out of the deepest sum.
+// out leads out of the deepest sum. No place is less deep than its cell says, and
+// most are not much deeper.
 func TestChart(t *testing.T) {
 	dice := rand.New(rand.NewPCG(71, 72))
+	deep, near := 0, 0
 	table := newTable(hollow(t, 11))
 	for a := range table.n.variants {
 		for b := range table.n.variants {
@@ -58,10 +60,27 @@ func TestChart(t *testing.T) {
 				if got := v.depth(x, y); math.Abs(got-want) > 1e-3 || got != d {
 					t.Fatalf("%d, %d at (%v, %v): depth %v, deepest %v, want %v", a, b, x, y, got, d, want)
 				}
+				least := 0.0
+				if cell, ok := v.find(v.turn(x, y)); ok && v.rough[cell] > 0 {
+					least = float64(v.rough[cell]-1) * v.unit
+				} else if d > 0 {
+					t.Fatalf("%d, %d at (%v, %v): %v deep in an empty cell", a, b, x, y, d)
+				}
+				if least > d+1e-3 {
+					t.Fatalf("%d, %d at (%v, %v): %v deep, at least %v", a, b, x, y, d, least)
+				}
+				if d > 0 {
+					if deep++; least > d/2 {
+						near++
+					}
+				}
 				if d > 0 && !slices.ContainsFunc(ways, func(w way) bool { return math.Abs(w.d-d) < 1e-3 && w.nx*nx+w.ny*ny > 1-1e-9 }) {
 					t.Fatalf("%d, %d at (%v, %v): %v deep, and out by (%v, %v)", a, b, x, y, d, nx, ny)
 				}
 			}
 		}
+	}
+	if deep == 0 || 2*near < deep {
+		t.Errorf("of %d places that are inside, %d are known to be more than half as deep", deep, near)
 	}
 }

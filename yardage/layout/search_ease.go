@@ -206,15 +206,15 @@ type rival struct {
 	least      float64 // what it costs at least
 }
 
-// at is what item i costs at a place; it gives up at limit, as most places are seen
-// to cost more by what every place near them does.
+// at is what item i costs at a place. It gives up at limit, which most places are soon
+// seen to reach by how deep all places near them are; a step is counted for all that.
 func (e *easer) at(i int, f *field, x, y, limit float64) float64 {
 	k, kinds := len(e.n.items), len(e.n.kinds)
 	pairs, scaled := e.t.against(f.variant), e.scaled[i*k:i*k+k]
 	jumps := e.jump[e.kind[i]*kinds:][:kinds]
 	near, rest := e.near[:0], 0.0
+	e.steps++
 	for j := range e.rivals(i, f.variant, x, y) {
-		e.steps++
 		o := &e.lie[j]
 		v := &pairs[o.variant]
 		cell, ok := v.find(v.turn(x-o.x, y-o.y))
@@ -231,6 +231,7 @@ func (e *easer) at(i int, f *field, x, y, limit float64) float64 {
 		near = append(near, r)
 	}
 	var sum float64
+	e.steps += int64(len(near))
 	for _, r := range near {
 		rest -= r.least
 		o := &e.lie[r.item]

@@ -62,7 +62,8 @@ func (e *easer) slowly(i, v int, x, y float64) float64 {
 	return sum
 }
 
-// The bands leave out no piece that is in the way, wherever pieces have gone.
+// The bands leave out no piece that is in the way, wherever pieces have gone, and
+// what is given up at a limit costs as much.
 func TestBands(t *testing.T) {
 	dice := rand.New(rand.NewPCG(73, 74))
 	e := scattered(t, dice)
@@ -81,6 +82,10 @@ func TestBands(t *testing.T) {
 			y = []float64{0, f.long}[dice.IntN(2)]
 		}
 		want := e.slowly(i, f.variant, x, y)
+		limit := want * 2 * dice.Float64()
+		if got := e.at(i, &f, x, y, limit); (got < limit) != (want < limit) && want > 0 || got > want*(1+1e-9) || want < limit && got < want*(1-1e-9) {
+			t.Fatalf("item %d at (%v, %v): cost %v, want %v, limit %v", i, x, y, got, want, limit)
+		}
 		if got := e.at(i, &f, x, y, math.MaxFloat64); math.Abs(got-want) > 1e-9*(1+want) {
 			t.Fatalf("item %d at (%v, %v) costs %v, want %v", i, x, y, got, want)
 		}
