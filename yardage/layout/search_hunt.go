@@ -14,6 +14,7 @@ const (
 	few       = 24     // pieces that may be a puzzle
 	widest    = 0.02   // by how much the cloth is shortened at most, in parts of its length
 	narrowest = 0.0005 // and at least
+	closest   = 0.0001 // the same for the best lay
 	firstStep = 0.004  // and at first, where pieces were tossed
 	roomier   = 0.01   // by how much it is lengthened for that
 	tossLeast = 2      // of how many pieces that is done at once, at least
@@ -182,7 +183,7 @@ func (h *hunter) explore(until int64) {
 			h.step = min(widest, h.step*1.5)
 			continue
 		}
-		if h.step /= 2; h.step < narrowest {
+		if h.step /= 2; h.step < narrowest && (long > h.long || h.step < closest) {
 			h.step = firstStep
 			if long <= h.n.end(h.base) {
 				h.base = h.now
