@@ -11,7 +11,8 @@ const (
 	beyond  = 4       // steps that the cloth may be longer than the best lay
 	nudge   = 1.0 / 8 // by how much it is made longer or shorter, in steps
 	vain    = 6       // times that easing is in vain, after which a good part of the lay is tossed
-	stale   = 600     // times that tossing a few pieces is, where nothing has to be eased
+	stale   = 600     // times that tossing a few pieces is, at least, where nothing has to be eased
+	weary   = 4       // or, where that is more, the square of how many pieces there are, by this
 	part    = 3       // of so many, at most
 )
 
@@ -68,7 +69,7 @@ func (l *lattice) search(until int64) bool {
 		case l.slack > 0 && waited > despair*l.took && l.long < l.most():
 			l.since += l.took
 			l.tighten(-l.nudged())
-		case l.slack == 0 && l.idle >= stale:
+		case l.slack == 0 && l.idle >= max(stale, len(l.pegs)*len(l.pegs)/weary):
 			l.kick()
 		default:
 			l.lend()

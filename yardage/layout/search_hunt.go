@@ -39,6 +39,7 @@ type hunter struct {
 	l      *lattice // nil where there is none
 	freely bool     // whether it searches off it all the same
 
+	// Of its legs, and of the other hunter:
 	number int
 	leg    int64       // steps
 	begun  int         // legs
