@@ -10,7 +10,6 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/google/go-cmp/cmp"
 
@@ -132,14 +131,7 @@ func TestOutlineStopped(t *testing.T) {
 			t.Errorf("%d: %v %v", enough, p.Stopped, err)
 		}
 	}
-	// One that has done its last may not have been taken off the count yet.
-	for range 1000 {
-		if runtime.NumGoroutine() <= before {
-			return
-		}
-		time.Sleep(time.Millisecond)
-	}
-	t.Errorf("%d goroutines, %d before", runtime.NumGoroutine(), before)
+	layout.Ended(t, before)
 }
 
 // counted is a context that is done once it has been asked so many times, from

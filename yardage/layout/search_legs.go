@@ -89,10 +89,12 @@ func (t *table) hunt(ctx context.Context, best []seat, spend, leg int64, seed ui
 func (h *hunter) hunt() {
 	defer close(h.tell)
 	for !h.over() {
-		h.begun++
-		if h.until += h.leg; h.begun > 1 && h.l == nil {
-			h.until += (longer - 1) * h.leg
+		step := h.leg
+		if h.begun > 0 && h.l == nil {
+			step *= longer
 		}
+		h.begun++
+		h.until += step
 		was := h.long
 		h.run(h.until)
 		if h.best == nil {

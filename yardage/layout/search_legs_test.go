@@ -74,6 +74,13 @@ func TestLegsPanic(t *testing.T) {
 		}()
 		full.hunt(context.Background(), full.n.boxes(), 1<<40, 10_000, 1)
 	}()
+	Ended(t, before)
+}
+
+// Ended fails where more goroutines go on than before. One that has done its last
+// may not have been taken off the count yet.
+func Ended(t *testing.T, before int) {
+	t.Helper()
 	for range 1000 {
 		if runtime.NumGoroutine() <= before {
 			return
@@ -81,4 +88,39 @@ func TestLegsPanic(t *testing.T) {
 		time.Sleep(time.Millisecond)
 	}
 	t.Errorf("%d goroutines, %d before", runtime.NumGoroutine(), before)
+}
+
+// Off the lattice in legs 1, 2, 4, 8 and so on, where lays are eased in every second
+// too, and as long as that is ahead by what the lattice tries for.
+func TestStrays(t *testing.T) {
+	const was = 100
+	free := func(slack int64, freely bool, long int64) (legs []int) {
+		for leg := 1; leg <= 9; leg++ {
+			h := &hunter{n: &nest{}, freely: freely, long: long, begun: leg}
+			h.l = &lattice{h: h, step: 10, slack: slack, aim: aim{less: 10}}
+			if h.strays(was) {
+				legs = append(legs, leg)
+			}
+		}
+		return legs
+	}
+	some, half, all := []int{1, 2, 4, 8}, []int{1, 2, 4, 6, 8}, []int{1, 2, 3, 4, 5, 6, 7, 8, 9}
+	for _, c := range []struct {
+		slack, long int64
+		freely      bool
+		want        []int
+	}{
+		{0, was, true, some},
+		{0, 91, true, some}, // hardly ahead
+		{0, 90, true, all},
+		{0, 90, false, some}, // it was on the lattice
+		{1, was, true, half},
+		{1, 91, true, half},
+		{1, 90, true, all},
+		{1, 90, false, half},
+	} {
+		if got := free(c.slack, c.freely, c.long); !slices.Equal(got, c.want) {
+			t.Errorf("slack %d, %d long, freely %t: off it in legs %v, want %v", c.slack, c.long, c.freely, got, c.want)
+		}
+	}
 }
