@@ -10,8 +10,10 @@
 //
 //	{"sum":"seam.seam","kind":"french","first":"3/16 in","second":"1/4 in"}
 //
+// Each line is answered as it comes.
+//
 // It exits with 0 where all was answered, 1 where there was a fault in the data
-// and 2 for wrong usage.
+// or a write failed, and 2 for wrong usage.
 package main
 
 import (
@@ -166,8 +168,9 @@ func (d *desk) one(name string, pairs []string) int {
 	return 0
 }
 
-// lines does the sums of standard input. A bad line is answered by its faults
-// and the rest go on.
+// lines does the sums of standard input, and answers each line before it waits
+// for the next. A bad line is answered by its faults and the rest go on; a write
+// that fails ends it, and is told of by the caller.
 func (d *desk) lines(in io.Reader) int {
 	code := 0
 	r := bufio.NewReaderSize(in, 64<<10)
@@ -180,6 +183,9 @@ func (d *desk) lines(in io.Reader) int {
 		if trimmed := bytes.TrimSpace(line); len(trimmed) > 0 || long {
 			if !d.line(number, trimmed, long) {
 				code = 1
+			}
+			if d.out.Flush() != nil {
+				return 1
 			}
 		}
 		if err == io.EOF {

@@ -5,6 +5,8 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -352,3 +354,63 @@ func TestReadersThatFail(t *testing.T) {
 		t.Errorf("no line end: code %d, %s", code, out)
 	}
 }
+
+// Each line is answered before the next is read.
+func TestAnswersAtOnce(t *testing.T) {
+	for mark, form := range map[string][]string{`"line":%d,`: {"-json"}, "line %d: ": nil} {
+		var out, errs bytes.Buffer
+		asked := 0
+		in := readFunc(func(p []byte) (int, error) {
+			if asked > 0 && !strings.Contains(out.String()+errs.String(), fmt.Sprintf(mark, asked)) {
+				t.Errorf("%v: line %d is not answered before the next is read", form, asked)
+			}
+			asked++
+			switch asked {
+			case 1, 3:
+				return copy(p, `{"sum":"buttons.row","first":"1 in","last":"3 in","count":3}`+"\n"), nil
+			case 2:
+				return copy(p, `{"sum":"hem.brim"}`+"\n"), nil
+			}
+			return 0, io.EOF
+		})
+		if code := run(form, in, &out, &errs); code != 1 || asked != 4 {
+			t.Errorf("%v: code %d after %d reads", form, code, asked)
+		}
+	}
+}
+
+// A write that fails ends the pipe, however many lines there are.
+func TestFailedWrite(t *testing.T) {
+	for _, line := range []string{`{"sum":"buttons.row","first":"1 in","last":"3 in","count":3}`, `{"sum":"hem.brim"}`} {
+		asked := 0
+		in := readFunc(func(p []byte) (int, error) {
+			if asked++; asked > 100 {
+				return 0, io.EOF
+			}
+			return copy(p, line+"\n"), nil
+		})
+		var errs bytes.Buffer
+		full := writeFunc(func([]byte) (int, error) { return 0, errors.New("the disk is full") })
+		if code := run([]string{"-json"}, in, full, &errs); code != 1 || strings.Count(errs.String(), "the disk is full") != 1 {
+			t.Errorf("%s: code %d, %s", line, code, errs.String())
+		}
+		if asked > 1 {
+			t.Errorf("%s: %d lines were read", line, asked)
+		}
+	}
+	for _, args := range [][]string{{"-sums"}, {"-fields", "seam.seam"}, {"buttons.row", "first=1 in", "last=3 in", "count=3"}} {
+		var errs bytes.Buffer
+		full := writeFunc(func([]byte) (int, error) { return 0, errors.New("the disk is full") })
+		if code := run(args, strings.NewReader(""), full, &errs); code != 1 || strings.Count(errs.String(), "the disk is full") != 1 {
+			t.Errorf("%v: code %d, %s", args, code, errs.String())
+		}
+	}
+}
+
+type readFunc func([]byte) (int, error)
+
+func (f readFunc) Read(p []byte) (int, error) { return f(p) }
+
+type writeFunc func([]byte) (int, error)
+
+func (f writeFunc) Write(p []byte) (int, error) { return f(p) }
