@@ -15,7 +15,7 @@ import (
 type Pivot struct {
 	Length units.Length // the old dart along its centre line, from the point to the edge
 	Width  units.Length // the old dart straight across at that edge
-	Turn   units.Ratio  // tangent of half the angle to be moved; default the whole dart, Width over twice Length
+	Turn   units.Ratio  // tangent of half the angle to be moved; at most the whole dart, Width over twice Length, which is the default
 	To     units.Length // the new dart along its centre line, from the point to the edge it opens on; or give ToLeg
 	ToLeg  units.Length // the new dart along either leg, which is where the slit meets the edge; or give To
 
@@ -33,10 +33,13 @@ type PivotPlan struct {
 	Sine, Cosine units.Ratio  // of the angle moved
 	Width        units.Near   // the new dart straight across between the ends of its legs; exact where To is given
 	Leg          units.Near   // either leg of the new dart
-	Left         units.Length // what stays of the old dart, straight across at its edge; zero where all of it is moved
+	Left         units.Near   // what stays of the old dart, straight across between the ends of its legs, which a move does not shorten; zero where all of it is moved
 	LeftTurn     units.Ratio  // tangent of half the angle that stays
 	X, Y         units.Length // where the point X, Y comes to lie, swung from X towards Y
 }
+
+// whole is the tangent of half the angle of the whole old dart.
+func (v Pivot) whole() units.Ratio { return v.Width.DivInt(2).Div(v.Length) }
 
 // Plan works out the move. The faults are [ticket.Faults].
 func (v Pivot) Plan() (PivotPlan, error) {
@@ -46,7 +49,7 @@ func (v Pivot) Plan() (PivotPlan, error) {
 	switch {
 	case v.Turn.Sign() < 0:
 		a.Fault("Turn", short(v.Turn.String()), "more than 0", ticket.ErrSign)
-	case !slight(v.Turn):
+	case !slight(v.Turn) && v.Length.Sign() > 0 && v.Turn != v.whole(): // the default may be given too
 		a.Fault("Turn", short(v.Turn.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), ticket.ErrRange)
 	}
 	if v.To.IsZero() && v.ToLeg.IsZero() {
@@ -62,7 +65,7 @@ func (v Pivot) Plan() (PivotPlan, error) {
 	}
 	p := PivotPlan{Spec: v}
 	one := units.RatioOf(1, 1)
-	whole := v.Width.DivInt(2).Div(v.Length)
+	whole := v.whole()
 	if v.Turn.IsZero() {
 		v.Turn, p.Assumed = whole, "Turn"
 	}
@@ -76,13 +79,18 @@ func (v Pivot) Plan() (PivotPlan, error) {
 	p.Sine = u.Add(u).Quo(one.Add(uu))
 	p.Cosine = one.Sub(uu).Quo(one.Add(uu))
 	p.LeftTurn = whole.Sub(u).Quo(one.Add(whole.Mul(u)))
-	p.Left = v.Length.Scale(p.LeftTurn).MulInt(2)
 	p.X = v.X.Scale(p.Cosine).Sub(v.Y.Scale(p.Sine))
 	p.Y = v.X.Scale(p.Sine).Add(v.Y.Scale(p.Cosine))
+	// Between the legs, each L root of (1 + T T), stays 2 L (T - u) / root of (1 + u u).
+	var err error
+	flat := v.Width.Sub(v.Length.Scale(u).MulInt(2))
+	if p.Left, err = units.Sqrt(flat.Times(flat).Scale(one.Quo(one.Add(uu))), units.Length{}); err != nil {
+		a.Fault("Width", short(v.Width.String()), "a length whose square root can be enclosed", err)
+		return PivotPlan{}, a.Err()
+	}
 	if !v.To.IsZero() {
 		half := v.To.Scale(u)
 		p.Width = units.Exactly(half.MulInt(2))
-		var err error
 		if p.Leg, err = hypotenuse(v.To, half); err != nil {
 			a.Fault("To", short(v.To.String()), "a length whose square root can be enclosed", err)
 			return PivotPlan{}, a.Err()
@@ -92,7 +100,6 @@ func (v Pivot) Plan() (PivotPlan, error) {
 	p.Leg = units.Exactly(v.ToLeg)
 	// Half the width is the leg x u / root of (1 + u u).
 	square := v.ToLeg.Times(v.ToLeg).Scale(uu.Mul(units.RatioOf(4, 1)).Quo(one.Add(uu)))
-	var err error
 	if p.Width, err = units.Sqrt(square, units.Length{}); err != nil {
 		a.Fault("ToLeg", short(v.ToLeg.String()), "a length whose square root can be enclosed", err)
 		return PivotPlan{}, a.Err()
@@ -120,7 +127,7 @@ func (p PivotPlan) Sheet() ticket.Sheet {
 	sh.Lines = append(make([]ticket.Line, 0, 5),
 		ticket.Line{Label: "whole old dart, tangent of half its angle", Result: ticket.Times(v.Width.Div(v.Length.MulInt(2))), Terms: []ticket.Term{
 			plus(v.Width, "wide"), {Op: ticket.Over, Amount: ticket.Long(v.Length.MulInt(2)), Name: "twice its length"}}},
-		line("stays of the old dart, across its edge", p.Left, plus(v.Length, "its length"), ticket.Term{Op: ticket.By, Amount: ticket.Times(p.LeftTurn), Name: "tangent of half the angle left"}, times(2)))
+		ticket.Line{Label: "stays of the old dart, between the ends of its legs", Result: ticket.About(p.Left)})
 	if v.To.IsZero() {
 		sh.Lines = append(sh.Lines, ticket.Line{Label: "new dart, across its edge", Result: ticket.About(p.Width)})
 	} else {
@@ -131,7 +138,7 @@ func (p PivotPlan) Sheet() ticket.Sheet {
 	sh.Steps = []ticket.Step{
 		{Do: "Draw the old dart to its very point, and a line from the point to where the new one will open", At: ticket.About(p.Leg), From: "the point"},
 		{Do: "Slit the new line to the point and one old leg to the point, leaving a hinge", Note: "the paper turns on the point; it must not slip"},
-		{Do: "Close the old dart as far as it is moved, and tape it", At: ticket.Long(p.Left), From: "leg to leg across the old edge",
+		{Do: "Close the old dart as far as it is moved, and tape it", At: ticket.About(p.Left), From: "end to end of the old legs",
 			Check: ticket.Check{What: "across the new opening, between the ends of its legs", Want: ticket.About(p.Width), Give: ticket.Long(straightness()), Mend: mend}},
 		{Do: "Draw the point of the new dart short of the old point, true its legs and cut its cap folded"},
 	}

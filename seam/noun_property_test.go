@@ -170,7 +170,7 @@ func TestPivotTurns(t *testing.T) {
 		if p.LeftTurn.Add(v.Turn).Quo(one.Sub(p.LeftTurn.Mul(v.Turn))) != whole {
 			t.Errorf("%+v: the parts do not make the whole", v)
 		}
-		rest := seam.Pivot{Length: v.Length, Width: p.Left, To: v.To, X: p.X, Y: p.Y}
+		rest := seam.Pivot{Length: v.Length, Width: v.Length.Scale(p.LeftTurn).MulInt(2), To: v.To, X: p.X, Y: p.Y}
 		if p.Left.IsZero() {
 			continue
 		}
