@@ -11,8 +11,8 @@ import (
 // gathered into it. Zero means not given.
 //
 // Finished is Wrist + Ease + Lap: it follows from them, or one of them from it
-// and the others. Finished may also stand alone, for a cuff whose wearer is not
-// known.
+// and the others. Wrist and Ease are more than zero. Finished may also stand
+// without both, for a cuff whose wearer is not known.
 type Cuff struct {
 	Wrist     units.Length // girth of the wrist
 	Ease      units.Length // what the closed cuff is wider than the wrist
@@ -103,10 +103,6 @@ func (c Cuff) Plan() (CuffPlan, error) {
 	}
 	if c.Setting == Extended {
 		p.Onto = c.Finished.Sub(c.Lap)
-		if p.Onto.Sign() <= 0 {
-			a.Fault("Lap", c.Lap.String(), "less than "+c.Finished.String()+" (Finished)", ticket.ErrRange)
-			return CuffPlan{}, a.Err()
-		}
 	}
 	flat := c.Flat.MulInt(2)
 	p.Gathered, p.Into = c.Sleeve.Sub(flat), p.Onto.Sub(flat)
@@ -155,25 +151,34 @@ func (c Cuff) check(a *ticket.Audit) {
 	}
 }
 
-// solveGirth fills whichever of Wrist, Ease, Lap and Finished follows.
+// solveGirth fills whichever of Wrist, Ease, Lap and Finished follows. Something
+// must be left for the wrist and for its ease.
 func (c *Cuff) solveGirth(a *ticket.Audit) {
 	sum := units.Sum(c.Wrist, c.Ease, c.Lap)
 	rest := c.Finished.Sub(sum)
+	more := func(what string) {
+		a.Fault("Finished", c.Finished.String(), "more than "+sum.String()+" ("+what+")", ticket.ErrRange)
+	}
 	switch {
 	case c.Finished.IsZero():
 		c.Finished = sum
-		return
-	case rest.Sign() < 0:
-		a.Fault("Finished", c.Finished.String(), sum.String()+" (Wrist + Ease + Lap) or more", ticket.ErrConflict)
-	case rest.IsZero() || c.Wrist.IsZero() && c.Ease.IsZero():
-		return
+	case c.Wrist.IsZero() && c.Ease.IsZero():
+		if rest.Sign() <= 0 {
+			a.Fault("Lap", c.Lap.String(), "less than "+c.Finished.String()+" (Finished)", ticket.ErrRange)
+		}
 	case c.Wrist.IsZero():
-		c.Wrist = rest
+		if c.Wrist = rest; rest.Sign() <= 0 {
+			more("Ease + Lap, or nothing is left for the wrist")
+		}
 	case c.Ease.IsZero():
-		c.Ease = rest
-	case c.Lap.IsZero():
+		if c.Ease = rest; rest.Sign() <= 0 {
+			more("Wrist + Lap, or nothing is left for ease")
+		}
+	case c.Lap.IsZero() && rest.Sign() >= 0:
 		c.Lap = rest
-	default:
+	case c.Lap.IsZero():
+		a.Fault("Finished", c.Finished.String(), sum.String()+" (Wrist + Ease) or more", ticket.ErrConflict)
+	case !rest.IsZero():
 		a.Fault("Finished", c.Finished.String(), sum.String()+" (Wrist + Ease + Lap)", ticket.ErrConflict)
 	}
 }

@@ -259,7 +259,6 @@ func TestCuffSolve(t *testing.T) {
 			c.Finished, c.Wrist, c.Ease, c.Setting = in("9"), in("0"), in("0"), gather.Extended
 		}, [4]string{"0", "0", "1", "9"}, "8", "1/8", units.RatioOf(137, 64)},
 		{"ends that only meet", func(c *gather.Cuff) { c.Lap = in("0") }, [4]string{"6 3/4", "1 1/4", "0", "8"}, "8", "1/8", units.RatioOf(137, 64)},
-		{"no ease is left", func(c *gather.Cuff) { c.Finished, c.Ease = in("7 3/4"), in("0") }, [4]string{"6 3/4", "0", "1", "7 3/4"}, "7 3/4", "1/8", units.RatioOf(137, 62)},
 		{"felled by hand", func(c *gather.Cuff) { c.Turned = in("5/8") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "0", units.RatioOf(137, 72)},
 		{"kept flat at the slit", func(c *gather.Cuff) { c.Flat = in("1/2") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(129, 64)},
 	} {
