@@ -109,7 +109,8 @@ func (s Binding) check(a *ticket.Audit) {
 	a.NotNegative("Allowance", s.Allowance)
 	// What a crossed join is trimmed off is a triangle as high as half its base.
 	if s.Joint == Crossed && s.Width.Sign() > 0 && s.Width.Times(s.Width).Cmp(s.Allowance.Times(s.Allowance).MulInt(2)) < 0 {
-		a.Fault("Allowance", s.Allowance.String(), "no more than stands beyond the join, of a Width of "+s.Width.String(), ticket.ErrRange)
+		most := below(units.Diagonal().Of(s.Width.DivInt(2)))
+		a.Fault("Allowance", s.Allowance.String(), "at most "+most+" (what stands beyond the join, by Width)", ticket.ErrRange)
 	}
 	a.NotNegative("Ends", s.Ends)
 	if s.Ring && !s.Ends.IsZero() {
@@ -205,8 +206,12 @@ func (p BindingPlan) pieces(a *ticket.Audit) int {
 	if !s.Ring && p.reaches(a, p.sewn(1), p.Wanted) {
 		return 1 // no join, whatever one would take
 	}
-	if p.reaches(a, p.PerJoin, s.Each) {
-		a.Fault("Each", s.Each.String(), "more than "+ticket.About(p.PerJoin).Text()+" (what one join takes)", ticket.ErrRange)
+	// Of two pieces each has one join, between whose ends something is left.
+	if !s.Ring && p.less(a, p.side(), s.Each.Sub(s.Ends)) && p.reaches(a, p.sewn(2), p.Wanted) {
+		return 2
+	}
+	if taken := p.side().MulInt(2); p.reaches(a, taken, s.Each) {
+		a.Fault("Each", s.Each.String(), moreThan(taken, "what the joins take from a piece between two"), ticket.ErrRange)
 		return 1
 	}
 	if p.less(a, p.sewn(MaxPieces), p.Wanted) {
@@ -227,31 +232,56 @@ func (p BindingPlan) pieces(a *ticket.Audit) int {
 // audit holds the plan to what cloth can do.
 func (p BindingPlan) audit(a *ticket.Audit) {
 	s := p.Spec
-	// A piece between two joins loses half of each at its middle; a crossed join
-	// takes the whole of its width from one edge.
-	side, sides := p.PerJoin.DivInt(2), int64(min(2, p.Joins))
+	sides := int64(min(2, p.Joins))
 	if s.Ring {
 		sides = 2
-	}
-	if s.Joint == Crossed {
-		side = p.PerJoin
 	}
 	ends := units.Length{}
 	if p.Joins > 0 && !s.Ring {
 		ends = s.Ends
 	}
-	taken := side.MulInt(sides)
+	taken := p.side().MulInt(sides)
 	switch {
 	case sides > 0 && p.reaches(a, taken, s.Each):
-		a.Fault("Each", s.Each.String(), "more than "+ticket.About(taken).Text()+" (what the joins take from one piece)", ticket.ErrRange)
+		a.Fault("Each", s.Each.String(), moreThan(taken, "what the joins take from one piece"), ticket.ErrRange)
 	case p.reaches(a, p.Lost, s.Each.MulInt(int64(s.Pieces))):
-		a.Fault("Each", s.Each.String(), "more than the joins and ends take, "+ticket.About(p.Lost).Text()+" in all", ticket.ErrRange)
-	case !ends.IsZero() && p.reaches(a, side, s.Each.Sub(ends)):
-		a.Fault("Ends", s.Ends.String(), "less than what is before the first join", ticket.ErrRange)
+		a.Fault("Each", s.Each.String(), moreThan(p.Lost.DivInt(int64(s.Pieces)), "what the joins and ends take from each"), ticket.ErrRange)
+	case !ends.IsZero() && p.reaches(a, p.side(), s.Each.Sub(ends)):
+		a.Fault("Ends", s.Ends.String(), "less than "+below(p.side().Neg().Plus(s.Each))+" (where the first join lies)", ticket.ErrRange)
 	}
 	if !s.Edge.IsZero() && p.less(a, p.Sewn, p.Wanted) {
-		a.Fault("Edge", s.Edge.String(), "an edge that "+ticket.About(p.Sewn).Text()+" can bind (what the pieces given make)", ticket.ErrConflict)
+		most := p.Sewn.Plus(s.Edge.Sub(p.Wanted)) // less the mitres and Over
+		a.Fault("Edge", s.Edge.String(), "at most "+below(most)+" (what the pieces given bind)", ticket.ErrConflict)
 	}
+}
+
+// side is what one join takes from one end of a piece: half of it at the middle of
+// the strip, but of a crossed join the whole of it at one edge.
+func (p BindingPlan) side() units.Near {
+	if p.Spec.Joint == Crossed {
+		return p.PerJoin
+	}
+	return p.PerJoin.DivInt(2)
+}
+
+// moreThan is a limit that a length must pass, and why.
+func moreThan(n units.Near, why string) string {
+	return "more than " + limit(n, units.Up) + " (" + why + ")"
+}
+
+// below is the text of a limit that a length must not pass.
+func below(n units.Near) string { return limit(n, units.Down) }
+
+// limit is the text of n, rounded to a mark on the side that satisfies it.
+func limit(n units.Near, m units.Mode) string {
+	if l, ok := n.Exact(); ok {
+		return l.String()
+	}
+	mark, _, err := n.Round(units.Inch.Frac(1, 32), m)
+	if err != nil || mark.IsZero() {
+		return n.String()
+	}
+	return mark.String()
 }
 
 // Join is where the middle of join k lies, counted from 1, along the middle of the

@@ -9,6 +9,9 @@ func (p BindingPlan) Sheet() ticket.Sheet {
 	if s.Ring {
 		title = "A binding joined to a ring"
 	}
+	if s.Pieces == 0 {
+		return ticket.Sheet{Title: title} // the plan of nothing has nothing to say
+	}
 	steps := make([]ticket.Step, 0, 5)
 	steps = append(steps, p.cutStep())
 	if p.Joins > 0 {

@@ -32,12 +32,12 @@ func TestFaults(t *testing.T) {
 		{"far too few", strip.Spec{Pieces: math.MinInt, Each: in("1"), Least: in("1")}, []string{"Pieces"}, ticket.ErrRange},
 		{"too long for the pieces", strip.Spec{Each: in("1"), Least: in("10001")}, []string{"Least"}, ticket.ErrRange},
 		{"longer than numbers go", strip.Spec{Each: in("1"), Least: huge}, []string{"Least"}, ticket.ErrRange},
-		{"a join takes the whole piece", strip.Spec{Pieces: 2, Each: in("1"), Allowance: in("1/2")}, []string{"Each"}, ticket.ErrRange},
+		{"the joins take the whole piece", strip.Spec{Pieces: 3, Each: in("1"), Allowance: in("1/2")}, []string{"Each"}, ticket.ErrRange},
 		{"and more than the piece", strip.Spec{Each: in("1"), Allowance: in("1"), Least: in("5")}, []string{"Each"}, ticket.ErrRange},
 		{"even of one piece in a ring", strip.Spec{Pieces: 1, Each: in("1"), Allowance: in("1/2"), Ring: true}, []string{"Each"}, ticket.ErrRange},
 		{"the ends take all", strip.Spec{Pieces: 1, Each: in("1"), Ends: in("1/2")}, []string{"Each"}, ticket.ErrRange},
 		{"a join in the end", strip.Spec{Pieces: 20, Each: in("1.1"), Allowance: in("1/2"), Ends: in("1")}, []string{"Ends"}, ticket.ErrRange},
-		{"less wanted than a join takes", strip.Spec{Pieces: 2, Allowance: in("1"), Least: in("1")}, []string{"Least"}, ticket.ErrRange},
+		{"less wanted than a join takes", strip.Spec{Pieces: 3, Allowance: in("1"), Least: in("1")}, []string{"Least"}, ticket.ErrRange},
 		{"too short", strip.Spec{Pieces: 2, Each: in("9"), Least: in("19")}, []string{"Least"}, ticket.ErrConflict},
 	} {
 		p, err := test.spec.Plan()

@@ -28,6 +28,9 @@ func TestProperties(t *testing.T) {
 		}
 		planned++
 		n := p.Spec.Pieces
+		if again, err := p.Spec.Plan(); err != nil || again != p {
+			t.Fatalf("%+v\nplanned again is %+v, %v", p, again, err)
+		}
 		// Lay the pieces out: each begins where the one before ended, less the join.
 		at := p.Spec.Ends.Neg()
 		for k := 1; k <= n; k++ {

@@ -25,6 +25,9 @@ func (p Plan) Sheet() ticket.Sheet {
 	if s.Ring {
 		title = "A ring of joined pieces"
 	}
+	if s.Pieces == 0 {
+		return ticket.Sheet{Title: title} // the plan of nothing has nothing to say
+	}
 	steps := []ticket.Step{{
 		Do: "Cut the pieces, all alike", At: ticket.Long(s.Each), From: "one cut end to the other",
 	}}

@@ -105,20 +105,28 @@ func (s Spec) fill(a *ticket.Audit) Spec {
 	}
 	if s.Each.IsZero() {
 		net := s.Least.Sub(fixed).DivInt(int64(s.Pieces))
-		if net.Sign() <= 0 && s.Pieces > 1 {
+		if net.Sign() <= 0 && s.Pieces > 2 {
 			a.Fault("Least", s.Least.String(), "more than "+fixed.String()+" (what one join takes beyond the ends)", ticket.ErrRange)
 			return s
 		}
 		s.Each = net.Add(join)
 		return s
 	}
-	if s.Pieces == 0 && !s.Ring && s.Each.Sub(s.Ends.MulInt(2)).Cmp(s.Least) >= 0 {
-		s.Pieces = 1 // no join, whatever one would take
-		return s
+	if s.Pieces == 0 && !s.Ring {
+		// One piece has no join, and two have one, whatever more would take.
+		whole := s.Each.Sub(s.Ends.MulInt(2))
+		switch {
+		case whole.Cmp(s.Least) >= 0:
+			s.Pieces = 1
+			return s
+		case s.Each.Sub(s.Allowance).Cmp(s.Ends) > 0 && whole.Add(s.Each).Sub(join).Cmp(s.Least) >= 0:
+			s.Pieces = 2
+			return s
+		}
 	}
 	net := s.Each.Sub(join)
-	if net.Sign() <= 0 && (s.Pieces != 1 || s.Ring) {
-		a.Fault("Each", s.Each.String(), "more than "+join.String()+" (what one join takes)", ticket.ErrRange)
+	if net.Sign() <= 0 && (s.Ring || s.Pieces == 0 || s.Pieces > 2) {
+		a.Fault("Each", s.Each.String(), "more than "+join.String()+" (what the joins take from a piece between two)", ticket.ErrRange)
 		return s
 	}
 	if s.Pieces == 0 {
