@@ -53,9 +53,9 @@ func (p *Piece) auditParts(own *ticket.Audit) {
 	case len(p.Outline) > 0 || p.Fold || p.Pair || p.Centred || p.Turn == Bias || len(p.Notches) > 0:
 		own.Fault("Parts", strconv.Itoa(p.Parts), "1 for a piece with Outline, Fold, Pair, Centred, Notches or on the bias", ticket.ErrConflict)
 	case !own.Failed():
-		if _, err := p.strip(2); err != nil {
+		if _, err := p.strip(p.Parts); err != nil {
 			one := p.grown()
-			own.Fault("Join", p.Join.String(), "less than half the longer side, "+one.Wide.Max(one.Long).DivInt(2).String(), ticket.ErrRange)
+			own.Fault("Join", p.Join.String(), "less than half the longer side, "+one.Wide.Max(one.Long).DivInt(2).String()+", for three parts or more", ticket.ErrRange)
 		}
 	}
 }

@@ -226,7 +226,7 @@ func TestPartsFaults(t *testing.T) {
 		{"too many", layout.Piece{Wide: in("9"), Long: in("3"), Parts: layout.MaxParts + 1}, found{"Pieces[0].Parts", ticket.ErrRange}},
 		{"a join of no parts", layout.Piece{Wide: in("9"), Long: in("3"), Join: in("1")}, found{"Pieces[0].Join", ticket.ErrUnused}},
 		{"a join below zero", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 2, Join: in("-1")}, found{"Pieces[0].Join", ticket.ErrSign}},
-		{"nothing but joins", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 2, Join: in("4 1/2")}, found{"Pieces[0].Join", ticket.ErrRange}},
+		{"nothing but joins", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 3, Join: in("4 1/2")}, found{"Pieces[0].Join", ticket.ErrRange}},
 		{"an outline", layout.Piece{Outline: outline("0,0 9,0 9,3"), Parts: 2}, found{"Pieces[0].Parts", ticket.ErrConflict}},
 		{"on the fold", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 2, Fold: true}, found{"Pieces[0].Parts", ticket.ErrConflict}},
 		{"with notches", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 2, Notches: notch}, found{"Pieces[0].Parts", ticket.ErrConflict}},
