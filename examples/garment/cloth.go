@@ -77,11 +77,11 @@ func longer(ctx context.Context, s *layout.Spec) (layout.Plan, error) {
 // rectangle is a piece with its allowances as chosen.
 func (w *planner) rectangle(p Piece) layout.Piece {
 	r := layout.Piece{Name: p.Name, Wide: p.Wide, Long: p.Long, Count: p.Count, Turn: p.Turn}
-	for _, s := range p.Sides {
-		r.Wide = r.Wide.Add(w.p.AsChosen.Seams[w.g.seam(s)].Upper.Cut)
+	for i, s := range p.Sides {
+		r.Wide = r.Wide.Add(w.ply(w.p.AsChosen, s, p.Upper, p.Under, i > 0).Cut)
 	}
-	for _, s := range p.Ends {
-		r.Long = r.Long.Add(w.p.AsChosen.Seams[w.g.seam(s)].Upper.Cut)
+	for i, s := range p.Ends {
+		r.Long = r.Long.Add(w.ply(w.p.AsChosen, s, p.Upper, p.Under, i > 0).Cut)
 	}
 	if k := w.g.hem(p.Hem); k >= 0 {
 		r.Long = r.Long.Add(w.p.Hems[k].AsChosen.Spec.Cut)

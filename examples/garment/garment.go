@@ -80,7 +80,7 @@ type Edge struct {
 	Turn      units.Ratio  // signed turning of the line in radians; plus where it bulges outward
 	Crossings []seam.Crossing
 	Hem       string // the hem along it, whose drift changes a flared edge
-	Slit      string // the slit hem that opens into it
+	Slit      string // the slit hem that opens into it; one that opens into Of alone does not count
 }
 
 // A Hem is a hem or a slit of the garment.
@@ -95,6 +95,8 @@ type Drop struct {
 	Name    string
 	Drafted units.Length
 	Seams   []string // the seams at its top, one ply of each
+	Upper   []string // those of which it is the upper ply; needed where the plies keep unlike amounts
+	Under   []string // those of which it is the under ply
 	Hem     string
 }
 
@@ -142,6 +144,8 @@ type Piece struct {
 	Turn    layout.Turn
 	Sides   []string // the seams along its two sides; the same name twice for both
 	Ends    []string // the seams at its top and bottom
+	Upper   []string // the seams of which it is the upper ply; needed where the plies are cut unlike
+	Under   []string // the seams of which it is the under ply; in both where it is sewn to itself, the left-hand side or the top being the upper
 	Hem     string   // the hem at its bottom
 	Outline []Corner // its corners in order, top at the cut end; none: a rectangle
 }

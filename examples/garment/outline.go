@@ -29,8 +29,8 @@ func (w *planner) outlines(s layout.Spec) (layout.Spec, error) {
 		r.Pair = p.Pair
 		for _, c := range p.Outline {
 			r.Outline = append(r.Outline, layout.Point{
-				X: c.X.Sub(w.allowance(c.Left)).Add(w.allowance(c.Right)),
-				Y: c.Y.Sub(w.allowance(c.Above)).Add(w.allowance(c.Below)),
+				X: c.X.Sub(w.allowance(p, c.Left, false)).Add(w.allowance(p, c.Right, true)),
+				Y: c.Y.Sub(w.allowance(p, c.Above, false)).Add(w.allowance(p, c.Below, true)),
 			})
 		}
 		s.Pieces = append(s.Pieces, r)
@@ -44,10 +44,11 @@ func (w *planner) outlines(s layout.Spec) (layout.Spec, error) {
 	return s, a.Err()
 }
 
-// allowance is what is cut beyond the line of a seam or a hem as chosen.
-func (w *planner) allowance(name string) units.Length {
-	if k := w.g.seam(name); k >= 0 {
-		return w.p.AsChosen.Seams[k].Upper.Cut
+// allowance is what is cut beyond the line of a seam or a hem as chosen; other
+// says that it lies at the right-hand side or below.
+func (w *planner) allowance(p Piece, name string, other bool) units.Length {
+	if w.g.seam(name) >= 0 {
+		return w.ply(w.p.AsChosen, name, p.Upper, p.Under, other).Cut
 	}
 	if k := w.g.hem(name); k >= 0 {
 		return w.p.Hems[k].AsChosen.Spec.Cut

@@ -119,6 +119,7 @@ type Cut struct {
 type planner struct {
 	g     Garment
 	p     Plan
+	net   []units.Length // of each edge before the seams count
 	audit ticket.Audit
 }
 
@@ -130,11 +131,17 @@ func (g Garment) Plan(ctx context.Context) (Plan, error) {
 	if w.check(); w.audit.Failed() {
 		return Plan{}, inOrder(w.audit.Err())
 	}
+	if w.hems(); w.audit.Failed() {
+		return Plan{}, inOrder(w.audit.Err())
+	}
+	if w.nets(); w.audit.Failed() {
+		return Plan{}, inOrder(w.audit.Err())
+	}
 	if err := w.assemble(); err != nil {
 		return Plan{}, err
 	}
-	w.hems()
 	w.edges()
+	w.plies()
 	w.drops()
 	w.frills()
 	w.cuffs()
@@ -267,7 +274,7 @@ func (w *planner) refer(path, name, what string, optional bool, found func(strin
 	case name == "":
 		w.audit.Fault(path, "", "the name of "+what, ticket.ErrMissing)
 	case found(name) < 0:
-		w.audit.Fault(path, strconv.Quote(name[:min(len(name), ticket.MaxName)]), "the name of "+what, ticket.ErrUnknown)
+		w.audit.Fault(path, quote(name), "the name of "+what, ticket.ErrUnknown)
 	}
 }
 
@@ -302,6 +309,7 @@ func (w *planner) references() {
 		for k, s := range d.Seams {
 			w.refer(at("Drops", i, "Seams")+"["+strconv.Itoa(k)+"]", s, "a seam", false, g.seam)
 		}
+		w.checkPlies(at("Drops", i, ""), d.Seams, d.Upper, d.Under, func(string) bool { return false })
 		w.refer(at("Drops", i, "Hem"), d.Hem, "a hem", true, g.hem)
 	}
 	for i, f := range g.Frills {
@@ -335,6 +343,7 @@ func (w *planner) references() {
 		for k, s := range p.Ends {
 			w.refer(at("Pieces", i, "Ends")+"["+strconv.Itoa(k)+"]", s, "a seam", false, g.seam)
 		}
+		w.checkPlies(at("Pieces", i, ""), p.seams(), p.Upper, p.Under, p.both)
 		w.refer(at("Pieces", i, "Hem"), p.Hem, "a hem", true, g.hem)
 		w.audit.Count(at("Pieces", i, "Outline"), len(p.Outline), 0, MaxParts)
 		for k, c := range p.Outline[:min(len(p.Outline), MaxParts)] {
@@ -430,6 +439,27 @@ func (g Garment) piece(name string) int {
 	return find(g.Pieces, name, func(p Piece) string { return p.Name })
 }
 
+// nets is every edge before the assembly: its net length, or that of the edge it
+// lies along with what the depth adds, less what its own slit takes.
+func (w *planner) nets() {
+	w.net = make([]units.Length, len(w.g.Edges))
+	for i, e := range w.g.Edges {
+		w.net[i] = e.Net
+		if e.Of != "" {
+			w.net[i] = w.g.Edges[w.g.edge(e.Of)].Net.Add(e.Depth.Scale(e.Turn))
+		}
+		k := w.g.hem(e.Slit)
+		if k < 0 || w.net[i].Sign() <= 0 {
+			continue
+		}
+		lost := w.p.Hems[k].AsSewn.Lost
+		if !lost.Less(w.net[i]) {
+			w.audit.Fault(at("Edges", i, "Slit"), strconv.Quote(e.Slit), "a slit that takes less than the "+w.net[i].String()+" of the edge, not "+lost.String(), ticket.ErrRange)
+		}
+		w.net[i] = w.net[i].Sub(lost)
+	}
+}
+
 // assemble plans the seams and edges as sewn, and again with the remedies that
 // mend the most, one after another.
 func (w *planner) assemble() error {
@@ -437,11 +467,10 @@ func (w *planner) assemble() error {
 	for _, s := range w.g.Seams {
 		a.Seams = append(a.Seams, seam.Joint{Name: s.Name, Spec: s.Spec})
 	}
-	for _, e := range w.g.Edges {
-		c := seam.Course{Name: e.Name, Net: e.Net, Crossings: e.Crossings, Turn: e.Turn}
+	for i, e := range w.g.Edges {
+		c := seam.Course{Name: e.Name, Net: w.net[i], Crossings: e.Crossings, Turn: e.Turn}
 		if e.Of != "" {
-			base := w.g.Edges[w.g.edge(e.Of)]
-			c.Net, c.Crossings = base.Net.Add(e.Depth.Scale(e.Turn)), base.Crossings
+			c.Crossings = w.g.Edges[w.g.edge(e.Of)].Crossings
 		}
 		a.Edges = append(a.Edges, c)
 	}
@@ -449,27 +478,74 @@ func (w *planner) assemble() error {
 	if w.p.AsSewn, err = a.Plan(); err != nil {
 		return err
 	}
-	if w.p.Remedies, err = a.Remedies(); err != nil {
+	if w.p.Remedies, err = w.remedies(a, w.p.AsSewn); err != nil {
 		return err
 	}
 	w.p.AsChosen = w.p.AsSewn
 	left := w.p.Remedies
 	for range MaxParts {
-		if w.p.AsChosen.Mismatched() == 0 || len(left) == 0 || left[0].Mends <= left[0].Breaks {
+		best := slices.IndexFunc(left, func(r seam.Remedy) bool { return r.Mends > r.Breaks })
+		if w.p.AsChosen.Mismatched() == 0 || best < 0 {
 			break
 		}
-		if a, err = left[0].Apply(a); err != nil {
+		if a, err = w.g.Apply(left[best], a); err != nil {
 			return err
 		}
-		w.p.Chosen = append(w.p.Chosen, left[0])
+		w.p.Chosen = append(w.p.Chosen, left[best])
 		if w.p.AsChosen, err = a.Plan(); err != nil {
 			return err
 		}
-		if left, err = a.Remedies(); err != nil {
+		if left, err = w.remedies(a, w.p.AsChosen); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// remedies are those of the assembly. Where one spreads an edge that others lie
+// along, what it mends and spoils is counted again with these following.
+func (w *planner) remedies(a seam.Assembly, now seam.AssemblyPlan) ([]seam.Remedy, error) {
+	rs, err := a.Remedies()
+	for i := range rs {
+		if rs[i].Act != seam.SpreadPartner || !slices.ContainsFunc(w.g.Edges, func(e Edge) bool { return e.Of == rs[i].Edge }) {
+			continue
+		}
+		b, err := w.g.Apply(rs[i], a)
+		if err != nil {
+			return nil, err
+		}
+		after, err := b.Plan()
+		if err != nil {
+			return nil, err
+		}
+		rs[i].Mends, rs[i].Breaks = 0, 0
+		for k, m := range now.Pairs {
+			was, is := m.Fit == seam.Mismatch, after.Pairs[k].Fit == seam.Mismatch
+			if was && !is {
+				rs[i].Mends++
+			} else if is && !was {
+				rs[i].Breaks++
+			}
+		}
+	}
+	return rs, err
+}
+
+// Apply carries a remedy out on an assembly of the garment's seams and edges. An
+// edge that lies along one whose piece is spread follows it.
+func (g Garment) Apply(r seam.Remedy, a seam.Assembly) (seam.Assembly, error) {
+	b, err := r.Apply(a)
+	if err != nil || r.Act != seam.SpreadPartner {
+		return b, err
+	}
+	k := g.edge(r.Edge)
+	by := b.Edges[k].Net.Sub(a.Edges[k].Net)
+	for i, e := range g.Edges {
+		if e.Of == r.Edge {
+			b.Edges[i].Net = b.Edges[i].Net.Add(by)
+		}
+	}
+	return b, nil
 }
 
 func (w *planner) hems() {
@@ -491,20 +567,10 @@ func (w *planner) edges() {
 	for i, e := range w.g.Edges {
 		then, now := w.p.AsSewn.Edges[i], w.p.AsChosen.Edges[i]
 		p := EdgePlan{Name: e.Name, Drafted: then.Drafted, AsSewn: then.Sewn, AsChosen: now.Sewn}
-		if e.Of != "" {
-			// The base may have been spread: what lies along it follows.
-			out := e.Depth.Scale(e.Turn)
-			base := w.g.edge(e.Of)
-			p.AsSewn, p.AsChosen = w.p.AsSewn.Edges[base].Sewn.Plus(out), w.p.AsChosen.Edges[base].Sewn.Plus(out)
-		}
 		if k := w.g.hem(e.Hem); k >= 0 {
 			if d := w.p.Hems[k].AsSewn.SweepDrift; !d.IsZero() {
 				p.AtHem = p.AsSewn.Plus(d)
 			}
-		}
-		if k := w.g.hem(e.Slit); k >= 0 {
-			lost := w.p.Hems[k].AsSewn.Lost.Neg()
-			p.Drafted, p.AsSewn, p.AsChosen = p.Drafted.Plus(lost), p.AsSewn.Plus(lost), p.AsChosen.Plus(lost)
 		}
 		w.p.Edges = append(w.p.Edges, p)
 	}
@@ -514,9 +580,8 @@ func (w *planner) drops() {
 	for _, d := range w.g.Drops {
 		p := DropPlan{d.Name, d.Drafted, d.Drafted, d.Drafted}
 		for _, s := range d.Seams {
-			k := w.g.seam(s)
-			p.AsSewn = p.AsSewn.Add(w.p.AsSewn.Seams[k].Upper.Drift)
-			p.AsChosen = p.AsChosen.Add(w.p.AsChosen.Seams[k].Upper.Drift)
+			p.AsSewn = p.AsSewn.Add(w.ply(w.p.AsSewn, s, d.Upper, d.Under, false).Drift)
+			p.AsChosen = p.AsChosen.Add(w.ply(w.p.AsChosen, s, d.Upper, d.Under, false).Drift)
 		}
 		if k := w.g.hem(d.Hem); k >= 0 {
 			p.AsSewn = p.AsSewn.Add(w.p.Hems[k].AsSewn.Drift)
@@ -599,9 +664,13 @@ func (w *planner) cuts() {
 	for i, s := range w.p.AsChosen.Seams {
 		up, under := s.Upper, s.Under
 		if up.Cut != up.Drafted {
-			w.p.Cuts = append(w.p.Cuts, Cut{w.g.Seams[i].Name, w.g.Seams[i].Where, up.Drafted, up.Cut})
+			name := w.g.Seams[i].Name
+			if under.Drafted != up.Drafted || under.Cut != up.Cut {
+				name += " (upper ply)"
+			}
+			w.p.Cuts = append(w.p.Cuts, Cut{name, w.g.Seams[i].Where, up.Drafted, up.Cut})
 		}
-		if under.Cut != under.Drafted && under != up {
+		if under.Cut != under.Drafted && (under.Drafted != up.Drafted || under.Cut != up.Cut) {
 			w.p.Cuts = append(w.p.Cuts, Cut{w.g.Seams[i].Name + " (under ply)", w.g.Seams[i].Where, under.Drafted, under.Cut})
 		}
 	}

@@ -319,7 +319,7 @@ func (w *writer) remedies(p *part) {
 
 // leads tells what the edges in question measure once a remedy is taken.
 func (w *writer) leads(r seam.Remedy) string {
-	a, err := r.Apply(w.p.AsSewn.Spec)
+	a, err := w.p.Spec.Apply(r, w.p.AsSewn.Spec)
 	if err != nil {
 		return ""
 	}
