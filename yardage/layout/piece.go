@@ -100,9 +100,9 @@ type Cloth struct {
 	Folded   bool         // folded lengthwise, right sides together: each placement cuts two layers
 	Fold     units.Length // from the fold to the selvedge that is folded over, at most half of Wide; zero: half, selvedges together; for Folded only
 	OneWay   bool         // nap or a print that has a top: every piece lies as drawn, none is turned end for end or across
-	RepeatX  units.Length // width of the stripe's or check's repeat across; zero: none
-	RepeatY  units.Length // length of the repeat along; zero: none
-	Axis     units.Length // to the middle of a stripe, from the outer edge of the left-hand selvedge, for Centred; zero is an answer, and the one on folded cloth: the fold lies on it
+	RepeatX  units.Length // width of the stripe's or check's repeat across; zero: none; for a lay with a piece that has Notches or is Centred
+	RepeatY  units.Length // length of the repeat along; zero: none; for a lay with a piece that has Notches
+	Axis     units.Length // to the middle of a stripe, from the outer edge of the left-hand selvedge, for a lay with a piece that is Centred; zero is an answer, and the one on folded cloth: the fold lies on it
 	Phases   []Phase      // where on the repeat notches must lie; those of other names lie where the lay is shortest; at most MaxPhases
 	Flaws    []Flaw       // where no piece may lie; at most MaxFlaws
 	Counter  units.Length // what the shop cuts lengths in, for [Plan.Buy]; zero: any length

@@ -30,7 +30,7 @@ func Verify(s Spec, placements []Placement) error {
 	var a ticket.Audit
 	s.auditCloth(&a)
 	if s.auditPieces(&a) {
-		s.auditNamed(&a)
+		s.auditRepeats(&a)
 	}
 	if a.Failed() {
 		return a.Err()

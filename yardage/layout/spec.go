@@ -85,9 +85,7 @@ func (s Spec) check() (ground, error) {
 	var a ticket.Audit
 	good := s.auditCloth(&a)
 	good = s.auditPieces(&a) && good
-	if good && len(s.Cloth.Phases) > 0 {
-		good = s.auditNamed(&a)
-	}
+	good = good && s.auditRepeats(&a)
 	var g ground
 	if good {
 		g, _ = s.rooms(&a) // the ground is not used where a has faults

@@ -85,10 +85,24 @@ func (c *Cloth) auditPhases(own *ticket.Audit) {
 	}
 }
 
-// auditNamed checks that the places are those of notches that there are, on cloth
-// with a repeat.
-func (s *Spec) auditNamed(a *ticket.Audit) bool {
+// auditRepeats checks that something is matched to what the cloth repeats, and
+// that the places given are those of notches that there are.
+func (s *Spec) auditRepeats(a *ticket.Audit) bool {
 	good := true
+	unused := func(path string, l units.Length, by string) {
+		if !l.IsZero() {
+			a.Fault(path, l.String(), "a piece "+by+", else none", ticket.ErrUnused)
+			good = false
+		}
+	}
+	if !s.matched() && !s.centred() {
+		unused("Cloth.RepeatX", s.Cloth.RepeatX, "with Notches or Centred")
+	} else if !s.centred() {
+		unused("Cloth.Axis", s.Cloth.Axis, "that is Centred")
+	}
+	if !s.matched() {
+		unused("Cloth.RepeatY", s.Cloth.RepeatY, "with Notches")
+	}
 	for i, ph := range s.Cloth.Phases {
 		named := slices.ContainsFunc(s.Pieces, func(p Piece) bool {
 			return slices.ContainsFunc(p.Notches, func(n Notch) bool { return n.Name == ph.Notch })

@@ -59,6 +59,9 @@ func trial(t testing.TB, r *rand.Rand) layout.Spec {
 		}
 		s.Pieces = append(s.Pieces, p)
 	}
+	if !slices.ContainsFunc(s.Pieces, func(p layout.Piece) bool { return len(p.Notches) > 0 }) {
+		c.RepeatX, c.RepeatY = units.Length{}, units.Length{}
+	}
 	return s
 }
 
