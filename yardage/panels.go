@@ -1,15 +1,12 @@
 package yardage
 
 import (
-	"errors"
-
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 )
 
 // MaxWidths is the greatest number of widths joined.
-const MaxWidths = strip.MaxPieces
+const MaxWidths = 10_000
 
 // Panels are widths of cloth joined side by side: a stage curtain, a backcloth,
 // a bed curtain. Part of a width counts as a whole one. Of Cover, Fullness and
@@ -19,7 +16,8 @@ type Panels struct {
 	Fullness units.Ratio  // flat width to Cover, at least 1, which is flat
 	Widths   int          // how many widths of cloth
 	Width    units.Length // one width of cloth, selvedges off
-	Seam     units.Length // taken from each width at a join; zero where the widths only meet
+	Seam     units.Length // taken from each width at a join; default 1/2 in, [Joins]
+	Butted   bool         // the widths only meet, edge to edge, and a join takes nothing; then there is no Seam
 	Sides    units.Length // taken at each of the two side edges, as a side hem; zero is an answer
 	Drop     units.Length // the finished length
 	Hems     units.Length // what the hem and the heading take of the length, together; zero is an answer
@@ -37,7 +35,7 @@ type Panels struct {
 // A PanelsPlan is the widths joined and the cloth for them.
 type PanelsPlan struct {
 	Spec     Panels        // as solved
-	Assumed  ticket.Fields // always empty
+	Assumed  ticket.Fields // the fields filled with a default
 	Joins    int           // how many joins between the widths
 	Flat     units.Length  // the joined width between the side edges as finished, not gathered
 	Made     units.Ratio   // the fullness made: Flat to Cover; zero if Cover is not known
@@ -49,8 +47,6 @@ type PanelsPlan struct {
 	Length   units.Length  // the cloth for it all, to be the Need of a [Purchase] with no Repeat
 	ByAdding units.Length  // the other rule in print, a repeat added to every drop; zero for plain cloth
 }
-
-var panelsFields = [...][2]string{{"Pieces", "Widths"}, {"Each", "Width"}, {"Allowance", "Seam"}, {"Ends", "Sides"}, {"Least", "Cover"}}
 
 func (s Panels) audit(a *ticket.Audit) {
 	one := units.RatioOf(1, 1)
@@ -70,7 +66,11 @@ func (s Panels) audit(a *ticket.Audit) {
 		a.Count("Widths", s.Widths, 1, MaxWidths)
 	}
 	a.Need("Width", s.Width)
-	a.NotNegative("Seam", s.Seam)
+	if s.Butted && !s.Seam.IsZero() {
+		a.Fault("Seam", s.Seam.String(), "none where the widths are Butted", ticket.ErrUnused)
+	} else {
+		a.NotNegative("Seam", s.Seam)
+	}
 	a.NotNegative("Sides", s.Sides)
 	a.Need("Drop", s.Drop)
 	a.NotNegative("Hems", s.Hems)
@@ -85,65 +85,121 @@ func (s Panels) audit(a *ticket.Audit) {
 	}
 }
 
-// joined is the strip of the widths, with the faults under the names used here.
-func (s Panels) joined() (strip.Plan, error) {
-	p, err := strip.Spec{Pieces: s.Widths, Each: s.Width, Allowance: s.Seam, Ends: s.Sides, Least: s.Cover.Scale(s.Fullness)}.Plan()
-	if err == nil {
-		return p, nil
-	}
-	var a ticket.Audit
-	var fs ticket.Faults
-	errors.As(err, &fs)
-	for _, f := range fs {
-		path := f.Path
-		for _, n := range panelsFields {
-			if n[0] == path {
-				path = n[1]
-				break
-			}
+// flat is what n widths make once they are joined and the sides are turned.
+func (s Panels) flat(n int) units.Length {
+	return s.Width.MulInt(int64(n)).Sub(s.lost(n))
+}
+
+// lost is what the joins of n widths and the two sides take.
+func (s Panels) lost(n int) units.Length {
+	return s.Seam.MulInt(2 * int64(n-1)).Add(s.Sides.MulInt(2))
+}
+
+// enough is the least number of widths that make the flat width given, up to one
+// more than MaxWidths; that also where no number does.
+func (s Panels) enough(flat units.Length) int {
+	for n := 1; n <= 2; n++ {
+		if !s.flat(n).Less(flat) && s.sewable(n) {
+			return n
 		}
-		a.Fault(path, f.Got, f.Limit, f.Err)
 	}
-	return p, a.Err()
+	// From the third on each width adds the same.
+	more := s.Width.Sub(s.Seam.MulInt(2))
+	if more.Sign() <= 0 || !s.sewable(3) {
+		return MaxWidths + 1
+	}
+	n, ok := flat.Sub(s.flat(2)).Div(more).Int(units.Up)
+	if !ok || n > MaxWidths-2 {
+		return MaxWidths + 1
+	}
+	return int(n) + 2
+}
+
+// taken is what the joins and the sides take of one of n widths, of the one that
+// loses most; something of it must be left.
+func (s Panels) taken(n int) units.Length {
+	switch side := s.Seam.Add(s.Sides); n {
+	case 1:
+		return s.Sides.MulInt(2)
+	case 2:
+		return side
+	default:
+		return side.Max(s.Seam.MulInt(2))
+	}
+}
+
+func (s Panels) sewable(n int) bool { return s.taken(n).Less(s.Width) }
+
+// join fills the seam and the number of widths.
+func (s Panels) join(a *ticket.Audit) (Panels, ticket.Fields) {
+	given := s
+	if s.Seam.IsZero() && !s.Butted {
+		s.Seam = joinDefault()
+	}
+	flat := s.Cover.Scale(s.Fullness)
+	if s.Widths == 0 {
+		s.Widths = s.enough(flat)
+	}
+	switch n := min(s.Widths, MaxWidths); {
+	case !s.sewable(n):
+		s.narrow(a, n, flat, given.Widths == 0)
+	case n < s.Widths:
+		a.AtMost("Cover", s.Cover, s.flat(n).Unscale(s.Fullness), "what "+ticket.Of(n).String()+" widths cover", ticket.ErrRange)
+	}
+	if s.Widths == 1 || !given.Seam.IsZero() || s.Butted {
+		s.Seam = given.Seam
+		return s, ""
+	}
+	return s, "Seam"
+}
+
+// narrow records a width of which nothing is left. The limit is a width that does.
+func (s Panels) narrow(a *ticket.Audit, n int, flat units.Length, counted bool) {
+	taken := s.taken(n)
+	limit := "more than " + taken.String() + " (what the joins and the sides take of one width)"
+	if counted {
+		if does := flat.Add(s.lost(n)).DivInt(int64(n)); taken.Less(does) {
+			limit = "at least " + does.String() + " (for " + ticket.Of(n).String() + " widths)"
+		}
+	}
+	a.Fault("Width", s.Width.String(), limit, ticket.ErrRange)
 }
 
 // Solve fills Widths, rounded up to whole widths, or Fullness or Cover exactly.
 func (s Panels) Solve() (Panels, error) {
-	s, _, err := s.solve()
-	return s, err
-}
-
-func (s Panels) solve() (Panels, strip.Plan, error) {
-	var a ticket.Audit
-	if s.audit(&a); a.Failed() {
-		return s, strip.Plan{}, a.Err()
-	}
-	j, err := s.joined()
+	p, err := s.Plan()
 	if err != nil {
-		return s, j, err
+		return s, err
 	}
-	switch {
-	case s.Widths == 0:
-		s.Widths = j.Spec.Pieces
-	case s.Fullness.IsZero() && !s.Cover.IsZero():
-		if j.Sewn.Less(s.Cover) {
-			a.Fault("Widths", ticket.Of(s.Widths).String(), "enough to cover "+s.Cover.String()+": they make "+j.Sewn.String(), ticket.ErrConflict)
-			return s, j, a.Err()
-		}
-		s.Fullness = j.Sewn.Div(s.Cover)
-	case s.Cover.IsZero() && !s.Fullness.IsZero():
-		s.Cover = j.Sewn.Unscale(s.Fullness)
-	}
-	return s, j, nil
+	return p.Spec, nil
 }
 
 // Plan works out the widths and the length of cloth.
 func (s Panels) Plan() (PanelsPlan, error) {
-	s, j, err := s.solve()
-	if err != nil {
-		return PanelsPlan{}, err
+	var a ticket.Audit
+	if s.audit(&a); a.Failed() {
+		return PanelsPlan{}, a.Err()
 	}
-	p := PanelsPlan{Spec: s, Joins: j.Joins, Flat: j.Sewn, Cut: s.Drop.Add(s.Hems)}
+	var p PanelsPlan
+	if s, p.Assumed = s.join(&a); a.Failed() {
+		return PanelsPlan{}, a.Err()
+	}
+	p.Joins, p.Flat = s.Widths-1, s.flat(s.Widths)
+	full := s.Fullness
+	if full.IsZero() {
+		full = units.RatioOf(1, 1)
+	}
+	switch most := p.Flat.Unscale(full); {
+	case s.Cover.IsZero():
+		if !s.Fullness.IsZero() {
+			s.Cover = most
+		}
+	case most.Less(s.Cover):
+		a.AtMost("Cover", s.Cover, most, "what the Widths given cover", ticket.ErrConflict)
+	case s.Fullness.IsZero():
+		s.Fullness = p.Flat.Div(s.Cover)
+	}
+	p.Cut = s.Drop.Add(s.Hems)
 	if !s.Cover.IsZero() {
 		p.Made = p.Flat.Div(s.Cover)
 	}
@@ -152,9 +208,7 @@ func (s Panels) Plan() (PanelsPlan, error) {
 	if !s.Repeat.IsZero() {
 		k, ok := p.Cut.Div(s.Repeat).Int(units.Up)
 		if !ok || k > MaxRepeats {
-			var a ticket.Audit
-			a.Fault("Repeat", s.Repeat.String(), "a repeat of which "+ticket.Of(MaxRepeats).String()+" make a drop", ticket.ErrRange)
-			return PanelsPlan{}, a.Err()
+			a.Fault("Repeat", s.Repeat.String(), "at least "+p.Cut.DivInt(MaxRepeats).String()+" ("+ticket.Of(MaxRepeats).String()+" repeats in a drop)", ticket.ErrRange)
 		}
 		p.Repeats = int(k)
 		p.Drop = s.Repeat.MulInt(k)
@@ -165,6 +219,10 @@ func (s Panels) Plan() (PanelsPlan, error) {
 		}
 		p.ByAdding = p.Cut.Add(s.Repeat).MulInt(n)
 	}
+	if a.Failed() {
+		return PanelsPlan{}, a.Err()
+	}
+	p.Spec = s
 	p.Length = p.Drop.MulInt(n).Add(p.Extra)
 	return p, nil
 }
@@ -172,7 +230,7 @@ func (s Panels) Plan() (PanelsPlan, error) {
 // Sheet is the working, and the order of cutting and joining.
 func (p PanelsPlan) Sheet() ticket.Sheet {
 	s := p.Spec
-	sh := ticket.Sheet{Title: "Widths joined"}
+	sh := ticket.Sheet{Title: "Widths joined", Assumed: p.Assumed}
 	sh.Lines = make([]ticket.Line, 0, 8)
 	sh.Lines = append(sh.Lines,
 		line("widths of cloth", ticket.Of(s.Widths)),
@@ -198,15 +256,23 @@ func (p PanelsPlan) Sheet() ticket.Sheet {
 	}
 	sh.Steps = append(make([]ticket.Step, 0, 2), cut)
 	if p.Joins > 0 {
-		sh.Steps = append(sh.Steps, ticket.Step{Do: "Join the widths", Together: ticket.RightTogether, At: ticket.Long(s.Seam), From: "the edge of each width", Press: "open",
-			Check: ticket.Check{What: "width of the joined cloth before the sides are turned", Want: ticket.Long(p.Flat.Add(s.Sides.MulInt(2))), Mend: "if it is out, see which join was taken too wide or too narrow"}})
+		join := ticket.Step{Do: "Join the widths", Together: ticket.RightTogether, At: ticket.Long(s.Seam), From: "the edge of each width", Press: "open"}
+		if s.Butted {
+			join = ticket.Step{Do: "Join the widths edge to edge", Note: "no allowance is taken and nothing overlaps"}
+		}
+		join.Check = ticket.Check{What: "width of the joined cloth before the sides are turned", Want: ticket.Long(p.Flat.Add(s.Sides.MulInt(2))), Mend: "see which join was taken too wide or too narrow"}
+		sh.Steps = append(sh.Steps, join)
 	}
 	sh.Cautions = []ticket.Caution{
 		{Text: "Cloth that will be washed must be bought longer: take this length to a purchase with its shrinkage.", Refer: "a measured swatch decides"},
 		{Text: "Curtains and cloths on a stage may have to be of cloth treated against fire.", Refer: "local codes and the fire authority decide"},
 		ticket.CutCare(),
 	}
-	sh.Sources = append(make([]ticket.Cite, 0, 4), ticket.Cite{For: "whole widths", ID: srcDrapery, Known: ticket.Read})
+	sh.Sources = append(make([]ticket.Cite, 0, 5), ticket.Cite{For: "whole widths", ID: srcDrapery, Known: ticket.Read})
+	if p.Assumed.Has("Seam") {
+		r := joinRows[0]
+		sh.Sources = append(sh.Sources, ticket.Cite{For: "the seam of a join", ID: r.source, Known: r.known})
+	}
 	if !s.Repeat.IsZero() {
 		sh.Sources = append(sh.Sources, ticket.Cite{For: "every drop in whole repeats", ID: srcWorkroomLeaflet, Place: "August 2011", Known: ticket.Read},
 			ticket.Cite{For: "the rule that adds a repeat to each drop", ID: srcRepeatAdding, Known: ticket.Read})

@@ -34,4 +34,6 @@ const (
 	srcContinuousBias  = "continuous-bias-page"
 	srcRepeatAdding    = "curtain-repeat-instructions"
 	srcDrapery         = "draperies-measuring-page"
+	srcCurtainEstimate = "curtain-estimate-page"
+	srcCurtainLesson   = "curtain-lesson"
 )

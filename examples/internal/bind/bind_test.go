@@ -155,7 +155,7 @@ func TestZeroAnswers(t *testing.T) {
 	if !slices.IsSorted(answers[:]) {
 		t.Error("the table is not in order")
 	}
-	says := regexp.MustCompile(`(?i)zero is an answer|zero where the ends only meet|zero where the widths only meet|every seed is good, zero too|0 where the edges are straight|zero is square|0 = square|0 \(square\)|zero for a straight|zero: straight|plus where|plus is convex|signed turning|more than zero where it bulges|outward ones less inward`)
+	says := regexp.MustCompile(`(?i)zero is an answer|zero where the ends only meet|every seed is good, zero too|0 where the edges are straight|zero is square|0 = square|0 \(square\)|zero for a straight|zero: straight|plus where|plus is convex|signed turning|more than zero where it bulges|outward ones less inward`)
 	documented := map[string]bool{}
 	fields := map[string]bool{}
 	root := filepath.Join("..", "..", "..")

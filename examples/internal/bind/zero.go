@@ -54,7 +54,6 @@ var answers = [...]string{
 	"strip.Spec.Allowance",
 	"strip.Spec.Ends",
 	"yardage.Panels.Hems",
-	"yardage.Panels.Seam",
 	"yardage.Panels.Sides",
 	"yardage.Panels.Starts",
 	"yardage.Purchase.Ends",

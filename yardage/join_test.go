@@ -1,0 +1,76 @@
+package yardage_test
+
+import (
+	"strings"
+	"testing"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/yardage"
+)
+
+// A join whose allowance is not given takes the one of the table, and the plan says
+// so: 1 in a seam of a curtain of several widths, by the page on estimating curtains.
+func TestPanelsAssumeTheJoin(t *testing.T) {
+	p, err := yardage.Panels{Cover: in("70 in"), Fullness: units.RatioOf(2, 1), Width: in("54 in"), Drop: in("80 in")}.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if p.Spec.Widths != 3 || p.Spec.Seam != in("1/2 in") || p.Flat != in("160 in") || p.Assumed != "Seam" {
+		t.Errorf("%d widths, a seam of %v, %v flat, assumed %q", p.Spec.Widths, p.Spec.Seam, p.Flat, p.Assumed)
+	}
+	text := p.Sheet().Text()
+	for _, want := range []string{"1/2 in from the edge of each width", "Assumed: Seam", "Estimating curtain yardage"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("the sheet does not say %q\n%s", want, text)
+		}
+	}
+
+	// The joins decide: two widths of 54 in only meet at 108 in, and sewn they make 107 in.
+	edge := yardage.Panels{Cover: in("108 in"), Fullness: units.RatioOf(1, 1), Width: in("54 in"), Drop: in("80 in")}
+	if p, err := edge.Plan(); err != nil || p.Spec.Widths != 3 {
+		t.Errorf("%d widths, %v: two do not cover once they are sewn", p.Spec.Widths, err)
+	}
+	edge.Butted = true
+	p, err = edge.Plan()
+	if err != nil || p.Spec.Widths != 2 || p.Flat != in("108 in") || p.Assumed != "" || !p.Spec.Seam.IsZero() {
+		t.Errorf("%+v, %v: butted widths lose nothing", p, err)
+	}
+	if text := p.Sheet().Text(); strings.Contains(text, " 0 in from") || p.Sheet().Check() != nil {
+		t.Errorf("a butted join has no allowance to take\n%s", text)
+	}
+	edge.Seam = in("1/2 in")
+	if _, err := edge.Plan(); err == nil {
+		t.Error("butted widths with a seam")
+	}
+
+	// One width has no join, and nothing is assumed for it.
+	p, err = yardage.Panels{Widths: 1, Width: in("54 in"), Drop: in("80 in")}.Plan()
+	if err != nil || p.Assumed != "" || !p.Spec.Seam.IsZero() {
+		t.Errorf("%+v, %v", p, err)
+	}
+}
+
+// Each row of the table as its source prints it.
+func TestJoinTable(t *testing.T) {
+	want := []yardage.JoinRow{
+		{Seam: in("1/2 in"), Use: "widths of a curtain", Source: "curtain-estimate-page", Known: ticket.Read},
+		{Seam: in("1/2 in"), Use: "widths of a curtain", Source: "curtain-lesson", Known: ticket.Read},
+	}
+	n := 0
+	for got := range yardage.Joins {
+		if n >= len(want) || got != want[n] {
+			t.Errorf("row %d: %+v", n, got)
+		}
+		if _, ok := ticket.Lookup(got.Source); !ok {
+			t.Errorf("no source %q", got.Source)
+		}
+		n++
+	}
+	if n != len(want) {
+		t.Errorf("%d rows", n)
+	}
+	for range yardage.Joins {
+		break
+	}
+}
