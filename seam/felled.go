@@ -1,6 +1,9 @@
 package seam
 
-import "example.com/clothyard/units/ticket"
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
+)
 
 // felled solves the flat-felled and the mock felled seam: First = Second + Turned.
 func (v *solver) felled() {
@@ -114,6 +117,11 @@ func (v *solver) untrimmed() {
 	v.fill(&v.Turned, fieldTurned, usual)
 	v.enough()
 	v.audit.AtMost("Turned", v.Turned, v.First, "First", ErrFlat)
+	// The upper raw edge reaches into the fold no further than where the half round begins.
+	if !v.Thickness.IsZero() && !standsOut(v.Thickness, 1).Less(v.First) {
+		most := v.First.Scale(units.RatioOf(2, 3))
+		v.audit.Fault("Thickness", v.Thickness.String(), "less than "+most.String()+" (two thirds of First: the row must go through the upper ply)", ticket.ErrRange)
+	}
 }
 
 func (p *Plan) untrimmed() {

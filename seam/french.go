@@ -23,8 +23,15 @@ func (v *solver) french() {
 		usual = row.Trim
 	}
 	v.trimmed(usual)
-	if !v.Trim.Less(v.Second) {
-		v.audit.Fault("Trim", v.Trim.String(), "less than "+v.Second.String()+" (Second)", ErrHidden)
+	v.ridge()
+}
+
+// ridge holds the trimmed edges inside the second pass: the first pass lies inside
+// the fold, by as much as the cloth is thick.
+func (v *solver) ridge() {
+	room := v.Second.Sub(v.Trim)
+	if v.hides(v.Second, "Second"); room.Sign() > 0 && !v.Thickness.IsZero() && !v.Thickness.Less(room) {
+		v.audit.Fault("Thickness", v.Thickness.String(), "less than "+room.String()+" (Second less Trim)", ErrHidden)
 	}
 }
 
@@ -91,16 +98,12 @@ func (p *Plan) french() {
 	p.Under.bounds(p.least(), most)
 }
 
-// inside is how far the trimmed edges of a French seam lie from the second pass:
-// the first pass lies inside the fold, by as much as the cloth is thick.
+// inside is how far the trimmed edges of a French seam lie from the second pass.
 func (p Plan) inside() units.Length { return p.Spec.Second.Sub(p.Spec.Trim).Sub(p.Spec.Thickness) }
 
 func (p Plan) frenchSheet(sh *ticket.Sheet) {
 	s := p.Spec
 	clear := ticket.Line{Label: "clear inside the ridge", Result: ticket.Long(p.inside())}
-	if p.inside().Sign() < 0 {
-		clear.Label = "clear inside the ridge, shown with a minus where there is too little"
-	}
 	if clear.Terms = []ticket.Term{plus(s.Second, "second pass"), minus(s.Trim, "left after trimming"), minus(s.Thickness, "the fold, outside the first pass")}; s.Thickness.IsZero() {
 		clear.Terms = clear.Terms[:2]
 	}

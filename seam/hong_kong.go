@@ -21,12 +21,13 @@ func (v *solver) hongKong() {
 		v.audit.Fault("Second", v.Second.String(), "less than "+v.Trim.String()+" (what is left of the allowance to bind)", ticket.ErrRange)
 		return
 	}
-	strip := v.Trim.Add(v.Second.MulInt(2)) // its under edge lies along the seam
-	if roomy && v.Second == usualBinding() {
-		strip = units.Inch.Of(1)
+	low := hongKongLeast(v.Spec)
+	strip := v.Trim.Add(v.Second.MulInt(2)).Add(v.Thickness) // its under edge lies along the seam
+	if one := units.Inch.Of(1); roomy && v.Second == usualBinding() && low.Less(one) {
+		strip = one
 	}
 	v.fill(&v.Strip, fieldStrip, strip)
-	if low := hongKongLeast(v.Spec); !low.Less(v.Strip) {
+	if !low.Less(v.Strip) {
 		v.audit.Fault("Strip", v.Strip.String(), "more than "+low.String()+" (for its under edge to be caught)", ErrHidden)
 	}
 }

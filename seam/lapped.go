@@ -21,7 +21,27 @@ func (v *solver) lapped() {
 	v.fill(&v.Row, fieldRow, edgeStitch().Min(narrow.DivInt(2)))
 	if !v.Row.Less(narrow) {
 		v.audit.Fault("Row", v.Row.String(), "less than "+narrow.String()+" ("+name+"), to catch both allowances", ticket.ErrRange)
+		return
 	}
+	// The fold takes half round of what is turned under, and stands out.
+	v.thin(round(v.Thickness, 0).Plus(v.Thickness.Neg()), v.First.Sub(v.Row), "the turned edge must reach past the row")
+}
+
+// thin refuses cloth so thick that of the room for it a fold takes all: gone, which
+// is a multiple of the thickness.
+func (v *solver) thin(gone units.Near, room units.Length, why string) {
+	if v.Thickness.IsZero() || room.Sign() <= 0 {
+		return
+	}
+	over, err := gone.Cmp(units.Exactly(room))
+	if err == nil && over < 0 {
+		return
+	}
+	limit := "an amount of fewer places"
+	if most, e := gone.Under(room); err == nil && e == nil {
+		limit, err = "less than "+short(most.Of(v.Thickness).String())+" ("+why+")", ticket.ErrRange
+	}
+	v.audit.Fault("Thickness", short(v.Thickness.String()), limit, err)
 }
 
 func (p *Plan) lapped() {
@@ -83,6 +103,7 @@ func (v *solver) lappedTurned() {
 	most, least := v.First.MulInt(2), v.First.MulInt(2).Scale(units.RatioOf(1, 3))
 	switch {
 	case v.Turned.Sign() > 0 && v.Turned.Less(v.Second):
+		v.thin(round(v.Thickness, 0), v.Turned, "the fold must leave an edge turned")
 	case path == "Turned":
 		v.audit.Fault(path, value.String(), "less than "+least.String()+" (two thirds of First)", ErrHidden)
 	default:

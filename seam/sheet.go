@@ -216,13 +216,7 @@ func (p Plan) tight(sh *ticket.Sheet, under string) {
 	if p.Spec.Kind == French {
 		left = p.inside()
 	}
-	switch {
-	case left.Sign() <= 0:
-		sh.Cautions = append(sh.Cautions, ticket.Caution{
-			Text:  "In cloth so thick the trimmed edges reach the stitching of the " + under + ": trim closer, or sew that pass wider.",
-			Refer: "the working above says by how much",
-		})
-	case left.Less(clearance()):
+	if left.Less(clearance()) {
 		sh.Cautions = append(sh.Cautions, ticket.Caution{
 			Text:  "Very little cloth lies between the trimmed edge and the stitching of the " + under + ": whiskers may come through.",
 			Refer: "common practice; sew the test swatch first",

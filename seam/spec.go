@@ -70,8 +70,10 @@ type Spec struct {
 	// for the fells, of the under one that is folded over the upper edge for the
 	// untrimmed fell, of both for the others; for self-bound the first fold.
 	Turned units.Length
-	// Strip is the width to cut of the strip of a Hong Kong finish, default 1 in,
-	// and of the underlay of a slot seam, default twice First.
+	// Strip is the width to cut of the strip of a Hong Kong finish, and of the
+	// underlay of a slot seam, default twice First. The default of a Hong Kong finish
+	// is 1 in where Trim is 1/2 in or more, Second 1/4 in, and that is wide enough;
+	// else Trim, twice Second and Thickness, so that its under edge lies along the seam.
 	Strip units.Length
 	// Cord is the diameter of the cord of a piped seam. Default 1/4 in.
 	Cord units.Length
@@ -80,8 +82,9 @@ type Spec struct {
 	Row units.Length
 
 	// Thickness of one ply, from which [Plan].Turn and TurnUnder follow, and which
-	// leaves the trimmed edges of a French seam that much less room. No default: the
-	// turn of cloth is left out unless asked.
+	// leaves the trimmed edges of a French seam that much less room. A thickness that
+	// leaves no room for an edge or a row is refused. No default: the turn of cloth is
+	// left out unless asked.
 	Thickness units.Length
 
 	// Layers is how many layers of allowance a graded seam has, interfacing
@@ -118,7 +121,9 @@ type solver struct {
 //     First. Turned is by default 1/4 in or half of Trim, for mock French half.
 //   - Self-bound: First = Turned + 2 Second; by default the first fold meets the
 //     trimmed edge.
-//   - Untrimmed fell: First is by default 1/4 in, Turned as wide as First.
+//   - Untrimmed fell: First is by default 1/4 in, but where Cut is less than
+//     CutUnder it is Cut. Turned is by default as wide as First; where First is Cut,
+//     no wider than CutUnder less Cut.
 //   - Lapped: Second is by default the under allowance cut. Both edges turned:
 //     First = Turned + half of Second, by default a lap of 1/2 in where that
 //     hides the turned edges. Raw: First = half of Second.
