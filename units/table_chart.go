@@ -37,7 +37,7 @@ var charts = [...]struct {
 	TailoringInches: {"tailoring-inches", "metric-system-tailoring", "read", tailoringInches[:]},
 	QuarterInches:   {"quarter-inches", "metric-rounding-article", "read", quarterInches[:]},
 	DecimalInches:   {"decimal-inches", "decimal-inch-list", "read", decimalInches[:]},
-	EnvelopeInches:  {"envelope-inches", "", "memory", envelopeInches[:]},
+	EnvelopeInches:  {"envelope-inches", "envelope-metric-chart", "memory", envelopeInches[:]},
 	GuideYards:      {"guide-yards", "imperial-metric-guide", "read", guideYards[:]},
 	MixedYards:      {"mixed-yards", "yardage-conversion-chart", "read", mixedYards[:]},
 	BoughtYards:     {"bought-yards", "metric-rounding-article", "read", boughtYards[:]},
@@ -90,8 +90,7 @@ func (c Chart) Find(l Length) (ChartRow, bool) {
 	return ChartRow{}, false
 }
 
-// Source is the id of the chart's source in the list of sources, empty where no
-// printed copy was found.
+// Source is the id of the chart's source in the list of sources.
 func (c Chart) Source() string {
 	if int(c) < len(charts) {
 		return charts[c].source
@@ -161,8 +160,8 @@ func MetresBought(l Length) Length {
 	return below.Add(step)
 }
 
-// The cells, in the order printed. envelopeInches is from memory: no printed copy
-// of it was found that could be read.
+// The cells, in the order printed. envelopeInches is recalled from its source: no
+// copy was found that could be read.
 var envelopeInches = [...]chartCell{
 	{Inch.Frac(3, 8), Centimetre.Of(1)},
 	{Inch.Frac(1, 2), Centimetre.Frac(13, 10)},

@@ -29,7 +29,7 @@ var shrinkRows = [...]struct {
 	{"cotton, plain", 60, 60, 25, 25, srcShrinkTable},
 	{"cotton, mercerised plain", 35, 35, 35, 35, srcShrinkTable},
 	{"cotton, twill", 40, 40, 30, 30, srcShrinkTable},
-	{"cotton, any", 40, 100, 40, 100, srcShrinkTable},
+	{"cotton, any", 40, 100, 0, 0, srcShrinkTable},
 	{"cotton, preshrunk", 20, 50, 0, 0, srcShrinkAnswers},
 	{"cotton, preshrunk", 50, 60, 0, 0, srcPreshrinking},
 	{"cotton, width at each wash", 0, 0, 100, 100, srcHomeNote},
