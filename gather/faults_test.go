@@ -52,8 +52,12 @@ func TestStripFaults(t *testing.T) {
 		{"a fullness below one", gather.Strip{Strip: whole, Fullness: units.RatioOf(1, 2)}, []string{"Fullness"}, ticket.ErrRange},
 		{"below one with all else", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9"), Fullness: units.RatioOf(99, 100)}, []string{"Fullness"}, ticket.ErrRange},
 		{"they disagree", gather.Strip{Strip: whole, Edge: in("15 3/4"), Fullness: two}, []string{"Fullness"}, ticket.ErrConflict},
-		{"the least wanted is another", gather.Strip{Strip: strip.Spec{Pieces: 3, Least: in("30")}, Edge: in("10"), Fullness: two}, []string{"Fullness"}, ticket.ErrConflict},
+		{"the least wanted is another", gather.Strip{Strip: strip.Spec{Pieces: 3, Least: in("30")}, Edge: in("10"), Fullness: two, Butted: true}, []string{"Fullness"}, ticket.ErrConflict},
 		{"more than the pieces there may be", gather.Strip{Strip: strip.Spec{Each: in("1")}, Edge: in("5001"), Fullness: two}, []string{"Edge"}, ticket.ErrRange},
+		{"a join without an allowance", gather.Strip{Strip: strip.Spec{Pieces: 3, Each: in("20")}, Edge: in("20")}, []string{"Strip.Allowance"}, ticket.ErrMissing},
+		{"joins that follow", gather.Strip{Strip: strip.Spec{Each: in("20")}, Edge: in("20"), Fullness: two}, []string{"Strip.Allowance"}, ticket.ErrMissing},
+		{"the join of a ring of one piece", gather.Strip{Strip: strip.Spec{Pieces: 1, Each: in("40"), Ring: true}, Edge: in("20")}, []string{"Strip.Allowance"}, ticket.ErrMissing},
+		{"an allowance where the ends only meet", gather.Strip{Strip: whole, Edge: in("15 3/4"), Butted: true}, []string{"Strip.Allowance"}, ticket.ErrUnused},
 		{"counts beyond sense", gather.Strip{Strip: strip.Spec{Pieces: math.MaxInt, Each: in("1")}, Edge: in("1")}, []string{"Strip.Pieces"}, ticket.ErrRange},
 	} {
 		p, err := test.spec.Plan()
@@ -84,6 +88,7 @@ func TestRuffleFaults(t *testing.T) {
 			r.Strip.Edge, r.Cut, r.Depth, r.Hem, r.Allowance, r.Inside = in("-1"), in("-1"), in("-1"), in("-1"), in("-1"), in("-1")
 			r.Rows, r.Corners, r.Parts = -1, math.MinInt, math.MaxInt
 		}, []string{"Strip.Edge", "Cut", "Depth", "Hem", "Allowance", "Inside", "Rows", "Corners", "Parts"}, ticket.ErrSign},
+		{"a join without an allowance", func(r *gather.Ruffle) { r.Strip.Strip.Allowance = in("0") }, []string{"Strip.Strip.Allowance"}, ticket.ErrMissing},
 		{"a hem on a fold", func(r *gather.Ruffle) { r.Hem = in("1") }, []string{"Hem"}, ticket.ErrUnused},
 		{"too many rows", func(r *gather.Ruffle) { r.Rows = gather.MaxRows + 1 }, []string{"Rows"}, ticket.ErrRange},
 		{"too many parts", func(r *gather.Ruffle) { r.Parts = gather.MaxParts + 1 }, []string{"Parts"}, ticket.ErrRange},

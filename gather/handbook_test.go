@@ -141,7 +141,7 @@ func fields(t *testing.T, given string, set map[string]any) {
 func stripFields(s *gather.Strip) map[string]any {
 	return map[string]any{
 		"edge": &s.Edge, "fullness": &s.Fullness, "pieces": &s.Strip.Pieces, "each": &s.Strip.Each,
-		"joinseam": &s.Strip.Allowance, "ends": &s.Strip.Ends, "ring": &s.Strip.Ring, "least": &s.Strip.Least,
+		"joinseam": &s.Strip.Allowance, "ends": &s.Strip.Ends, "ring": &s.Strip.Ring, "butted": &s.Butted, "least": &s.Strip.Least,
 	}
 }
 
@@ -348,7 +348,7 @@ func TestStop(t *testing.T) {
 		n++
 		break
 	}
-	r, err := gather.Ruffle{Strip: gather.Strip{Strip: strip.Spec{Pieces: 3, Each: in("20")}, Edge: in("10")}, Depth: in("2")}.Plan()
+	r, err := gather.Ruffle{Strip: gather.Strip{Strip: strip.Spec{Pieces: 3, Each: in("20")}, Edge: in("10"), Butted: true}, Depth: in("2")}.Plan()
 	if err != nil {
 		t.Fatal(err)
 	}

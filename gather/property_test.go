@@ -96,6 +96,7 @@ func TestStripProperties(t *testing.T) {
 			Edge:     r.upTo(200),
 			Fullness: units.RatioOf(r.Int64N(16)+8, 8),
 		}
+		s.Butted = s.Strip.Allowance.IsZero()
 		p, err := s.Plan()
 		if err != nil {
 			t.Fatalf("%+v: %v", s, err)
@@ -104,7 +105,7 @@ func TestStripProperties(t *testing.T) {
 			t.Fatalf("%+v: fullness %v, surplus %v", s, p.Fullness, p.Surplus)
 		}
 		if n := p.Strip.Spec.Pieces; n > 1 {
-			fewer := gather.Strip{Strip: s.Strip, Edge: s.Edge}
+			fewer := gather.Strip{Strip: s.Strip, Edge: s.Edge, Butted: s.Butted}
 			fewer.Strip.Pieces = n - 1
 			if q, err := fewer.Plan(); err == nil && !q.Fullness.Less(s.Fullness) {
 				t.Fatalf("%+v: one piece less would do", s)
@@ -112,12 +113,12 @@ func TestStripProperties(t *testing.T) {
 		}
 		whole := p.Strip.Spec
 		whole.Least = units.Length{}
-		if q, err := (gather.Strip{Strip: whole, Fullness: p.Fullness}).Plan(); err != nil || q.Edge != s.Edge {
+		if q, err := (gather.Strip{Strip: whole, Fullness: p.Fullness, Butted: s.Butted}).Plan(); err != nil || q.Edge != s.Edge {
 			t.Fatalf("%+v: edge back %v, %v", s, q.Edge, err)
 		}
 		each := whole
 		each.Each = units.Length{}
-		if q, err := (gather.Strip{Strip: each, Edge: s.Edge, Fullness: p.Fullness}).Plan(); err != nil || q.Strip.Spec.Each != s.Strip.Each {
+		if q, err := (gather.Strip{Strip: each, Edge: s.Edge, Fullness: p.Fullness, Butted: s.Butted}).Plan(); err != nil || q.Strip.Spec.Each != s.Strip.Each {
 			t.Fatalf("%+v: each back %v, %v", s, q.Strip.Spec.Each, err)
 		}
 	}

@@ -18,10 +18,7 @@ func (p RufflePlan) Sheet() ticket.Sheet {
 		ticket.Step{Do: "Cut the pieces to their length", At: ticket.Long(sp.Spec.Each), From: "one cut end to the other"},
 		ticket.Step{Do: "Cut the pieces to their depth", At: ticket.Long(p.CutDepth), From: "one long edge to the other"})
 	if sp.Joins > 0 {
-		steps = append(steps, ticket.Step{
-			Do: "Join the pieces end to end", Together: ticket.RightTogether,
-			At: ticket.Long(sp.Spec.Allowance), From: "the raw ends", Press: "open",
-		})
+		steps = append(steps, sp.Joining())
 	}
 	steps = append(steps, p.ends()...)
 	if r.Parts > 1 {
@@ -41,6 +38,9 @@ func (p RufflePlan) Sheet() ticket.Sheet {
 			ticket.Step{Do: "Mark the equal parts on the edge", At: ticket.Long(p.EdgePart), From: "its start, for the first mark"})
 	}
 	note := "stop short of the finished ends, and leave the threads long"
+	if sp.Spec.Ring {
+		note = "begin and end at the closing join, and leave the threads long"
+	}
 	if r.Rows < 2 {
 		note += "; a second row as far beyond the seam line holds the folds flat, where the cloth closes over needle marks once it is unpicked"
 	}

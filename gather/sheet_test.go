@@ -1,6 +1,7 @@
 package gather_test
 
 import (
+	"strings"
 	"testing"
 
 	"example.com/clothyard/gather"
@@ -72,7 +73,7 @@ func TestSheets(t *testing.T) {
 			}
 		}
 	}
-	p, err := gather.Strip{Strip: strip.Spec{Each: in("54")}, Edge: in("220"), Fullness: units.RatioOf(3, 1)}.Plan()
+	p, err := gather.Strip{Strip: strip.Spec{Each: in("54")}, Edge: in("220"), Fullness: units.RatioOf(3, 1), Butted: true}.Plan()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -84,5 +85,60 @@ func TestSheets(t *testing.T) {
 	}
 	if s := p.Sheet(); len(s.Lines) != 3 || s.Lines[2].Result != ticket.Long(in("42")) {
 		t.Errorf("the surplus is not told:\n%s", s.Text())
+	}
+}
+
+// TestJoinsTold asks that a sheet tells each join that its plan counts: the one
+// that closes a ring, of one piece too, and joins that take nothing.
+func TestJoinsTold(t *testing.T) {
+	for _, test := range []struct {
+		why   string
+		strip strip.Spec
+		do    string // the step, empty where there is no join
+		at    string
+	}{
+		{"one piece", strip.Spec{Pieces: 1, Each: in("41")}, "", ""},
+		{"pieces", strip.Spec{Pieces: 3, Each: in("21"), Allowance: in("1/2")}, "Join the pieces end to end", "1/2"},
+		{"a ring", strip.Spec{Pieces: 3, Each: in("21"), Allowance: in("1/2"), Ring: true}, "Join the pieces end to end into a ring", "1/2"},
+		{"a ring of one piece", strip.Spec{Pieces: 1, Each: in("41"), Allowance: in("1/2"), Ring: true}, "Join the two ends of the piece into a ring", "1/2"},
+		{"pieces whose ends meet", strip.Spec{Pieces: 3, Each: in("21")}, "Set the pieces edge to edge and join them", ""},
+		{"a ring whose ends meet", strip.Spec{Pieces: 3, Each: in("21"), Ring: true}, "Set the pieces edge to edge and join them into a ring", ""},
+		{"a ring of one piece whose ends meet", strip.Spec{Pieces: 1, Each: in("41"), Ring: true}, "Set the two ends of the piece edge to edge and join them into a ring", ""},
+	} {
+		s := gather.Strip{Strip: test.strip, Edge: in("20"), Butted: test.strip.Allowance.IsZero()}
+		p, err := s.Plan()
+		if err != nil {
+			t.Errorf("%s: %v", test.why, err)
+			continue
+		}
+		r, err := gather.Ruffle{Strip: s, Depth: in("2")}.Plan()
+		if err != nil {
+			t.Errorf("%s: %v", test.why, err)
+			continue
+		}
+		var at ticket.Amount
+		if test.at != "" {
+			at = ticket.Long(in(test.at))
+		}
+		for _, sheet := range []ticket.Sheet{p.Sheet(), r.Sheet()} {
+			told := 0
+			for _, st := range sheet.Steps {
+				if strings.Contains(st.Do, "into a ring") || strings.Contains(st.Do, "oin the") || strings.Contains(st.Do, "join them") {
+					told++
+					if st.Do != test.do || st.At != at {
+						t.Errorf("%s: %q at %v", test.why, st.Do, st.At.Text())
+					}
+				}
+				if test.strip.Ring && strings.Contains(st.Note, "finished ends") {
+					t.Errorf("%s: a ring has no finished ends: %q", test.why, st.Note)
+				}
+			}
+			if (told == 1) != (test.do != "") {
+				t.Errorf("%s: %d steps join it\n%s", test.why, told, sheet.Text())
+			}
+			if text := sheet.Text(); strings.Contains(text, "1 pieces") || strings.Contains(text, "0 in from the raw ends") {
+				t.Errorf("%s:\n%s", test.why, text)
+			}
+		}
 	}
 }

@@ -50,8 +50,8 @@ func TestStripSolve(t *testing.T) {
 		{"all of them agree", gather.Strip{Strip: pieces, Edge: in("15 3/4"), Fullness: units.RatioOf(15, 7)}, 3, in("12 1/4"), in("15 3/4"), units.RatioOf(15, 7), units.RatioOf(15, 7), in("0")},
 		{"a least makes the fullness a least", gather.Strip{Strip: strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: in("1/2"), Ends: in("1/2"), Least: in("31 1/2")}, Edge: in("15 3/4"), Fullness: two},
 			3, in("12 1/4"), in("15 3/4"), units.RatioOf(15, 7), two, in("2 1/4")},
-		{"a least and pieces make the strip", gather.Strip{Strip: strip.Spec{Pieces: 2, Least: in("30")}, Edge: in("20")}, 2, in("15"), in("20"), units.RatioOf(3, 2), units.RatioOf(3, 2), in("0")},
-		{"a least, each and fullness make the edge", gather.Strip{Strip: strip.Spec{Each: in("20"), Least: in("30")}, Fullness: two}, 2, in("20"), in("20"), two, two, in("0")},
+		{"a least and pieces make the strip", gather.Strip{Strip: strip.Spec{Pieces: 2, Least: in("30")}, Edge: in("20"), Butted: true}, 2, in("15"), in("20"), units.RatioOf(3, 2), units.RatioOf(3, 2), in("0")},
+		{"a least, each and fullness make the edge", gather.Strip{Strip: strip.Spec{Each: in("20"), Least: in("30")}, Fullness: two, Butted: true}, 2, in("20"), in("20"), two, two, in("0")},
 		{"a ring", gather.Strip{Strip: strip.Spec{Pieces: 2, Each: in("21"), Allowance: in("1/2"), Ring: true}, Edge: in("20")}, 2, in("21"), in("20"), two, two, in("0")},
 		{"no fullness at all", gather.Strip{Strip: strip.Spec{Pieces: 1, Each: in("9")}, Edge: in("9")}, 1, in("9"), in("9"), units.RatioOf(1, 1), units.RatioOf(1, 1), in("0")},
 	} {

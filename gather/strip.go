@@ -1,6 +1,8 @@
 package gather
 
 import (
+	"strconv"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
@@ -14,7 +16,8 @@ import (
 //	Edge, Fullness, Strip.Pieces     Strip.Each, exactly
 //	Edge, Fullness, Strip.Each       Strip.Pieces, up to whole pieces
 //
-// where "strip" is any strip that [strip.Spec.Plan] can work out by itself. All
+// where "strip" is any strip that [strip.Spec.Plan] can work out by itself.
+// Strip.Allowance has no default: where there is a join, it is needed, or Butted. All
 // of them may be given where they agree. With Strip.Least given as well, which
 // must then be Edge x Fullness, the strip may be longer: Fullness is the least
 // that is wanted.
@@ -22,6 +25,7 @@ type Strip struct {
 	Strip    strip.Spec   // the strip: pieces, joins, ends, open or a ring
 	Edge     units.Length // the edge it is gathered onto, along the seam line, as sewn
 	Fullness units.Ratio  // length of the strip as sewn over Edge; 1 or more
+	Butted   bool         // the ends of the pieces only meet: a join takes nothing, and Strip.Allowance may not be given
 }
 
 // A StripPlan is what a gathered strip comes to.
@@ -64,6 +68,13 @@ func (s Strip) Plan() (StripPlan, error) {
 		a.Fault(f.Path, f.Got, f.Limit, f.Err)
 	}
 	s.check(&a, whole || !s.Strip.Least.IsZero())
+	switch {
+	case a.Failed():
+	case s.Butted && !s.Strip.Allowance.IsZero():
+		a.Fault("Strip.Allowance", s.Strip.Allowance.String(), "none where Butted", ticket.ErrUnused)
+	case !s.Butted && s.Strip.Allowance.IsZero() && sp.Joins > 0:
+		a.Fault("Strip.Allowance", "", "more than 0 in, or Butted ("+strconv.Itoa(sp.Joins)+" to join)", ticket.ErrMissing)
+	}
 	if a.Failed() {
 		return StripPlan{}, a.Err()
 	}

@@ -612,7 +612,8 @@ func (w *planner) frills() {
 			continue
 		}
 		p := FrillPlan{Name: f.Name, Ruffle: r}
-		twice := gather.Strip{Strip: spec.Strip.Strip, Edge: spec.Strip.Edge, Fullness: units.RatioOf(2, 1)}
+		twice := spec.Strip
+		twice.Fullness = units.RatioOf(2, 1)
 		twice.Strip.Pieces, twice.Strip.Each, twice.Strip.Least = r.Strip.Strip.Spec.Pieces, units.Length{}, units.Length{}
 		if t, err := twice.Plan(); err == nil {
 			p.Double = t.Strip.Spec.Each

@@ -6,9 +6,10 @@ import "example.com/clothyard/units/ticket"
 func (p Plan) Working() ticket.Line {
 	s := p.Spec
 	terms := make([]ticket.Term, 0, 4)
-	terms = append(terms,
-		ticket.Term{Amount: ticket.Long(s.Each), Name: "each"},
-		ticket.Term{Op: ticket.By, Amount: ticket.Of(s.Pieces), Name: "pieces"})
+	terms = append(terms, ticket.Term{Amount: ticket.Long(s.Each), Name: "each"})
+	if s.Pieces != 1 {
+		terms = append(terms, ticket.Term{Op: ticket.By, Amount: ticket.Of(s.Pieces), Name: "pieces"})
+	}
 	if lost := s.Allowance.MulInt(2 * int64(p.Joins)); !lost.IsZero() {
 		terms = append(terms, ticket.Term{Op: ticket.Minus, Amount: ticket.Long(lost), Name: "the joins"})
 	}
@@ -16,6 +17,27 @@ func (p Plan) Working() ticket.Line {
 		terms = append(terms, ticket.Term{Op: ticket.Minus, Amount: ticket.Long(s.Ends.MulInt(2)), Name: "the two ends"})
 	}
 	return ticket.Line{Label: "strip as sewn", Terms: terms, Result: ticket.Long(p.Sewn)}
+}
+
+// Joining is the step that joins the pieces, for a sheet. It is the zero step
+// where there is no join.
+func (p Plan) Joining() ticket.Step {
+	s := p.Spec
+	if p.Joins == 0 {
+		return ticket.Step{}
+	}
+	do, what := "Join the pieces end to end", "the pieces"
+	if s.Pieces == 1 {
+		do, what = "Join the two ends of the piece", "the two ends of the piece"
+	}
+	step := ticket.Step{Do: do, Together: ticket.RightTogether, At: ticket.Long(s.Allowance), From: "the raw ends", Press: "open"}
+	if s.Allowance.IsZero() {
+		step = ticket.Step{Do: "Set " + what + " edge to edge and join them", Press: "flat"}
+	}
+	if s.Ring {
+		step.Do += " into a ring"
+	}
+	return step
 }
 
 // Sheet is how the strip is cut and joined, with the working behind it.
@@ -32,19 +54,12 @@ func (p Plan) Sheet() ticket.Sheet {
 		Do: "Cut the pieces, all alike", At: ticket.Long(s.Each), From: "one cut end to the other",
 	}}
 	if p.Joins > 0 {
-		join := ticket.Step{
-			Do: "Join the pieces end to end", Together: ticket.RightTogether,
-			At: ticket.Long(s.Allowance), From: "the raw ends", Press: "open",
-			Check: ticket.Check{
+		join := p.Joining()
+		if p.Joins > 1 {
+			join.Check = ticket.Check{
 				What: "from one join to the next", Want: ticket.Long(s.Each.Sub(s.Allowance.MulInt(2))),
 				Mend: "unpick the join that is out and sew it again: an error here is repeated at every join",
-			},
-		}
-		if s.Allowance.IsZero() {
-			join.Do, join.Together, join.From, join.Press = "Set the pieces edge to edge and join them", ticket.NoSides, "the raw ends", "flat"
-		}
-		if p.Joins < 2 {
-			join.Check = ticket.Check{}
+			}
 		}
 		steps = append(steps, join)
 	}
