@@ -1,104 +1,185 @@
 package main
 
 import (
-	"bytes"
-	"encoding/json"
-	"errors"
 	"fmt"
 	"io"
 	"slices"
+	"strconv"
 	"strings"
 
+	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
 	"example.com/clothyard/yardage/layout"
 )
 
-// MaxFile is the longest instance or lay that is read, in bytes.
-const MaxFile = 16 << 20
+// Bounds on one file of an instance or of lays.
+const (
+	MaxFile   = 16 << 20 // bytes
+	MaxValues = 700_000  // JSON values: three a corner, of as many corners as a lay may have, and some
+)
 
 // An instance is a set of pieces for a strip of cloth, as researchers write
 // them: x runs along the strip and y across it.
 type instance struct {
 	Name      string
+	Source    string // where the set is from; not used, nor are the next two
+	Licence   string
+	Note      string
 	Width     number
-	Rotations []int   `json:"allowed_rotations"`
-	Pieces    []piece `json:"pieces"`
+	Rotations []number `json:"allowed_rotations"` // in degrees, of each piece that gives none
+	Pieces    []piece
 }
 
 type piece struct {
-	ID        string
+	ID        string `json:"id"`
 	Qty       int
-	Rotations []int
+	Rotations []number
 	Points    [][2]number
 }
 
 // A number is an exact decimal: a JSON number without exponent, or its digits as
-// a string.
-type number struct{ units.Ratio }
+// a string. It holds whether it was given, as zero is a number too.
+type number struct {
+	units.Ratio
+	given bool
+}
 
-func (n *number) UnmarshalJSON(data []byte) error {
-	text := strings.Trim(string(data), `"`)
-	if strings.Trim(text, "+-.0123456789") != "" {
-		return fmt.Errorf("%q: want a decimal without exponent", data[:min(len(data), 40)])
+func numberOf(r units.Ratio) number { return number{r, true} }
+
+// UnmarshalText reads the digits.
+func (n *number) UnmarshalText(text []byte) error {
+	r, err := units.ParseRatio(string(text))
+	if err != nil || strings.Trim(string(text), "+-.0123456789") != "" {
+		return &ticket.Fault{Limit: "a decimal without exponent", Err: ticket.ErrForm}
 	}
-	r, err := units.ParseRatio(text)
-	n.Ratio = r
-	return err
+	*n = numberOf(r)
+	return nil
 }
 
 // length is the number as inches: on the tape one of the file's units stands for
 // an inch.
 func (n number) length() units.Length { return units.Inch.Of(1).Scale(n.Ratio) }
 
+// quarters are so many degrees as quarters of a turn; ok is false where they are
+// not 0, 90, 180 or 270.
+func (n number) quarters() (quarters int, ok bool) {
+	for q := range 4 {
+		if n.Ratio == units.RatioOf(int64(q)*90, 1) {
+			return q, true
+		}
+	}
+	return 0, false
+}
+
 // ratio is a length as a number of the file's units.
 func ratio(l units.Length) units.Ratio { return l.In(units.Inch) }
 
-func readInstance(r io.Reader) (instance, error) {
+// readNodes reads a file of JSON values, one after another.
+func readNodes(r io.Reader) ([]bind.Node, error) {
 	data, err := io.ReadAll(io.LimitReader(r, MaxFile+1))
+	if err != nil {
+		return nil, err
+	}
+	if len(data) > MaxFile {
+		return nil, ticket.Faults{{Got: "a longer file", Limit: fmt.Sprintf("at most %d bytes", MaxFile), Err: ticket.ErrRange}}
+	}
+	return bind.ParseAll(data, MaxValues)
+}
+
+func readInstance(r io.Reader) (instance, error) {
+	nodes, err := readNodes(r)
 	if err != nil {
 		return instance{}, err
 	}
-	if len(data) > MaxFile {
-		return instance{}, fmt.Errorf("longer than %d bytes", MaxFile)
+	if len(nodes) != 1 {
+		return instance{}, ticket.Faults{{Got: fmt.Sprintf("%d JSON values", len(nodes)), Limit: "one object", Err: ticket.ErrForm}}
 	}
 	var in instance
-	if err := json.NewDecoder(bytes.NewReader(data)).Decode(&in); err != nil {
+	if err := (bind.Reader{}).Read(nodes[0], &in); err != nil {
 		return instance{}, err
-	}
-	if len(in.Pieces) == 0 {
-		return instance{}, errors.New("no pieces")
 	}
 	for i := range in.Pieces {
 		if p := &in.Pieces[i]; len(p.Rotations) == 0 {
 			p.Rotations = in.Rotations
 		}
 	}
-	return in, nil
+	return in, in.audit()
+}
+
+// audit finds what is missing, given twice or out of range.
+func (in instance) audit() error {
+	var a ticket.Audit
+	a.Text("name", in.Name)
+	need(&a, "width", in.Width)
+	if n := len(in.Pieces); n < 1 || n > layout.MaxPieces {
+		a.Count("pieces", n, 1, layout.MaxPieces)
+		return a.Err()
+	}
+	first := map[string]int{}
+	for i, p := range in.Pieces {
+		path := fmt.Sprintf("pieces[%d].", i)
+		if k, twice := first[p.ID]; p.ID == "" {
+			a.Fault(path+"id", "", "the name of the piece", ticket.ErrMissing)
+		} else if twice {
+			a.Fault(path+"id", strconv.Quote(p.ID), fmt.Sprintf("another than pieces[%d]", k), ticket.ErrTwice)
+		} else {
+			first[p.ID] = i
+			a.Text(path+"id", p.ID)
+		}
+		a.Count(path+"qty", p.Qty, 1, layout.MaxPieces)
+		if _, ok := p.turn(); !ok {
+			err := ticket.ErrRange
+			if len(p.Rotations) == 0 {
+				err = ticket.ErrMissing
+			}
+			a.Fault(path+"rotations", shown(p.Rotations), "0; 0 and 180; all four quarters; or for a rectangle 0 and 90", err)
+		}
+		if n := len(p.Points); n < 3 {
+			a.Count(path+"points", n, 3, layout.MaxPoints)
+		}
+	}
+	return a.Err()
+}
+
+// shown is a list of numbers for a fault, or nothing where it is empty.
+func shown(list []number) string {
+	const most = 8
+	if len(list) == 0 {
+		return ""
+	}
+	if len(list) > most {
+		return fmt.Sprintf("%d of them", len(list))
+	}
+	return fmt.Sprint(list)
+}
+
+// need records a number that is not given, or is not more than zero.
+func need(a *ticket.Audit, path string, n number) {
+	if !n.given {
+		a.Fault(path, "", "more than 0", ticket.ErrMissing)
+	} else if n.Sign() <= 0 {
+		a.Fault(path, n.String(), "more than 0", ticket.ErrSign)
+	}
 }
 
 // spec is the instance as a lay: its x is along the cloth, its y across. Where
 // all pieces are rectangles they are given as such.
-func (in instance) spec() (layout.Spec, error) {
+func (in instance) spec() layout.Spec {
 	s := layout.Spec{Cloth: layout.Cloth{Wide: in.Width.length()}}
-	var faults []error
 	for _, p := range in.Pieces {
 		one := layout.Piece{Name: p.ID, Count: p.Qty}
-		for _, q := range p.Points {
-			one.Outline = append(one.Outline, layout.Point{X: q[1].length(), Y: q[0].length()})
+		one.Turn, _ = p.turn()
+		if wide, long, rectangle := p.rectangle(); rectangle {
+			one.Wide, one.Long = wide, long
+		} else {
+			for _, q := range p.Points {
+				one.Outline = append(one.Outline, layout.Point{X: q[1].length(), Y: q[0].length()})
+			}
 		}
-		wide, long, rectangle := p.rectangle()
-		if rectangle {
-			one.Wide, one.Long, one.Outline = wide, long, nil
-		}
-		turn, ok := turnOf(p.Rotations, rectangle)
-		if !ok {
-			faults = append(faults, fmt.Errorf("piece %s: rotations %v, want 0, 0 and 180, all four quarters, or for a rectangle 0 and 90", p.ID, p.Rotations))
-		}
-		one.Turn = turn
 		s.Pieces = append(s.Pieces, one)
 	}
-	return s, errors.Join(faults...)
+	return s
 }
 
 // rectangle is the size across and along of a piece whose four corners are those
@@ -127,25 +208,36 @@ func (p piece) rectangle() (wide, long units.Length, ok bool) {
 	return hi[1].length().Sub(lo[1].length()), hi[0].length().Sub(lo[0].length()), p.Points[0] != p.Points[2] && p.Points[1] != p.Points[3]
 }
 
-func turnOf(rotations []int, rectangle bool) (layout.Turn, bool) {
-	r := slices.Clone(rotations)
-	slices.Sort(r)
-	switch {
-	case slices.Equal(r, []int{0}):
+// turn is how the piece may be turned; ok is false for other sets of rotations
+// than the four of [layout.Turn].
+func (p piece) turn() (turn layout.Turn, ok bool) {
+	var may [4]bool
+	for _, r := range p.Rotations {
+		q, ok := r.quarters()
+		if !ok || may[q] {
+			return layout.Keep, false
+		}
+		may[q] = true
+	}
+	_, _, rectangle := p.rectangle()
+	switch may {
+	case [4]bool{true}:
 		return layout.Keep, true
-	case slices.Equal(r, []int{0, 180}):
+	case [4]bool{true, false, true}:
 		return layout.Half, true
-	case slices.Equal(r, []int{0, 90, 180, 270}), slices.Equal(r, []int{0, 90}) && rectangle:
+	case [4]bool{true, true, true, true}:
 		return layout.Quarter, true
+	case [4]bool{true, true}:
+		return layout.Quarter, rectangle
 	}
 	return layout.Keep, false
 }
 
 // corner is the least x and y of a piece turned about its own origin.
-func (p piece) corner(rotation int) (x, y units.Ratio) {
+func (p piece) corner(quarters int) (x, y units.Ratio) {
 	for i, q := range p.Points {
 		a, b := q[0].Ratio, q[1].Ratio
-		for range rotation / 90 {
+		for range quarters {
 			a, b = b.Neg(), a
 		}
 		if i == 0 || a.Less(x) {
@@ -158,15 +250,23 @@ func (p piece) corner(rotation int) (x, y units.Ratio) {
 	return x, y
 }
 
+// may reports whether the piece may be turned by so many quarters.
+func (p piece) may(quarters int) bool {
+	return slices.ContainsFunc(p.Rotations, func(r number) bool {
+		q, ok := r.quarters()
+		return ok && q == quarters
+	})
+}
+
 // A lay is a lay as it is written, one object a line.
 type lay struct {
-	Instance   string          `json:"instance"`
-	Width      number          `json:"width"`
-	Length     number          `json:"length"`
-	Density    json.RawMessage `json:"density"` // in percent, rounded for reading; not read
-	Seed       uint64          `json:"seed"`
-	Work       int             `json:"work"`
-	Placements []placement     `json:"placements"`
+	Instance   string      `json:"instance"`
+	Width      number      `json:"width"`
+	Length     number      `json:"length"`
+	Density    number      `json:"density"` // in percent, rounded; for reading only
+	Seed       uint64      `json:"seed"`    // zero is an answer
+	Work       int         `json:"work"`    // zero is an answer
+	Placements []placement `json:"placements"`
 }
 
 // A placement is where the piece's own origin comes to lie after it is turned
@@ -174,7 +274,7 @@ type lay struct {
 type placement struct {
 	Piece    string `json:"piece"`
 	Copy     int    `json:"copy"`
-	Rotation int    `json:"rotation"`
+	Rotation number `json:"rotation"` // in degrees
 	Flip     bool   `json:"flip"`
 	X        number `json:"x"`
 	Y        number `json:"y"`
@@ -191,57 +291,101 @@ func (n number) MarshalJSON() ([]byte, error) {
 }
 
 // write is a plan as a lay of the instance.
-func (in instance) write(p layout.Plan) lay {
-	out := lay{Instance: in.Name, Width: in.Width, Length: number{ratio(p.Lay)}, Density: json.RawMessage(decimal(p.Density.Mul(units.RatioOf(100, 1)), 4)), Seed: p.Spec.Seed, Work: p.Spec.Work}
+func (in instance) write(p layout.Plan) (lay, error) {
+	density, err := units.ParseRatio(decimal(p.Density.Mul(units.RatioOf(100, 1)), 4))
+	if err != nil {
+		return lay{}, err
+	}
+	out := lay{Instance: in.Name, Width: in.Width, Length: numberOf(ratio(p.Lay)), Density: numberOf(density), Seed: p.Spec.Seed, Work: p.Spec.Work}
 	for _, at := range p.Placements {
 		one := in.Pieces[at.Piece]
-		rotation := 0
+		quarters := 0
 		if at.Across {
-			rotation += 270
+			quarters += 3
 		}
 		if at.Half {
-			rotation += 180
+			quarters += 2
 		}
-		rotation %= 360
-		if !slices.Contains(one.Rotations, rotation) { // a rectangle, the same either way
-			rotation = (rotation + 180) % 360
+		quarters %= 4
+		if !one.may(quarters) { // a rectangle, the same either way
+			quarters = (quarters + 2) % 4
 		}
-		x, y := one.corner(rotation)
-		out.Placements = append(out.Placements, placement{Piece: one.ID, Copy: at.Copy, Rotation: rotation,
-			X: number{ratio(at.Y).Sub(x)}, Y: number{ratio(at.X).Sub(y)}})
+		x, y := one.corner(quarters)
+		out.Placements = append(out.Placements, placement{Piece: one.ID, Copy: at.Copy, Rotation: numberOf(units.RatioOf(int64(quarters)*90, 1)),
+			X: numberOf(ratio(at.Y).Sub(x)), Y: numberOf(ratio(at.X).Sub(y))})
 	}
-	return out
+	return out, nil
 }
 
-// read is a lay of the instance as placements; copies are counted as they come.
+// readLays reads a file of lays.
+func readLays(r io.Reader) ([]lay, error) {
+	nodes, err := readNodes(r)
+	if err != nil {
+		return nil, err
+	}
+	lays := make([]lay, len(nodes))
+	for i, n := range nodes {
+		if err := (bind.Reader{}).Read(n, &lays[i]); err != nil {
+			return nil, ticket.Under(layPath(i), err)
+		}
+	}
+	return lays, nil
+}
+
+// layPath is the path of a lay in its file.
+func layPath(i int) string { return fmt.Sprintf("lays[%d]", i) }
+
+// read is a lay of the instance as placements.
 func (in instance) read(l lay) ([]layout.Placement, error) {
 	var a ticket.Audit
+	need(&a, "width", l.Width)
+	if l.Width.given && l.Width != in.Width {
+		a.Fault("width", l.Width.String(), in.Width.String()+", the width of the instance", ticket.ErrConflict)
+	}
+	need(&a, "length", l.Length)
+	if n := len(l.Placements); n > layout.MaxPieces {
+		a.Count("placements", n, 1, layout.MaxPieces)
+		return nil, a.Err()
+	}
+	at := make(map[string]int, len(in.Pieces))
+	for i, p := range in.Pieces {
+		at[p.ID] = i
+	}
 	out := make([]layout.Placement, 0, len(l.Placements))
-	copies := make([]int, len(in.Pieces))
-	for i, at := range l.Placements {
-		path := fmt.Sprintf("placements[%d]", i)
-		k := slices.IndexFunc(in.Pieces, func(p piece) bool { return p.ID == at.Piece })
-		if k < 0 {
-			a.Fault(path+".piece", at.Piece, "a piece of "+in.Name, ticket.ErrUnknown)
+	for i, one := range l.Placements {
+		path := fmt.Sprintf("placements[%d].", i)
+		k, ok := at[one.Piece]
+		if !ok {
+			a.Fault(path+"piece", fmt.Sprintf("%.60q", one.Piece), "a piece of the instance", ticket.ErrUnknown)
 			continue
 		}
-		if !slices.Contains(in.Pieces[k].Rotations, at.Rotation) || at.Rotation%90 != 0 {
-			a.Fault(path+".rotation", fmt.Sprint(at.Rotation), fmt.Sprint(in.Pieces[k].Rotations), layout.ErrTurn)
-			continue
+		p := in.Pieces[k]
+		quarters, ok := one.Rotation.quarters()
+		if !one.Rotation.given {
+			a.Fault(path+"rotation", "", shown(p.Rotations), ticket.ErrMissing)
+		} else if !ok || !p.may(quarters) {
+			a.Fault(path+"rotation", one.Rotation.String(), shown(p.Rotations), layout.ErrTurn)
 		}
-		if at.Flip {
-			a.Fault(path+".flip", "true", "false: no piece may be turned over", layout.ErrTurn)
-			continue
+		if one.Flip {
+			a.Fault(path+"flip", "true", "false: no piece may be turned over", layout.ErrTurn)
 		}
-		copies[k]++
-		quarters := (4 - at.Rotation/90) % 4
-		x, y := in.Pieces[k].corner(at.Rotation)
-		one := layout.Placement{Piece: k, Copy: copies[k], Across: quarters&1 == 1, Half: quarters&2 == 2,
-			X: units.Inch.Of(1).Scale(at.Y.Add(y)), Y: units.Inch.Of(1).Scale(at.X.Add(x))}
-		if _, _, rectangle := in.Pieces[k].rectangle(); rectangle {
-			one.Half = false
+		a.Count(path+"copy", one.Copy, 1, p.Qty)
+		for _, c := range []struct {
+			key   string
+			value number
+		}{{"x", one.X}, {"y", one.Y}} {
+			if !c.value.given {
+				a.Fault(path+c.key, "", "a number", ticket.ErrMissing)
+			}
 		}
-		out = append(out, one)
+		turns := (4 - quarters) % 4
+		x, y := p.corner(quarters)
+		place := layout.Placement{Piece: k, Copy: one.Copy, Across: turns&1 == 1, Half: turns&2 == 2,
+			X: units.Inch.Of(1).Scale(one.Y.Add(y)), Y: units.Inch.Of(1).Scale(one.X.Add(x))}
+		if _, _, rectangle := p.rectangle(); rectangle {
+			place.Half = false
+		}
+		out = append(out, place)
 	}
 	return out, a.Err()
 }

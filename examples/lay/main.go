@@ -14,8 +14,12 @@
 // the shortest known at the very width, or shorter, is written out with all its
 // places.
 //
+// SIGINT, SIGTERM and SIGHUP stop it: it writes the best lay so far and those of
+// the seeds before, says that it was stopped, and exits with 0. A second signal
+// ends it at once.
+//
 // It exits with 0 where all was laid or the lay holds, 1 where there was a fault
-// in the data and 2 for wrong usage.
+// in the data or a write failed, and 2 for wrong usage.
 package main
 
 import (
@@ -27,14 +31,32 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"os/signal"
 	"slices"
+	"syscall"
 	"time"
 
+	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
 	"example.com/clothyard/yardage/layout"
 )
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() {
+	ctx, cancel := context.WithCancel(context.Background())
+	stops := make(chan os.Signal, 1)
+	for _, s := range [...]os.Signal{os.Interrupt, syscall.SIGTERM, syscall.SIGHUP} {
+		if !signal.Ignored(s) { // nohup stays in force
+			signal.Notify(stops, s)
+		}
+	}
+	go func() {
+		<-stops
+		signal.Stop(stops) // the next one ends the program
+		cancel()
+	}()
+	os.Exit(run(ctx, os.Args[1:], os.Stdout, os.Stderr))
+}
 
 // options are what the flags say.
 type options struct {
@@ -45,7 +67,8 @@ type options struct {
 	svg, check  string
 }
 
-func run(args []string, stdout, errs io.Writer) int {
+// run is the program; it is stopped where ctx is done.
+func run(ctx context.Context, args []string, stdout, errs io.Writer) int {
 	var o options
 	flags := flag.NewFlagSet("lay", flag.ContinueOnError)
 	flags.SetOutput(errs)
@@ -55,7 +78,7 @@ func run(args []string, stdout, errs io.Writer) int {
 	flags.IntVar(&o.seeds, "seeds", 1, "how many seeds, from -seed on, 5 with -table, which shows the median and the worst of them")
 	flags.BoolVar(&o.json, "json", false, "write each lay as a JSON object on a line")
 	flags.BoolVar(&o.table, "table", false, "write a table with the published means")
-	flags.StringVar(&o.svg, "svg", "", "draw the last lay into this file")
+	flags.StringVar(&o.svg, "svg", "", "draw the best lay of the last instance into this file")
 	flags.StringVar(&o.check, "check", "", "check the lays in this file instead of searching")
 	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
 		return 0
@@ -72,26 +95,39 @@ func run(args []string, stdout, errs io.Writer) int {
 		return 2
 	}
 	out := bufio.NewWriter(stdout)
-	defer out.Flush()
 	code := 0
 	if o.table {
 		tableLine(out, "instance", "median %", "worst %", "length", "best known %", "at its width", "2025 mean", olderYears[:])
 	}
 	for _, path := range flags.Args() {
-		if err := o.file(path, out); err != nil {
-			out.Flush()
-			fmt.Fprintf(errs, "%s: %v\n", path, err)
+		if ctx.Err() != nil {
+			fmt.Fprintf(errs, "%s: not laid\n", path)
+			continue
+		}
+		if err := o.file(ctx, path, out, errs); err != nil {
+			if out.Flush() != nil {
+				break
+			}
+			fmt.Fprintf(errs, "%s: %v\n", path, bind.Most(err))
 			code = 1
 		}
-		out.Flush()
 	}
 	if o.table {
 		fmt.Fprintln(out, "* of a strip 0.01 % wider; at its width: the length of the shortest lay known. 2025 mean: 100 runs of 20 minutes on three threads. The others are means of older methods, by year, the last a single run.")
 	}
+	if err := out.Flush(); err != nil {
+		fmt.Fprintln(errs, "lay:", err)
+		return 1
+	}
+	if ctx.Err() != nil {
+		fmt.Fprintln(errs, "lay: stopped before the end; what is written is the best found so far")
+	}
 	return code
 }
 
-func (o options) file(path string, out io.Writer) error {
+// file lays an instance, or checks lays of it, and writes what it finds as it
+// comes.
+func (o options) file(ctx context.Context, path string, out *bufio.Writer, errs io.Writer) error {
 	f, err := os.Open(path)
 	if err != nil {
 		return err
@@ -101,34 +137,36 @@ func (o options) file(path string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	s, err := in.spec()
-	if err != nil {
-		return err
-	}
+	s := in.spec()
 	if o.check != "" {
 		return o.prove(in, s, out)
 	}
 	var plans []layout.Plan
 	for k := range o.seeds {
+		if k > 0 && ctx.Err() != nil {
+			fmt.Fprintf(errs, "%s: %d of %d seeds\n", path, k, o.seeds)
+			break
+		}
 		s.Seed, s.Work = o.seed+uint64(k), o.work
-		p, err := o.plan(s)
+		p, err := o.plan(ctx, s)
 		if err != nil {
 			return err
 		}
 		plans = append(plans, p)
 		switch {
 		case o.json:
-			line, err := json.Marshal(in.write(p))
-			if err != nil {
+			if err := writeLay(out, in, p); err != nil {
 				return err
 			}
-			fmt.Fprintf(out, "%s\n", line)
 		case !o.table:
 			fmt.Fprintf(out, "%s: length %s, density %s %%%s\n", in.Name, decimal(ratio(p.Lay), 6), percent(p.Density), gap(in.Name, p.Density))
 		}
+		if err := out.Flush(); err != nil {
+			return err
+		}
 	}
 	if o.table {
-		slices.SortFunc(plans, func(a, b layout.Plan) int { return a.Lay.Cmp(b.Lay) })
+		slices.SortFunc(plans, shorter)
 		m, w := plans[len(plans)/2], plans[len(plans)-1]
 		r, _ := known(in.Name)
 		best := r.best
@@ -142,10 +180,29 @@ func (o options) file(path string, out io.Writer) error {
 			return err
 		}
 	}
+	if err := out.Flush(); err != nil {
+		return err
+	}
 	if o.svg != "" {
-		return os.WriteFile(o.svg, []byte(plans[0].SVG()), 0o644)
+		return os.WriteFile(o.svg, []byte(slices.MinFunc(plans, shorter).SVG()), 0o644)
 	}
 	return nil
+}
+
+func shorter(a, b layout.Plan) int { return a.Lay.Cmp(b.Lay) }
+
+// writeLay writes a lay on a line.
+func writeLay(out io.Writer, in instance, p layout.Plan) error {
+	l, err := in.write(p)
+	if err != nil {
+		return err
+	}
+	line, err := json.Marshal(l)
+	if err != nil {
+		return err
+	}
+	_, err = fmt.Fprintf(out, "%s\n", line)
+	return err
 }
 
 // tableLine writes a line of the table; what is not known is a dash.
@@ -171,7 +228,7 @@ func record(in instance, plans []layout.Plan, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	best := slices.MinFunc(plans, func(a, b layout.Plan) int { return a.Lay.Cmp(b.Lay) })
+	best := slices.MinFunc(plans, shorter)
 	word := "as short as"
 	switch ratio(best.Lay).Cmp(short) {
 	case 1:
@@ -179,18 +236,13 @@ func record(in instance, plans []layout.Plan, out io.Writer) error {
 	case -1:
 		word = "shorter than"
 	}
-	line, err := json.Marshal(in.write(best))
-	if err != nil {
-		return err
-	}
-	fmt.Fprintf(out, "%s: %s the best known of this width, %s:\n%s\n", in.Name, word, r.short, line)
-	return nil
+	fmt.Fprintf(out, "%s: %s the best known of this width, %s:\n", in.Name, word, r.short)
+	return writeLay(out, in, best)
 }
 
 // plan searches within the time, or for the work, or for a little of both where
 // neither is given.
-func (o options) plan(s layout.Spec) (layout.Plan, error) {
-	ctx := context.Background()
+func (o options) plan(ctx context.Context, s layout.Spec) (layout.Plan, error) {
 	if o.time > 0 {
 		late, cancel := context.WithTimeout(ctx, o.time)
 		defer cancel()
@@ -209,26 +261,23 @@ func (o options) prove(in instance, s layout.Spec, out io.Writer) error {
 		return err
 	}
 	defer f.Close()
-	d := json.NewDecoder(io.LimitReader(f, MaxFile))
+	lays, err := readLays(f)
+	if err != nil {
+		return err
+	}
 	found := 0
-	for {
-		var l lay
-		if err := d.Decode(&l); err == io.EOF {
-			break
-		} else if err != nil {
-			return err
-		}
+	for i, l := range lays {
 		if l.Instance != in.Name {
 			continue
 		}
 		found++
 		placements, err := in.read(l)
 		if err != nil {
-			return err
+			return ticket.Under(layPath(i), err)
 		}
 		s.Cloth.Long = l.Length.length()
 		if err := layout.Verify(s, placements); err != nil {
-			return err
+			return ticket.Under(layPath(i), err)
 		}
 		var far units.Length
 		for _, at := range placements {

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"context"
 	"encoding/csv"
 	"encoding/json"
 	"encoding/xml"
@@ -20,8 +21,18 @@ import (
 func lays(t *testing.T, args ...string) (code int, out, errs string) {
 	t.Helper()
 	var o, e bytes.Buffer
-	code = run(args, &o, &e)
+	code = run(context.Background(), args, &o, &e)
 	return code, o.String(), e.String()
+}
+
+// oneLay reads the only lay of a text.
+func oneLay(t *testing.T, text string) lay {
+	t.Helper()
+	all, err := readLays(strings.NewReader(text))
+	if err != nil || len(all) != 1 {
+		t.Fatalf("%d lays, %v in %s", len(all), err, text)
+	}
+	return all[0]
 }
 
 func open(t *testing.T, name string) instance {
@@ -56,10 +67,7 @@ func TestAreas(t *testing.T) {
 			name = "rect_" + name
 		}
 		in := open(t, name)
-		s, err := in.spec()
-		if err != nil {
-			t.Fatal(err)
-		}
+		s := in.spec()
 		if _, err := s.Solve(); err != nil {
 			t.Errorf("%s: %v", name, err)
 		}
@@ -94,9 +102,9 @@ func TestLays(t *testing.T) {
 		if code != 0 {
 			t.Fatal(name, errs)
 		}
-		var l lay
-		if err := json.Unmarshal([]byte(out), &l); err != nil || l.Seed != 3 || l.Work != 1 || len(l.Placements) == 0 {
-			t.Fatalf("%v in %s", err, out)
+		l := oneLay(t, out)
+		if l.Seed != 3 || l.Work != 1 || len(l.Placements) == 0 {
+			t.Fatal(out)
 		}
 		path := filepath.Join(dir, "lay")
 		if err := os.WriteFile(path, []byte(out), 0o600); err != nil {
@@ -106,7 +114,7 @@ func TestLays(t *testing.T) {
 		if code != 0 || !strings.Contains(text, "the lay holds") {
 			t.Errorf("%s: %s %s", name, text, errs)
 		}
-		if digits, _, _ := strings.Cut(string(l.Density), "."); !strings.Contains(text, "density "+digits) {
+		if digits, _, _ := strings.Cut(decimal(l.Density.Ratio, 4), "."); !strings.Contains(text, "density "+digits) {
 			t.Errorf("%s: density %s, checked: %s", name, l.Density, text)
 		}
 	}
@@ -118,10 +126,7 @@ func TestCheckRefuses(t *testing.T) {
 	if code != 0 {
 		t.Fatal(errs)
 	}
-	var l lay
-	if err := json.Unmarshal([]byte(good), &l); err != nil {
-		t.Fatal(err)
-	}
+	l := oneLay(t, good)
 	step, _ := units.ParseRatio("0.000001")
 	for _, test := range []struct {
 		why    string
@@ -131,9 +136,9 @@ func TestCheckRefuses(t *testing.T) {
 		{"longer than it says", func(l *lay) { l.Length.Ratio = l.Length.Sub(step) }, "off the cloth"},
 		{"a piece too many", func(l *lay) { l.Placements = append(l.Placements, l.Placements[0]) }, "Copy"},
 		{"a piece too few", func(l *lay) { l.Placements = l.Placements[1:] }, "not every piece is laid"},
-		{"no such piece", func(l *lay) { l.Placements[0].Piece = "sleeve" }, "placements[0].piece sleeve"},
+		{"no such piece", func(l *lay) { l.Placements[0].Piece = "sleeve" }, `placements[0].piece "sleeve"`},
 		{"beside the strip", func(l *lay) { l.Placements[0].Y.Ratio = l.Placements[0].Y.Sub(l.Width.Ratio) }, "off the cloth"},
-		{"turned", func(l *lay) { l.Placements[0].Rotation = 90 }, "turned more than it may be"},
+		{"turned", func(l *lay) { l.Placements[0].Rotation = numberOf(units.RatioOf(90, 1)) }, "turned more than it may be"},
 		{"turned over", func(l *lay) { l.Placements[0].Flip = true }, "placements[0].flip"},
 		{"on top of another", func(l *lay) {
 			l.Placements[1].X, l.Placements[1].Y, l.Placements[1].Rotation = l.Placements[0].X, l.Placements[0].Y, l.Placements[0].Rotation
@@ -210,19 +215,40 @@ func TestOutput(t *testing.T) {
 
 // What is refused, with its reason.
 func TestRefused(t *testing.T) {
+	const good = `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,0],[0,1]]}]}`
 	for _, test := range []struct{ why, text, want string }{
-		{"not JSON", "{", "unexpected EOF"},
-		{"no pieces", `{"width":4}`, "no pieces"},
+		{"not JSON", "{", "ends too early"},
+		{"no pieces", `{"width":4}`, "pieces 0: not given"},
 		{"an exponent", `{"width":1e9,"pieces":[{}]}`, "without exponent"},
 		{"a fraction", `{"width":"1/3","pieces":[{}]}`, "without exponent"},
-		{"no number", `{"width":"-","pieces":[{}]}`, "-"},
-		{"rotations of 45", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0,45],"points":[[0,0],[1,0],[0,1]]}]}`, "piece a: rotations [0 45]"},
-		{"a quarter that is no rectangle's", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0,90],"points":[[0,0],[1,0],[0,1],[-1,1]]}]}`, "piece a: rotations [0 90]"},
-		{"no width", `{"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,0],[0,1]]}]}`, "Cloth.Wide"},
+		{"no number", `{"width":"-","pieces":[{}]}`, `width "-"`},
+		{"rotations of 45", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0,45],"points":[[0,0],[1,0],[0,1]]}]}`, "pieces[0].rotations [0 45]"},
+		{"a quarter that is no rectangle's", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0,90],"points":[[0,0],[1,0],[0,1],[-1,1]]}]}`, "pieces[0].rotations [0 90]"},
+		{"no width", `{"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,0],[0,1]]}]}`, "width: not given"},
+		{"a width of zero", `{"width":0,"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,0],[0,1]]}]}`, "width 0: wrong sign"},
 		{"too wide", `{"width":"0.5","allowed_rotations":[0,90,180,270],"pieces":[{"id":"a","qty":1,"points":[[0,0],[1,0],[0,1]]}]}`, "Pieces[0]"},
 		{"a rectangle that crosses itself", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,1],[1,0],[0,1]]}]}`, "not a simple outline"},
 		{"goes back", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,0],[0,0],[0,1]]}]}`, "not a simple outline"},
-		{"too long", strings.Repeat(" ", MaxFile+1), "longer than"},
+		{"nothing", ``, "0 JSON values"},
+		{"null", `null`, "null"},
+		{"a list", `[1]`, "a list"},
+		{"text after the end", good + `]`, "JSON at byte"},
+		{"two instances", good + good, "2 JSON values"},
+		{"another case", strings.Replace(good, `"width"`, `"Width"`, 1), "Width"},
+		{"a key twice", strings.Replace(good, `"width"`, `"width":5,"width"`, 1), "width 4: given twice"},
+		{"no such key", strings.Replace(good, `"width"`, `"height":5,"width"`, 1), "height 5: not known"},
+		{"a corner of three", strings.Replace(good, `[1,0]`, `[1,0,0]`, 1), "pieces[0].points[1] 3 values"},
+		{"a corner of one", strings.Replace(good, `[1,0]`, `[1]`, 1), "pieces[0].points[1] 1 values"},
+		{"a corner of null", strings.Replace(good, `[1,0]`, `[1,null]`, 1), "pieces[0].points[1][1] null"},
+		{"two corners", strings.Replace(good, `,[1,0]`, ``, 1), "pieces[0].points 2"},
+		{"no rotations", strings.Replace(good, `"rotations":[0],`, ``, 1), "pieces[0].rotations: not given"},
+		{"a rotation twice", strings.Replace(good, `[0],`, `[0,0],`, 1), "pieces[0].rotations [0 0]"},
+		{"no id", strings.Replace(good, `"id":"a",`, ``, 1), "pieces[0].id: not given"},
+		{"an id twice", strings.Replace(good, `"pieces":[`, `"pieces":[{"id":"a","qty":2,"rotations":[0],"points":[[0,0],[1,0],[0,1]]},`, 1), `pieces[1].id "a": given twice`},
+		{"an id with an escape", strings.Replace(good, `"a"`, `"\u001b[31m"`, 1), "pieces[0].id \"\\x1b[31m\""},
+		{"no qty", strings.Replace(good, `"qty":1,`, ``, 1), "pieces[0].qty 0: not given"},
+		{"too many", `{"width":4,"pieces":[` + strings.Repeat(`{},`, 1000) + `{}]}`, "pieces 1001: out of range, want 1 to 1000"},
+		{"too long", strings.Repeat(" ", MaxFile+1), "at most 16777216 bytes"},
 	} {
 		path := filepath.Join(t.TempDir(), "bad.json")
 		if err := os.WriteFile(path, []byte(test.text), 0o600); err != nil {
@@ -255,7 +281,7 @@ func TestSources(t *testing.T) {
 			t.Error(id)
 		}
 	}
-	third := number{units.RatioOf(1, 3)}
+	third := numberOf(units.RatioOf(1, 3))
 	if _, err := third.MarshalJSON(); err == nil {
 		t.Error("a third is written as a decimal")
 	}

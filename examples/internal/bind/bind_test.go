@@ -11,6 +11,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -122,6 +123,70 @@ func TestManyFaultsAreCounted(t *testing.T) {
 	var fs ticket.Faults
 	if !errors.As(err, &fs) || len(fs) != MaxFault+1 || fs[MaxFault].Got != "401 faults more" {
 		t.Errorf("%d faults, the last %v", len(fs), fs[len(fs)-1])
+	}
+}
+
+// An error of the library is cut short in the same way, once.
+func TestMost(t *testing.T) {
+	for n, want := range map[int]int{1: 1, MaxFault: MaxFault, MaxFault + 1: MaxFault + 1, MaxFault + 2: MaxFault + 1, 1000: MaxFault + 1} {
+		var a ticket.Audit
+		for range n {
+			a.Fault("Takes", "1 in", "none", ticket.ErrRange)
+		}
+		var fs ticket.Faults
+		if !errors.As(Lower(Most(a.Err())), &fs) || len(fs) != want || n > MaxFault+1 && fs[MaxFault].Got != strconv.Itoa(n-MaxFault)+" faults more" {
+			t.Errorf("%d faults are %d, the last %v", n, len(fs), fs[len(fs)-1])
+		}
+	}
+	plain := errors.New("plain")
+	if Most(plain) != plain || Most(nil) != nil {
+		t.Error("an error without faults is changed")
+	}
+}
+
+// Values stand one after another; nothing else does.
+func TestParseAll(t *testing.T) {
+	for text, want := range map[string]int{"": 0, " \n": 0, "{} {}\n[1]": 3, `{"a":1}"b"2`: 3, "{}]": -1, "{} }": -1, "{},{}": -1, "{": -1, "[1,2": -1, "{} x": -1, "1 2 3 4 5 6": -1, "[1,2,3,4,5]": -1} {
+		all, err := ParseAll([]byte(text), 5)
+		if (err != nil) != (want < 0) || err == nil && len(all) != want {
+			t.Errorf("%q: %d values, %v", text, len(all), err)
+		}
+		var fs ticket.Faults
+		if err != nil && (!errors.As(err, &fs) || !errors.Is(err, ticket.ErrForm)) {
+			t.Errorf("%q: %v", text, err)
+		}
+	}
+}
+
+// A tag names the key; an array has its number of values.
+func TestTagsAndArrays(t *testing.T) {
+	type tagged struct {
+		ID   string `json:"id"`
+		Pair [2]units.Ratio
+	}
+	for text, want := range map[string]string{
+		`{"id":"a","pair":["1","2"]}`: "",
+		`{"iD":"a"}`:                  "iD",
+		`{"pair":["1"]}`:              "pair",
+		`{"pair":["1","2","3"]}`:      "pair",
+		`{"pair":["1","x"]}`:          "pair[1]",
+	} {
+		n, err := Parse([]byte(text))
+		if err != nil {
+			t.Fatal(err)
+		}
+		var v tagged
+		err = Reader{}.Read(n, &v)
+		if want == "" {
+			if b, _ := Append(nil, v); err != nil || string(b) != text {
+				t.Errorf("%s: %s, %v", text, b, err)
+			}
+			continue
+		}
+		var f *ticket.Fault
+		if !errors.As(err, &f) || f.Path != want {
+			t.Errorf("%s: %v", text, err)
+		}
 	}
 }
 

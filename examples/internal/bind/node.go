@@ -107,30 +107,60 @@ func Parse(text []byte) (Node, error) {
 	if len(text) > MaxBytes {
 		return Node{}, ticket.Faults{{Got: fmt.Sprintf("%d bytes", len(text)), Limit: fmt.Sprintf("at most %d bytes", MaxBytes), Err: ticket.ErrRange}}
 	}
-	d := json.NewDecoder(bytes.NewReader(text))
-	d.UseNumber()
+	d := decoder(text)
 	left := MaxNodes
-	n, err := parse(d, 0, &left)
+	n, err := parse(d, 0, MaxNodes, &left)
 	if err == nil {
 		if _, more := d.Token(); more != io.EOF {
 			err = errors.New("more text after the end")
 		}
 	}
 	if err != nil {
-		if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
-			err = errors.New("the text ends too early")
-		}
-		return Node{}, ticket.Faults{{Got: fmt.Sprintf("JSON at byte %d", d.InputOffset()), Err: fmt.Errorf("%w: %w", ticket.ErrForm, err)}}
+		return Node{}, broken(d, err)
 	}
 	return n, nil
 }
 
-func parse(d *json.Decoder, depth int, left *int) (Node, error) {
+// ParseAll reads JSON values one after another, as a file of one value a line or
+// one value in all. It reads at most so many values, those in values counted; how
+// long a text may be is for the caller to say.
+func ParseAll(text []byte, most int) ([]Node, error) {
+	d := decoder(text)
+	left := most
+	var all []Node
+	for d.More() {
+		n, err := parse(d, 0, most, &left)
+		if err != nil {
+			return nil, broken(d, err)
+		}
+		all = append(all, n)
+	}
+	if _, err := d.Token(); err != io.EOF { // a bracket too many is no more, and no end
+		return nil, broken(d, err)
+	}
+	return all, nil
+}
+
+func decoder(text []byte) *json.Decoder {
+	d := json.NewDecoder(bytes.NewReader(text))
+	d.UseNumber()
+	return d
+}
+
+// broken is the fault of a text that cannot be read on.
+func broken(d *json.Decoder, err error) error {
+	if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
+		err = errors.New("the text ends too early")
+	}
+	return ticket.Faults{{Got: fmt.Sprintf("JSON at byte %d", d.InputOffset()), Err: fmt.Errorf("%w: %w", ticket.ErrForm, err)}}
+}
+
+func parse(d *json.Decoder, depth, most int, left *int) (Node, error) {
 	if depth > MaxDepth {
 		return Node{}, fmt.Errorf("nesting of at most %d", MaxDepth)
 	}
 	if *left--; *left < 0 {
-		return Node{}, fmt.Errorf("at most %d values", MaxNodes)
+		return Node{}, fmt.Errorf("at most %d values", most)
 	}
 	t, err := d.Token()
 	if err != nil {
@@ -156,7 +186,7 @@ func parse(d *json.Decoder, depth int, left *int) (Node, error) {
 				}
 				n.keys = append(n.keys, k.(string))
 			}
-			v, err := parse(d, depth+1, left)
+			v, err := parse(d, depth+1, most, left)
 			if err != nil {
 				return Node{}, err
 			}

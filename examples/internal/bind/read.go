@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -27,7 +28,7 @@ func (r Reader) Read(n Node, dst any) error {
 	s := state{Reader: r}
 	s.set("", "", n, reflect.ValueOf(dst).Elem())
 	if s.left > 0 {
-		s.faults = append(s.faults, &ticket.Fault{Got: fmt.Sprintf("%d faults more", s.left), Err: ticket.ErrForm})
+		s.faults = append(s.faults, more(s.left))
 	}
 	return s.faults.OrNil()
 }
@@ -71,7 +72,7 @@ func (s *state) set(path, name string, n Node, v reflect.Value) {
 	switch v.Kind() {
 	case reflect.Struct:
 		s.object(path, n, v)
-	case reflect.Slice:
+	case reflect.Slice, reflect.Array:
 		s.list(path, name, n, v)
 	case reflect.String:
 		if n.kind != stringNode {
@@ -205,11 +206,15 @@ func (s *state) list(path, name string, n Node, v reflect.Value) {
 		s.fault(path, n.shown(), "a list", ticket.ErrForm)
 		return
 	}
-	out := reflect.MakeSlice(v.Type(), len(n.values), len(n.values))
-	for i, item := range n.values {
-		s.set(path+"["+strconv.Itoa(i)+"]", name, item, out.Index(i))
+	if v.Kind() == reflect.Slice {
+		v.Set(reflect.MakeSlice(v.Type(), len(n.values), len(n.values)))
+	} else if len(n.values) != v.Len() {
+		s.fault(path, strconv.Itoa(len(n.values))+" values", "a list of "+strconv.Itoa(v.Len()), ticket.ErrForm)
+		return
 	}
-	v.Set(out)
+	for i, item := range n.values {
+		s.set(path+"["+strconv.Itoa(i)+"]", name, item, v.Index(i))
+	}
 }
 
 func (s *state) object(path string, n Node, v reflect.Value) {
@@ -239,14 +244,22 @@ func (s *state) object(path string, n Node, v reflect.Value) {
 // field finds the field of a struct by its key; the case must be right.
 func field(t reflect.Type, key string) (reflect.StructField, bool) {
 	for i := range t.NumField() {
-		if f := t.Field(i); f.IsExported() && Key(f.Name) == key {
+		if f := t.Field(i); f.IsExported() && keyOf(f) == key {
 			return f, true
 		}
 	}
 	return reflect.StructField{}, false
 }
 
-// Key is the key of a field: its name with the first letter lowered.
+// keyOf is the key of a field: what its tag for JSON says, else [Key] of its name.
+func keyOf(f reflect.StructField) string {
+	if tag, _, _ := strings.Cut(f.Tag.Get("json"), ","); tag != "" {
+		return tag
+	}
+	return Key(f.Name)
+}
+
+// Key is the key of a field that has no tag: its name with the first letter lowered.
 func Key(name string) string {
 	if name == "" {
 		return ""
@@ -260,18 +273,18 @@ func Keys(t reflect.Type) []string {
 	var keys []string
 	for i := range t.NumField() {
 		if f := t.Field(i); f.IsExported() {
-			keys = append(keys, Key(f.Name))
+			keys = append(keys, keyOf(f))
 		}
 	}
 	return keys
 }
 
 // Lower puts the paths of a Plan's faults into the words of the input:
-// Takes[2].Taken becomes takes[2].taken. An error that is no ticket.Faults stays
-// as it is.
+// Takes[2].Taken becomes takes[2].taken. It keeps as many of them as [Most]. An
+// error that is no ticket.Faults stays as it is.
 func Lower(err error) error {
 	var faults ticket.Faults
-	if !errors.As(err, &faults) {
+	if !errors.As(Most(err), &faults) {
 		return err
 	}
 	out := make(ticket.Faults, len(faults))
@@ -285,4 +298,19 @@ func Lower(err error) error {
 		out[i] = &g
 	}
 	return out
+}
+
+// Most keeps the first [MaxFault] faults of an error and counts the rest, where
+// that is more than one.
+func Most(err error) error {
+	var faults ticket.Faults
+	if !errors.As(err, &faults) || len(faults) <= MaxFault+1 {
+		return err
+	}
+	return append(slices.Clip(faults[:MaxFault]), more(len(faults)-MaxFault))
+}
+
+// more counts the faults that are left out.
+func more(n int) *ticket.Fault {
+	return &ticket.Fault{Got: fmt.Sprintf("%d faults more", n), Err: ticket.ErrForm}
 }

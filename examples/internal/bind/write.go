@@ -140,7 +140,7 @@ func appendFields(b []byte, v reflect.Value) ([]byte, error) {
 			b = append(b, ',')
 		}
 		first = false
-		b = append(quote(b, Key(f.Name)), ':')
+		b = append(quote(b, keyOf(f)), ':')
 		var err error
 		if b, err = appendValue(b, v.Field(i)); err != nil {
 			return b, err
@@ -215,7 +215,7 @@ func figures(out []Figure, path string, v reflect.Value, except string) ([]Figur
 			if !f.IsExported() || f.Name == except || v.Field(i).IsZero() {
 				continue
 			}
-			at := Key(f.Name)
+			at := keyOf(f)
 			if path != "" {
 				at = path + "." + at
 			}
@@ -250,7 +250,7 @@ func describe(out []string, path string, t reflect.Type, depth int) []string {
 		if !f.IsExported() {
 			continue
 		}
-		at := path + Key(f.Name)
+		at := path + keyOf(f)
 		ft, list := f.Type, ""
 		if ft.Kind() == reflect.Slice {
 			ft, list = ft.Elem(), "[0]"

@@ -38,6 +38,8 @@ var answers = [...]string{
 	"layout.Point.X",
 	"layout.Point.Y",
 	"layout.Spec.Seed",
+	"main.lay.Seed",
+	"main.lay.Work",
 	"outline.Sector.Inner",
 	"outline.Sector.Rest",
 	"outline.Trapezoid.Lean",
