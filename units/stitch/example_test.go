@@ -122,14 +122,14 @@ func ExampleSetting_Plan() {
 		return
 	}
 	fmt.Printf("needle %d/%d, %v to %v stitches to the inch\n", p.Spec.Needle, p.Size, p.LeastPerInch, p.MostPerInch)
-	// Output: needle 90/14, 5 to 6 stitches to the inch
+	// Output: needle 90/14, 8 to 10 stitches to the inch
 }
 
 // What no table has is a fault and never a guess.
 func ExampleSetting_Solve() {
-	_, err := stitch.Setting{Cloth: stitch.Brocade}.Solve()
+	_, err := stitch.Setting{Cloth: stitch.Brocade, Needle: 95}.Solve()
 	fmt.Println(err)
-	// Output: Needle: not given, want a size: no row of the table gives one for brocade
+	// Output: Needle 95: not known, want one of 60, 70, 75, 80, 90, 100, 110, 120
 }
 
 // Two sources on one stitch: both rows stand.
@@ -162,4 +162,5 @@ func ExampleJob_Rows() {
 	// Output:
 	// 20 to 24 true true
 	// 18 to 20 true true
+	// 15 to 20 true true
 }

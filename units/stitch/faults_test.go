@@ -147,7 +147,6 @@ func TestSettingFaults(t *testing.T) {
 		{"no such cloth", stitch.Setting{Cloth: 99}, "Cloth", ticket.ErrUnknown},
 		{"the first that is no cloth", stitch.Setting{Cloth: stitch.Suede + 1}, "Cloth", ticket.ErrUnknown},
 		{"the first that is no job", stitch.Setting{Job: stitch.Bartack + 1, Cloth: stitch.Denim}, "Job", ticket.ErrUnknown},
-		{"no needle printed", stitch.Setting{Cloth: stitch.Brocade}, "Needle", ticket.ErrMissing},
 		{"a needle that no table has", stitch.Setting{Job: stitch.Basting, Needle: 81}, "Needle", ticket.ErrUnknown},
 		{"a negative needle", stitch.Setting{Cloth: stitch.Denim, Needle: -100}, "Needle", ticket.ErrUnknown},
 	} {

@@ -56,7 +56,7 @@ func Jobs(yield func(Job) bool) {
 }
 
 // Rows yields the densities printed for the job, the one that is the default
-// first.
+// first; a row for one cloth alone names it.
 func (j Job) Rows() iter.Seq[DensityRow] {
 	return func(yield func(DensityRow) bool) {
 		for _, r := range densityRows {
@@ -124,9 +124,10 @@ func (c Cloth) weight() Cloth {
 	return c
 }
 
-// Rows yields the densities printed for the cloth, the one that is the default
-// first. A sheer and a blouse-weight cloth are counted as fine; bottom weights,
-// denim and the canvases as heavy: common practice.
+// Rows yields the densities printed for the cloth, for each job the one that is the
+// default first; those of its seams have no job. A sheer and a blouse-weight cloth
+// are counted as fine; bottom weights, denim and the canvases as heavy: common
+// practice.
 func (c Cloth) Rows() iter.Seq[DensityRow] {
 	return func(yield func(DensityRow) bool) {
 		for _, r := range densityRows {
@@ -137,8 +138,8 @@ func (c Cloth) Rows() iter.Seq[DensityRow] {
 	}
 }
 
-// Needle is the row of the table of needles for the cloth, and whether there is
-// one.
+// Needle is the first row of the table of needles for the cloth, and whether there
+// is one; every cloth has one.
 func (c Cloth) Needle() (NeedleRow, bool) {
 	for _, r := range needleRows {
 		if c != NoCloth && r.Cloth == c {

@@ -1,18 +1,21 @@
 package stitch
 
 import (
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
 )
 
 // A Setting is how the machine is set for a job on a cloth. Zero means not given;
-// one of Job and Cloth is needed. The stitch is looked up by the job, and by the
-// cloth where the job is not given or is [Regular] and the cloth has a row; the
-// needle by the cloth. What no table has is a fault, never a guess.
+// one of Job and Cloth is needed. The stitch is that of the job on the cloth where a
+// row of the table has both, else that of the job on any cloth. [Regular], and a
+// cloth without a job, mean the seams of the cloth. The needle is that of the cloth.
+// What no table has is a fault, never a guess.
 type Setting struct {
 	Job    Job   // what the row is for
 	Cloth  Cloth // what it is sewn on
-	Needle int   // metric number of the needle, one of those in [Needles]; default that of the cloth; none without one
+	Needle int   // metric number of the needle, one of those in [Needles]; default that of the cloth; none without a cloth
 }
 
 // A SettingPlan is a setting looked up. It is comparable. Several sources may
@@ -39,15 +42,20 @@ func (s Setting) Solve() (Setting, error) {
 	return p.Spec, nil
 }
 
-// byCloth reports whether the stitch is looked up by the cloth.
-func (s Setting) byCloth() bool { return s.Job == NoJob || s.Job == Regular && s.Cloth != NoCloth }
-
-// reads reports whether a row of the table answers the setting.
-func (s Setting) reads(r DensityRow) bool {
-	if s.byCloth() {
-		return r.Cloth == s.Cloth.weight()
+// rows yields those of the table that answer the setting, the default first.
+func (s Setting) rows(yield func(DensityRow) bool) {
+	j, c := s.Job, s.Cloth.weight()
+	if j == Regular && c != NoCloth {
+		j = NoJob // the seams of the cloth
 	}
-	return r.Job == s.Job
+	if !slices.ContainsFunc(densityRows[:], func(r DensityRow) bool { return r.Job == j && r.Cloth == c }) {
+		j, c = s.Job, NoCloth
+	}
+	for _, r := range densityRows {
+		if r.Job == j && r.Cloth == c && !yield(r) {
+			return
+		}
+	}
 }
 
 // Plan looks the setting up. The faults are [ticket.Faults].
@@ -63,12 +71,8 @@ func (s Setting) Plan() (SettingPlan, error) {
 		a.Fault("Cloth", s.Cloth.String(), ticket.NameList(clothNames[:]), ticket.ErrUnknown)
 	}
 	needle, found := s.needle()
-	switch {
-	case found:
-	case s.Needle != 0:
+	if !found && s.Needle != 0 {
 		a.Fault("Needle", ticket.Of(s.Needle).String(), "one of 60, 70, 75, 80, 90, 100, 110, 120", ticket.ErrUnknown)
-	case s.Cloth != NoCloth && int(s.Cloth) < len(clothNames):
-		a.Fault("Needle", "", "a size: no row of the table gives one for "+s.Cloth.String(), ticket.ErrMissing)
 	}
 	if a.Failed() {
 		return SettingPlan{}, a.Err()
@@ -78,12 +82,10 @@ func (s Setting) Plan() (SettingPlan, error) {
 		s.Needle, p.Assumed = needle.Metric, "Needle"
 	}
 	p.Spec = s
-	for _, r := range densityRows {
-		if s.reads(r) {
-			p.LeastPerInch, p.MostPerInch, p.ShortPrinted, p.LongPrinted = r.LeastPerInch, r.MostPerInch, r.ShortLength, r.LongLength
-			p.Short, p.Long = inch(r.MostPerInch), inch(r.LeastPerInch)
-			break // the first is the default
-		}
+	for r := range s.rows {
+		p.LeastPerInch, p.MostPerInch, p.ShortPrinted, p.LongPrinted = r.LeastPerInch, r.MostPerInch, r.ShortLength, r.LongLength
+		p.Short, p.Long = inch(r.MostPerInch), inch(r.LeastPerInch)
+		break // the first is the default
 	}
 	return p, nil
 }
@@ -108,15 +110,17 @@ func (p SettingPlan) Sheet() ticket.Sheet {
 	if p.Long.Sign() <= 0 {
 		return sh // the plan of nothing has nothing to say
 	}
-	one := ticket.Long(units.Inch.Of(1))
-	sh.Lines = append(make([]ticket.Line, 0, 5), ticket.Line{
-		Label: "shortest stitch", Result: ticket.Long(p.Short),
-		Terms: []ticket.Term{term(ticket.Plus, one, "one inch"), term(ticket.Over, ticket.Times(p.MostPerInch), "stitches")},
-	}, ticket.Line{
-		Label: "longest stitch", Result: ticket.Long(p.Long),
-		Terms: []ticket.Term{term(ticket.Plus, one, "one inch"), term(ticket.Over, ticket.Times(p.LeastPerInch), "stitches")},
-	})
-	if !p.LongPrinted.IsZero() {
+	sh.Lines = append(make([]ticket.Line, 0, 5), p.perInch("shortest stitch", p.MostPerInch, p.Short))
+	if p.Short == p.Long {
+		sh.Lines[0].Label = "stitch"
+	} else {
+		sh.Lines = append(sh.Lines, p.perInch("longest stitch", p.LeastPerInch, p.Long))
+	}
+	switch {
+	case p.LongPrinted.IsZero():
+	case p.ShortPrinted == p.LongPrinted:
+		sh.Lines = append(sh.Lines, ticket.Line{Label: "stitch as printed beside it", Result: ticket.Long(p.LongPrinted)})
+	default:
 		sh.Lines = append(sh.Lines,
 			ticket.Line{Label: "shortest stitch as printed beside it", Result: ticket.Long(p.ShortPrinted)},
 			ticket.Line{Label: "longest stitch as printed beside it", Result: ticket.Long(p.LongPrinted)})
@@ -131,10 +135,13 @@ func (p SettingPlan) Sheet() ticket.Sheet {
 			Do: "Fit a new needle", Check: ticket.Check{What: "the number on its shank", Want: ticket.Of(s.Needle), Mend: "change it: a needle too thick marks the cloth, one too thin breaks"},
 		})
 	}
-	sh.Steps = append(sh.Steps, ticket.Step{
-		Do: "Set the stitch and sew ten on a scrap of the same plies", At: ticket.Long(p.Long.Scale(units.RatioOf(10, 1))), From: "the first needle hole to the last of ten stitches",
-		Note: "that is the longest stitch of the range: shorten it where the cloth puckers less or the seam must hold more",
-	})
+	trial := ticket.Step{
+		Do: "Set the stitch and sew ten on a scrap of the same plies", At: ticket.Long(p.Long.MulInt(10)), From: "the first needle hole to the last of ten stitches",
+	}
+	if p.Short != p.Long {
+		trial.Note = "that is the longest stitch of the range: shorten it where the cloth puckers less or the seam must hold more"
+	}
+	sh.Steps = append(sh.Steps, trial)
 	sh.Cautions = []ticket.Caution{
 		{Text: "A bent or blunt needle breaks: stop, take the foot off the treadle or the plug out, and change it.", Refer: "the maker's instructions decide"},
 		ticket.CutCare(),
@@ -143,16 +150,21 @@ func (p SettingPlan) Sheet() ticket.Sheet {
 	return sh
 }
 
+// perInch is a line that works a stitch out.
+func (p SettingPlan) perInch(label string, per units.Ratio, stitch units.Length) ticket.Line {
+	return ticket.Line{Label: label, Result: ticket.Long(stitch), Terms: []ticket.Term{
+		term(ticket.Plus, ticket.Long(units.Inch.Of(1)), "one inch"), term(ticket.Over, ticket.Times(per), "stitches"),
+	}}
+}
+
 func (p SettingPlan) cites(sh *ticket.Sheet) {
 	s := p.Spec
 	sh.Sources = make([]ticket.Cite, 0, 10)
-	if w := s.Cloth.weight(); s.byCloth() && (w == Sheer || w == BottomWeight) {
-		sh.Sources = append(sh.Sources, ticket.Practise("which cloths count as fine and as heavy"))
-	}
-	for _, r := range densityRows {
-		if s.reads(r) {
-			sh.Sources = append(sh.Sources, r.Cite())
+	for r := range s.rows {
+		if len(sh.Sources) == 0 && (r.Cloth == Sheer || r.Cloth == BottomWeight) {
+			sh.Sources = append(sh.Sources, ticket.Practise("which cloths count as fine and as heavy"))
 		}
+		sh.Sources = append(sh.Sources, r.Cite())
 	}
 	if p.Assumed.Has("Needle") {
 		r, _ := s.Cloth.Needle()

@@ -11,8 +11,8 @@ import (
 // Where one figure is printed and not a range, least and most are equal. The two
 // measures of a row often disagree: each stands as printed.
 type DensityRow struct {
-	Job          Job          // what it is for, or none
-	Cloth        Cloth        // the cloth it is for, or none
+	Job          Job          // what it is for; none for the seams of Cloth
+	Cloth        Cloth        // the cloth it is for; none for any
 	LeastPerInch units.Ratio  // stitches to the inch, the fewest
 	MostPerInch  units.Ratio  // stitches to the inch, the most
 	ShortLength  units.Length // stitch length, the shortest; zero where none is printed
@@ -29,9 +29,9 @@ func (r DensityRow) Cite() ticket.Cite {
 	return ticket.Cite{For: "stitches to the inch, " + r.Use, ID: r.Source, Place: r.Place, Known: r.Known}
 }
 
-// Densities yields the table of densities, 34 rows, for each job and each cloth
+// Densities yields the table of densities, 40 rows, for each job and each cloth
 // the default first: the row of the source of highest rank, else that which
-// another source prints too.
+// another source prints too, else that whose two figures agree.
 func Densities(yield func(DensityRow) bool) {
 	for _, r := range densityRows {
 		if !yield(r) {
@@ -51,6 +51,13 @@ func cloth(c Cloth, least, most, short, long int64, use, note, source string) De
 	return DensityRow{NoJob, c, units.RatioOf(least, 1), units.RatioOf(most, 1), mm(short, 10), mm(long, 10), use, note, source, "", ticket.Read}
 }
 
+// heavy makes the rows of the one figure that a page prints for "heavy fabric;
+// basting; topstitching". It is none for seams, which others print finer even on
+// denim.
+func heavy(j Job, use string) DensityRow {
+	return DensityRow{j, BottomWeight, units.RatioOf(5, 1), units.RatioOf(6, 1), mm(40, 10), mm(50, 10), use, "printed in one line with heavy fabric", "stitch-size-answer", "", ticket.Read}
+}
+
 var densityRows = [...]DensityRow{
 	job(Regular, 10, 12, 0, 0, "general, types 301 and 401; clothing repair", "", "tent-repair-manual", "table 3-1, p. 69"),
 	job(Regular, 10, 14, 25, 25, "regulation", "", "stitch-length-slides", ""),
@@ -62,13 +69,17 @@ var densityRows = [...]DensityRow{
 	job(Basting, 6, 8, 30, 40, "machine basting", "", "seam-cards", ""),
 	job(Basting, 5, 8, 40, 50, "basting", "with altered tension", "stitch-and-needle-page", ""),
 	job(Basting, 4, 5, 50, 70, "basting", "7 mm is 3.6 to the inch", "stitch-setting-answer", ""),
+	job(Basting, 6, 6, 0, 0, "basting, the longest stitch", "", "stitch-length-class-notes", ""),
+	heavy(Basting, "heavy fabric; basting"),
 	job(Easing, 8, 10, 24, 30, "ease stitching", "", "stitch-length-slides", ""),
 	job(Easing, 8, 10, 24, 30, "ease", "", "seam-cards", ""),
 	job(Easing, 8, 10, 20, 40, "easing fullness", "", "stitch-and-needle-page", ""),
 	job(Staystitch, 12, 18, 15, 20, "stay-stitching", "misprint: the page has 12-8, 18 is likely", "stitch-setting-answer", ""),
 	job(Reinforce, 20, 24, 10, 10, "reinforcement", "", "stitch-length-slides", ""),
 	job(Reinforce, 18, 20, 15, 15, "reinforcing", "1.5 mm is 16.9 to the inch", "stitch-and-needle-page", ""),
+	job(Reinforce, 15, 20, 0, 0, "reinforcement", "", "stitch-length-class-notes", ""),
 	job(Topstitch, 7, 8, 30, 35, "topstitch, light to medium", "", "stitch-setting-answer", ""),
+	heavy(Topstitch, "heavy fabric; topstitching"),
 	job(FineStitch, 14, 24, 10, 20, "fine stitching", "", "stitch-and-needle-page", ""),
 	job(Placket, 15, 15, 0, 0, "reinforcing at placket point", "", "placket-pointers-page", ""),
 	job(Piecing, 13, 13, 20, 20, "piecing", "", "hemming-stitch-answer", ""),
@@ -79,9 +90,11 @@ var densityRows = [...]DensityRow{
 	job(CargoCover, 7, 11, 0, 0, "medium-duty cargo covers, thread E", "", "cargo-cover-manual", "p. 30"),
 	job(Webbing, 5, 8, 0, 0, "heavy-duty webbing, thread 3 or 5", "", "cargo-cover-manual", ""),
 	job(Bartack, 56, 56, 0, 0, "bartack, the fewest", "printed as 14 to 1/4 in", "clothing-sewing-specification", "p. 17"),
+	cloth(Sheer, 12, 15, 0, 0, "fine", "", "stitch-length-class-notes"),
 	cloth(Sheer, 13, 20, 20, 20, "fine fabrics", "", "stitch-size-answer"),
 	cloth(MediumWeight, 10, 12, 25, 30, "mid-weight fabrics", "", "stitch-size-answer"),
-	cloth(BottomWeight, 5, 6, 40, 50, "heavy fabric; basting; topstitching", "", "stitch-size-answer"),
+	cloth(MediumWeight, 10, 12, 0, 0, "most cloths", "", "stitch-length-class-notes"),
+	cloth(BottomWeight, 8, 10, 0, 0, "denim or twill", "", "stitch-length-class-notes"),
 	cloth(Brocade, 12, 12, 25, 25, "brocade, challis, velvet", "12 to the inch is 2.117 mm", "stitch-and-needle-page"),
 	cloth(Shirting, 14, 14, 20, 20, "light shirting", "14 to the inch is 1.814 mm", "stitch-and-needle-page"),
 	cloth(Coating, 9, 9, 30, 30, "heavy wool coating", "", "stitch-and-needle-page"),
@@ -198,7 +211,7 @@ type NeedleRow struct {
 // practice.
 func (r NeedleRow) Shank() units.Length { return mm(int64(r.Metric), 100) }
 
-// Needles yields the table of needles, 9 rows.
+// Needles yields the table of needles, 13 rows, for each cloth the default first.
 func Needles(yield func(NeedleRow) bool) {
 	for _, r := range needleRows {
 		if !yield(r) {
@@ -217,4 +230,8 @@ var needleRows = [...]NeedleRow{
 	{120, 19, BoatCanvas, "canvas for boats", "needle-size-newsletter", ticket.Read},
 	{100, 16, Coating, "heavy wool coating", "stitch-and-needle-page", ticket.Read},
 	{75, 11, Suede, "imitation suede", "stitch-and-needle-page", ticket.Read},
+	{70, 10, Shirting, "light shirting, with a sharp point", "stitch-and-needle-page", ticket.Read},
+	{90, 14, Brocade, "medium brocade, with a sharp point", "stitch-and-needle-page", ticket.Read},
+	{80, 12, Brocade, "challis", "stitch-and-needle-page", ticket.Read},
+	{80, 12, Brocade, "velvet", "stitch-and-needle-page", ticket.Read},
 }

@@ -34,10 +34,10 @@ func TestTables(t *testing.T) {
 	total(t, "ratios", stitch.RatioRows, 15, func(r stitch.RatioRow) (string, ticket.Known) { return r.Source, r.Known })
 	total(t, "formulas", stitch.FormulaRows, 4, func(r stitch.FormulaRow) (string, ticket.Known) { return r.Source, r.Known })
 	total(t, "waste", stitch.WasteRows, 2, func(r stitch.WasteRow) (string, ticket.Known) { return r.Source, r.Known })
-	total(t, "densities", stitch.Densities, 34, func(r stitch.DensityRow) (string, ticket.Known) { return r.Source, r.Known })
+	total(t, "densities", stitch.Densities, 40, func(r stitch.DensityRow) (string, ticket.Known) { return r.Source, r.Known })
 	total(t, "conversions", stitch.Conversions, 24, func(r stitch.ConversionRow) (string, ticket.Known) { return r.Source, r.Known })
 	total(t, "counts", stitch.Counts, 4, func(r stitch.CountRow) (string, ticket.Known) { return r.Source, r.Known })
-	total(t, "needles", stitch.Needles, 9, func(r stitch.NeedleRow) (string, ticket.Known) { return r.Source, r.Known })
+	total(t, "needles", stitch.Needles, 13, func(r stitch.NeedleRow) (string, ticket.Known) { return r.Source, r.Known })
 }
 
 // Every type has a row, every job a density, every cloth a density; what is none

@@ -30,6 +30,7 @@ var stitchSources = [...]Source{
 	{ID: "stitch-size-answer", Title: "How big is a stitch", Publisher: "vandcdesign.com/beading/question-how-big-is-a-stitch.html", Rank: Other},
 	{ID: "stitch-speed-page", Title: "Stitch length", Publisher: "generations-quilt-patterns.com/stitch-length.html", Rank: Other},
 	{ID: "stitch-and-needle-page", Title: "Stitch length and needles", Publisher: "easysewingtechniques.blogspot.com/p/stitch-lengthneedles.html", Rank: Other},
+	{ID: "stitch-length-class-notes", Title: "Clothing class notes: stitch lengths", Year: "2008", Publisher: "caseysclothingclass.blogspot.com/2008/03/stitch-lengths.html", Rank: Other},
 	{ID: "placket-pointers-page", Title: "Placket pointers", Publisher: "asg.org/placket-pointers", Rank: Other},
 	{ID: "hemming-stitch-answer", Title: "What stitch length for hemming", Publisher: "calendar-australia.com/faq/what-stitch-length-for-hemming", Rank: Other},
 	{ID: "needle-size-newsletter", Title: "Newsletter on needle sizes", Year: "2010", Publisher: "sweetbriarstudio.blogspot.com/2010/02", Rank: Other},
