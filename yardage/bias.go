@@ -19,7 +19,7 @@ type Bias struct {
 	// Seam is the allowance of the two joins. Default 1/4 in, common practice.
 	Seam units.Length
 	// Step is the mark the side goes up to where it follows from Wanted. Default
-	// 1 in; not used where Square is given.
+	// 1 in. Given with Square, Square lies on it.
 	Step units.Length
 }
 
@@ -30,7 +30,7 @@ type BiasPlan struct {
 	ByArea     units.Length  // Square x Square / Strip: more than any square yields
 	Length     units.Length  // Square x (Square - 4 Seam) / Strip: what is left of it by the two joins, to be taken as about
 	Spare      units.Length  // Length less Wanted; zero if Wanted is not given
-	SideByArea units.Length  // the side that the rule of area alone asks; zero if Wanted is not given or Square is
+	SideByArea units.Length  // the side that the rule of area alone asks; in steps; zero without Wanted or Step
 }
 
 // yield is the length of strip in a square of the side given.
@@ -38,9 +38,15 @@ func (s Bias) yield(square, seam units.Length) units.Length {
 	return square.Times(square.Sub(seam.MulInt(4))).Over(s.Strip)
 }
 
-// least is the least whole number of steps whose square yields Wanted.
+// floor is the least side there is. The second join is in a piece as high as the
+// square less the first join, and one turn of the tube must hold at least the strip
+// itself.
+func (s Bias) floor(seam units.Length) units.Length { return seam.MulInt(4).Add(s.Strip) }
+
+// least is the least whole number of steps whose square yields Wanted, if MaxSide
+// of them or fewer do.
 func (s Bias) least(seam units.Length) (units.Length, bool) {
-	floor := seam.MulInt(4).Add(s.Strip)
+	floor := s.floor(seam)
 	enough := func(n int64) bool {
 		q := s.Step.MulInt(n)
 		return !q.Less(floor) && !s.yield(q, seam).Less(s.Wanted)
@@ -70,12 +76,44 @@ func (s Bias) audit(a *ticket.Audit) {
 		a.Fault("Square", "", "more than 0 in, or Wanted", ticket.ErrMissing)
 	}
 	a.NotNegative("Seam", s.Seam)
-	if !s.Square.IsZero() && !s.Step.IsZero() {
-		a.Fault("Step", s.Step.String(), "none where Square is given", ticket.ErrUnused)
-	} else {
+	switch {
+	case !s.Step.IsZero() && s.Wanted.IsZero():
+		a.Fault("Step", s.Step.String(), "none without Wanted", ticket.ErrUnused)
+	case s.Step.Sign() > 0 && s.Square.Sign() > 0 && !s.Square.IsMultiple(s.Step):
+		a.Fault("Step", s.Step.String(), "a mark that "+s.Square.String()+" (Square) lies on", ticket.ErrConflict)
+	default:
 		a.NotNegative("Step", s.Step)
 	}
 }
+
+// beyond records a side of more than MaxSide steps.
+func (s Bias) beyond(a *ticket.Audit, assumed bool) {
+	longest := s.Step.MulInt(MaxSide)
+	steps := ticket.Of(MaxSide).String() + " steps in the side"
+	if floor := s.floor(s.Seam).Max(s.Square); longest.Less(floor) {
+		got := s.Step.String()
+		if assumed {
+			got += ", assumed"
+		}
+		a.Fault("Step", got, "at least "+floor.DivInt(MaxSide).String()+" ("+steps+")", ticket.ErrRange)
+		return
+	}
+	a.AtMost("Wanted", s.Wanted, s.yield(longest, s.Seam), "what a square yields with "+steps, ticket.ErrRange)
+}
+
+// short records a square that yields less than Wanted.
+func (s Bias) short(a *ticket.Audit, yields units.Length) {
+	limit := "Wanted at most " + yields.String() + ", which this yields"
+	if s.Step.IsZero() {
+		s.Step = biasStep()
+	}
+	if q, ok := s.least(s.Seam); ok {
+		limit = "at least " + q.String() + " in steps of " + s.Step.String() + ", or " + limit
+	}
+	a.Fault("Square", s.Square.String(), limit, ticket.ErrConflict)
+}
+
+func biasStep() units.Length { return units.Inch.Of(1) }
 
 // Solve fills the defaults and the least Square for the length wanted.
 func (s Bias) Solve() (Bias, error) {
@@ -97,25 +135,22 @@ func (s Bias) Plan() (BiasPlan, error) {
 		s.Seam = units.Inch.Frac(1, 4)
 		p.Assumed = "Seam"
 	}
-	if s.Square.IsZero() {
-		if s.Step.IsZero() {
-			s.Step = units.Inch.Of(1)
-			if p.Assumed == "" {
-				p.Assumed = "Step"
-			} else {
-				p.Assumed = "Seam Step"
-			}
+	if s.Square.IsZero() && s.Step.IsZero() {
+		s.Step = biasStep()
+		p.Assumed = p.Assumed.With("Step")
+	}
+	if !s.Step.IsZero() {
+		ok := !s.Step.MulInt(MaxSide).Less(s.Square)
+		if s.Square.IsZero() {
+			s.Square, ok = s.least(s.Seam)
 		}
-		var ok bool
-		if s.Square, ok = s.least(s.Seam); !ok {
-			a.Fault("Wanted", s.Wanted.String(), "a strip that a square of "+ticket.Of(MaxSide).String()+" steps can give", ticket.ErrRange)
+		if !ok {
+			s.beyond(&a, p.Assumed.Has("Step"))
 			return BiasPlan{}, a.Err()
 		}
 		p.SideByArea, _ = s.least(units.Length{})
 	}
-	// The second join is in a piece as high as the square less the first join, and
-	// one turn of the tube must hold at least the strip itself.
-	if low := s.Seam.MulInt(4).Add(s.Strip); s.Square.Less(low) {
+	if low := s.floor(s.Seam); s.Square.Less(low) {
 		a.Fault("Square", s.Square.String(), "at least "+low.String()+" (four seams and the strip)", ticket.ErrRange)
 		return BiasPlan{}, a.Err()
 	}
@@ -124,7 +159,7 @@ func (s Bias) Plan() (BiasPlan, error) {
 	p.Length = s.yield(s.Square, s.Seam)
 	if !s.Wanted.IsZero() {
 		if p.Spare = p.Length.Sub(s.Wanted); p.Spare.Sign() < 0 {
-			a.Fault("Square", s.Square.String(), "a square that yields "+s.Wanted.String()+" (Wanted): this yields about "+p.Length.String(), ticket.ErrConflict)
+			s.short(&a, p.Length)
 			return BiasPlan{}, a.Err()
 		}
 	}

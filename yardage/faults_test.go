@@ -91,8 +91,12 @@ func TestFaults(t *testing.T) {
 		{"panels, MaxInt widths", errOf(yardage.Panels{Widths: int(^uint(0) >> 1), Width: in("1 in"), Drop: in("1 in")}.Plan()), []string{"Widths" + rng}},
 
 		{"bias, nothing", errOf(yardage.Bias{}.Plan()), []string{"Strip" + missing, "Square" + missing}},
-		{"bias, all", errOf(yardage.Bias{Strip: minus, Wanted: minus, Square: minus, Seam: minus, Step: minus}.Plan()), []string{"Strip" + sign, "Wanted" + sign, "Square" + sign, "Seam" + sign, "Step" + unused}},
+		{"bias, all", errOf(yardage.Bias{Strip: minus, Wanted: minus, Square: minus, Seam: minus, Step: minus}.Plan()), []string{"Strip" + sign, "Wanted" + sign, "Square" + sign, "Seam" + sign, "Step" + sign}},
 		{"bias, step below zero", errOf(yardage.Bias{Strip: in("1 in"), Wanted: in("9 in"), Step: minus}.Plan()), []string{"Step" + sign}},
+		{"bias, a step for nothing", errOf(yardage.Bias{Strip: in("1 in"), Square: in("9 in"), Step: in("1 in")}.Plan()), []string{"Step" + unused}},
+		{"bias, a square off the step", errOf(yardage.Bias{Strip: in("1 in"), Square: in("9 1/2 in"), Wanted: in("20 in"), Step: in("1 in")}.Plan()), []string{"Step" + conflict}},
+		{"bias, a step too small", errOf(yardage.Bias{Strip: in("2 in"), Wanted: in("9 in"), Step: in("1 in").DivInt(yardage.MaxSide)}.Plan()), []string{"Step" + rng}},
+		{"bias, a square of too many steps", errOf(yardage.Bias{Strip: in("2 in"), Square: in("20 in"), Wanted: in("9 in"), Step: in("1 in").DivInt(100_000)}.Plan()), []string{"Step" + rng}},
 		{"bias, square too small", errOf(yardage.Bias{Strip: in("2 in"), Square: in("2 1/2 in")}.Plan()), []string{"Square" + rng}},
 		{"bias, square short", errOf(yardage.Bias{Strip: in("2 in"), Square: in("20 in"), Wanted: in("200 in")}.Plan()), []string{"Square" + conflict}},
 		{"bias, beyond the greatest square", errOf(yardage.Bias{Strip: in("2 in"), Wanted: huge}.Plan()), []string{"Wanted" + rng}},

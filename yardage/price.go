@@ -26,7 +26,7 @@ type Price struct {
 	// must end within [MaxCoinPlaces]. Default 1/100, common practice.
 	Coin units.Ratio
 	// Mode is the direction in which the amount goes to a whole number of coins.
-	// The zero Mode is to the nearest, a tie upwards.
+	// Zero is an answer: to the nearest, a tie upwards.
 	Mode units.Mode
 }
 

@@ -58,6 +58,7 @@ var answers = [...]string{
 	"yardage.Panels.Hems",
 	"yardage.Panels.Sides",
 	"yardage.Panels.Starts",
+	"yardage.Price.Mode",
 	"yardage.Purchase.Ends",
 	"yardage.Purchase.Shrink",
 	"yardage.Purchase.Starts",
