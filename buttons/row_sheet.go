@@ -70,7 +70,7 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		Do:   "Work a hole on a scrap of the same layers, then all the holes",
 		Note: "put a pin across each end before cutting",
 	}, ticket.Step{
-		Do:   "Pin the front shut edge on edge, mark through the holes, and sew each button on",
+		Do:   "Pin it shut, centre line on centre line, mark through the holes, and sew each button on",
 		Note: "a thicker front needs a longer shank",
 	})
 	sheet.Cautions = childCautions(append(sheet.Cautions, ticket.CutCare()), s.Months)

@@ -189,7 +189,7 @@ func (w *writer) row(p *part, spec garment.Row, r garment.RowPlan) {
 		p.item("why not horizontal", "a horizontal hole would end %s from the edge and cross the topstitching at %s by %s", w.m(r.Across.InnerEnd), w.m(r.Across.Spec.Topstitch), w.m(r.Across.Clash))
 	}
 	if !r.BelowNow.IsZero() {
-		p.item("below the last", "%s to the finished hem (%s if the hem were left longer)", w.m(r.BelowNow), w.m(r.BelowThen))
+		p.item("below the last", "%s to the finished hem (%s if the hem were left as the tissue has it)", w.m(r.BelowNow), w.m(r.BelowThen))
 	}
 	if r.AsChosen.Spec.Count != r.Drafted.Spec.Count {
 		var at []string
@@ -255,6 +255,22 @@ func (w *writer) others(p *part, r garment.RowPlan) {
 	}
 }
 
+// way is the word for an amount's direction, which then stands without a sign.
+func way(l units.Length, plus, minus string) string {
+	if l.Sign() < 0 {
+		return minus
+	}
+	return plus
+}
+
+// two is what both plies have, once where it is the same.
+func (w *writer) two(upper, under units.Length) string {
+	if upper == under {
+		return w.m(upper)
+	}
+	return w.m(upper) + " and " + w.m(under)
+}
+
 // kindName is the kind of a seam as it is written in a sentence.
 func kindName(k seam.Kind) string {
 	return strings.ReplaceAll(k.String(), "french", "French")
@@ -265,28 +281,32 @@ func (w *writer) changes() part {
 	p := part{title: "What was substituted, and what it changed"}
 	for i, s := range w.p.AsSewn.Seams {
 		g := w.p.Spec.Seams[i]
-		if s.Gain.IsZero() {
+		if s.Upper.Drift.IsZero() && s.Under.Drift.IsZero() {
 			continue
 		}
 		times := max(1, g.Times)
 		p.under(g.Name)
-		p.item("drafted", "%s", w.m(s.Upper.Drafted))
-		p.item("takes now", "%s, by a %s seam", w.m(s.Upper.Taken), kindName(s.Spec.Kind))
-		if s.Upper.Drift == s.Under.Drift {
-			p.item("each ply keeps", "%s", w.m(s.Upper.Drift))
-		} else {
-			p.item("each ply keeps", "upper %s, under %s", w.m(s.Upper.Drift), w.m(s.Under.Drift))
+		p.item("drafted", "%s", w.two(s.Upper.Drafted, s.Under.Drafted))
+		p.item("takes now", "%s, by a %s seam", w.two(s.Upper.Taken, s.Under.Taken), kindName(s.Spec.Kind))
+		up, under := s.Upper.Drift, s.Under.Drift
+		switch {
+		case up == under:
+			p.item("each ply "+way(up, "keeps", "loses"), "%s", w.m(up.Abs()))
+		case up.Sign() >= 0 && under.Sign() >= 0:
+			p.item("each ply keeps", "upper %s, under %s", w.m(up), w.m(under))
+		default:
+			p.item("each ply", "upper %s %s, under %s %s", way(up, "keeps", "loses"), w.m(up.Abs()), way(under, "keeps", "loses"), w.m(under.Abs()))
 		}
-		p.item("each seam gives", "%s", w.m(s.Gain))
+		p.item("each seam "+way(s.Gain, "gives", "takes up"), "%s", w.m(s.Gain.Abs()))
 		if times > 1 {
-			p.item(fmt.Sprintf("%d seams give", times), "%s", w.m(s.Gain.MulInt(int64(times))))
+			p.item(fmt.Sprintf("%d seams %s", times, way(s.Gain, "give", "take up")), "%s", w.m(s.Gain.MulInt(int64(times)).Abs()))
 		}
 		if now := w.p.AsChosen.Seams[i]; now.Gain != s.Gain {
-			how := "cut at " + w.m(now.Upper.Cut) + ", sewn as meant"
+			how := "cut at " + w.two(now.Upper.Cut, now.Under.Cut) + ", sewn as meant"
 			if now.Upper.Taken != s.Upper.Taken {
-				how = "sewn to take " + w.m(now.Upper.Taken)
+				how = "sewn to take " + w.two(now.Upper.Taken, now.Under.Taken)
 			}
-			p.item("as chosen", "%s: each seam gives %s", how, w.m(now.Gain))
+			p.item("as chosen", "%s: each seam %s %s", how, way(now.Gain, "gives", "takes up"), w.m(now.Gain.Abs()))
 		}
 	}
 	for i, h := range w.p.Hems {
@@ -296,7 +316,7 @@ func (w *writer) changes() part {
 		p.under(w.p.Spec.Hems[i].Name)
 		p.item("drafted", "%s", w.m(h.AsSewn.Spec.Drafted))
 		p.item("takes now", "%s", w.m(h.AsSewn.Taken))
-		p.item("as sewn", "the garment hangs %s longer", w.m(h.AsSewn.Drift))
+		p.item("as sewn", "the garment hangs %s %s", w.m(h.AsSewn.Drift.Abs()), way(h.AsSewn.Drift, "longer", "shorter"))
 		p.item("as chosen", "cut at %s, so the length stays", w.m(h.AsChosen.Spec.Cut))
 	}
 	if len(w.p.Edges) > 0 {

@@ -20,6 +20,7 @@ type writer struct {
 	cautions []ticket.Caution
 	cites    []ticket.Cite
 	swatched bool // a task of its own tries the seam
+	cut      bool // an earlier task cuts the pieces as listed
 }
 
 func sheet(p garment.Plan, in []units.Notation) page {
@@ -209,25 +210,38 @@ func (w *writer) mismatches(p *part) {
 	p.under("Which edges no longer match?")
 	for i, q := range w.p.Spec.Pairs {
 		m := w.p.AsSewn.Pairs[i]
-		label := q.Long + " against " + q.Short
-		drew := "the pattern drew them equal"
-		if !m.Drafted.IsZero() {
-			drew = "the pattern drew it " + w.xn(m.Drafted) + " longer, to be eased in"
-		}
-		sign, err := m.Sewn.Sign()
-		switch {
-		case err != nil:
-			p.item(label, "%s; as sewn the difference is %s", drew, w.n(m.Sewn))
-		case m.Fit != seam.Mismatch && sign == 0:
-			p.item(label, "%s; as sewn they are equal: goes together", drew)
-		case m.Fit != seam.Mismatch:
-			p.item(label, "%s; as sewn it is %s longer: %s", drew, w.n(m.Sewn), m.Fit)
-		case sign > 0:
-			p.item(label, "MISMATCH: %s; as sewn %s is %s too short", drew, q.Short, w.n(m.Change))
-		default:
-			p.item(label, "MISMATCH: %s; as sewn %s is %s SHORTER than %s", drew, q.Long, w.n(m.Sewn.Neg()), q.Short)
-		}
+		p.item(q.Long+" against "+q.Short, "%s", w.judged(q, m))
 	}
+}
+
+// judged is what became of a pair as sewn with nothing trimmed.
+func (w *writer) judged(q seam.Pair, m seam.MatchPlan) string {
+	drew := "the pattern drew them equal"
+	if s, err := m.Drafted.Sign(); err == nil && s > 0 {
+		drew = "the pattern drew it " + w.xn(m.Drafted) + " longer"
+		if m.Fit != seam.Mismatch || !m.Change.IsZero() {
+			drew += ", to be eased in"
+		}
+	} else if err == nil && s < 0 {
+		drew = "the pattern drew it " + w.xn(m.Drafted.Neg()) + " shorter"
+	}
+	sign, err := m.Sewn.Sign()
+	change, _ := m.Change.Sign()
+	switch {
+	case err != nil:
+		return drew + "; as sewn the difference is " + w.n(m.Sewn)
+	case m.Fit != seam.Mismatch && sign == 0:
+		return drew + "; as sewn they are equal: goes together"
+	case m.Fit != seam.Mismatch:
+		return drew + "; as sewn it is " + w.n(m.Sewn) + " longer: " + m.Fit.String()
+	case m.Change.IsZero() && sign > 0:
+		return "MISMATCH: " + drew + ", more than can be eased in, and nothing has changed that"
+	case sign > 0 && change > 0:
+		return "MISMATCH: " + drew + "; as sewn " + q.Short + " is " + w.n(m.Change) + " too short"
+	case sign > 0:
+		return "MISMATCH: " + drew + "; as sewn it is still " + w.n(m.Sewn) + " longer, more than can be eased in"
+	}
+	return "MISMATCH: " + drew + "; as sewn " + q.Long + " is " + w.n(m.Sewn.Neg()) + " SHORTER than " + q.Short
 }
 
 // describe is a remedy in words.
@@ -292,29 +306,54 @@ func (w *writer) spreading(r seam.Remedy) string {
 }
 
 func (w *writer) remedies(p *part) {
+	mis := w.p.AsSewn.Mismatched()
 	if len(w.p.Remedies) == 0 {
+		if mis > 0 {
+			p.under("What mends it")
+			p.say("Nothing that is known here mends %s: do not cut before it is settled.", w.out(w.p.AsSewn))
+		}
 		return
 	}
-	p.under("What mends it, the best first")
-	mis := w.p.AsSewn.Mismatched()
+	if mis > 0 {
+		p.under("What mends it, the best first")
+	} else {
+		p.under("What is taken in by hand")
+	}
 	for i, r := range w.p.Remedies {
+		if r.Act == seam.IntoEase || r.Act == seam.IntoGathers {
+			p.item(fmt.Sprintf("remedy %d", i+1), "%s, out by %s from what the pattern drew. It stays within its limit.", w.describe(r), w.n(r.Left))
+			continue
+		}
 		left := "nothing left over"
 		if !r.Left.IsZero() {
-			left = "leaves " + w.n(r.Left)
+			left = "leaves a pair out by " + w.n(r.Left) + " from what the pattern drew"
 		}
 		if r.Breaks > 0 {
 			left += fmt.Sprintf("; spoils %d that fitted", r.Breaks)
 		}
 		p.item(fmt.Sprintf("remedy %d", i+1), "%s. Mends %d of %d; %s.%s", w.describe(r), r.Mends, mis, left, w.leads(r))
 	}
-	if len(w.p.Chosen) == 0 {
-		return
-	}
 	var words []string
 	for _, r := range w.p.Chosen {
 		words = append(words, w.describe(r))
 	}
-	p.item("taken in this sheet", "%s", strings.Join(words, "; then "))
+	if len(words) > 0 {
+		p.item("taken in this sheet", "%s", strings.Join(words, "; then "))
+	}
+	if w.p.AsChosen.Mismatched() > 0 {
+		p.item("still out", "%s: do not cut before it is settled", w.out(w.p.AsChosen))
+	}
+}
+
+// out names the pairs that do not go together.
+func (w *writer) out(a seam.AssemblyPlan) string {
+	var names []string
+	for i, m := range a.Pairs {
+		if m.Fit == seam.Mismatch {
+			names = append(names, w.p.Spec.Pairs[i].Long+" against "+w.p.Spec.Pairs[i].Short)
+		}
+	}
+	return strings.Join(names, "; ")
 }
 
 // leads tells what the edges in question measure once a remedy is taken.
@@ -363,9 +402,14 @@ func (w *writer) table(p *part) {
 	}
 	p.tabulate(t)
 	for _, e := range w.p.Edges {
-		if !e.AtHem.IsZero() {
-			p.say("%s, as sewn (A), measures %s along the hem itself, which hangs lower on flared sides.", e.Name, w.xn(e.AtHem))
+		if e.AtHem.IsZero() {
+			continue
 		}
+		lies := "hangs lower"
+		if s, err := e.AtHem.Sub(e.AsSewn).Sign(); err == nil && s < 0 {
+			lies = "lies higher"
+		}
+		p.say("%s, as sewn (A), measures %s along the hem itself, which %s on flared sides.", e.Name, w.xn(e.AtHem), lies)
 	}
 }
 

@@ -109,7 +109,7 @@ func TestShirtByHand(t *testing.T) {
 		"3.6 nine buttons": {
 			"1 5/8 in 5/8 in", "2 scant 3 5/16 in 3 19/64 in", "3 scant 6 in 5 31/32 in", "4 full 8 5/8 in 8 41/64 in", "5 11 5/16 in 11 5/16 in",
 			"6 scant 14 in 13 63/64 in", "7 scant 16 11/16 in 16 21/32 in", "8 full 19 5/16 in 19 21/64 in", "9 22 in 22 in",
-			"(2 43/64 in)", "no mark is off by more than 1/32 in", "4 1/2 in to the finished hem (5 in if the hem were left longer)", "from the first mark to the last = 21 3/8 in",
+			"(2 43/64 in)", "no mark is off by more than 1/32 in", "4 1/2 in to the finished hem (5 in if the hem were left as the tissue has it)", "from the first mark to the last = 21 3/8 in",
 			"2 11/16 in laid off gap after gap ends 1/8 in too far, 2 5/8 in ends 3/8 in short",
 		},
 		"3.7 eleven in the tin": {

@@ -24,18 +24,25 @@ func (w *writer) cutting() part {
 	if len(w.p.Cuts) > 0 {
 		p.under("Allowances that differ from the tissue; all others as it has them")
 		for _, c := range w.p.Cuts {
-			p.item(c.Seam, "cut at %s, not %s: %s", w.m(c.Cut), w.x(c.Tissue), c.Where)
+			where := ""
+			if c.Where != "" {
+				where = ": " + c.Where
+			}
+			p.item(c.Seam, "cut at %s, not %s%s", w.m(c.Cut), w.x(c.Tissue), where)
 		}
 	}
 	if len(w.p.AsChosen.Seams) > 0 {
 		p.under("Each seam in three numbers: cut, taken, and the finished width")
 		t := table{head: []string{"seam", "cut", "takes", "finished", "plies at the thickest"}}
 		for i, s := range w.p.AsChosen.Seams {
-			cut := w.x(s.Upper.Cut)
+			cut, takes := w.x(s.Upper.Cut), w.x(s.Upper.Taken)
 			if s.Under.Cut != s.Upper.Cut {
 				cut += " and " + w.x(s.Under.Cut)
 			}
-			t.rows = append(t.rows, []string{w.p.Spec.Seams[i].Name + ", " + kindName(s.Spec.Kind), cut, w.x(s.Upper.Taken), w.x(s.Finished), fmt.Sprint(s.Plies)})
+			if s.Under.Taken != s.Upper.Taken {
+				takes += " and " + w.x(s.Under.Taken)
+			}
+			t.rows = append(t.rows, []string{w.p.Spec.Seams[i].Name + ", " + kindName(s.Spec.Kind), cut, takes, w.x(s.Finished), fmt.Sprint(s.Plies)})
 		}
 		p.tabulate(t)
 	}
@@ -55,6 +62,9 @@ func (w *writer) cutting() part {
 		if piece.Count > 1 {
 			name += fmt.Sprintf(" %d", o.Copy)
 		}
+		if w.p.Spec.Pieces[o.Piece].Pair && o.Copy%2 == 0 {
+			name += ", face down"
+		}
 		if o.Across {
 			name += ", turned"
 		}
@@ -69,7 +79,7 @@ func (w *writer) cutting() part {
 func (w *writer) work() part {
 	p := part{title: "Work ticket"}
 	if len(w.p.Spec.Work) > 0 {
-		p.say("A guide is the distance from the needle. Where the plate has no such line, stick a tape on it at that distance. Do each CHECK before going on.")
+		p.say("A guide is the distance from the needle. Where the plate has no such line, stick a tape on it at that distance. Do each CHECK before going on. Measure an edge along its stitching line, never along the cut edge, which is longer or shorter where it curves.")
 	}
 	for _, t := range w.p.Spec.Work {
 		w.swatched = w.swatched || t.Swatch != ""
@@ -88,6 +98,7 @@ func (w *writer) work() part {
 		if t.Lay {
 			b.steps = append(b.steps, w.step(ticket.Step{Do: "Lay the pieces as listed under CUT and cut them out", Note: "lay all of them before cutting any"}))
 			w.take(ticket.Sheet{Cautions: []ticket.Caution{ticket.CutCare()}})
+			w.cut = true
 		}
 		for _, name := range t.Seams {
 			k := slices.IndexFunc(w.p.Spec.Seams, func(s garment.Seam) bool { return s.Name == name })
@@ -120,7 +131,7 @@ func (w *writer) work() part {
 			b.steps = append(b.steps, w.step(w.own(s)))
 		}
 		for _, c := range t.Check {
-			if g, ok := w.gauge(c, t); ok {
+			if g, ok := w.gauge(c, i); ok {
 				b.steps = append(b.steps, step{"Check before going on", g.Items(w.in...)})
 			}
 		}
@@ -156,6 +167,14 @@ func (w *writer) steps(b *block, s ticket.Sheet) {
 
 func (w *writer) seamSteps(b *block, s garment.Seam, p seam.Plan, several bool) {
 	sheet := w.take(p.Sheet())
+	if w.cut {
+		// What was cut out by the list is not cut again.
+		as := p.Spec
+		as.Drafted, as.DraftedUnder, as.Cut, as.CutUnder = p.Upper.Cut, p.Under.Cut, units.Length{}, units.Length{}
+		if q, err := as.Plan(); err == nil {
+			p, sheet = q, q.Sheet()
+		}
+	}
 	for i, st := range sheet.Steps {
 		if w.swatched && st == p.Swatch() {
 			continue // tried once, in a task of its own
@@ -173,7 +192,7 @@ func (w *writer) seamSteps(b *block, s garment.Seam, p seam.Plan, several bool) 
 // wash is the measuring after the wash.
 func (w *writer) wash() ticket.Step {
 	r := w.p.Cloth.Remnant
-	st := ticket.Step{Do: "Wash as the costume will be washed, press, square both ends, and measure"}
+	st := ticket.Step{Do: "Wash as the garment will be washed, press, measure the length, and only then square both ends"}
 	if !r.LeastWashed.IsZero() {
 		st.Note = "about " + w.m(r.Washed) + " is to be expected"
 		st.Check = ticket.Check{What: "length before squaring, at least", Want: ticket.Long(r.LeastWashed),
@@ -195,7 +214,7 @@ func (w *writer) swatch(name string) []step {
 }
 
 // gauge is what must measure what, with the mend that the seams allow.
-func (w *writer) gauge(c garment.Gauge, t garment.Task) (ticket.Check, bool) {
+func (w *writer) gauge(c garment.Gauge, task int) (ticket.Check, bool) {
 	give := ticket.Long(units.Inch.Frac(1, 16))
 	switch {
 	case c.Edge != "":
@@ -205,7 +224,7 @@ func (w *writer) gauge(c garment.Gauge, t garment.Task) (ticket.Check, bool) {
 				if note := w.p.Spec.Edges[i].Note; note != "" {
 					what += ", " + note
 				}
-				return ticket.Check{What: what, Want: ticket.About(e.AsChosen), Give: give, Mend: w.mend(i, c, t)}, true
+				return ticket.Check{What: what, Want: ticket.About(e.AsChosen), Give: give, Mend: w.mend(i, c, task)}, true
 			}
 		}
 	case c.Drop != "":
@@ -218,35 +237,58 @@ func (w *writer) gauge(c garment.Gauge, t garment.Task) (ticket.Check, bool) {
 	return ticket.Check{What: w.fill(c.What), Want: ticket.Long(c.Want), Give: give, Mend: w.fill(c.Mend)}, c.What != ""
 }
 
-// mend says what one sixteenth on the crossing seam is worth along the edge.
-func (w *writer) mend(edge int, c garment.Gauge, t garment.Task) string {
+// mend says what one sixteenth on the crossing seam is worth along the edge, and
+// what has to be undone first where the seam was sewn in an earlier task.
+func (w *writer) mend(edge int, c garment.Gauge, task int) string {
+	t := w.p.Spec.Work[task]
 	if c.Mend != "" {
 		return w.fill(c.Mend)
 	}
 	crossings := w.p.AsSewn.Spec.Edges[edge].Crossings
-	best := -1
-	for i, x := range crossings {
-		if best < 0 || slices.Contains(t.Seams, x.Seam) {
-			best = i
+	name := ""
+	for _, x := range crossings {
+		if name == "" || slices.Contains(t.Seams, x.Seam) {
+			name = x.Seam
 		}
 	}
-	if best < 0 {
+	if name == "" {
 		return ""
 	}
-	x := crossings[best]
-	k := slices.IndexFunc(w.p.Spec.Seams, func(s garment.Seam) bool { return s.Name == x.Seam })
+	k := slices.IndexFunc(w.p.Spec.Seams, func(s garment.Seam) bool { return s.Name == name })
 	pass := "the seam"
 	if w.p.AsChosen.Seams[k].Spec.Kind == seam.French {
 		pass = "the second pass"
 	}
 	mark := units.Inch.Frac(1, 16)
-	total := mark.MulInt(int64(x.Times * x.Plies))
-	each := x.Seam
-	if x.Times > 1 {
+	var total units.Near
+	times, plies, slant := 0, 0, ""
+	for _, x := range crossings {
+		if x.Seam != name {
+			continue
+		}
+		by := units.Exactly(mark.MulInt(int64(x.Times * x.Plies)))
+		if !x.Slant.IsZero() {
+			// By the theorem of Pythagoras, as 1/sine is the root of 1 + 1/tangent squared.
+			l, _ := by.Exact()
+			if h, err := units.Hypot(l, l.Unscale(x.Slant), units.Inch.Frac(1, 1000)); err == nil {
+				by, slant = h, ", at their slant"
+			}
+		}
+		total, times, plies = total.Add(by), times+x.Times, plies+x.Times*x.Plies
+	}
+	each, sum := name, fmt.Sprintf("%s, %s in all", count(times, "seam", "seams"), count(plies, "ply", "plies"))
+	if plies%times == 0 {
+		sum = fmt.Sprintf("%s x %s", count(times, "seam", "seams"), count(plies/times, "ply", "plies"))
+	}
+	if times > 1 {
 		each = "each " + each
 	}
-	return fmt.Sprintf("%s too long: take %s of %s wider by %s (%s x %s); too short: narrower by as much",
-		w.m(total), pass, each, w.m(mark), count(x.Times, "seam", "seams"), count(x.Plies, "ply", "plies"))
+	first := ""
+	if sewn := func(t garment.Task) bool { return slices.Contains(t.Seams, name) }; !sewn(t) && slices.ContainsFunc(w.p.Spec.Work[:task], sewn) {
+		first = "first unpick what is sewn across the " + name + "; then "
+	}
+	return fmt.Sprintf("%s%s too long: take %s of %s wider by %s (%s%s); too short: narrower by as much",
+		first, w.n(total), pass, each, w.m(mark), sum, slant)
 }
 
 // kit is thread and needle.
