@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math/big"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"example.com/clothyard/units"
@@ -157,6 +158,16 @@ func TestCurvesRefused(t *testing.T) {
 		if got, err := draw(outline.Reader{Within: in("1/1000")}, `<path d="`+d+`"/>`); err == nil {
 			t.Errorf("%s: %d points", d, len(got[0].Outline))
 		}
+	}
+}
+
+// However many paths bend too much, no more than MaxCurves curves are followed.
+func TestCurvesBounded(t *testing.T) {
+	one := `<path d="M0 0` + repeat("q5 9 10 0", 1900) + `v50H0z"/>`
+	_, err := draw(outline.Reader{Within: in("1/1000")}, repeat(one, 90))
+	fs := strings.Split(paths(err), "\n")
+	if n := outline.MaxCurves / 1900; len(fs) != n+1 || !strings.HasSuffix(fs[n], ": out of range") {
+		t.Errorf("%d faults, the last %s", len(fs), fs[len(fs)-1])
 	}
 }
 

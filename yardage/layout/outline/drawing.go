@@ -14,7 +14,11 @@ import (
 	"example.com/clothyard/yardage/layout"
 )
 
-const namespace = "http://www.w3.org/2000/svg"
+// The names of the languages whose elements are read.
+const (
+	namespace = "http://www.w3.org/2000/svg"
+	hypertext = "http://www.w3.org/1999/xhtml" // a style of its own is of the drawing too
+)
 
 // SVG reads a drawing: every path, polygon, closed polyline and rect is a piece,
 // the cut end of the cloth at the top. Its name is its title, else its id. A rect
@@ -31,9 +35,10 @@ const namespace = "http://www.w3.org/2000/svg"
 // a size is in r.Numbers.Bare, and without that refused.
 //
 // Groups are read through. Text, lines and what a drawing only defines are passed
-// by, as is what belongs to other namespaces; the attribute transform and
-// everything else that is drawn is refused. Points that repeat the one before are
-// dropped.
+// by, as is what belongs to other namespaces; everything else that is drawn is
+// refused. So is what may move or size what is drawn, hide it or cut it off: the
+// attribute transform, a style of anything but colours, lines and letters, wherever
+// it stands, scripts and animations. Points that repeat the one before are dropped.
 //
 // The faults are [ticket.Faults], with the line and the column in bytes of the
 // element, both from 1, and the byte of path data; at most MaxFaults of them.
@@ -62,18 +67,24 @@ type drawing struct {
 	within  units.Ratio  // Within in those
 	pieces  []layout.Piece
 	points  int
+	curves  int
 	started bool
 }
 
 // An element is one that has begun and not ended.
 type element struct {
-	name  string
-	piece int // which piece it is; less than 0 for none
-	title []byte
+	name   string
+	piece  int    // which piece it is; negative for none
+	passed bool   // it is passed by with all that is in it
+	at     string // where its text begins
+	text   []byte // of a title or a style
 }
 
 // passed are the elements that are passed by with all that is in them.
-var passed = [...]string{"desc", "metadata", "defs", "text", "line", "symbol", "marker", "clipPath", "mask", "pattern", "linearGradient", "radialGradient", "script"}
+var passed = [...]string{"desc", "metadata", "defs", "text", "line", "symbol", "marker", "clipPath", "mask", "pattern", "linearGradient", "radialGradient"}
+
+// movers are the elements that may move others, wherever they stand.
+var movers = [...]string{"animate", "animateMotion", "animateTransform", "link", "script", "set"}
 
 // token reads a token; false where reading stops.
 func (d *drawing) token() bool {
@@ -90,11 +101,37 @@ func (d *drawing) token() bool {
 	case xml.EndElement:
 		d.close()
 	case xml.CharData:
-		if n := len(d.open); n > 0 && d.open[n-1].name == "title" && len(d.open[n-1].title) <= ticket.MaxName {
-			d.open[n-1].title = append(d.open[n-1].title, t...)
-		} else if n > 0 && d.open[n-1].name == "style" && bytes.Contains(t, []byte("transform")) {
-			d.at(at, "transform", "points where they are to lie", ErrTransform)
+		return d.words(at, t)
+	case xml.ProcInst:
+		if t.Target == "xml-stylesheet" {
+			d.moved(at, t.Target)
 		}
+	case xml.Directive:
+		if bytes.IndexByte(t, '[') >= 0 {
+			d.moved(at, string(t)) // it may give any element any attribute
+		}
+	}
+	return true
+}
+
+// words are text: of a title, of a style, or in passing; false where reading stops.
+func (d *drawing) words(at string, text []byte) bool {
+	n := len(d.open)
+	if n == 0 {
+		if !d.started {
+			text = bytes.TrimPrefix(text, []byte("\ufeff"))
+		}
+		if text = bytes.TrimSpace(text); len(text) > 0 {
+			d.at(at, string(text), "a drawing alone", ticket.ErrForm)
+		}
+		return len(text) == 0
+	}
+	one := &d.open[n-1]
+	if one.name == "style" || one.name == "title" && len(one.text) <= ticket.MaxName {
+		if one.text == nil {
+			one.at = at
+		}
+		one.text = append(one.text, text...)
 	}
 	return true
 }
@@ -113,7 +150,8 @@ func (d *drawing) broken(err error) {
 	d.at(place{line, column}.String(), "", "a drawing that can be read: "+why, ticket.ErrForm)
 }
 
-// close ends the innermost element. A title names what it stands in.
+// close ends the innermost element. A title names what it stands in, a style is
+// one of the whole drawing.
 func (d *drawing) close() {
 	n := len(d.open)
 	if n == 0 {
@@ -121,11 +159,16 @@ func (d *drawing) close() {
 	}
 	last := d.open[n-1]
 	d.open = d.open[:n-1]
-	if last.name != "title" || n < 2 {
+	if last.name == "style" {
+		if got := moving(string(last.text), true); got != "" {
+			d.moved(last.at, got)
+		}
+	}
+	if last.name != "title" || last.passed || n < 2 {
 		return
 	}
 	if k := d.open[n-2].piece; k >= 0 {
-		if name := strings.Join(strings.Fields(string(last.title)), " "); name != "" {
+		if name := strings.Join(strings.Fields(string(last.text)), " "); name != "" {
 			line, column := d.xml.InputPos()
 			d.name(place{line, column}.String(), name)
 			d.pieces[k].Name = name
@@ -135,48 +178,77 @@ func (d *drawing) close() {
 
 // begin begins an element; false where reading stops.
 func (d *drawing) begin(at string, e xml.StartElement) bool {
-	skip := func() bool {
-		if err := d.xml.Skip(); err != nil {
-			d.broken(err)
-			return false
-		}
-		return true
-	}
+	name, own := e.Name.Local, e.Name.Space == "" || e.Name.Space == namespace
 	if len(d.open) >= MaxDepth {
-		d.at(at, e.Name.Local, fmt.Sprintf("elements at most %d deep", MaxDepth), ticket.ErrRange)
+		d.at(at, name, fmt.Sprintf("elements at most %d deep", MaxDepth), ticket.ErrRange)
 		return false
 	}
-	own := e.Name.Space == "" || e.Name.Space == namespace
+	if twice := repeated(e.Attr); twice != "" {
+		d.at(at, twice, "each attribute once", ticket.ErrTwice)
+	}
 	if len(d.open) == 0 {
+		if d.started {
+			d.at(at, name, "one drawing in a file", ticket.ErrForm)
+			return false
+		}
 		d.started = true
-		if !own || e.Name.Local != "svg" {
-			d.at(at, e.Name.Local, "svg", ticket.ErrUnknown)
+		if !own || name != "svg" {
+			d.at(at, name, "svg", ticket.ErrUnknown)
 			return false
 		}
 		d.open = append(d.open, element{name: "svg", piece: -1})
+		d.placed(at, e)
 		return d.scale(at, e.Attr)
 	}
-	if !own || slices.Contains(passed[:], e.Name.Local) {
-		return skip()
-	}
-	one := element{name: e.Name.Local, piece: -1}
-	if attribute(e.Attr, "transform") != "" || strings.Contains(attribute(e.Attr, "style"), "transform") {
-		d.at(at, e.Name.Local, "points where they are to lie", ErrTransform)
-	}
-	switch e.Name.Local {
-	case "g", "a", "title", "style":
-	case "rect":
-		d.rect(at, &one, e.Attr)
-	case "path":
-		d.path(at, &one, e.Attr)
-	case "polygon", "polyline":
-		d.polygon(at, &one, e.Attr)
+	in := &d.open[len(d.open)-1]
+	one := element{name: name, piece: -1, passed: in.passed || !own || slices.Contains(passed[:], name)}
+	switch known := own || e.Name.Space == hypertext; {
+	case !known:
+		one.name = ""
+	case slices.Contains(movers[:], name):
+		d.moved(at, name)
+		one.passed = true
+	case one.passed:
+	case in.name == "title" || in.name == "style":
+		d.at(at, name, "text alone in a "+in.name, ticket.ErrUnknown)
+		one.passed = true
 	default:
-		d.at(at, e.Name.Local, "path, polygon, polyline, rect or g", ticket.ErrUnknown)
-		return skip()
+		d.placed(at, e)
+		d.shape(at, &one, e.Attr)
 	}
 	d.open = append(d.open, one)
+	if d.curves > MaxCurves {
+		return false
+	}
 	return !d.full() && d.most(at, d.pieces, d.points)
+}
+
+// shape reads the piece that an element is.
+func (d *drawing) shape(at string, one *element, list []xml.Attr) {
+	switch one.name {
+	case "g", "a", "title", "style":
+	case "rect":
+		d.rect(at, one, list)
+	case "path":
+		d.path(at, one, list)
+	case "polygon", "polyline":
+		d.polygon(at, one, list)
+	default:
+		d.at(at, one.name, "path, polygon, polyline, rect or g", ticket.ErrUnknown)
+		one.passed = true
+	}
+}
+
+// repeated is the name of an attribute that is given twice, empty where none is.
+func repeated(list []xml.Attr) string {
+	seen := make(map[xml.Name]bool, len(list))
+	for _, a := range list {
+		if seen[a.Name] {
+			return a.Name.Local
+		}
+		seen[a.Name] = true
+	}
+	return ""
 }
 
 // attribute is the value of one of the drawing's own attributes.
@@ -214,12 +286,15 @@ func size(text string) (units.Length, bool) {
 func (d *drawing) scale(at string, list []xml.Attr) bool {
 	box := attribute(list, "viewBox")
 	s := scan{text: box}
-	view, ok := s.points(2)
-	if box != "" && (!ok || len(view) != 2 || view[1].x.Sign() <= 0 || view[1].y.Sign() <= 0) {
-		return d.at(at+", viewBox", box, "four numbers, the last two more than zero", ticket.ErrForm)
+	var view [4]units.Ratio
+	ok := true
+	for i := range view {
+		var good bool
+		view[i], good = s.number()
+		ok = ok && good
 	}
-	if attribute(list, "transform") != "" || strings.Contains(attribute(list, "style"), "transform") {
-		d.at(at, "svg", "points where they are to lie", ErrTransform)
+	if s.space(); box != "" && (!ok || s.at < len(box) || view[2].Sign() <= 0 || view[3].Sign() <= 0) {
+		return d.at(at+", viewBox", box, "four numbers, the last two more than zero", ticket.ErrForm)
 	}
 	wide, okW := size(attribute(list, "width"))
 	high, okH := size(attribute(list, "height"))
@@ -240,7 +315,7 @@ func (d *drawing) scale(at string, list []xml.Attr) bool {
 			d.at(at+", preserveAspectRatio", keep, "meet", ErrTransform)
 			return false
 		}
-		x, y := wide.Unscale(view[1].x), high.Unscale(view[1].y)
+		x, y := wide.Unscale(view[2]), high.Unscale(view[3])
 		d.unit = x.Min(y)
 		if x.Max(y).Sub(d.unit).MulInt(1000).Cmp(d.unit) >= 0 {
 			d.at(at+", viewBox", box, "one scale across and along: "+x.String()+" and "+y.String(), ticket.ErrConflict)
@@ -311,7 +386,17 @@ func (d *drawing) path(at string, e *element, list []xml.Attr) {
 		d.at(fmt.Sprintf("%s, d, byte %d", at, bad.at+1), bad.got, bad.limit, bad.err)
 		return
 	}
-	curved := slices.ContainsFunc(strokes, func(s stroke) bool { return s.curve })
+	curves := 0
+	for _, s := range strokes {
+		if s.curve {
+			curves++
+		}
+	}
+	if d.curves += curves; d.curves > MaxCurves {
+		d.at(at, fmt.Sprintf("%d curves in all", d.curves), fmt.Sprintf("at most %d", MaxCurves), ticket.ErrRange)
+		return
+	}
+	curved := curves > 0
 	if curved && d.within.IsZero() {
 		d.at(at, "path", "straight lines, or state how far outside its curves a polygon may lie", ErrCurve)
 		return

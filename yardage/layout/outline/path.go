@@ -16,18 +16,6 @@ type point struct{ x, y units.Ratio }
 func (p point) add(q point) point { return point{p.x.Add(q.x), p.y.Add(q.y)} }
 func (p point) sub(q point) point { return point{p.x.Sub(q.x), p.y.Sub(q.y)} }
 
-// cross is twice the area of the triangle of the origin, p and q: more than zero
-// where q lies to the left of p with y upward, to the right with y downward.
-func (p point) cross(q point) units.Ratio { return p.x.Mul(q.y).Sub(p.y.Mul(q.x)) }
-
-func (p point) dot(q point) units.Ratio { return p.x.Mul(q.x).Add(p.y.Mul(q.y)) }
-
-// middle is the point halfway between two.
-func middle(p, q point) point {
-	half := units.RatioOf(1, 2)
-	return point{p.x.Add(q.x).Mul(half), p.y.Add(q.y).Mul(half)}
-}
-
 // A stroke is a part of an outline, from where the last one ended: a straight
 // line, or a curve by its two control points.
 type stroke struct {
@@ -115,8 +103,8 @@ func (s *scan) number() (units.Ratio, bool) {
 	return r, true
 }
 
-// points are pairs of numbers, as of a polygon, one more than most of them where
-// there are more.
+// points are pairs of numbers, as of a polygon, those left out that repeat the one
+// before; one more than most of them where there are more.
 func (s *scan) points(most int) ([]point, bool) {
 	var out []point
 	for s.space(); s.at < len(s.text) && len(out) <= most; s.space() {
@@ -128,7 +116,9 @@ func (s *scan) points(most int) ([]point, bool) {
 		if !ok {
 			return nil, false
 		}
-		out = append(out, point{x, y})
+		if p := (point{x, y}); len(out) == 0 || out[len(out)-1] != p {
+			out = append(out, p)
+		}
 	}
 	return out, true
 }

@@ -15,6 +15,7 @@ const (
 	MaxBytes  = 8 << 20 // most bytes of one file
 	MaxFaults = 100     // most faults that are told of; reading stops there
 	MaxDepth  = 64      // how deep the elements of a drawing may be nested
+	MaxCurves = 50_000  // most curves of all the paths of a drawing
 )
 
 // The faults of a drawing that ticket's own do not say.

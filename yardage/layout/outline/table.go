@@ -135,7 +135,7 @@ func (t *table) row() bool {
 		q[k] = l
 	}
 	one := &t.pieces[len(t.pieces)-1]
-	if len(one.Outline) <= layout.MaxPoints { // one more is too many, and is told at its end
+	if len(one.Outline) <= layout.MaxPoints+1 { // two more are too many, even if the last repeats the first; that is told at its end
 		one.Outline = append(one.Outline, layout.Point{X: q[0], Y: q[1]})
 		t.points++
 	}
