@@ -1,0 +1,96 @@
+package fault
+
+import (
+	"fmt"
+	"reflect"
+	"strconv"
+)
+
+// An Audit collects faults while a Spec is checked. The zero Audit is ready.
+type Audit struct{ faults Faults }
+
+// An Amount is a length, a ratio or another number with a sign and an exact text.
+type Amount interface {
+	Sign() int
+	String() string
+}
+
+// Add records a fault. The limit is words in which {0} stands for the first
+// amount, {1} for the second.
+func (a *Audit) Add(path, got string, kind Kind, limit string, amounts ...fmt.Stringer) {
+	f := &Fault{Path: path, Got: got, Kind: kind, Limit: limit}
+	for _, amount := range amounts {
+		f.Amounts = append(f.Amounts, amount.String())
+	}
+	a.faults = append(a.faults, f)
+}
+
+// Include records the faults of a part, under its path.
+func (a *Audit) Include(path string, err error) { a.faults = append(a.faults, Under(path, err)...) }
+
+// Failed reports whether anything has been recorded.
+func (a *Audit) Failed() bool { return len(a.faults) > 0 }
+
+// Err is the faults recorded, or nil. A fault about a field that assumed names
+// says so.
+func (a *Audit) Err(assumed ...string) error {
+	for _, f := range a.faults {
+		for _, name := range assumed {
+			f.Assumed = f.Assumed || f.Path == name
+		}
+	}
+	return a.faults.OrNil()
+}
+
+// Need records an amount that is missing or negative.
+func (a *Audit) Need(path string, x Amount) {
+	switch x.Sign() {
+	case 0:
+		a.Add(path, "", Missing, "more than {0}", zero(x))
+	case -1:
+		a.Add(path, x.String(), Sign, "more than {0}", zero(x))
+	}
+}
+
+// NotNegative records a negative amount.
+func (a *Audit) NotNegative(path string, x Amount) {
+	if x.Sign() < 0 {
+		a.Add(path, x.String(), Sign, "{0} or more", zero(x))
+	}
+}
+
+// zero is the zero of the type that x has, as 0 in of a length.
+func zero(x Amount) Amount { return reflect.Zero(reflect.TypeOf(x)).Interface().(Amount) }
+
+// AtMost records an amount above a limit; why says where the limit comes from,
+// as in cut.
+func AtMost[T interface {
+	Amount
+	Less(T) bool
+}](a *Audit, path string, x, limit T, kind Kind, why string) {
+	if limit.Less(x) {
+		a.Add(path, x.String(), kind, "at most {0} ("+why+")", limit)
+	}
+}
+
+// AtLeast records an amount below a limit; why says where the limit comes from.
+func AtLeast[T interface {
+	Amount
+	Less(T) bool
+}](a *Audit, path string, x, limit T, kind Kind, why string) {
+	if x.Less(limit) {
+		a.Add(path, x.String(), kind, "at least {0} ("+why+")", limit)
+	}
+}
+
+// Count records a count outside low to high. A count of 0 is missing.
+func (a *Audit) Count(path string, n, low, high int) {
+	if n >= low && n <= high {
+		return
+	}
+	got, kind := strconv.Itoa(n), Range
+	if n == 0 {
+		got, kind = "", Missing
+	}
+	a.Add(path, got, kind, strconv.Itoa(low)+" to "+strconv.Itoa(high))
+}

@@ -1,0 +1,110 @@
+package fault_test
+
+import (
+	"encoding/json"
+	"errors"
+	"testing"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"github.com/google/go-cmp/cmp"
+)
+
+const hidden fault.Kind = "raw edge would show"
+
+func some() fault.Faults {
+	var a fault.Audit
+	a.Need("edge", units.Length{})
+	a.Need("depth", units.Inch.Frac(-1, 2))
+	a.NotNegative("fullness", units.RatioOf(-1, 2))
+	fault.AtMost(&a, "cut", units.Inch.Of(2), units.Inch.Of(1), fault.Range, "drafted")
+	fault.AtLeast(&a, "trim", units.Inch.Frac(1, 16), units.Inch.Frac(1, 8), hidden, "cloth that frays")
+	a.Count("pieces", 0, 1, 9)
+	a.Count("corners", 10, 0, 9)
+	var part fault.Audit
+	part.Add("[2].taken", "1 in", fault.Conflict, "{1}, or {0} less", units.Inch.Of(3), units.Inch.Of(4))
+	part.Add("", "", fault.Missing, "")
+	a.Include("takes", part.Err())
+	a.Include("root", units.ErrBound)
+	var all fault.Faults
+	errors.As(a.Err("trim"), &all)
+	return all
+}
+
+func TestAudit(t *testing.T) {
+	want := `edge: not given, want more than 0 in
+depth -1/2 in: wrong sign, want more than 0 in
+fullness -1/2: wrong sign, want 0 or more
+cut 2 in: out of range, want at most 1 in (drafted)
+trim 1/16 in (assumed): raw edge would show, want at least 1/8 in (cloth that frays)
+pieces: not given, want 1 to 9
+corners 10: out of range, want 0 to 9
+takes[2].taken 1 in: disagrees with what else is given, want 4 in, or 3 in less
+takes: not given
+root: units: not decided within the limit of precision`
+	if got := some().Error(); got != want {
+		t.Error(cmp.Diff(want, got))
+	}
+	var none fault.Audit
+	none.Include("takes", nil)
+	none.NotNegative("edge", units.Length{})
+	if none.Failed() || none.Err() != nil {
+		t.Error("an audit without faults fails")
+	}
+}
+
+func TestIs(t *testing.T) {
+	var err error = some()
+	for kind, want := range map[fault.Kind]bool{fault.Missing: true, hidden: true, fault.Conflict: true, fault.Twice: false} {
+		if errors.Is(err, kind) != want {
+			t.Errorf("errors.Is(%q) is %v", kind, !want)
+		}
+	}
+	var one *fault.Fault
+	if !errors.As(err, &one) || one.Path != "edge" {
+		t.Errorf("errors.As finds %v", one)
+	}
+}
+
+func TestJSON(t *testing.T) {
+	text, err := json.Marshal(some())
+	if err != nil {
+		t.Fatal(err)
+	}
+	var back fault.Faults
+	if err := json.Unmarshal(text, &back); err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(some(), back); diff != "" {
+		t.Error(diff)
+	}
+}
+
+func TestText(t *testing.T) {
+	f := some()[3]
+	metric := func(amount string) string {
+		return units.Notation{Unit: units.Millimetre}.Exact(units.MustParse(amount))
+	}
+	if got, want := f.Text(metric), "cut 50.8 mm: out of range, want at most 25.4 mm (drafted)"; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
+func TestQuote(t *testing.T) {
+	for in, want := range map[string]string{
+		"a\x1b[31m": `"a\x1b[31m"`,
+		"\u202e":    `"\u202e"`,
+		string(make([]byte, fault.MaxQuote+1))[:fault.MaxQuote+1]: "",
+	} {
+		got := fault.Quote(in)
+		if want == "" {
+			if n := len(got); n > 4*fault.MaxQuote+5 {
+				t.Errorf("%d bytes for a long text", n)
+			}
+			continue
+		}
+		if got != want {
+			t.Errorf("Quote(%q) is %s, want %s", in, got, want)
+		}
+	}
+}

@@ -1,0 +1,65 @@
+package noun
+
+import (
+	"encoding"
+	"reflect"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// A member is a field of a struct as JSON has it: the fields of an embedded
+// struct are members of the struct round it.
+type member struct {
+	key   string
+	index []int
+	field reflect.StructField
+	zero  bool // an explicit zero is an answer
+}
+
+// members are the members of a struct, in order.
+func members(t reflect.Type) []member {
+	var out []member
+	for i := range t.NumField() {
+		f := t.Field(i)
+		if !f.IsExported() {
+			continue
+		}
+		key, _, _ := strings.Cut(f.Tag.Get("json"), ",")
+		if key == "-" {
+			continue
+		}
+		if f.Anonymous && key == "" && f.Type.Kind() == reflect.Struct {
+			for _, m := range members(f.Type) {
+				m.index = append([]int{i}, m.index...)
+				out = append(out, m)
+			}
+			continue
+		}
+		if key == "" {
+			key = Key(f.Name)
+		}
+		out = append(out, member{key, []int{i}, f, f.Tag.Get("noun") == "zero"})
+	}
+	return out
+}
+
+// Key is the key of a field in JSON: its name with the first letter lowered.
+func Key(name string) string {
+	r, n := utf8.DecodeRuneInString(name)
+	return string(unicode.ToLower(r)) + name[n:]
+}
+
+// keys are the keys of a struct, in order.
+func keys(all []member) string {
+	names := make([]string, len(all))
+	for i, m := range all {
+		names[i] = m.key
+	}
+	return strings.Join(names, ", ")
+}
+
+// isText reports whether a type is read from one text.
+func isText(t reflect.Type) bool {
+	return reflect.PointerTo(t).Implements(reflect.TypeFor[encoding.TextUnmarshaler]())
+}

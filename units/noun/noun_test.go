@@ -1,0 +1,281 @@
+package noun_test
+
+import (
+	"encoding/json"
+	"errors"
+	"strings"
+	"testing"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/name"
+	"example.com/clothyard/units/noun"
+	"example.com/clothyard/units/ticket"
+	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
+)
+
+type way uint8
+
+var ways = name.Of[way]("way", "none", "flat-felled", "french")
+
+func (w way) String() string                { return ways.String(w) }
+func (w way) MarshalText() ([]byte, error)  { return ways.Marshal(w) }
+func (w *way) UnmarshalText(t []byte) error { return ways.Unmarshal(w, t) }
+
+type Allowance struct {
+	Drafted units.Length `json:"drafted,omitzero"`
+	Fraying bool         `json:"fraying,omitzero"`
+}
+
+type bag struct {
+	Allowance
+	Way    way                       `json:"way,omitzero"`
+	Depth  units.Length              `json:"depth,omitzero"`
+	Ease   units.Length              `json:"ease,omitzero" noun:"zero"`
+	Lap    units.Given[units.Length] `json:"lap,omitzero"`
+	Full   units.Ratio               `json:"full,omitzero"`
+	Pieces int                       `json:"pieces,omitzero"`
+	Seed   uint64                    `json:"seed,omitzero" noun:"zero"`
+	Name   string                    `json:"name,omitzero"`
+	Takes  []Allowance               `json:"takes,omitzero"`
+	Marks  []units.Length            `json:"marks,omitzero"`
+	Parts  noun.Map[Allowance]       `json:"parts,omitzero"`
+	Sewn   anySeam                   `json:"sewn,omitzero"`
+}
+
+type french struct {
+	Allowance
+	First units.Length `json:"first,omitzero"`
+}
+
+type plain struct {
+	Allowance
+	Aside bool `json:"aside,omitzero"`
+}
+
+// anySeam is a choice of two kinds.
+type anySeam struct{ Seam any }
+
+func (anySeam) Kinds() []string { return []string{"french", "plain"} }
+func (anySeam) Begin(kind string) any {
+	switch kind {
+	case "french":
+		return new(french)
+	case "plain":
+		return new(plain)
+	}
+	return nil
+}
+func (a *anySeam) Choose(v any) {
+	switch v := v.(type) {
+	case *french:
+		a.Seam = *v
+	case *plain:
+		a.Seam = *v
+	}
+}
+func (a anySeam) Chosen() (string, any) {
+	switch a.Seam.(type) {
+	case french:
+		return "french", a.Seam
+	case plain:
+		return "plain", a.Seam
+	}
+	return "", nil
+}
+func (a anySeam) MarshalJSON() ([]byte, error)  { return noun.MarshalChoice(&a) }
+func (a *anySeam) UnmarshalJSON(t []byte) error { return noun.UnmarshalChoice(a, t) }
+func (a anySeam) IsZero() bool                  { return a.Seam == nil }
+
+type bagPlan struct {
+	Spec bag `json:"spec"`
+}
+
+func (b bag) Plan() (bagPlan, error) {
+	var a fault.Audit
+	a.Need("depth", b.Depth)
+	return bagPlan{b}, a.Err()
+}
+func (bagPlan) Sheet() ticket.Sheet { return ticket.Sheet{Title: "A bag"} }
+
+var exact = cmpopts.EquateComparable(units.Length{}, units.Ratio{}, units.Given[units.Length]{})
+
+const full = `{
+	"drafted": "5/8 in", "fraying": true, "way": "Flat Felled", "depth": "12 mm", "ease": "0 in", "lap": "0 in",
+	"full": "3/2", "pieces": 3, "seed": 0, "name": "prop", "takes": [{"drafted": "1 in"}], "marks": ["1 in", "2 in"],
+	"parts": {"b": {"drafted": "1 in"}, "a": {"fraying": true}}, "sewn": {"kind": "French", "drafted": "1 in", "first": "3/16 in"}
+}`
+
+func wantBag() bag {
+	inch := units.Inch.Of(1)
+	return bag{
+		Allowance: Allowance{units.Inch.Frac(5, 8), true}, Way: 1, Depth: units.Millimetre.Of(12), Lap: units.Give(units.Length{}),
+		Full: units.RatioOf(3, 2), Pieces: 3, Name: "prop", Takes: []Allowance{{Drafted: inch}}, Marks: []units.Length{inch, units.Inch.Of(2)},
+		Parts: noun.Map[Allowance]{{Name: "b", Value: Allowance{Drafted: inch}}, {Name: "a", Value: Allowance{Fraying: true}}},
+		Sewn:  anySeam{french{Allowance{Drafted: inch}, units.Inch.Frac(3, 16)}},
+	}
+}
+
+func TestRead(t *testing.T) {
+	var got bag
+	if err := noun.Read(strings.NewReader(full), &got); err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(wantBag(), got, exact, cmp.AllowUnexported(bag{}, french{})); diff != "" {
+		t.Error(diff)
+	}
+	text, err := json.Marshal(got)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var back bag
+	if err := json.Unmarshal(text, &back); err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(wantBag(), back, exact, cmp.AllowUnexported(bag{}, french{})); diff != "" {
+		t.Errorf("%s\n%s", text, diff)
+	}
+}
+
+func TestReadRefuses(t *testing.T) {
+	for text, want := range map[string]string{
+		``:                            "JSON: cannot be read, want more: the text ends too early (line 1, column 1)",
+		`null`:                        "null: cannot be read, want a value, or leave it out (line 1, column 4)",
+		`[1]`:                         `a list: cannot be read, want an object, as {"name": ...} (line 1, column 1)`,
+		`{} {}`:                       "JSON: cannot be read, want nothing after the end (line 1, column 4)",
+		`{"Depth": "1 in"}`:           `Depth "1 in": not known, want one of drafted, fraying, way, depth, ease, lap, full, pieces, seed, name, takes, marks, parts, sewn (line 1, column 16)`,
+		`{"pieces": 1, "pieces": 2}`:  "pieces 2: given twice, want each key once (line 1, column 25)",
+		"{\n \"depth\": \"0 in\"}":    `depth "0 in": zero means not given, want more than zero, or leave it out (line 2, column 16)`,
+		`{"pieces": 0}`:               "pieces 0: zero means not given, want more than zero, or leave it out (line 1, column 12)",
+		`{"pieces": 1.5}`:             "pieces 1.5: cannot be read, want a whole number (line 1, column 14)",
+		`{"seed": -1}`:                "seed -1: cannot be read, want a whole number of zero or more (line 1, column 11)",
+		`{"depth": "5/8"}`:            `depth "5/8": cannot be read, want a unit: in, ft, yd, mm, cm, m or L (at byte 3, found the end) (line 1, column 15)`,
+		`{"depth": null}`:             "depth null: cannot be read, want a value, or leave it out (line 1, column 14)",
+		`{"depth": ["1 in"]}`:         `depth a list: cannot be read, want a length in quotes, as "5/8 in" (line 1, column 11)`,
+		`{"full": ""}`:                `full "": cannot be read, want a value, or leave it out (line 1, column 11)`,
+		`{"full": "x"}`:               `full "x": cannot be read, want a number (at byte 0, found "x") (line 1, column 12)`,
+		`{"way": "sideways"}`:         `way "sideways": not known, want one of flat-felled, french (line 1, column 18)`,
+		`{"name": 3}`:                 "name 3: cannot be read, want text in quotes (line 1, column 10)",
+		`{"fraying": 1}`:              "fraying 1: cannot be read, want true or false (line 1, column 13)",
+		`{"takes": {}}`:               "takes a object: cannot be read, want a list (line 1, column 11)",
+		`{"takes": [{"x": 1}]}`:       "takes[0].x 1: not known, want one of drafted, fraying (line 1, column 18)",
+		`{"sewn": {"first": "1 in"}}`: "sewn.kind: not given, want one of french, plain",
+		`{"sewn": {"kind": "bound"}}`: `sewn.kind "bound": not known, want one of french, plain (line 1, column 10)`,
+		`{"sewn": {"kind": "plain", "first": "1 in"}}`: `sewn.first "1 in": not known, want one of drafted, fraying, aside (line 1, column 42)`,
+		`{"parts": {"a": {}, "a": {}}}`:                "parts.a a object: given twice, want each key once (line 1, column 26)",
+		"{\"\\u001b[31m\": 1}":                         `"\x1b[31m" 1: not known, want one of drafted, fraying, way, depth, ease, lap, full, pieces, seed, name, takes, marks, parts, sewn (line 1, column 16)`,
+	} {
+		var got bag
+		err := noun.Read(strings.NewReader(text), &got)
+		if err == nil || err.Error() != want {
+			t.Errorf("%s\n got %v\nwant %s", text, err, want)
+		}
+		if diff := cmp.Diff(bag{}, got, exact, cmp.AllowUnexported(bag{})); diff != "" {
+			t.Errorf("%s changes what it cannot fill: %s", text, diff)
+		}
+	}
+}
+
+func TestReadBounds(t *testing.T) {
+	for what, text := range map[string]string{
+		"bytes":    `{"name": "` + strings.Repeat("x", noun.MaxBytes) + `"}`,
+		"depth":    strings.Repeat("[", noun.MaxDepth+2) + strings.Repeat("]", noun.MaxDepth+2),
+		"values":   "[" + strings.Repeat("1,", noun.MaxNodes) + "1]",
+		"number":   `{"depth": "` + strings.Repeat("1", noun.MaxNumber) + ` in"}`,
+		"unclosed": `{"takes": [{`,
+	} {
+		var b bag
+		if err := noun.Read(strings.NewReader(text), &b); err == nil {
+			t.Errorf("too much of %s is read", what)
+		} else if n := len(err.Error()); n > 500 {
+			t.Errorf("too much of %s is told in %d bytes", what, n)
+		}
+	}
+	var b bag
+	err := noun.Read(strings.NewReader(`{"takes": [`+strings.Repeat("1,", 5000)+`1]}`), &b)
+	var fs fault.Faults
+	if !errors.As(err, &fs) || len(fs) != noun.MaxFaults+1 || fs[noun.MaxFaults].Got != "4901 faults more" {
+		t.Errorf("of 5001 faults %d are told", len(fs))
+	}
+}
+
+func TestPairs(t *testing.T) {
+	var got bag
+	err := noun.Reader{Parser: units.Parser{Bare: units.Inch}}.Pairs([]string{
+		"drafted=5/8", "fraying=true", "way=flat felled", "depth=12 mm", "ease=0", "lap=0 in", "full=1.5", "pieces=3", "seed=0", "name=prop",
+		`takes=[{"drafted": "1"}]`, `marks=["1", "2"]`, "parts.b.drafted=1", "parts.a.fraying=true",
+		"sewn.kind=french", "sewn.drafted=1", "sewn.first=3/16",
+	}, &got)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(wantBag(), got, exact, cmp.AllowUnexported(bag{}, french{})); diff != "" {
+		t.Error(diff)
+	}
+	err = noun.Reader{}.Pairs([]string{"depth", "=1", "pieces=1", "pieces=2", "pieces.x=3", "takes=[1", "way.=2"}, &got)
+	want := `"depth": cannot be read, want name=value
+cannot be read, want name=value
+pieces "2": given twice
+pieces.x "3": given twice
+takes JSON: cannot be read, want more: the text ends too early (line 1, column 2)
+way.: cannot be read, want name=value`
+	if err == nil || err.Error() != want {
+		t.Error(cmp.Diff(want, err.Error()))
+	}
+}
+
+func TestRegistry(t *testing.T) {
+	r := noun.NewRegistry([]noun.Entry{noun.Of[bag]("bag.bag")})
+	e, spec, err := r.Read(strings.NewReader(`{"sum": "bag.bag", "depth": "1 in"}`), noun.Reader{})
+	if err != nil || e.Name() != "bag.bag" || spec.(*bag).Depth != units.Inch.Of(1) {
+		t.Fatalf("got %v, %v, %v", e, spec, err)
+	}
+	p, err := e.Plan(spec)
+	if err != nil || p.Sheet().Title != "A bag" {
+		t.Errorf("got %v, %v", p, err)
+	}
+	if _, err := e.Plan(e.New()); !errors.Is(err, fault.Missing) {
+		t.Errorf("a bag without a depth is planned: %v", err)
+	}
+	for text, want := range map[string]string{
+		`{"depth": "1 in"}`:              "sum: not given, want the name of a sum, as in gather.strip",
+		`{"sum": "hat"}`:                 `sum "hat": not known, want one of bag.bag`,
+		`{"sum": "bag.bag", "depth": 1}`: `depth 1: cannot be read, want a unit: in, ft, yd, mm, cm, m or L (at byte 1, found the end) (line 8, column 29)`,
+		`{`:                              "JSON: cannot be read, want more: the text ends too early (line 8, column 1)",
+	} {
+		if _, _, err := r.Read(strings.NewReader(text), noun.Reader{Before: 7}); err == nil || err.Error() != want {
+			t.Errorf("%s\n got %v\nwant %s", text, err, want)
+		}
+	}
+}
+
+func TestSchema(t *testing.T) {
+	text, err := noun.Schema(noun.Of[bag]("bag.bag"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range []string{`"additionalProperties": false`, `"flat-felled"`, `"const": "french"`, `"$schema": "https://json-schema.org/draft/2020-12/schema"`} {
+		if !strings.Contains(string(text), want) {
+			t.Errorf("%s is not in\n%s", want, text)
+		}
+	}
+}
+
+func TestFields(t *testing.T) {
+	var got []string
+	for _, f := range noun.Of[bag]("bag.bag").Fields() {
+		got = append(got, f.Path+": "+f.Takes)
+	}
+	want := []string{
+		"drafted: a length", "fraying: true or false", "way: one of flat-felled, french", "depth: a length", "ease: a length", "lap: a length",
+		"full: a ratio", "pieces: a whole number", "seed: a whole number", "name: text",
+		"takes[0]: an object", "takes[0].drafted: a length", "takes[0].fraying: true or false", "marks[0]: a length",
+		"parts.name: an object", "parts.name.drafted: a length", "parts.name.fraying: true or false",
+		"sewn: an object, kind one of french, plain", "sewn(french).drafted: a length", "sewn(french).fraying: true or false", "sewn(french).first: a length",
+		"sewn(plain).drafted: a length", "sewn(plain).fraying: true or false", "sewn(plain).aside: true or false",
+	}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Error(diff)
+	}
+}
