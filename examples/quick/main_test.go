@@ -190,7 +190,7 @@ func TestEveryNounIsBound(t *testing.T) {
 	for _, s := range sums() {
 		bound[s.spec.String()] = true
 	}
-	noun := regexp.MustCompile(`(?m)^func \(\w+ (\w+)\) Plan\(`)
+	noun := regexp.MustCompile(`(?m)^func \(\w+ (\w+)\) Plan\((?:ctx context.Context)?\) `)
 	found := 0
 	for _, lib := range []string{"units", "seam", "hem", "gather", "buttons", "yardage"} {
 		err := filepath.WalkDir("../../"+lib, func(path string, d fs.DirEntry, err error) error {
