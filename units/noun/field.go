@@ -14,7 +14,7 @@ type member struct {
 	key   string
 	index []int
 	field reflect.StructField
-	zero  bool // an explicit zero is an answer
+	zero  bool // an explicit zero may be given
 }
 
 // members are the members of a struct, in order.

@@ -10,7 +10,7 @@ type Field struct {
 	Path  string // its path in JSON, as in takes[0].taken
 	Takes string // what it takes: a length, a whole number, one of the kinds
 	Means string // what it means, from the doc comment
-	Zero  bool   // zero is an answer
+	Zero  bool   // an explicit zero may be given
 }
 
 // Fields are the fields of the Spec, those of its parts with them.
