@@ -76,6 +76,7 @@ type Crossing struct {
 type Course struct {
 	Name      string       // compulsory, and no other Course's
 	Net       units.Length // drafted length between the drafted seam lines
+	Spread    units.Length // how much longer its piece is made than drafted, as in [Edge]
 	Crossings []Crossing   // the seams that cross it; a seam may stand more than once
 	Own       string       // the name of the seam along the edge itself; empty where it is sewn as drafted
 	OwnPly    Ply          // which ply of that seam the edge is; default upper

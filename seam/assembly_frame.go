@@ -219,7 +219,7 @@ func (f *frame) measure() ([]edgeWork, []matchWork, error) {
 			}
 			takes, slopes = append(takes, one), append(slopes, e.slopes[k])
 		}
-		edge := Edge{Name: c.Name, Net: c.Net, Takes: takes[start:len(takes):len(takes)], Turn: c.Turn}
+		edge := Edge{Name: c.Name, Net: c.Net, Spread: c.Spread, Takes: takes[start:len(takes):len(takes)], Turn: c.Turn}
 		if e.own >= 0 {
 			side := f.seams[e.own].Upper
 			if c.OwnPly == UnderPly {

@@ -304,7 +304,7 @@ func TestNoSuchFitOrAct(t *testing.T) {
 	if got := (seam.Mismatch + 1).String(); got != "Fit(5)" {
 		t.Error(got)
 	}
-	if got := (seam.IntoGathers + 1).String(); got != "Act(7)" {
+	if got := (seam.SpreadPartner + 1).String(); got != "Act(5)" {
 		t.Error(got)
 	}
 }

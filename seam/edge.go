@@ -44,9 +44,12 @@ type Edge struct {
 	Name  string       // as the pattern calls it
 	Along units.Length // drafted length from raw end to raw end
 	Net   units.Length // drafted length between the drafted seam lines: Along less Plies x Drafted for each of Takes
-	Takes []Take       // what crosses the edge, at most [MaxTakes]
-	Own   Take         // the seam along the edge itself, without Plies and Slant; zero where it is sewn as drafted
-	Turn  units.Ratio  // signed turning of the line in radians: more than zero where the allowance lies outside the curve (a collar), less where inside (a neck, an armhole); zero is straight
+	// Spread is how much longer the pattern piece is made than it was drafted, between
+	// the drafted seam lines; negative where it is folded. Zero leaves it as drafted.
+	Spread units.Length
+	Takes  []Take      // what crosses the edge, at most [MaxTakes]
+	Own    Take        // the seam along the edge itself, without Plies and Slant; zero where it is sewn as drafted
+	Turn   units.Ratio // signed turning of the line in radians: more than zero where the allowance lies outside the curve (a collar), less where inside (a neck, an armhole); zero is straight
 }
 
 // An EdgePlan is what an edge comes to once the seams that cross it are sewn.
@@ -56,7 +59,7 @@ type EdgePlan struct {
 	Drafted   units.Near    // between the drafted seam lines
 	Sewn      units.Near    // between the seam lines as sewn, along the edge's own seam line as sewn
 	Change    units.Near    // Sewn less Drafted
-	CutLength units.Near    // along the raw edge of the own seam, between the drafted seam lines; shorter than Drafted where the line is concave. Never compare it with another edge
+	CutLength units.Near    // along the raw edge of the own seam, between the drafted seam lines, once spread; shorter than Drafted where the line is concave. Never compare it with another edge
 }
 
 // edgeFields is a set of what was assumed of an edge.
@@ -258,8 +261,9 @@ func (e Edge) measure(slopes []slope) (edgeWork, error) {
 	case e.Along.Sub(drawn.exact) != e.Net:
 		a.Fault("Net", e.Net.String(), e.Along.Sub(drawn.exact).String()+" (Along "+e.Along.String()+" less the drafted allowances "+drawn.exact.String()+")", ticket.ErrConflict)
 	}
-	w.sewn = w.drafted.add(gain)
-	w.cut = w.drafted
+	made := w.drafted.add(just(e.Spread))
+	w.sewn = made.add(gain)
+	w.cut = made
 	if !e.Turn.IsZero() {
 		w.sewn.exact = w.sewn.exact.Add(e.Own.Drift().Scale(e.Turn))
 		w.cut.exact = w.cut.exact.Add(e.Own.Cut.Scale(e.Turn))
@@ -277,6 +281,7 @@ func (e Edge) measure(slopes []slope) (edgeWork, error) {
 		is         sum
 	}{
 		{given, "more than the drafted allowances take", w.drafted},
+		{"Spread", "less folded out than the edge is long", made},
 		{given, "more than the seams take away from it", w.sewn},
 		{"Turn", "a curve less tight than the allowance is wide", w.cut},
 	} {
@@ -285,7 +290,10 @@ func (e Edge) measure(slopes []slope) (edgeWork, error) {
 			continue
 		}
 		got := value.String()
-		if one.path == "Turn" {
+		switch one.path {
+		case "Spread":
+			got = e.Spread.String()
+		case "Turn":
 			got = e.Turn.String()
 		}
 		if err != nil {

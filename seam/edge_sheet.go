@@ -62,6 +62,8 @@ func (p EdgePlan) Sheet() ticket.Sheet {
 			{Op: ticket.By, Amount: ticket.Times(e.Turn), Name: "turning"},
 			{Op: ticket.Plus, Amount: ticket.About(p.Drafted), Name: "as drafted"},
 		}})
+		l := &s.Lines[len(s.Lines)-1]
+		l.Terms = e.spread(l.Terms)
 	}
 	s.Steps = []ticket.Step{p.step()}
 	for _, t := range e.Takes {
@@ -114,8 +116,9 @@ func (t Take) alongLine() ticket.Line {
 // sewnLine is the edge as drafted, what each seam adds, and what that comes to.
 func (p EdgePlan) sewnLine(label string) ticket.Line {
 	e := p.Spec
-	l := ticket.Line{Label: label, Result: ticket.About(p.Sewn), Terms: make([]ticket.Term, 1, len(e.Takes)+2)}
+	l := ticket.Line{Label: label, Result: ticket.About(p.Sewn), Terms: make([]ticket.Term, 1, len(e.Takes)+3)}
 	l.Terms[0] = ticket.Term{Amount: ticket.About(p.Drafted), Name: "as drafted"}
+	l.Terms = e.spread(l.Terms)
 	for _, t := range e.Takes {
 		if !t.Drift().IsZero() {
 			l.Terms = append(l.Terms, ticket.Term{Amount: t.onEdge(), Name: orElse(t.Name, "a seam")})
@@ -125,6 +128,14 @@ func (p EdgePlan) sewnLine(label string) ticket.Line {
 		l.Terms = append(l.Terms, ticket.Term{Amount: ticket.Long(d), Name: "its own seam"})
 	}
 	return l
+}
+
+// spread adds what the piece is spread by, if it is.
+func (e Edge) spread(terms []ticket.Term) []ticket.Term {
+	if e.Spread.IsZero() {
+		return terms
+	}
+	return append(terms, ticket.Term{Amount: ticket.Long(e.Spread), Name: "its piece spread"})
 }
 
 // step is the check of an edge once its seams are sewn.
@@ -267,10 +278,6 @@ func (r Remedy) Step() ticket.Step {
 			From: "seam line to seam line, once it is changed",
 			Note: "share the change equally among those places, and draw what lies along the edge anew",
 		}
-	case IntoEase:
-		return ticket.Step{Do: "Ease the " + r.Edge + " in; nothing else changes"}
-	case IntoGathers:
-		return ticket.Step{Do: "Gather the " + r.Edge + " in; nothing else changes"}
 	}
 	return ticket.Step{}
 }

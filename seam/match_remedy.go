@@ -15,8 +15,6 @@ func (r Remedy) ApplyMatch(m Match) (Match, error) {
 	m.Long.Takes, m.Short.Takes = slices.Clone(m.Long.Takes), slices.Clone(m.Short.Takes)
 	switch r.Act {
 	case ChangePass, CutDrift, SewPartner:
-	case IntoEase, IntoGathers:
-		return m, nil
 	default:
 		return Match{}, r.noAct()
 	}
@@ -70,9 +68,6 @@ func (m Match) Remedies() iter.Seq2[Remedy, error] {
 }
 
 func (m Match) remedies(w matchWork) (found []Remedy) {
-	if r, ok := w.within(); ok {
-		return []Remedy{r}
-	}
 	if w.fit != Mismatch {
 		return nil
 	}

@@ -23,13 +23,10 @@ const (
 	CutDrift          // cut both plies of the seam to what it takes before sewing it, and sew it as meant
 	SewPartner        // sew the partner's own crossing seam so that the partner drifts too
 	SpreadPartner     // no seam crosses the partner: spread or fold its pattern piece where the other edge has its seams
-	IntoEase          // change nothing: the limit of ease takes the difference in
-	IntoGathers       // change nothing: the limit of gathers takes the difference in
 )
 
 var actNames = [...]string{
-	NoAct: "none", ChangePass: "change-pass", CutDrift: "cut-drift", SewPartner: "sew-partner",
-	SpreadPartner: "spread-partner", IntoEase: "into-ease", IntoGathers: "into-gathers",
+	NoAct: "none", ChangePass: "change-pass", CutDrift: "cut-drift", SewPartner: "sew-partner", SpreadPartner: "spread-partner",
 }
 
 // String is the act's name, as in cut-drift; none for [NoAct].
@@ -63,14 +60,14 @@ func Acts(yield func(Act) bool) {
 // comparable.
 type Remedy struct {
 	Act    Act          // what it does
-	Edge   string       // the edge in question: the first mismatched one that the seam crosses; the one spread; for IntoEase and IntoGathers the long one
+	Edge   string       // the edge in question: the first mismatched one that the seam crosses; the one spread
 	Seam   string       // the seam that is changed; empty where none is
 	Spec   Spec         // how that seam is then sewn; from a [Match], which knows no kinds, Drafted, Cut and Take only
 	Net    units.Length // for SpreadPartner, the length of Edge between its drafted seam lines once its piece is spread; else zero
 	Left   units.Near   // the greatest difference, beyond what the pattern drew and without sign, that stays in the pairs which the seam touches
 	Mends  int          // pairs that were mismatched and no longer are
 	Breaks int          // pairs that were not mismatched and now are
-	Cuts   int          // cut edges to be trimmed: the plies of the seam, as often as it crosses the edge that it crosses most often
+	Cuts   int          // cut edges to be trimmed: both plies of the seam, as often as it crosses the edge that it crosses most often; from a [Match], the plies of the edge
 }
 
 // Apply is a copy of a with the remedy carried out. It fails as
@@ -85,10 +82,8 @@ func (r Remedy) Apply(a Assembly) (Assembly, error) {
 			return Assembly{}, ticket.Faults{{Path: "Edge", Got: quote(r.Edge), Limit: "the name of an edge", Err: ticket.ErrUnknown}}
 		}
 		a = a.clone()
-		a.Edges[i].Net = r.Net
+		a.Edges[i].Spread = r.Net.Sub(a.Edges[i].Net)
 		return a, nil
-	case IntoEase, IntoGathers:
-		return a.clone(), nil
 	}
 	return Assembly{}, r.noAct()
 }
@@ -107,10 +102,8 @@ func ranked(rs []Remedy) []Remedy {
 			return 0
 		case ChangePass, SewPartner:
 			return 1
-		case SpreadPartner:
-			return 2
 		}
-		return 3
+		return 2
 	}
 	slices.SortStableFunc(rs, func(r, s Remedy) int {
 		return cmp.Or(
@@ -126,10 +119,9 @@ func ranked(rs []Remedy) []Remedy {
 
 // Remedies are the single changes that mend at least one mismatched pair, the
 // best first: the most pairs mended by the one change, then the fewest left
-// mismatched, then cutting before changing a pass, then the fewest cuts. After
-// them stand the pairs that have moved away from what the pattern drew but stay
-// within their limits. There are none where nothing has moved, and none that
-// the kind of seam does not allow.
+// mismatched, then cutting before changing a pass, then the fewest cuts. There are
+// none where nothing is mismatched, and none that the kind of seam does not allow.
+// What the pattern drew stays the limit of ease where a piece is spread.
 //
 // It fails as [Assembly.Plan] does.
 func (a Assembly) Remedies() ([]Remedy, error) {
@@ -151,28 +143,7 @@ func (a Assembly) Remedies() ([]Remedy, error) {
 			s.spread(i)
 		}
 	}
-	for _, w := range pairs {
-		if r, ok := w.within(); ok {
-			s.found = append(s.found, r)
-		}
-	}
 	return ranked(s.found), nil
-}
-
-// within is the remedy of a pair that has moved and stays within its limits.
-func (w matchWork) within() (Remedy, bool) {
-	r := Remedy{Edge: w.long.spec.Name}
-	switch w.fit {
-	case Eases:
-		r.Act = IntoEase
-	case Gathers:
-		r.Act = IntoGathers
-	default:
-		return r, false
-	}
-	left, err := w.change().without()
-	r.Left = left.near()
-	return r, err == nil && !r.Left.IsZero()
 }
 
 // A search tries changes of one seam at a time.
@@ -183,20 +154,29 @@ type search struct {
 	found []Remedy
 }
 
-// crosses is how many plies of an edge a seam crosses.
-func (f *frame) crosses(edge, seam int) (plies int) {
+// times is how many seams of that name cross an edge: those of whose plies it has
+// both, and those of whose upper, or whose under, it has one; these may be the same.
+func (f *frame) times(edge, seam int) int {
+	var both, upper, under int
 	for k, j := range f.edges[edge].seams {
-		if j == seam {
-			x := f.spec.Edges[edge].Crossings[k]
-			plies += x.Times * x.Plies
+		if j != seam {
+			continue
+		}
+		switch x := f.spec.Edges[edge].Crossings[k]; {
+		case x.Plies == 2:
+			both += x.Times
+		case x.Ply == UnderPly:
+			under += x.Times
+		default:
+			upper += x.Times
 		}
 	}
-	return plies
+	return both + max(upper, under)
 }
 
 // touches reports whether the length of an edge hangs on a seam.
 func (f *frame) touches(edge, seam int) bool {
-	return f.edges[edge].own == seam && !f.spec.Edges[edge].Turn.IsZero() || f.crosses(edge, seam) > 0
+	return f.edges[edge].own == seam && !f.spec.Edges[edge].Turn.IsZero() || f.times(edge, seam) > 0
 }
 
 // own tries what can be done to a seam that has drifted and crosses an edge of
@@ -277,9 +257,9 @@ func (s *search) spread(i int) {
 		if len(c.Crossings) > 0 || s.tries >= MaxTries {
 			continue
 		}
-		net := c.Net.Add(moved)
+		net := c.Net.Add(c.Spread).Add(moved)
 		if side == 0 {
-			net = c.Net.Sub(moved)
+			net = c.Net.Add(c.Spread).Sub(moved)
 		}
 		if net.Sign() <= 0 {
 			continue
@@ -287,7 +267,7 @@ func (s *search) spread(i int) {
 		s.tries++
 		f := *s.frame
 		f.spec.Edges = slices.Clone(f.spec.Edges)
-		f.spec.Edges[e].Net = net
+		f.spec.Edges[e].Spread = net.Sub(c.Net)
 		s.keep(Remedy{Act: SpreadPartner, Edge: c.Name, Net: net}, &f, func(pair [2]int) bool { return pair[0] == e || pair[1] == e })
 	}
 }
@@ -389,7 +369,7 @@ func (s *search) try(act Act, edge, j int, spec Spec) {
 	if act == CutDrift {
 		r.Cuts = 2
 		for e := range s.edges {
-			r.Cuts = max(r.Cuts, s.crosses(e, j))
+			r.Cuts = max(r.Cuts, 2*s.times(e, j))
 		}
 	}
 	s.keep(r, &f, func(pair [2]int) bool { return s.touches(pair[0], j) || s.touches(pair[1], j) })
@@ -411,8 +391,7 @@ func (s *search) keep(r Remedy, changed *frame, touched func(pair [2]int) bool) 
 			r.Breaks++
 		}
 		if touched(s.pairs[i]) {
-			// Against what the pattern drew, also where its piece is changed.
-			left, err1 := w.sewn.sub(s.now[i].drafted).without()
+			left, err1 := w.change().without()
 			more, err2 := left.sub(most).sign()
 			if err1 != nil || err2 != nil {
 				return

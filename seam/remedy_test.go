@@ -65,7 +65,6 @@ func leaves(t *testing.T, a Assembly, before, after AssemblyPlan, r Remedy) {
 		return false
 	}
 	var most units.Near
-	said := false
 	for i, m := range after.Pairs {
 		left := m.Sewn.Sub(before.Pairs[i].Drafted)
 		n, err := left.Sign()
@@ -75,23 +74,13 @@ func leaves(t *testing.T, a Assembly, before, after AssemblyPlan, r Remedy) {
 		if n < 0 {
 			left = left.Neg()
 		}
-		if r.Act == IntoEase || r.Act == IntoGathers {
-			if same, err := left.Cmp(r.Left); (err != nil || same == 0) && a.Pairs[i].Long == r.Edge {
-				said = true
-			}
-			continue
-		}
 		if touched(a.Pairs[i].Long) || touched(a.Pairs[i].Short) {
 			if more, err := left.Cmp(most); err == nil && more > 0 {
 				most = left
 			}
 		}
 	}
-	if r.Act != IntoEase && r.Act != IntoGathers {
-		same, err := most.Cmp(r.Left)
-		said = same == 0 || err != nil
-	}
-	if !said {
+	if same, err := most.Cmp(r.Left); same != 0 && err == nil {
 		t.Fatalf("%v %s says it leaves %v; it leaves %v", r.Act, r.Seam, r.Left, most)
 	}
 }
@@ -194,16 +183,11 @@ func TestRemediesWithinLimits(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(rs) != 2 || rs[0].Act != IntoGathers || rs[1].Act != IntoEase {
-		t.Fatalf("%+v, want the smaller change first", rs)
+	if len(rs) != 0 {
+		t.Errorf("%+v, and nothing is to be mended", rs)
 	}
-	if rs[0].Left.String() != "3/8 in" || rs[0].Edge != "sleeve bottom" || rs[1].Left.String() != "3/4 in" || rs[1].Edge != "neck" {
-		t.Errorf("%+v", rs)
-	}
-	for _, r := range rs {
-		if after := provenBy(t, a, before, r); after.Mismatched() != 0 || r.Seam != "" {
-			t.Errorf("%+v", r)
-		}
+	if before.Pairs[0].Fit != Eases || before.Pairs[1].Fit != Gathers {
+		t.Errorf("%v and %v", before.Pairs[0].Fit, before.Pairs[1].Fit)
 	}
 }
 
@@ -258,7 +242,7 @@ func TestRemediesOfOwnSeam(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(rs) != 4 || rs[0].Act != CutDrift || rs[0].Cuts != 2 || rs[1].Act != ChangePass || rs[2].Seam != "sleeve seam" || rs[2].Spec.First != in("47/40") {
+	if len(rs) != 5 || rs[0].Act != CutDrift || rs[0].Cuts != 2 || rs[1].Act != ChangePass || rs[2].Seam != "sleeve seam" || rs[2].Spec.First != in("47/40") || rs[4].Net != in("19 17/20") {
 		t.Errorf("%+v", rs)
 	}
 	for _, r := range rs {
@@ -414,5 +398,5 @@ func TestRemedyApplyFaults(t *testing.T) {
 }
 
 func TestActText(t *testing.T) {
-	checkText(t, Acts, 7, Act.String, Act.MarshalText, func(b []byte) (Act, error) { var a Act; err := a.UnmarshalText(b); return a, err })
+	checkText(t, Acts, 5, Act.String, Act.MarshalText, func(b []byte) (Act, error) { var a Act; err := a.UnmarshalText(b); return a, err })
 }

@@ -528,7 +528,7 @@ func (w *planner) remedies(a seam.Assembly, now seam.AssemblyPlan) ([]seam.Remed
 			}
 		}
 	}
-	return rs, err
+	return slices.DeleteFunc(rs, func(r seam.Remedy) bool { return r.Mends == 0 }), err
 }
 
 // Apply carries a remedy out on an assembly of the garment's seams and edges. An
@@ -539,10 +539,10 @@ func (g Garment) Apply(r seam.Remedy, a seam.Assembly) (seam.Assembly, error) {
 		return b, err
 	}
 	k := g.edge(r.Edge)
-	by := b.Edges[k].Net.Sub(a.Edges[k].Net)
+	by := b.Edges[k].Spread.Sub(a.Edges[k].Spread)
 	for i, e := range g.Edges {
 		if e.Of == r.Edge {
-			b.Edges[i].Net = b.Edges[i].Net.Add(by)
+			b.Edges[i].Spread = b.Edges[i].Spread.Add(by)
 		}
 	}
 	return b, nil

@@ -263,10 +263,6 @@ func (w *writer) describe(r seam.Remedy) string {
 		return fmt.Sprintf("sew the %s at %s (%s)", r.Seam, w.m(s.Take.Max(s.First)), times)
 	case r.Act == seam.SpreadPartner:
 		return w.spreading(r)
-	case r.Act == seam.IntoEase:
-		return fmt.Sprintf("ease the rest of %s in", r.Edge)
-	case r.Act == seam.IntoGathers:
-		return fmt.Sprintf("take the rest of %s into the gathers", r.Edge)
 	}
 	return r.Act.String() + " " + r.Seam
 }
