@@ -301,25 +301,42 @@ func (w *writer) spreading(r seam.Remedy) string {
 	return text
 }
 
-func (w *writer) remedies(p *part) {
-	mis := w.p.AsSewn.Mismatched()
-	if len(w.p.Remedies) == 0 {
-		if mis > 0 {
-			p.under("What mends it")
-			p.say("Nothing that is known here mends %s: do not cut before it is settled.", w.out(w.p.AsSewn))
+// byHand tells which pairs have moved and stay within their limits.
+func (w *writer) byHand(p *part) {
+	done := false
+	for _, m := range w.p.AsSewn.Pairs {
+		out := m.Change
+		if sign, err := out.Sign(); err == nil && sign < 0 {
+			out = out.Neg()
 		}
-		return
-	}
-	if mis > 0 {
-		p.under("What mends it, the best first")
-	} else {
-		p.under("What is taken in by hand")
-	}
-	for i, r := range w.p.Remedies {
-		if r.Act == seam.IntoEase || r.Act == seam.IntoGathers {
-			p.item(fmt.Sprintf("remedy %d", i+1), "%s, out by %s from what the pattern drew. It stays within its limit.", w.describe(r), w.n(r.Left))
+		if out.IsZero() || m.Fit != seam.Eases && m.Fit != seam.Gathers {
 			continue
 		}
+		if !done {
+			p.under("What is taken in by hand")
+			done = true
+		}
+		do := "ease the rest of %s in"
+		if m.Fit == seam.Gathers {
+			do = "take the rest of %s into the gathers"
+		}
+		p.say(do+", out by %s from what the pattern drew. It stays within its limit.", m.Long.Spec.Name, w.n(out))
+	}
+}
+
+func (w *writer) remedies(p *part) {
+	w.byHand(p)
+	mis := w.p.AsSewn.Mismatched()
+	if mis == 0 {
+		return
+	}
+	if len(w.p.Remedies) == 0 {
+		p.under("What mends it")
+		p.say("Nothing that is known here mends %s: do not cut before it is settled.", w.out(w.p.AsSewn))
+		return
+	}
+	p.under("What mends it, the best first")
+	for i, r := range w.p.Remedies {
 		left := "nothing left over"
 		if !r.Left.IsZero() {
 			left = "leaves a pair out by " + w.n(r.Left) + " from what the pattern drew"
