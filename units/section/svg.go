@@ -8,6 +8,7 @@ import (
 	"unicode/utf8"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
 )
 
 // Measures of the page, in thousandths of a millimetre, in which the picture is
@@ -199,17 +200,11 @@ func millimetres(n int64) string {
 	return strings.TrimSuffix(strings.TrimRight(fmt.Sprintf("%d.%03d", n/1000, n%1000), "0"), ".")
 }
 
-var escaper = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;")
+var escaper = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;", "\n", " ", "\t", " ", "\r", " ")
 
-// escape is s as the text of an element, without what XML has no place for.
-func escape(s string) string {
-	return escaper.Replace(strings.Map(func(r rune) rune {
-		if r < ' ' || r == utf8.RuneError || r == 0xfffe || r == 0xffff {
-			return ' '
-		}
-		return r
-	}, s))
-}
+// escape is s as the text of an element; what is not fit to print is written as
+// [ticket.Visible] does.
+func escape(s string) string { return ticket.Visible(escaper.Replace(s)) }
 
 // text is a line of words.
 func (p *page) text(x, y, size int64, anchor, s string) {

@@ -29,7 +29,7 @@ type Fault struct {
 	Err   error  // the kind of fault, for errors.Is
 }
 
-// Error is the field, the value, the kind of fault and the limit.
+// Error is the field, the value, the kind of fault and the limit, [Visible].
 func (f *Fault) Error() string {
 	var b strings.Builder
 	b.WriteString(f.Path)
@@ -47,7 +47,7 @@ func (f *Fault) Error() string {
 		b.WriteString(", want ")
 		b.WriteString(f.Limit)
 	}
-	return b.String()
+	return Visible(b.String())
 }
 
 // Unwrap is the kind of fault.
@@ -170,22 +170,12 @@ func (a *Audit) Count(path string, n, low, high int) {
 	}
 }
 
-// Text records a text that is longer than MaxName or not fit to print.
+// Text records a name or a text that [Unfit] refuses.
 func (a *Audit) Text(path, s string) {
-	if len(s) > MaxName {
-		a.Fault(path, fmt.Sprintf("%d bytes", len(s)), fmt.Sprintf("at most %d bytes", MaxName), ErrRange)
-		return
-	}
-	for _, r := range s {
-		if r < ' ' || r == 0x7f || r == 0xfffd {
-			a.Fault(path, fmt.Sprintf("%q", s), "printable text", ErrForm)
-			return
-		}
+	if f := Unfit(path, s); f != nil {
+		a.faults = append(a.faults, f)
 	}
 }
-
-// MaxName is the longest name of a piece, an edge or a seam, in bytes.
-const MaxName = 200
 
 // Fields names the fields that a Plan filled with a default, in the order of
 // the Spec, separated by blanks. It is empty where nothing was assumed.

@@ -13,17 +13,22 @@ const Columns = 80
 
 // Wrap breaks text at blanks to keep within [Columns], the first line after
 // first, the others after rest. A word too long for a line, such as an address,
-// is broken after a slash, or where the line ends.
+// is broken after a slash, or where the line ends. What is not fit to print is
+// escaped; see [Visible].
 func Wrap(first, rest, text string) string {
 	var b strings.Builder
-	b.WriteString(first)
+	first = Visible(first)
+	b.WriteString(strings.TrimRight(first, " "))
+	gap := first[len(strings.TrimRight(first, " ")):] // written with the first word only
 	col, fresh := utf8.RuneCountInString(first), true
 	put := func(word string) {
 		n := utf8.RuneCountInString(word)
-		if !fresh && col+1+n > Columns {
+		if !fresh && col+1+n > Columns || fresh && col > utf8.RuneCountInString(rest) && col+n > Columns {
 			b.WriteString("\n" + rest)
-			col, fresh = utf8.RuneCountInString(rest), true
+			col, fresh, gap = utf8.RuneCountInString(rest), true, ""
 		}
+		b.WriteString(gap)
+		gap = ""
 		if !fresh {
 			b.WriteByte(' ')
 			col++
@@ -32,7 +37,7 @@ func Wrap(first, rest, text string) string {
 		col, fresh = col+n, false
 	}
 	room := max(1, Columns-utf8.RuneCountInString(rest))
-	for _, word := range measures(text) {
+	for _, word := range measures(Visible(spaced.Replace(text))) {
 		for utf8.RuneCountInString(word) > room {
 			head := string([]rune(word)[:room])
 			if k := strings.LastIndexByte(head, '/'); k > 0 {
@@ -43,9 +48,12 @@ func Wrap(first, rest, text string) string {
 		}
 		put(word)
 	}
-	b.WriteByte('\n')
+	b.WriteString(gap + "\n")
 	return b.String()
 }
+
+// spaced has a blank for what only parts words.
+var spaced = strings.NewReplacer("\n", " ", "\t", " ", "\r", " ")
 
 // measures splits text at blanks, but keeps a measure together: scant 3 5/16 in,
 // 7 mm, 2 3/4 yd.
