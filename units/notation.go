@@ -97,8 +97,10 @@ func (n Notation) slack() Length {
 // Round is the mark that l is read to, and the residue: l == mark + residue.
 func (n Notation) Round(l Length) (mark, residue Length) { return l.Round(n.Step(), n.Mode) }
 
-// Format is the text of l in n, and the residue that the text does not state as
-// a number: l less the mark. It is zero where l lies on a mark.
+// Format is the text of l in n, and the residue that the text leaves out: l less
+// what it states. That is zero where l lies on a mark and where the text has the
+// residue as a number, as in 6 in plus 3/64 in. [Notation.Round] tells the residue in
+// any case.
 func (n Notation) Format(l Length) (text string, residue Length) {
 	var buf [64]byte
 	b, residue := n.Append(buf[:0], l)
@@ -197,7 +199,7 @@ func (n Notation) appendAny(b []byte, l Length, u Unit, steps int64, places int)
 		} else {
 			b = append(b, " less "...)
 		}
-		return n.appendExact(b, residue.Abs()), residue
+		return n.appendExact(b, residue.Abs()), Length{}
 	}
 	if over == (mark.Sign() >= 0) {
 		b = append(b, "full "...)

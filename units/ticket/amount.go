@@ -100,9 +100,9 @@ func (a Amount) Text(in ...units.Notation) string {
 	if !exact {
 		return a.about(in)
 	}
-	text, residue := in[0].Format(l)
+	text, _ := in[0].Format(l)
 	var extra []string
-	if !residue.IsZero() {
+	if !l.IsMultiple(in[0].Step()) {
 		if l.Abs().Less(in[0].Step()) {
 			text = in[0].Exact(l) // less than a mark: there is none to read it by
 		} else {
