@@ -148,8 +148,6 @@ func (s Remnant) Plan() (RemnantPlan, error) {
 			p.Verdict = TooWide
 		case !s.NeedWidth.IsZero():
 			p.Verdict = Fits
-		default:
-			p.Verdict = LayItOut
 		}
 	}
 	return p, nil

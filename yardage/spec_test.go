@@ -144,6 +144,34 @@ func TestHalfDropNeedsHalfARepeatOnlyWhereTheWasteIsLess(t *testing.T) {
 	}
 }
 
+// One favourable fact more never makes the verdict worse.
+func TestRemnantFavourableFacts(t *testing.T) {
+	have := yardage.Remnant{Have: in("3 yd"), HaveWidth: in("45 in")}
+	asked, lay := have, have
+	asked.Asked, asked.AskedWidth = in("3 yd"), in("45 in")
+	lay.Need = in("80 in")
+	both := asked
+	both.Need = lay.Need
+	fits, all := lay, both
+	fits.NeedWidth, all.NeedWidth = in("45 in"), in("45 in")
+	for _, c := range []struct {
+		name string
+		s    yardage.Remnant
+		want yardage.Verdict
+	}{
+		{"nothing known", have, yardage.LayItOut},
+		{"as asked", asked, yardage.AsAsked},
+		{"a lay short enough", lay, yardage.LayItOut},
+		{"as asked, and a lay short enough", both, yardage.AsAsked},
+		{"a lay that goes on it", fits, yardage.Fits},
+		{"as asked, and a lay that goes on it", all, yardage.Fits},
+	} {
+		if p, err := c.s.Plan(); err != nil || p.Verdict != c.want {
+			t.Errorf("%s: %v, %v, want %v", c.name, p.Verdict, err, c.want)
+		}
+	}
+}
+
 func TestRemnantVerdicts(t *testing.T) {
 	for _, c := range []struct {
 		s    yardage.Remnant
