@@ -2,33 +2,14 @@ package yardage_test
 
 import (
 	"math/rand/v2"
-	"reflect"
 	"testing"
 
 	"github.com/shopspring/decimal"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/noun/nountest"
 	"example.com/clothyard/yardage"
 )
-
-// again plans the solved Spec of a plan once more, and reports whether that is the
-// same plan but for what was assumed, of which nothing is left.
-func again(t *testing.T, plan any) {
-	t.Helper()
-	first := reflect.New(reflect.TypeOf(plan)).Elem()
-	first.Set(reflect.ValueOf(plan))
-	out := first.FieldByName("Spec").MethodByName("Plan").Call(nil)
-	if err, _ := out[1].Interface().(error); err != nil {
-		t.Fatalf("%+v\nsolved is refused: %v", plan, err)
-	}
-	if assumed := out[0].FieldByName("Assumed"); assumed.Len() > 0 {
-		t.Fatalf("%+v\nsolved assumes %v", plan, assumed)
-	}
-	first.FieldByName("Assumed").SetZero()
-	if !reflect.DeepEqual(first.Interface(), out[0].Interface()) {
-		t.Fatalf("%+v\nsolved gives\n%+v", first, out[0])
-	}
-}
 
 // The solved Spec of every noun is valid input and gives the same plan.
 func TestSolvedAgain(t *testing.T) {
@@ -106,7 +87,7 @@ func TestSolvedAgain(t *testing.T) {
 			done := 0
 			for range 400 {
 				if p, err := plan(); err == nil {
-					again(t, p)
+					nountest.Solved(t, p)
 					done++
 				}
 			}

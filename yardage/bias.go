@@ -96,7 +96,7 @@ func (s Bias) beyond(a *ticket.Audit, assumed bool) {
 			got += ", assumed"
 		}
 		a.Fault("Step", got, "at least "+floor.DivInt(MaxSide).String()+" ("+steps+")", ticket.ErrRange)
-		return
+		longest = floor
 	}
 	a.AtMost("Wanted", s.Wanted, s.yield(longest, s.Seam), "what a square yields with "+steps, ticket.ErrRange)
 }

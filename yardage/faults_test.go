@@ -52,7 +52,7 @@ func TestFaults(t *testing.T) {
 			[]string{"Need" + sign, "Repeat" + sign, "Starts" + rng, "Ends" + sign, "Shrink" + rng, "Counter" + sign}},
 		{"purchase, starts without repeat", errOf(yardage.Purchase{Need: in("1 in"), Starts: 1, Shrink: less}.Plan()), []string{"Starts" + unused, "Shrink" + sign}},
 		{"purchase, too many repeats", errOf(yardage.Purchase{Need: in("1 in"), Repeat: in("1 in").DivInt(2_000_000)}.Plan()), []string{"Repeat" + rng}},
-		{"purchase, too many with the starts", errOf(yardage.Purchase{Need: in("1 in"), Repeat: in("1 in"), Starts: yardage.MaxRepeats}.Plan()), []string{"Repeat" + rng}},
+		{"purchase, too many with the starts", errOf(yardage.Purchase{Need: in("2 in"), Repeat: in("1 in"), Starts: yardage.MaxRepeats - 1}.Plan()), []string{"Repeat" + rng}},
 		{"purchase, repeats beyond 64 bits", errOf(yardage.Purchase{Need: huge, Repeat: in("1 in")}.Plan()), []string{"Repeat" + rng}},
 
 		{"remnant, nothing", errOf(yardage.Remnant{}.Plan()), []string{"Have" + missing, "HaveWidth" + missing}},
@@ -95,7 +95,7 @@ func TestFaults(t *testing.T) {
 		{"bias, step below zero", errOf(yardage.Bias{Strip: in("1 in"), Wanted: in("9 in"), Step: minus}.Plan()), []string{"Step" + sign}},
 		{"bias, a step for nothing", errOf(yardage.Bias{Strip: in("1 in"), Square: in("9 in"), Step: in("1 in")}.Plan()), []string{"Step" + unused}},
 		{"bias, a square off the step", errOf(yardage.Bias{Strip: in("1 in"), Square: in("9 1/2 in"), Wanted: in("20 in"), Step: in("1 in")}.Plan()), []string{"Step" + conflict}},
-		{"bias, a step too small", errOf(yardage.Bias{Strip: in("2 in"), Wanted: in("9 in"), Step: in("1 in").DivInt(yardage.MaxSide)}.Plan()), []string{"Step" + rng}},
+		{"bias, a step too small", errOf(yardage.Bias{Strip: in("2 in"), Wanted: in("9 in"), Step: in("1 in").DivInt(yardage.MaxSide)}.Plan()), []string{"Step" + rng, "Wanted" + rng}},
 		{"bias, a square of too many steps", errOf(yardage.Bias{Strip: in("2 in"), Square: in("20 in"), Wanted: in("9 in"), Step: in("1 in").DivInt(100_000)}.Plan()), []string{"Step" + rng}},
 		{"bias, square too small", errOf(yardage.Bias{Strip: in("2 in"), Square: in("2 1/2 in")}.Plan()), []string{"Square" + rng}},
 		{"bias, square short", errOf(yardage.Bias{Strip: in("2 in"), Square: in("20 in"), Wanted: in("200 in")}.Plan()), []string{"Square" + conflict}},

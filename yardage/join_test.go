@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
 	"example.com/clothyard/yardage"
 )
 
@@ -48,29 +47,5 @@ func TestPanelsAssumeTheJoin(t *testing.T) {
 	p, err = yardage.Panels{Widths: 1, Width: in("54 in"), Drop: in("80 in")}.Plan()
 	if err != nil || p.Assumed != "" || !p.Spec.Seam.IsZero() {
 		t.Errorf("%+v, %v", p, err)
-	}
-}
-
-// Each row of the table as its source prints it.
-func TestJoinTable(t *testing.T) {
-	want := []yardage.JoinRow{
-		{Seam: in("1/2 in"), Use: "widths of a curtain", Source: "curtain-estimate-page", Known: ticket.Read},
-		{Seam: in("1/2 in"), Use: "widths of a curtain", Source: "curtain-lesson", Known: ticket.Read},
-	}
-	n := 0
-	for got := range yardage.Joins {
-		if n >= len(want) || got != want[n] {
-			t.Errorf("row %d: %+v", n, got)
-		}
-		if _, ok := ticket.Lookup(got.Source); !ok {
-			t.Errorf("no source %q", got.Source)
-		}
-		n++
-	}
-	if n != len(want) {
-		t.Errorf("%d rows", n)
-	}
-	for range yardage.Joins {
-		break
 	}
 }

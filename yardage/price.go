@@ -73,6 +73,9 @@ func coinPlaces(coin units.Ratio) (int, bool) {
 	return 0, false
 }
 
+// dearest is the greatest amount of MaxDigits digits, so many of them places.
+func dearest(places int) units.Ratio { return units.RatioOf(ten(MaxDigits)-1, ten(places)) }
+
 // Plan works out the amount.
 func (s Price) Plan() (PricePlan, error) {
 	var a ticket.Audit
@@ -102,6 +105,8 @@ func (s Price) Plan() (PricePlan, error) {
 	switch {
 	case s.Coin.Sign() < 0:
 		a.Fault("Coin", s.Coin.String(), "more than 0", ticket.ErrSign)
+	case ok && !s.Coin.Mul(units.RatioOf(ten(places), 1)).Less(units.RatioOf(ten(MaxDigits), 1)):
+		a.Fault("Coin", s.Coin.String(), "at most "+dearest(places).String()+" ("+ticket.Of(MaxDigits).String()+" digits)", ticket.ErrRange)
 	case !ok:
 		a.Fault("Coin", s.Coin.String(), "a number whose decimals end within "+ticket.Of(MaxCoinPlaces).String()+" places", ticket.ErrRange)
 	}
@@ -117,7 +122,8 @@ func (s Price) Plan() (PricePlan, error) {
 	mark, residue := p.Exact.Round(s.Coin, s.Mode)
 	n, ok := mark.Mul(units.RatioOf(ten(places), 1)).Int(units.Down)
 	if !ok || n >= ten(MaxDigits) {
-		a.Fault("Length", s.Length.String(), "an amount of at most "+ticket.Of(MaxDigits).String()+" digits", ticket.ErrRange)
+		most, _ := dearest(places).Round(s.Coin, units.Down)
+		a.Fault("Length", s.Length.String(), "at most "+s.Per.Of(1).Scale(most.Quo(p.Rate)).String()+" (an amount of "+ticket.Of(MaxDigits).String()+" digits)", ticket.ErrRange)
 		return PricePlan{}, a.Err()
 	}
 	p.Charged, p.Residue = decimal.New(n, -int32(places)), residue
@@ -142,12 +148,14 @@ func (p PricePlan) Sheet() ticket.Sheet {
 	if p.Residue.Sign() < 0 {
 		rounded = ticket.Term{Amount: ticket.Times(p.Residue.Neg()), Name: "rounded up, " + s.Mode.String()}
 	}
-	sh := ticket.Sheet{Title: "Price of the cloth", Assumed: p.Assumed, Lines: []ticket.Line{
-		line("length in "+per, ticket.Times(p.Units), long(s.Length, "of cloth"), overLong(s.Per.Of(1), "")),
+	sh := ticket.Sheet{Title: "Price of the cloth", Assumed: p.Assumed, Lines: make([]ticket.Line, 0, 4)}
+	if s.Per.Valid() {
+		sh.Lines = append(sh.Lines, line("length in "+per, ticket.Times(p.Units), long(s.Length, "of cloth"), overLong(s.Per.Of(1), "")))
+	}
+	sh.Lines = append(sh.Lines,
 		line("amount, exact", ticket.Times(p.Exact), ticket.Term{Amount: ticket.Times(p.Units), Name: per}, by(p.Rate, "each")),
 		line("amount in whole coins", ticket.Times(charged), ticket.Term{Amount: ticket.Times(p.Exact), Name: "exact"}, rounded),
-		line("to pay", ticket.Price(p.Text())),
-	}}
+		line("to pay", ticket.Price(p.Text())))
 	sh.Cautions = []ticket.Caution{{Text: "A till may round each item or only the whole bill, and tax may be in the price or not.", Refer: "the shop's own terms decide"}}
 	if p.Assumed.Has("Coin") {
 		sh.Sources = append(sh.Sources, ticket.Practise("the hundredth as the least amount charged"))

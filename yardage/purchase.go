@@ -52,8 +52,8 @@ func (s Purchase) audit(a *ticket.Audit) {
 	a.NotNegative("Repeat", s.Repeat)
 	if s.Starts != 0 && s.Repeat.IsZero() {
 		a.Fault("Starts", ticket.Of(s.Starts).String(), "none without a Repeat", ticket.ErrUnused)
-	} else if s.Starts < 0 || s.Starts > MaxRepeats {
-		a.Fault("Starts", ticket.Of(s.Starts).String(), "0 to "+ticket.Of(MaxRepeats).String(), ticket.ErrRange)
+	} else if s.Starts < 0 || s.Starts >= MaxRepeats {
+		a.Fault("Starts", ticket.Of(s.Starts).String(), "0 to "+ticket.Of(MaxRepeats-1).String()+", as the lay takes one or more", ticket.ErrRange)
 	}
 	a.NotNegative("Ends", s.Ends)
 	shrinkage(a, "Shrink", s.Shrink)
@@ -75,8 +75,8 @@ func (s Purchase) Plan() (PurchasePlan, error) {
 	if !s.Repeat.IsZero() {
 		p.WashedRepeat = s.Repeat.Scale(stay)
 		n, ok := s.Need.Div(p.WashedRepeat).Int(units.Up)
-		if !ok || n > MaxRepeats-int64(s.Starts) {
-			a.Fault("Repeat", s.Repeat.String(), "a repeat of which "+ticket.Of(MaxRepeats).String()+" make the lay", ticket.ErrRange)
+		if most := MaxRepeats - int64(s.Starts); !ok || n > most {
+			a.Fault("Repeat", s.Repeat.String(), "at least "+s.Need.Unscale(stay).DivInt(most).String()+" ("+ticket.Of(int(most)).String()+" repeats in the lay)", ticket.ErrRange)
 			return PurchasePlan{}, a.Err()
 		}
 		p.Repeats = int(n) + s.Starts

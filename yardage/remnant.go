@@ -116,10 +116,10 @@ func (s Remnant) Plan() (RemnantPlan, error) {
 	p.WashedWidth = s.HaveWidth.Scale(left(s.ShrinkWidth))
 	p.Width = p.WashedWidth.Sub(s.Selvedge.MulInt(2))
 	if p.Width.Sign() <= 0 {
-		a.Fault("Selvedge", s.Selvedge.String(), "less than half of "+p.WashedWidth.String()+", the washed width", ticket.ErrRange)
+		a.Fault("Selvedge", s.Selvedge.String(), "less than "+p.WashedWidth.DivInt(2).String()+" (half of the washed width)", ticket.ErrRange)
 	}
 	if p.Length.Sign() <= 0 {
-		a.Fault("Ends", s.Ends.String(), "less than "+p.Washed.String()+", the washed length", ticket.ErrRange)
+		a.Fault("Ends", s.Ends.String(), "less than "+p.Washed.String()+" (the washed length)", ticket.ErrRange)
 	}
 	if a.Failed() {
 		return RemnantPlan{}, a.Err()
