@@ -47,8 +47,8 @@ func TestRowsAreKeptOrLeftOut(t *testing.T) {
 			}
 		}
 	}
-	for _, r := range csvRows(t, "tables.csv", "id,table,source,figure") {
-		put(r[0], "tables.csv")
+	for _, r := range csvRows(t, "rows.csv", "id,table,source,figure") {
+		put(r[0], "rows.csv")
 		if !inTable(t, r[1], r[2], r[3]) {
 			t.Errorf("%s: no row of %s from %s says %s", r[0], r[1], r[2], r[3])
 		}
