@@ -46,10 +46,10 @@ type LetPlan struct {
 	Each  units.Length // what each ply gives; less than zero takes in
 	Seam  units.Length // what each seam gives: twice Each
 	Total units.Length // what all seams alike give
-	Take  units.Length // what each ply of the new seam takes, from the raw edge as it is then: Has less Each
+	Take  units.Length // what the seam then takes from each ply, from the raw edge as it is then: Has less Each
 
 	Before Plan // the seam as it is now
-	After  Plan // the seam as it is then sewn; where it was trimmed, Drafted and Cut of its spec are what is left of them
+	After  Plan // the seam as it is then sewn; where it was trimmed, Drafted and Cut of its spec are what is left of them; Before where it is left alone
 }
 
 // A LettingPlan is the change, seam by seam.
@@ -235,7 +235,7 @@ func (p *LettingPlan) resew(i int) error {
 	o.Total = o.Seam.MulInt(int64(s.Times))
 	o.Take = o.Has.Sub(o.Each)
 	if o.Each.IsZero() && s.Then == o.Before.Spec.Kind {
-		o.After, o.Take = o.Before, o.Before.Spec.Take
+		o.After = o.Before // left alone
 		return nil
 	}
 	before := o.Before.Spec

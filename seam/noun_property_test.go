@@ -250,7 +250,7 @@ func TestLettingAddsUp(t *testing.T) {
 		sum, least := units.Length{}, units.Length{}
 		for _, o := range p.Seams {
 			sum = sum.Add(o.Total)
-			if o.Gives.Less(o.Each) || o.After.Upper.Taken != o.Take || !o.Each.IsZero() && o.Has != o.Take.Add(o.Each) || o.After.Upper.Drift != o.Before.Upper.Drift.Add(o.Each) || o.After.Under.Drift != o.Before.Under.Drift.Add(o.Each) {
+			if o.Gives.Less(o.Each) || o.After.Upper.Taken != o.Take && o.After != o.Before || o.Has != o.Take.Add(o.Each) || o.After.Upper.Drift != o.Before.Upper.Drift.Add(o.Each) || o.After.Under.Drift != o.Before.Under.Drift.Add(o.Each) {
 				t.Errorf("%+v: %+v", l, o)
 			}
 			if o.Each.Less(o.Gives) {
