@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
@@ -40,8 +41,13 @@ func (w *planner) text(path, s string) {
 		w.audit.Fault(path, fmt.Sprintf("%d bytes", len(s)), fmt.Sprintf("at most %d bytes", most), ticket.ErrRange)
 		return
 	}
-	for part := 0; part < len(s); part += ticket.MaxName {
-		w.audit.Text(path, strings.ToValidUTF8(s[part:min(len(s), part+ticket.MaxName)], ""))
+	for rest := s; rest != ""; {
+		n := min(len(rest), ticket.MaxName)
+		for n < len(rest) && n > 1 && !utf8.RuneStart(rest[n]) {
+			n--
+		}
+		w.audit.Text(path, rest[:n])
+		rest = rest[n:]
 	}
 	if _, err := Fill(s, units.Length.String); err != nil {
 		w.audit.Include(path, err)

@@ -194,6 +194,7 @@ func (w *planner) check() {
 	g, a := w.g, &w.audit
 	a.Text("Title", g.Title)
 	a.Text("Scene", g.Scene)
+	a.Text("Cloth.Name", g.Cloth.Name)
 	if g.Cloth.Work != 0 {
 		a.Count("Cloth.Work", g.Cloth.Work, 1, maxWork)
 	}

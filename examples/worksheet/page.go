@@ -196,9 +196,9 @@ func fold(s string, wide int) []string {
 // markdown writes a page as Markdown.
 func markdown(p page) []byte {
 	var b bytes.Buffer
-	fmt.Fprintf(&b, "# %s\n", escape(p.title))
+	fmt.Fprintf(&b, "# %s\n", opening(p.title))
 	for _, s := range p.intro {
-		fmt.Fprintf(&b, "\n%s\n", escape(s))
+		fmt.Fprintf(&b, "\n%s\n", opening(s))
 	}
 	for i, part := range p.parts {
 		fmt.Fprintf(&b, "\n## %d. %s\n", i+1, escape(part.title))
@@ -211,13 +211,13 @@ func markdown(p page) []byte {
 
 func markdownBlock(b *bytes.Buffer, k block) {
 	if k.head != "" {
-		fmt.Fprintf(b, "\n### %s\n", escape(k.head))
+		fmt.Fprintf(b, "\n### %s\n", opening(k.head))
 	}
 	if k.para != "" {
-		fmt.Fprintf(b, "\n%s\n", escape(k.para))
+		fmt.Fprintf(b, "\n%s\n", opening(k.para))
 	}
 	if k.bullet != "" {
-		fmt.Fprintf(b, "- %s\n", escape(k.bullet))
+		fmt.Fprintf(b, "- %s\n", opening(k.bullet))
 	}
 	if len(k.items) > 0 {
 		b.WriteByte('\n')
@@ -229,7 +229,7 @@ func markdownBlock(b *bytes.Buffer, k block) {
 		b.WriteByte('\n')
 	}
 	for i, s := range k.steps {
-		fmt.Fprintf(b, "%d. %s.\n", i+1, escape(s.head))
+		fmt.Fprintf(b, "%d. %s.\n", i+1, opening(s.head))
 		for _, it := range s.items {
 			fmt.Fprintf(b, "   - **%s**: %s\n", escape(it.Label), escape(it.Text))
 		}
@@ -252,5 +252,16 @@ func markdownBlock(b *bytes.Buffer, k block) {
 
 // escape keeps names from being read as markup.
 func escape(s string) string {
-	return strings.NewReplacer(`\`, `\\`, "`", "\\`", "*", `\*`, "_", `\_`, "<", "&lt;", "|", `\|`, "[", `\[`, "#", `\#`, "\n", " ").Replace(s)
+	return strings.NewReplacer(`\`, `\\`, "`", "\\`", "*", `\*`, "_", `\_`, "<", "&lt;", "|", `\|`, "[", `\[`, "#", `\#`, "~", `\~`, "&", `\&`, "\n", " ").Replace(s)
+}
+
+// opening escapes what stands first in a line, which a mark or a number there
+// would make a list, a quotation or a heading.
+func opening(s string) string {
+	s = escape(strings.TrimSpace(s))
+	digits := len(s) - len(strings.TrimLeft(s, "0123456789"))
+	if digits < len(s) && strings.IndexByte("-+=>.)", s[digits]) >= 0 && (digits > 0) == (s[digits] == '.' || s[digits] == ')') {
+		return s[:digits] + `\` + s[digits:]
+	}
+	return s
 }
