@@ -108,6 +108,30 @@ func TestNounKindOrder(t *testing.T) {
 	}
 }
 
+// TestRodGoesThrough: a rod of which nothing but its diameter, the measure round it
+// or its tunnel is given goes through its casing.
+func TestRodGoesThrough(t *testing.T) {
+	for _, given := range []string{"1/16", "1/8", "1/4", "3/8", "1/2", "3/4", "1", "1 3/8", "2", "3", "12", "1000"} {
+		for what, s := range map[string]hem.Casing{
+			"diameter": {Kind: hem.RodCasing, Width: l(given)},
+			"girth":    {Kind: hem.RodCasing, Girth: l(given)},
+			"tunnel":   {Kind: hem.RodCasing, Tunnel: l(given)},
+		} {
+			p, err := s.Plan()
+			if err != nil {
+				t.Errorf("%s %s: %v", what, given, err)
+				continue
+			}
+			if lo, _ := p.Room.Bounds(); lo.Sign() <= 0 || !p.Assumed.Has("Ease") {
+				t.Errorf("%s %s: tunnel %v, room %v, assumed %v", what, given, p.Spec.Tunnel, p.Room, p.Assumed)
+			}
+			if text := p.Sheet().Text(); strings.Contains(text, "does not go through") {
+				t.Errorf("%s %s:\n%s", what, given, text)
+			}
+		}
+	}
+}
+
 // TestRodJustGoesThrough: a tunnel of half the measure round the rod has no room to
 // spare, but none is lacking.
 func TestRodJustGoesThrough(t *testing.T) {

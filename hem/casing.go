@@ -69,7 +69,8 @@ type Casing struct {
 	Girth units.Length
 	// Ease is how much wider the tunnel is than what it holds, Width, or, with
 	// Girth, how much longer the measure round the tunnel is. It follows from
-	// Tunnel. Default the first row of [CasingEases] for the kind.
+	// Tunnel. Default the first row of [CasingEases] for the kind; for a rod, as much
+	// as Width, or 1/2 in with Girth, so that the rod goes through.
 	Ease units.Length
 	// Tunnel is the clear room between the two rows of stitching, or between the
 	// fold and the row: Width + Ease, or (Girth + Ease) / 2.
@@ -208,7 +209,14 @@ func (s Casing) fill() (Casing, ticket.Fields) {
 	given, drafted := s, s.Drafted.IsZero() && !s.Applied
 	var names ticket.Fields
 	if s.Ease.IsZero() && (s.Tunnel.IsZero() || s.Width.IsZero() && s.Girth.IsZero()) {
-		s.Ease = easeFor(s.Kind).Ease
+		e := casingEase(s.Kind, !s.Girth.IsZero())
+		switch s.Ease = e.Ease; {
+		case e.Part.IsZero():
+		case s.Tunnel.IsZero():
+			s.Ease = s.Width.Scale(e.Part)
+		default: // of a tunnel that is Width x (1 + Part)
+			s.Ease = s.Tunnel.Sub(s.Tunnel.Unscale(e.Part.Add(units.RatioOf(1, 1))))
+		}
 	}
 	switch {
 	case s.Tunnel.IsZero():

@@ -203,7 +203,7 @@ func (p CasingPlan) sources() []ticket.Cite {
 	cs := make([]ticket.Cite, 0, maxStep)
 	if p.Assumed.Has("Ease") {
 		for _, e := range casingEases {
-			if e.Kind == s.Kind {
+			if e.Kind == s.Kind && e.Round == !s.Girth.IsZero() {
 				cs = append(cs, ticket.Cite{For: "ease of the casing, " + e.Name, ID: e.Source, Place: e.Place, Known: e.Known})
 			}
 		}

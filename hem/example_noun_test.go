@@ -57,7 +57,7 @@ func ExampleCasing_Plan() {
 	fmt.Println("tunnel", p.Spec.Tunnel, "allowance", p.Taken, err)
 
 	// The front curtain runs on a rod of 1 in: 1/4 in of ease is not enough.
-	p, err = hem.Casing{Kind: hem.RodCasing, Width: units.Inch.Of(1)}.Plan()
+	p, err = hem.Casing{Kind: hem.RodCasing, Width: units.Inch.Of(1), Ease: units.Inch.Frac(1, 4)}.Plan()
 	sign, _ := p.Room.Sign()
 	fmt.Println("room", sign, err)
 	// Output:

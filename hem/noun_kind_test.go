@@ -115,7 +115,7 @@ func TestNounTables(t *testing.T) {
 		}
 	}
 	for r := range hem.CasingEases {
-		row(r.Source, r.Known, r.Ease)
+		row(r.Source, r.Known, r.Ease.Add(units.Inch.Of(1).Scale(r.Part)))
 	}
 	for r := range hem.CasingTurns {
 		row(r.Source, r.Known, r.Turn, r.Upper)
@@ -129,7 +129,7 @@ func TestNounTables(t *testing.T) {
 	for r := range hem.MitreTrims {
 		row(r.Source, r.Known, r.Trim)
 	}
-	if n != 10+5+5+3+5+10+4+5+4 {
+	if n != 10+5+5+3+5+11+4+5+4 {
 		t.Errorf("%d rows", n)
 	}
 	for range hem.Strips {

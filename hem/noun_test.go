@@ -37,7 +37,8 @@ func casings() map[string]hem.Casing {
 		"cord, neck":           {Kind: hem.CordCasing, Width: l("3/8"), Months: 60, Neck: true},
 		"cord, adult":          {Kind: hem.CordCasing, Width: l("3/8"), Months: 400, Neck: true},
 		"rod":                  {Kind: hem.RodCasing, Width: l("1"), Ease: l("1"), Turn: l("1/2"), Heading: l("2")},
-		"rod, too tight":       {Kind: hem.RodCasing, Width: l("1")},
+		"rod, default":         {Kind: hem.RodCasing, Width: l("1")},
+		"rod, too tight":       {Kind: hem.RodCasing, Width: l("1"), Ease: l("1/4")},
 		"rod, girth":           {Kind: hem.RodCasing, Girth: l("3"), Ease: l("1/2")},
 	}
 }

@@ -9,15 +9,19 @@ import (
 type CasingEase struct {
 	Name   string       // what the source says of it
 	Kind   CasingKind   // what the casing holds
-	Ease   units.Length // how much wider the tunnel is
+	Ease   units.Length // how much wider the tunnel is; zero where Part
+	Part   units.Ratio  // the same as a part of Width; zero where Ease
+	Round  bool         // Ease is added to the measure round a rod, not to its diameter
 	Source string       // id of the source, see ticket.Lookup
 	Place  string       // where in it
 	Known  ticket.Known // how the figure is known
 }
 
-// CasingEases yields the table of eases. The first row of a kind is its default;
-// for elastic that is the quarter inch, of which the extension service's 6 mm is
-// the same figure in round millimetres.
+// CasingEases yields the table of eases. The first row of a kind is its default,
+// for a rod the first row for the measure that is given. For elastic that is the
+// quarter inch, of which the extension service's 6 mm is the same figure in round
+// millimetres. For a rod it is what lets the rod through: a tunnel of at least
+// half the measure round it, which is about 1 4/7 of its diameter.
 func CasingEases(yield func(CasingEase) bool) {
 	for _, e := range casingEases {
 		if !yield(e) {
@@ -50,16 +54,17 @@ var (
 	casingTurn = casingTurns[0]
 
 	casingEases = [...]CasingEase{
-		{"any elastic", ElasticCasing, inches(0, 1, 4), "waistband-casing-leaflet", "", ticket.Read},
-		{"any elastic, at least", ElasticCasing, units.Millimetre.Of(6), "casing-project-guide", "", ticket.Read},
-		{"any elastic, at least", ElasticCasing, inches(0, 1, 8), "fold-down-casing-leaflet", "", ticket.Read},
-		{"any elastic", ElasticCasing, inches(0, 1, 4), "sewing-test-bank", "", ticket.Read},
-		{"applied strip, before stitching", ElasticCasing, inches(0, 1, 2), "clothing-construction-handbook", "applied casing", ticket.Read},
-		{"drawstring, at least", CordCasing, inches(0, 1, 4), "fold-down-casing-leaflet", "", ticket.Read},
-		{"simple casing, at least", RodCasing, inches(0, 1, 4), "home-sewing-handbook", "casings", ticket.Read},
-		{"simple casing, at most", RodCasing, inches(1, 0, 1), "home-sewing-handbook", "casings", ticket.Read},
-		{"to the measure round the rod", RodCasing, inches(0, 1, 2), "rod-pocket-page", "", ticket.Read},
-		{"to the diameter, at least", RodCasing, inches(0, 1, 4), "curtain-making-page", "", ticket.Read},
+		{"any elastic", ElasticCasing, inches(0, 1, 4), units.Ratio{}, false, "waistband-casing-leaflet", "", ticket.Read},
+		{"any elastic, at least", ElasticCasing, units.Millimetre.Of(6), units.Ratio{}, false, "casing-project-guide", "", ticket.Read},
+		{"any elastic, at least", ElasticCasing, inches(0, 1, 8), units.Ratio{}, false, "fold-down-casing-leaflet", "", ticket.Read},
+		{"any elastic", ElasticCasing, inches(0, 1, 4), units.Ratio{}, false, "sewing-test-bank", "", ticket.Read},
+		{"applied strip, before stitching", ElasticCasing, inches(0, 1, 2), units.Ratio{}, false, "clothing-construction-handbook", "applied casing", ticket.Read},
+		{"drawstring, at least", CordCasing, inches(0, 1, 4), units.Ratio{}, false, "fold-down-casing-leaflet", "", ticket.Read},
+		{"twice the diameter, at least", RodCasing, units.Length{}, units.RatioOf(1, 1), false, "home-making-manual", "portieres", ticket.Read},
+		{"simple casing, at least", RodCasing, inches(0, 1, 4), units.Ratio{}, false, "home-sewing-handbook", "casings", ticket.Read},
+		{"simple casing, at most", RodCasing, inches(1, 0, 1), units.Ratio{}, false, "home-sewing-handbook", "casings", ticket.Read},
+		{"to the measure round the rod", RodCasing, inches(0, 1, 2), units.Ratio{}, true, "rod-pocket-page", "", ticket.Read},
+		{"to the diameter, at least", RodCasing, inches(0, 1, 4), units.Ratio{}, false, "curtain-making-page", "", ticket.Read},
 	}
 
 	casingTurns = [...]CasingTurn{
@@ -70,14 +75,15 @@ var (
 	}
 )
 
-// easeFor is the default ease of a kind, the first of its rows.
-func easeFor(k CasingKind) (ease CasingEase) {
-	for i := len(casingEases) - 1; i >= 0; i-- {
-		if casingEases[i].Kind == k {
-			ease = casingEases[i]
+// casingEase is the default ease of a kind, the first of its rows; of a rod, the
+// first for the measure round it, or for its diameter.
+func casingEase(k CasingKind, round bool) CasingEase {
+	for _, e := range casingEases {
+		if e.Kind == k && e.Round == round {
+			return e
 		}
 	}
-	return ease
+	return CasingEase{}
 }
 
 // A CordLimit is a rule on the cords of children's clothes, in a short extract: the
