@@ -108,42 +108,6 @@ func TestLists(t *testing.T) {
 	}
 }
 
-// What a Plan holds is read back as the Spec that it came from.
-func TestSpecReadsBack(t *testing.T) {
-	out, _, _ := quick([]string{"-json", "seam.seam", "kind=french", "first=3/16 in", "second=1/4 in"}, "")
-	var v map[string]map[string]any
-	dec := json.NewDecoder(strings.NewReader(out))
-	var raw map[string]json.RawMessage
-	if err := dec.Decode(&raw); err != nil {
-		t.Fatal(err)
-	}
-	if err := json.Unmarshal([]byte(`{"spec":`+string(raw["spec"])+`}`), &v); err != nil {
-		t.Fatal(err)
-	}
-	line := map[string]any{"sum": "seam.seam"}
-	for k, x := range v["spec"] {
-		if x != "0 in" && x != false && x != "" && x != float64(0) {
-			line[k] = x
-		}
-	}
-	text, err := json.Marshal(line)
-	if err != nil {
-		t.Fatal(err)
-	}
-	again, errs, code := quick([]string{"-json"}, string(text))
-	if code != 0 {
-		t.Fatal(errs)
-	}
-	if a, b := cut(out, `"upper"`), cut(again, `"upper"`); a != b {
-		t.Errorf("the solved spec gives\n%s\nwant\n%s", b, a)
-	}
-}
-
-func cut(s, from string) string {
-	_, after, _ := strings.Cut(s, from)
-	return after
-}
-
 // Every sum is in the pipe's test data and is answered there.
 func TestPipe(t *testing.T) {
 	text, err := os.ReadFile("testdata/sums.jsonl")

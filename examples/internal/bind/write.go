@@ -11,20 +11,22 @@ import (
 )
 
 // Append writes v as JSON: lengths and other amounts as their exact text, keys
-// as [Key] makes them, in the order of the fields, every field of a struct. It
-// fails only for an amount whose exact text is too long to be read back.
-func Append(b []byte, v any) ([]byte, error) { return appendValue(b, reflect.ValueOf(v)) }
+// as [Key] makes them, in the order of the fields, every field of a struct. But
+// what is zero in a field named Spec is left out, so that the Spec can be given
+// as it stands. It fails only for an amount whose exact text is too long to be
+// read back.
+func Append(b []byte, v any) ([]byte, error) { return appendValue(b, reflect.ValueOf(v), false) }
 
 // AppendFields writes the fields of a struct, without the braces round them, and
 // then what it and its field Spec can list; see [lists].
 func AppendFields(b []byte, v any) ([]byte, error) {
-	b, err := appendFields(b, reflect.ValueOf(v))
+	b, err := appendFields(b, reflect.ValueOf(v), false)
 	for _, l := range lists(v) {
 		if err != nil {
 			break
 		}
 		b = append(quote(append(b, ','), l.key), ':')
-		b, err = appendValue(b, l.items)
+		b, err = appendValue(b, l.items, false)
 	}
 	return b, err
 }
@@ -90,7 +92,8 @@ func listed(m reflect.Value) (items []any, ok bool) {
 	return nil, false
 }
 
-func appendValue(b []byte, v reflect.Value) ([]byte, error) {
+// appendValue writes v; in a Spec what is zero is not given.
+func appendValue(b []byte, v reflect.Value, spec bool) ([]byte, error) {
 	if v.Kind() == reflect.Interface {
 		v = v.Elem()
 	}
@@ -103,7 +106,7 @@ func appendValue(b []byte, v reflect.Value) ([]byte, error) {
 	}
 	switch v.Kind() {
 	case reflect.Struct:
-		b, err := appendFields(append(b, '{'), v)
+		b, err := appendFields(append(b, '{'), v, spec)
 		return append(b, '}'), err
 	case reflect.Slice, reflect.Array:
 		b = append(b, '[')
@@ -112,7 +115,7 @@ func appendValue(b []byte, v reflect.Value) ([]byte, error) {
 				b = append(b, ',')
 			}
 			var err error
-			if b, err = appendValue(b, v.Index(i)); err != nil {
+			if b, err = appendValue(b, v.Index(i), spec); err != nil {
 				return b, err
 			}
 		}
@@ -129,11 +132,11 @@ func appendValue(b []byte, v reflect.Value) ([]byte, error) {
 	return append(b, "null"...), nil
 }
 
-func appendFields(b []byte, v reflect.Value) ([]byte, error) {
+func appendFields(b []byte, v reflect.Value, spec bool) ([]byte, error) {
 	first := true
 	for i := range v.NumField() {
 		f := v.Type().Field(i)
-		if !f.IsExported() {
+		if !f.IsExported() || spec && v.Field(i).IsZero() {
 			continue
 		}
 		if !first {
@@ -142,7 +145,7 @@ func appendFields(b []byte, v reflect.Value) ([]byte, error) {
 		first = false
 		b = append(quote(b, keyOf(f)), ':')
 		var err error
-		if b, err = appendValue(b, v.Field(i)); err != nil {
+		if b, err = appendValue(b, v.Field(i), spec || f.Name == "Spec"); err != nil {
 			return b, err
 		}
 	}
@@ -234,7 +237,7 @@ func figures(out []Figure, path string, v reflect.Value, except string) ([]Figur
 		}
 		return out, nil
 	}
-	b, err := appendValue(nil, v)
+	b, err := appendValue(nil, v, false)
 	return append(out, Figure{path, strings.Trim(string(b), `"`)}), err
 }
 
