@@ -50,7 +50,7 @@ func (p CasingPlan) lines() []ticket.Line {
 	} else {
 		ls = append(ls,
 			line("taken by the casing", ticket.Long(p.Taken), term(ticket.Plus, ticket.Long(p.Depth), "depth"), term(ticket.Plus, ticket.Long(s.Turn), "turn")),
-			line(p.driftLabel(), ticket.Long(p.Drift), term(ticket.Plus, ticket.Long(s.Drafted), "drafted"), term(ticket.Minus, ticket.Long(p.Taken), "taken")))
+			line(longer, ticket.Long(p.Drift), term(ticket.Plus, ticket.Long(s.Drafted), "drafted"), term(ticket.Minus, ticket.Long(p.Taken), "taken")).Turned(shorter))
 		if !s.Heading.IsZero() {
 			ls = append(ls, line("allowance from the upper row, where it is reckoned from there", ticket.Long(p.FromTunnel),
 				term(ticket.Plus, ticket.Long(p.Taken), "taken"), term(ticket.Plus, ticket.Long(s.Heading), "above the upper row")))
@@ -79,13 +79,6 @@ func (p CasingPlan) held() string {
 		return "rod"
 	}
 	return "elastic"
-}
-
-func (p CasingPlan) driftLabel() string {
-	if p.Drift.Sign() < 0 {
-		return "garment comes out shorter by, shown with a minus"
-	}
-	return "garment comes out longer by"
 }
 
 func (p CasingPlan) roomLabel() string {

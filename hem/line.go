@@ -16,15 +16,16 @@ func (p Plan) lines() []ticket.Line {
 	taken := ticket.Long(p.Taken)
 	ls = append(ls, p.takenLine())
 	if !p.CutOff.IsZero() {
-		label := "to cut off the allowance drafted"
-		if p.CutOff.Sign() < 0 {
-			label = "left on beyond the allowance drafted, shown with a minus"
-		}
-		ls = append(ls, line(label, ticket.Long(p.CutOff),
-			term(ticket.Plus, ticket.Long(s.Drafted), "drafted"), term(ticket.Minus, ticket.Long(s.Cut), "as cut")))
+		ls = append(ls, line("to cut off the allowance drafted", ticket.Long(p.CutOff),
+			term(ticket.Plus, ticket.Long(s.Drafted), "drafted"), term(ticket.Minus, ticket.Long(s.Cut), "as cut")).
+			Turned("left on beyond the allowance drafted"))
 	}
-	ls = append(ls, line(p.driftLabel(), ticket.Long(p.Drift),
-		term(ticket.Plus, ticket.Long(s.Cut), "allowance as cut"), term(ticket.Minus, taken, "taken")))
+	out, in := longer, shorter
+	if s.Kind == Slit {
+		out, in = "each finished edge lies beyond the line drafted by", "each finished edge lies inside the line drafted by"
+	}
+	ls = append(ls, line(out, ticket.Long(p.Drift),
+		term(ticket.Plus, ticket.Long(s.Cut), "allowance as cut"), term(ticket.Minus, taken, "taken")).Turned(in))
 	switch {
 	case s.Kind.stripped():
 		ls = p.stripLines(ls)
@@ -76,15 +77,11 @@ func (p Plan) lines() []ticket.Line {
 	return ls
 }
 
-func (p Plan) driftLabel() string {
-	switch {
-	case p.Spec.Kind == Slit:
-		return "each finished edge beyond the line drafted, shown with a minus if inside it"
-	case p.Drift.Sign() < 0:
-		return "garment comes out shorter by, shown with a minus"
-	}
-	return "garment comes out longer by"
-}
+// How the garment comes out, by its drift.
+const (
+	longer  = "garment comes out longer by"
+	shorter = "garment comes out shorter by"
+)
 
 func (p Plan) takenLine() ticket.Line {
 	s := p.Spec

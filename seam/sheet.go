@@ -105,7 +105,8 @@ func (p Plan) working(sh *ticket.Sheet) {
 	sh.Lines = append(sh.Lines,
 		line("drift of the upper ply", p.Upper.Drift, plus(s.Cut, "cut"), minus(p.Upper.Taken, "taken")),
 		line("drift of the under ply", p.Under.Drift, plus(s.CutUnder, "cut"), minus(p.Under.Taken, "taken")),
-		line("an edge crossed square comes out longer by", p.Gain, plus(p.Upper.Drift, "upper"), plus(p.Under.Drift, "under")))
+		line("an edge crossed square comes out longer by", p.Gain, plus(p.Upper.Drift, "upper"), plus(p.Under.Drift, "under")).
+			Turned("an edge crossed square comes out shorter by"))
 	if s.Cut != s.CutUnder && p.Upper.Taken == p.Under.Taken {
 		wide, narrow := s.Cut.Max(s.CutUnder), s.Cut.Min(s.CutUnder)
 		sh.Lines = append(sh.Lines, line("the drafted lines lie apart by", wide.Sub(narrow), plus(wide, "wider allowance"), minus(narrow, "narrower allowance")))
