@@ -2,6 +2,7 @@ package buttons
 
 import (
 	"errors"
+	"strconv"
 	"strings"
 
 	"example.com/clothyard/units"
@@ -24,6 +25,9 @@ const (
 	MaxCount = 10_000
 	// MaxPlaces is the most placements in one stock.
 	MaxPlaces = 64
+	// MaxDigits is the most characters in the exact text of a place, a gap or the step
+	// of a row, times the number of its buttons: every mark works with all of them.
+	MaxDigits = 500_000
 	// MaxMonths is the greatest age of a wearer, in months: 125 years.
 	MaxMonths = 1_500
 )
@@ -35,6 +39,23 @@ func whole(a *ticket.Audit, path string, n, most int) {
 		a.Fault(path, ticket.Of(n).String(), "0 or more", ticket.ErrSign)
 	case n > most:
 		a.Fault(path, ticket.Of(n).String(), "at most "+ticket.Of(most).String(), ticket.ErrRange)
+	}
+}
+
+// assumedText is a value for a fault, which says so where it was not given.
+func assumedText(l units.Length, assumed bool) string {
+	if assumed {
+		return l.String() + ", assumed"
+	}
+	return l.String()
+}
+
+// digits records a length with more digits than n marks of it can be worked with.
+func digits(a *ticket.Audit, path string, l units.Length, n int) {
+	var room [64]byte
+	text, err := l.AppendText(room[:0])
+	if most := MaxDigits / n; err != nil || len(text) > most {
+		a.Fault(path, "a longer number", "at most "+strconv.Itoa(min(most, units.MaxText))+" characters of exact text for "+strconv.Itoa(n)+" buttons", units.ErrBound)
 	}
 }
 

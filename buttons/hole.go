@@ -44,11 +44,15 @@ type HolePlan struct {
 // Solve fills the defaults. The faults are [ticket.Faults], with [ErrPastEdge]
 // where a vertical hole would begin before the end of the front.
 func (h Hole) Solve() (Hole, error) {
-	h, _, err := h.solve()
-	return h, err
+	p, err := h.Plan()
+	if err != nil {
+		return h, err
+	}
+	return p.Spec, nil
 }
 
-func (h Hole) solve() (Hole, ticket.Fields, error) {
+// fill looks at each field and fills the defaults.
+func (h Hole) fill() (Hole, ticket.Fields, error) {
 	var a ticket.Audit
 	var assumed chosen
 	a.Need("Diameter", h.Diameter)
@@ -82,16 +86,11 @@ func (h Hole) solve() (Hole, ticket.Fields, error) {
 	case !h.Setting.Valid():
 		a.Fault("Setting", h.Setting.String(), wantSetting, ticket.ErrUnknown)
 	default:
-		reach := h.Reach
-		if reach.IsZero() {
-			reach = eighth()
+		a.NotNegative("Place", h.Place)
+		if h.Reach.IsZero() {
+			h.Reach = eighth()
 			assumed.add("Reach")
 		}
-		a.NotNegative("Place", h.Place)
-		if h.Setting == Vertical && h.Place.Sign() > 0 && h.Place.Less(reach) {
-			a.Fault("Place", h.Place.String(), "at least "+reach.String()+" (Reach)", ErrPastEdge)
-		}
-		h.Reach = reach
 		a.NotNegative("Reach", h.Reach)
 	}
 	return h, assumed.fields(), a.Err()
@@ -99,7 +98,7 @@ func (h Hole) solve() (Hole, ticket.Fields, error) {
 
 // Plan works the hole out. The faults are those of [Hole.Solve].
 func (h Hole) Plan() (HolePlan, error) {
-	s, assumed, err := h.solve()
+	s, assumed, err := h.fill()
 	if err != nil {
 		return HolePlan{}, err
 	}
@@ -125,7 +124,9 @@ func (h Hole) Plan() (HolePlan, error) {
 	case err != nil:
 		a.Fault("Step", s.Step.String(), "a mark that the hole can be told from", err)
 	case s.Setting != NoSetting && !s.Reach.Less(p.Cut):
-		a.Fault("Reach", s.Reach.String(), "less than "+p.Cut.String()+", the hole", ticket.ErrRange)
+		a.Fault("Reach", assumedText(s.Reach, h.Reach.IsZero()), "less than "+p.Cut.String()+", the hole", ticket.ErrRange)
+	case s.Setting == Vertical && s.Place.Sign() > 0 && s.Place.Less(s.Reach):
+		a.Fault("Place", s.Place.String(), "at least "+s.Reach.String()+" (Reach)", ErrPastEdge)
 	}
 	if a.Failed() {
 		return HolePlan{}, a.Err()

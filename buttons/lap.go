@@ -48,17 +48,18 @@ func (l Lap) solve() (Lap, ticket.Fields, error) {
 	if reach.IsZero() {
 		reach = eighth()
 	}
-	if l.Lap.IsZero() && l.Diameter.Sign() > 0 {
+	noLap := l.Lap.IsZero()
+	if noLap && l.Diameter.Sign() > 0 {
 		l.Lap = defaultLap().Lap(l.Diameter)
 		assumed.add("Lap")
 	}
 	switch {
 	case l.Lap.Sign() <= 0:
 		a.Need("Lap", l.Lap)
-	case l.Lap.Less(half):
-		a.Fault("Lap", l.Lap.String(), "at least "+half.String()+", half of Diameter", ErrPastEdge)
-	case l.Setting == Horizontal && !reach.Less(l.Lap):
-		a.Fault("Lap", l.Lap.String(), "more than "+reach.String()+" (Reach)", ErrPastEdge)
+	case l.Setting == Horizontal && !reach.Less(l.Lap) && !reach.Less(half):
+		a.Fault("Lap", assumedText(l.Lap, noLap), "more than "+reach.String()+" (Reach)", ErrPastEdge)
+	case l.Lap.Less(half): // which is then more than Reach
+		a.Fault("Lap", assumedText(l.Lap, noLap), "at least "+half.String()+", half of Diameter", ErrPastEdge)
 	}
 	if l.Setting == Vertical {
 		a.NotNegative("Hole", l.Hole)

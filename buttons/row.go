@@ -41,7 +41,8 @@ const topEdge = "the top edge"
 
 // Solve fills what follows from what is given, then From and Step. The faults
 // are [ticket.Faults], with [ErrNoCount] where no whole number of buttons fits
-// the gaps asked for; such a fault names the neighbours on either side.
+// the gaps asked for; such a fault names the neighbours on either side. One is
+// [units.ErrBound] where a long row is given with too many digits; see [MaxDigits].
 func (r Row) Solve() (Row, error) {
 	r, _, err := r.solve()
 	return r, err
@@ -52,10 +53,14 @@ func (r Row) solve() (Row, ticket.Fields, error) {
 		return r, "", err
 	}
 	var a ticket.Audit
+	given := r
 	if r.single() {
 		r.Count, r.Last = 1, r.First
-	} else {
-		r = r.fill(&a)
+	} else if r = r.fill(&a); !a.Failed() {
+		digits(&a, "First", given.First, r.Count)
+		digits(&a, "Last", given.Last, r.Count)
+		digits(&a, "Gap", given.Gap, r.Count)
+		digits(&a, "Step", given.Step, r.Count)
 	}
 	var assumed chosen
 	if r.From == "" {
@@ -66,8 +71,8 @@ func (r Row) solve() (Row, ticket.Fields, error) {
 		r.Step = sixteenth()
 		assumed.add("Step")
 	}
-	if r.Count > 1 && !a.Failed() {
-		a.AtMost("Step", r.Step, r.Gap, "the gap, or two places share a mark", ticket.ErrRange)
+	if r.Count > 1 && !a.Failed() && r.Gap.Less(r.Step) {
+		a.Fault("Step", assumedText(r.Step, given.Step.IsZero()), "at most "+r.Gap.String()+" (the gap, or two places share a mark)", ticket.ErrRange)
 	}
 	if a.Failed() {
 		return r, "", a.Err()
@@ -103,8 +108,11 @@ func (r Row) audit() error {
 		a.Need("Last", r.Last)
 	}
 	switch {
-	case r.Count != 0:
+	case r.Count < 0:
+		a.Fault("Count", strconv.Itoa(r.Count), "1 or more", ticket.ErrSign)
+	case r.Count > MaxCount:
 		whole(&a, "Count", r.Count, MaxCount)
+	case r.Count > 0:
 	case r.Have == 0 && !(first && last && (gap || r.limited())):
 		a.Fault("Count", "", "Count or Have, or First and Last with Gap, MinGap or MaxGap", ticket.ErrMissing)
 	}
@@ -196,6 +204,7 @@ func (r Row) countByGap(a *ticket.Audit, span units.Length) int {
 
 // gaps are the fewest and the most gaps that MinGap, MaxGap and Have allow.
 func (r Row) gaps(a *ticket.Audit, span units.Length) (least, most int) {
+	alone := r.Count == 0 && r.Have == 0 && r.MaxGap.IsZero()
 	low, high := int64(1), int64(MaxCount-1)
 	if !r.MaxGap.IsZero() {
 		n, ok := span.Div(r.MaxGap).Int(units.Up)
@@ -209,7 +218,7 @@ func (r Row) gaps(a *ticket.Audit, span units.Length) (least, most int) {
 		n, ok := span.Div(r.MinGap).Int(units.Down)
 		if ok && n < high {
 			high = n
-		} else if (!ok || n > high) && r.MaxGap.IsZero() && r.Have == 0 {
+		} else if (!ok || n > high) && alone {
 			a.Fault("MinGap", r.MinGap.String(), "more than "+span.DivInt(MaxCount).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", ticket.ErrRange)
 			return 0, 0
 		}
@@ -229,11 +238,18 @@ func (r Row) gaps(a *ticket.Audit, span units.Length) (least, most int) {
 	return int(low), int(high)
 }
 
-// neighbours names two counts of gaps, one too few and one too many.
+// neighbours names two counts of gaps, one too few and one too many, that a row may
+// have.
 func neighbours(span units.Length, few, many int64) string {
-	t := strconv.FormatInt(many+1, 10) + " buttons are " + span.DivInt(many).String() + " apart"
-	if few >= 1 {
-		t = strconv.FormatInt(few+1, 10) + " buttons are " + span.DivInt(few).String() + " apart, " + t
+	t := ""
+	for _, gaps := range [...]int64{few, many} {
+		if gaps < 1 || gaps >= MaxCount {
+			continue
+		}
+		if t != "" {
+			t += ", "
+		}
+		t += strconv.FormatInt(gaps+1, 10) + " buttons are " + span.DivInt(gaps).String() + " apart"
 	}
 	return "another limit: " + t
 }

@@ -26,7 +26,7 @@ type RowPlan struct {
 	CreepUp   units.Length // with the mark at or above Gap
 
 	Fewest int // the fewest buttons that MinGap, MaxGap and Have allow; zero without such limits
-	Most   int // the most of them
+	Most   int // the most of them, at most [MaxCount]
 }
 
 // Plan works the row out. The faults are those of [Row.Solve].
@@ -52,11 +52,10 @@ func (r Row) Plan() (RowPlan, error) {
 	p.CreepDown = creep(s, units.Down)
 	p.CreepUp = creep(s, units.Up)
 	if s.limited() {
+		// The row has been found within them, so that they have no fault.
 		var a ticket.Audit
 		least, most := s.gaps(&a, p.Span)
-		if !a.Failed() {
-			p.Fewest, p.Most = least+1, most+1
-		}
+		p.Fewest, p.Most = least+1, most+1
 	}
 	return p, nil
 }

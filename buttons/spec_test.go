@@ -96,9 +96,9 @@ func TestRowLimits(t *testing.T) {
 	if err != nil || p.Fewest != 0 || p.Most != 0 {
 		t.Errorf("without limits: %d to %d buttons, %v", p.Fewest, p.Most, err)
 	}
-	// Here the limits allow more buttons than MaxCount.
+	// Here the limits allow more buttons than a row may have.
 	p, err = buttons.Row{First: long("1 in"), Last: long("13 in"), Count: 4, MinGap: long("1/99999 in")}.Plan()
-	if err != nil || p.Fewest != 0 || p.Most != 0 {
+	if err != nil || p.Fewest != 2 || p.Most != buttons.MaxCount {
 		t.Errorf("beyond MaxCount: %d to %d buttons, %v", p.Fewest, p.Most, err)
 	}
 }

@@ -97,7 +97,7 @@ func fieldAt(v reflect.Value, path string) (reflect.Value, bool) {
 // has, and one beyond it; none beyond where only one value does.
 func ending(field reflect.Value, limit string) (at, beyond reflect.Value, ok bool) {
 	first, second, between := strings.Cut(limit, " to ")
-	if between {
+	if between && field.Kind() == reflect.Int {
 		low, _, okLow := valueOf(field, first)
 		high, _, okHigh := valueOf(field, second)
 		if !okLow || !okHigh {
