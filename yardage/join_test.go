@@ -49,3 +49,19 @@ func TestPanelsAssumeTheJoin(t *testing.T) {
 		t.Errorf("%+v, %v", p, err)
 	}
 }
+
+// A width that the joins take is refused with the seam that was assumed.
+func TestPanelsFaultTellsTheSeamAssumed(t *testing.T) {
+	s := yardage.Panels{Widths: 3, Width: in("1 in"), Drop: in("80 in")}
+	for _, c := range []struct {
+		seam, want string
+	}{
+		{"0 in", "Width 1 in: out of range, want more than 1 in (what the joins and the sides take of one width, a Seam of 1/2 in assumed)"},
+		{"1/2 in", "Width 1 in: out of range, want more than 1 in (what the joins and the sides take of one width)"},
+	} {
+		s.Seam = in(c.seam)
+		if _, err := s.Plan(); err == nil || err.Error() != c.want {
+			t.Errorf("%v\nwant %s", err, c.want)
+		}
+	}
+}

@@ -142,7 +142,7 @@ func (s Panels) join(a *ticket.Audit) (Panels, ticket.Fields) {
 	}
 	switch n := min(s.Widths, MaxWidths); {
 	case !s.sewable(n):
-		s.narrow(a, n, flat, given.Widths == 0)
+		s.narrow(a, n, flat, given)
 	case n < s.Widths:
 		a.AtMost("Cover", s.Cover, s.flat(n).Unscale(s.Fullness), "what "+ticket.Of(n).String()+" widths cover", ticket.ErrRange)
 	}
@@ -154,15 +154,18 @@ func (s Panels) join(a *ticket.Audit) (Panels, ticket.Fields) {
 }
 
 // narrow records a width of which nothing is left. The limit is a width that does.
-func (s Panels) narrow(a *ticket.Audit, n int, flat units.Length, counted bool) {
+func (s Panels) narrow(a *ticket.Audit, n int, flat units.Length, given Panels) {
 	taken := s.taken(n)
-	limit := "more than " + taken.String() + " (what the joins and the sides take of one width)"
-	if counted {
+	limit, why := "more than "+taken.String(), "what the joins and the sides take of one width"
+	if given.Widths == 0 {
 		if does := flat.Add(s.lost(n)).DivInt(int64(n)); taken.Less(does) {
-			limit = "at least " + does.String() + " (for " + ticket.Of(n).String() + " widths)"
+			limit, why = "at least "+does.String(), "for "+ticket.Of(n).String()+" widths"
 		}
 	}
-	a.Fault("Width", s.Width.String(), limit, ticket.ErrRange)
+	if given.Seam != s.Seam {
+		why += ", a Seam of " + s.Seam.String() + " assumed"
+	}
+	a.Fault("Width", s.Width.String(), limit+" ("+why+")", ticket.ErrRange)
 }
 
 // Solve fills Widths, rounded up to whole widths, or Fullness or Cover exactly.
