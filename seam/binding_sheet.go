@@ -105,8 +105,17 @@ func (p BindingPlan) steps(sh *ticket.Sheet) {
 		add(ticket.Step{Do: "Press the strip in half along its length, wrong side in"})
 		seamed.Do = "Stitch both raw edges of the strip to the edge"
 	}
+	switch {
+	case b.Curve.Sign() < 0:
+		seamed.Note = "along a hollow edge stretch the strip a little, so that its fold lies flat"
+	case b.Curve.Sign() > 0:
+		seamed.Note = "round an edge that bulges ease the strip in, so that its fold reaches round"
+	}
 	if b.Corners > 0 {
-		seamed.Note = "stop as far short of each corner as the row is from the edge; fold the strip up and down again flush with the edge, and go on"
+		if seamed.Note != "" {
+			seamed.Note += "; "
+		}
+		seamed.Note += "stop as far short of each corner as the row is from the edge; fold the strip up and down again flush with the edge, and go on"
 	}
 	add(seamed)
 	wrap := ticket.Step{Do: "Turn the strip over the edge and stitch its fold down just over the first row",

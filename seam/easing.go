@@ -30,6 +30,10 @@ type Easing struct {
 	Limit units.Ratio
 }
 
+// smoothEase is what can be eased into each unit of cloth like lawn and lie smooth:
+// common practice, and not a sure figure.
+func smoothEase() units.Ratio { return units.RatioOf(1, 16) }
+
 // A ZonePlan is what one zone takes. It is comparable.
 type ZonePlan struct {
 	From units.Length // where it begins, along the shorter edge
@@ -117,7 +121,7 @@ func (e Easing) Plan() (EasingPlan, error) {
 	}
 	p := EasingPlan{Short: all, Ease: ease, Smooth: true, Zones: make([]ZonePlan, len(e.Zones))}
 	if e.Limit.IsZero() {
-		e.Limit, p.Assumed = units.RatioOf(1, 16), "Limit"
+		e.Limit, p.Assumed = smoothEase(), "Limit"
 	}
 	e.Zones = append(make([]Zone, 0, len(e.Zones)), e.Zones...)
 	p.Spec = e

@@ -163,10 +163,12 @@ func (p MatchPlan) Sheet() ticket.Sheet {
 		Lines: []ticket.Line{
 			p.Long.sewnLine(long + " as sewn"),
 			p.Short.sewnLine(short + " as sewn"),
-			difference("longer as drafted", p.Drafted, p.Long.Drafted, p.Short.Drafted, long, short),
-			difference("longer as sewn", p.Sewn, p.Long.Sewn, p.Short.Sewn, long, short),
+			difference("longer as drafted", p.Drafted, p.Long.Drafted, p.Short.Drafted, long, short).Turned("shorter as drafted"),
+			difference("longer as sewn", p.Sewn, p.Long.Sewn, p.Short.Sewn, long, short).Turned("shorter as sewn"),
 			difference("change", p.Change, p.Sewn, p.Drafted, "as sewn", "as drafted"),
 			p.limitLine(),
+			{Label: "most that lies smooth, in cloth like lawn", Result: ticket.About(p.smooth()), Terms: []ticket.Term{
+				{Amount: ticket.About(p.Short.Sewn), Name: short}, {Op: ticket.By, Amount: ticket.Times(smoothEase()), Name: "into each unit"}}},
 		},
 		Steps: []ticket.Step{p.Long.step(), p.Short.step(), p.join()},
 	}
@@ -181,9 +183,13 @@ func difference(label string, is, a, b units.Near, of, less string) ticket.Line 
 	}}
 }
 
+// smooth is what can be eased in and lie smooth, spread over all of the edge.
+func (p MatchPlan) smooth() units.Near { return p.Short.Sewn.Scale(smoothEase()) }
+
 func (p MatchPlan) limitLine() ticket.Line {
-	l := ticket.Line{Label: "most that can be eased in", Result: ticket.About(p.Limit)}
+	l := ticket.Line{Label: "ease that the pattern drew, which is the limit here", Result: ticket.About(p.Limit)}
 	if !p.Spec.MaxEase.IsZero() {
+		l.Label = "most that may be eased in, by the limit given"
 		l.Terms = []ticket.Term{
 			{Amount: ticket.About(p.Short.Sewn), Name: p.Short.Spec.Name},
 			{Op: ticket.By, Amount: ticket.Times(p.Spec.MaxEase), Name: "limit of ease"},
@@ -227,6 +233,13 @@ func (p MatchPlan) cautions(list []ticket.Caution) []ticket.Caution {
 			Text:  names + ": the two are equally long, and the ease that the pattern drew is gone.",
 			Refer: "common practice",
 		})
+	case p.Fit == Eases:
+		if over, err := p.Sewn.Cmp(p.smooth()); err == nil && over > 0 {
+			return append(list, ticket.Caution{
+				Text:  names + ": more is eased in than lies smooth in cloth like lawn. Cloth that shrinks under the iron takes more: try it on a scrap.",
+				Refer: "common practice, and not a sure figure",
+			})
+		}
 	}
 	return list
 }
