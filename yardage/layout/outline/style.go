@@ -6,37 +6,57 @@ import (
 	"strings"
 )
 
-// plainly are the properties of a style that leave every point where it is, and
-// the values of those that do so with some values only.
-var plainly = map[string][]string{
-	"clip-path":     {"none"},
-	"display":       {"inline", "block"},
-	"filter":        {"none"},
-	"mask":          {"none"},
-	"vector-effect": {"none", "non-scaling-stroke"},
-	"visibility":    {"visible"},
-
-	"baseline-shift": nil, "clip-rule": nil, "color": nil, "color-interpolation": nil, "color-interpolation-filters": nil,
-	"color-rendering": nil, "cursor": nil, "direction": nil, "dominant-baseline": nil, "enable-background": nil,
-	"fill": nil, "fill-opacity": nil, "fill-rule": nil, "flood-color": nil, "flood-opacity": nil,
-	"font": nil, "font-family": nil, "font-feature-settings": nil, "font-kerning": nil, "font-size": nil, "font-size-adjust": nil,
-	"font-stretch": nil, "font-style": nil, "font-variant": nil, "font-variant-alternates": nil, "font-variant-caps": nil,
-	"font-variant-east-asian": nil, "font-variant-ligatures": nil, "font-variant-numeric": nil, "font-variant-position": nil,
-	"font-variation-settings": nil, "font-weight": nil,
-	"image-rendering": nil, "isolation": nil, "letter-spacing": nil, "lighting-color": nil, "line-height": nil,
-	"marker": nil, "marker-end": nil, "marker-mid": nil, "marker-start": nil, "mix-blend-mode": nil, "opacity": nil,
-	"overflow": nil, "paint-order": nil, "pointer-events": nil, "shape-rendering": nil, "solid-color": nil, "solid-opacity": nil,
-	"stop-color": nil, "stop-opacity": nil, "stroke": nil, "stroke-dasharray": nil, "stroke-dashoffset": nil,
-	"stroke-linecap": nil, "stroke-linejoin": nil, "stroke-miterlimit": nil, "stroke-opacity": nil, "stroke-width": nil,
-	"text-align": nil, "text-anchor": nil, "text-decoration": nil, "text-indent": nil, "text-orientation": nil,
-	"text-rendering": nil, "text-transform": nil, "white-space": nil, "word-spacing": nil, "writing-mode": nil,
-	"-inkscape-font-specification": nil, "-inkscape-stroke": nil,
+// A property is one of a style that leaves every point where it is: with any value,
+// or, where there are some, with these only.
+type property struct {
+	name   string
+	values [2]string
 }
+
+// properties are all that are known.
+var properties = [...]property{
+	{"clip-path", [2]string{"none"}}, {"filter", [2]string{"none"}}, {"mask", [2]string{"none"}},
+	{"display", [2]string{"inline", "block"}}, {"visibility", [2]string{"visible"}},
+	{"vector-effect", [2]string{"none", "non-scaling-stroke"}},
+	{name: "baseline-shift"}, {name: "clip-rule"}, {name: "color"}, {name: "color-interpolation"},
+	{name: "color-interpolation-filters"}, {name: "color-rendering"}, {name: "cursor"}, {name: "direction"},
+	{name: "dominant-baseline"}, {name: "enable-background"}, {name: "fill"}, {name: "fill-opacity"},
+	{name: "fill-rule"}, {name: "flood-color"}, {name: "flood-opacity"}, {name: "font"}, {name: "font-family"},
+	{name: "font-feature-settings"}, {name: "font-kerning"}, {name: "font-size"}, {name: "font-size-adjust"},
+	{name: "font-stretch"}, {name: "font-style"}, {name: "font-variant"}, {name: "font-variant-alternates"},
+	{name: "font-variant-caps"}, {name: "font-variant-east-asian"}, {name: "font-variant-ligatures"},
+	{name: "font-variant-numeric"}, {name: "font-variant-position"}, {name: "font-variation-settings"},
+	{name: "font-weight"}, {name: "image-rendering"}, {name: "isolation"}, {name: "letter-spacing"},
+	{name: "lighting-color"}, {name: "line-height"}, {name: "marker"}, {name: "marker-end"},
+	{name: "marker-mid"}, {name: "marker-start"}, {name: "mix-blend-mode"}, {name: "opacity"},
+	{name: "overflow"}, {name: "paint-order"}, {name: "pointer-events"}, {name: "shape-rendering"},
+	{name: "solid-color"}, {name: "solid-opacity"}, {name: "stop-color"}, {name: "stop-opacity"},
+	{name: "stroke"}, {name: "stroke-dasharray"}, {name: "stroke-dashoffset"}, {name: "stroke-linecap"},
+	{name: "stroke-linejoin"}, {name: "stroke-miterlimit"}, {name: "stroke-opacity"}, {name: "stroke-width"},
+	{name: "text-align"}, {name: "text-anchor"}, {name: "text-decoration"}, {name: "text-indent"},
+	{name: "text-orientation"}, {name: "text-rendering"}, {name: "text-transform"}, {name: "white-space"},
+	{name: "word-spacing"}, {name: "writing-mode"}, {name: "-inkscape-font-specification"},
+	{name: "-inkscape-stroke"},
+}
+
+// known is the property of a name; false where it may move points.
+func known(name string) (property, bool) {
+	name = strings.ToLower(strings.TrimSpace(name))
+	at := slices.IndexFunc(properties[:], func(p property) bool { return p.name == name })
+	if at < 0 {
+		return property{}, false
+	}
+	return properties[at], true
+}
+
+// some reports whether a property leaves points where they are with some values only.
+func (p property) some() bool { return p.values[0] != "" }
 
 // plain reports whether a property with a value leaves every point where it is.
 func plain(name, value string) bool {
-	values, known := plainly[strings.ToLower(strings.TrimSpace(name))]
-	return known && (values == nil || slices.Contains(values, strings.ToLower(strings.TrimSpace(value))))
+	p, ok := known(name)
+	value = strings.ToLower(strings.TrimSpace(value))
+	return ok && (!p.some() || value != "" && slices.Contains(p.values[:], value))
 }
 
 // moving is the part of a style that is not known to leave every point where it
@@ -80,15 +100,15 @@ func (d *drawing) placed(at string, e xml.StartElement) {
 		if a.Name.Space != "" {
 			continue
 		}
-		bad := false
-		got := a.Name.Local + "=" + a.Value
+		bad, got := false, a.Name.Local+"="+a.Value
+		p, _ := known(a.Name.Local)
 		switch name := a.Name.Local; {
 		case name == "transform":
 			bad = strings.TrimSpace(a.Value) != ""
 		case name == "style":
 			got = moving(a.Value, false)
 			bad = got != ""
-		case plainly[name] != nil:
+		case p.some():
 			bad = !plain(name, a.Value)
 		}
 		if bad && !d.moved(at, got) {
