@@ -45,36 +45,23 @@ func (w *planner) cloth(ctx context.Context) error {
 			return err
 		}
 	}
+	out.Need = out.Lay.Used
+	wide := out.Lay.Wide
 	if len(w.g.Lay) > 0 {
 		own, err := w.own(spec)
 		if err != nil {
 			out.OwnFault = underLay(err).Error()
 		} else {
-			out.Own = own
+			out.Own, out.Need, wide = own, own.Used, own.Wide
 		}
 	}
-	used := out.Used()
-	out.Need = used.Used
-	remnant.Need, remnant.NeedWidth = out.Need, used.Wide
+	remnant.Need, remnant.NeedWidth = out.Need, wide
 	if out.Remnant, err = remnant.Plan(); err != nil {
 		return ticket.Under("Cloth", err)
 	}
 	out.Purchase, err = yardage.Purchase{Need: out.Need, Ends: c.Ends, Shrink: c.ShrinkLong, Counter: c.Counter}.Plan()
 	return ticket.Under("Cloth", err).OrNil()
 }
-
-// Used is the lay by which the pieces are cut: your own, unless the one found is
-// within the cloth's length and your own is not.
-func (c ClothPlan) Used() layout.Plan {
-	if len(c.Own.Placements) == 0 || !c.Own.Fits && fits(c.Lay) {
-		return c.Lay
-	}
-	return c.Own
-}
-
-// fits reports whether a lay found is within the cloth's length; one that was
-// looked for on cloth of any length is not.
-func fits(l layout.Plan) bool { return l.Fits && !l.Spec.Cloth.Long.IsZero() }
 
 // longer finds a lay; where the cloth is shorter than any lay the pieces are laid
 // as long as need be, so that the length wanting can be told.

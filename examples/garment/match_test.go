@@ -156,22 +156,3 @@ func TestPliesNotSaid(t *testing.T) {
 		}
 	}
 }
-
-// A frill on an edge that was spread is planned on it as it is then, and is not
-// told of a spread that would come on top.
-func TestFrillOnWhatWasSpread(t *testing.T) {
-	// To cut the shoulders would spoil the yoke, so the collar is spread.
-	p := plan(t, garmentOf(t, `{
-	"seams": [{"name": "shoulder", "spec": {"kind": "french", "drafted": "5/8 in", "first": "3/16 in", "second": "1/4 in"}}],
-	"edges": [{"name": "neck", "net": "15 in", "crossings": [{"seam": "shoulder", "times": 2}]}, {"name": "collar", "net": "15 in"},
-	          {"name": "outer", "of": "collar", "depth": "1 1/2 in", "turn": "1/2"},
-	          {"name": "back", "net": "16 1/4 in", "crossings": [{"seam": "shoulder", "times": 2}]}, {"name": "yoke", "net": "17 in"}],
-	"pairs": [{"long": "neck", "short": "collar"}, {"long": "back", "short": "yoke"}],
-	"frills": [{"name": "frill", "edge": "outer", "spec": {"strip": {"strip": {"pieces": 3, "each": "12 1/4 in", "allowance": "1/2 in"}}, "depth": "1 in", "allowance": "5/8 in", "turn": "1/2"}}]}`))
-	if len(p.Chosen) != 1 || p.Chosen[0].Act != seam.SpreadPartner || p.AsChosen.Mismatched() != 0 {
-		t.Fatalf("chosen %v", p.Chosen)
-	}
-	if f := p.Frills[0]; f.Ruffle.Strip.Edge != length("16 1/2 in") || !f.Spread.IsZero() {
-		t.Errorf("the frill goes on %v, and on %v if the collar were spread", f.Ruffle.Strip.Edge, f.Spread)
-	}
-}

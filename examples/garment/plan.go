@@ -102,7 +102,7 @@ type ClothPlan struct {
 	OwnFault string            // why a lay of your own does not hold, a fault a line; empty if it does
 	Lay      layout.Plan       // the lay of rectangles found
 	Nest     layout.Plan       // the lay of outlines found; no placements where no piece has one
-	Need     units.Length      // the length of the lay that is used, as Used has it
+	Need     units.Length      // the length of the lay that is used: your own, else the one found
 	Remnant  yardage.RemnantPlan
 	Purchase yardage.PurchasePlan
 }
@@ -619,7 +619,7 @@ func (w *planner) frills() {
 		if t, err := twice.Plan(); err == nil {
 			p.Double = t.Strip.Spec.Each
 		}
-		if gap, ok := w.following(f.Edge).Exact(); ok && gap.Sign() > 0 && e.AsChosen == e.AsSewn {
+		if gap, ok := w.following(f.Edge).Exact(); ok && gap.Sign() > 0 {
 			p.Spread = spec.Strip.Edge.Add(gap)
 			p.Thin = r.Strip.Strip.Sewn.Div(p.Spread)
 		}

@@ -6,7 +6,6 @@ import (
 	"regexp"
 	"strings"
 	"testing"
-	"unicode"
 )
 
 // named is a garment in which every text that is printed begins with X.
@@ -55,45 +54,6 @@ func TestNamesInMarkdown(t *testing.T) {
 	s := sheetOf(t, strings.ReplaceAll(named, `"X`, `"~~~ <b> [a](b) &amp; ![`), "-form", "markdown")
 	if bad := regexp.MustCompile(`(^|[^\\])[~<\[&]`).FindString(strings.ReplaceAll(s, "&lt;", "")); bad != "" {
 		t.Errorf("%q is not escaped", bad)
-	}
-}
-
-// strange reports characters that a terminal obeys and nobody sees.
-func strange(s string) bool {
-	return strings.ContainsFunc(s, func(r rune) bool {
-		return r != '\n' && (unicode.IsControl(r) || unicode.Is(unicode.Bidi_Control, r) || r == 0x2028 || r == 0x2029 || r == 0xfeff || r == 0xffff)
-	})
-}
-
-// Each text of a garment with a character that is not fit to print is refused,
-// and so is each such key, and no fault brings it to the terminal.
-func TestUnfitNames(t *testing.T) {
-	unfit := []string{`\u001b`, `\u009b`, `\u202e`, `\u2066`, `\u2028`, `\ufeff`, `\uffff`, `\u0007`}
-	places := regexp.MustCompile(`"(X[^"]*|[a-zA-Z]+)"`).FindAllStringIndex(named, -1)
-	if len(places) < 100 {
-		t.Fatalf("only %d texts and keys", len(places))
-	}
-	for k, at := range places {
-		c := unfit[k%len(unfit)]
-		for _, text := range []string{named[:at[0]+1] + c + named[at[0]+1:], named[:at[1]-1] + c + named[at[1]-1:]} {
-			var out, errs bytes.Buffer
-			if code := run([]string{"-"}, strings.NewReader(text), &out, &errs); code != 1 || out.Len() > 0 {
-				t.Errorf("%s in %s: code %d", c, text[at[0]:at[1]+6], code)
-			}
-			if strange(errs.String()) {
-				t.Errorf("%s in %s reaches the terminal: %q", c, text[at[0]:at[1]+6], errs.String())
-			}
-		}
-	}
-	// One that a long text is broken at is found as well.
-	long := strings.ReplaceAll(named, `"X do"`, `"`+strings.Repeat("x", 199)+`\u202ey"`)
-	var out, errs bytes.Buffer
-	if code := run([]string{"-"}, strings.NewReader(long), &out, &errs); code != 1 || strange(errs.String()) {
-		t.Errorf("in a long text: code %d, %q", code, errs.String())
-	}
-	errs.Reset()
-	if code := run([]string{"no\x1bfile\u202e"}, nil, &out, &errs); code != 1 || strange(errs.String()) {
-		t.Errorf("a file's name: code %d, %q", code, errs.String())
 	}
 }
 

@@ -134,7 +134,7 @@ func read(name string, in io.Reader) (garment.Garment, error) {
 func complain(w io.Writer, err error) {
 	var faults ticket.Faults
 	if !errors.As(err, &faults) {
-		fmt.Fprintln(w, "worksheet:", ticket.Visible(err.Error()))
+		fmt.Fprintln(w, "worksheet:", err)
 		return
 	}
 	for _, f := range faults {

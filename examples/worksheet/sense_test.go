@@ -115,31 +115,3 @@ func TestMendOfASlant(t *testing.T) {
 	has(t, sheetOf(t, neck), "5/16 in too long: take the seam of each raglan wider by 1/16 in (2 seams x 2 plies, at their slant)")
 	has(t, sheetOf(t, strings.ReplaceAll(neck, `, "slant": "4/3"`, "")), "1/4 in too long: take the seam of each raglan wider by 1/16 in (2 seams x 2 plies);")
 }
-
-// A lap moved by 1/16 in moves the edge by as much, a row of stitching by twice that.
-func TestMendOfALap(t *testing.T) {
-	const hip = `{"seams": [{"name": "side", "spec": {"kind": "lapped", "drafted": "5/8 in"}}],
-		"edges": [{"name": "hip", "net": "40 in", "crossings": [{"seam": "side", "times": 2}]}],
-		"work": [{"title": "Sides", "seams": ["side"], "check": [{"edge": "hip"}]}]}`
-	has(t, sheetOf(t, hip), "1/8 in too long: lap each side further by 1/16 in (2 seams); too short: lap it less by as much")
-}
-
-// A length is told in yards where it is one on the shop's counter.
-func TestYards(t *testing.T) {
-	const cloth = `{"cloth": {"width": "140 cm", "have": "2.2 m", "asked": "2 3/4 yd", "askedWidth": "140 cm"}, "edges": [{"name": "hem", "net": "30 in"}],
-		"pieces": [{"name": "sash", "wide": "8 in", "long": "30 in", "count": 2}]}`
-	s := sheetOf(t, cloth, "-units", "metric")
-	has(t, s, "in the cupboard: 2200 mm of cloth, 1400 mm wide", "the envelope asks: 2 3/4 yd (2514.6 mm) of 1400 mm wide")
-	hasNot(t, s, "/1143 yd")
-}
-
-// The lay that is told piece by piece is one that fits the cloth, if any does.
-func TestLayTold(t *testing.T) {
-	const cloth = `{"cloth": {"width": "45 in", "have": "40 in"}, "edges": [{"name": "hem", "net": "30 in"}],
-		"pieces": [{"name": "sash", "wide": "8 in", "long": "30 in", "count": 2}],
-		"lay": [{"piece": "sash", "copy": 1, "x": "0 in", "y": "0 in"}, {"piece": "sash", "copy": 2, "x": "0 in", "y": "30 in"}]}`
-	s := sheetOf(t, cloth)
-	has(t, s, "does not fit, longer than the cloth by 20 in", "Where each piece lies, by the lay found here:", "30 in is the least that does")
-	s = sheetOf(t, strings.Replace(cloth, `"40 in"`, `"20 in"`, 1))
-	has(t, s, "Where each piece lies, by your own lay, WHICH DOES NOT FIT THE CLOTH:")
-}

@@ -138,10 +138,11 @@ func (w *writer) doesItDo(p *part) {
 	c, cloth, r := w.p.Spec.Cloth, w.p.Cloth, w.p.Cloth.Remnant
 	w.take(r.Sheet())
 	w.take(cloth.Purchase.Sheet())
+	yards := units.Notation{Unit: units.Yard}
 	p.under("Does the cloth do?")
-	p.item("in the cupboard", "%s of %s, %s wide", w.yards(c.Have), orSome(c.Name, "cloth"), w.x(c.Width))
+	p.item("in the cupboard", "%s (%s) of %s, %s wide", yards.Exact(c.Have), w.x(c.Have), orSome(c.Name, "cloth"), w.x(c.Width))
 	if !c.Asked.IsZero() {
-		p.item("the envelope asks", "%s of %s wide", w.yards(c.Asked), w.x(c.AskedWidth))
+		p.item("the envelope asks", "%s (%s) of %s wide", yards.Exact(c.Asked), w.x(c.Asked), w.x(c.AskedWidth))
 		switch {
 		case r.Short.Sign() > 0:
 			p.item("by the envelope", "SHORT by %s", w.m(r.Short))
@@ -150,7 +151,7 @@ func (w *writer) doesItDo(p *part) {
 		}
 		if g := cloth.Width; g.HasGrid {
 			w.take(g.Sheet())
-			p.item("by the printed chart of widths", "row %d: %s of this width", g.GridRow, w.yards(g.ByGrid))
+			p.item("by the printed chart of widths", "row %d: %s of this width (%s)", g.GridRow, yards.Exact(g.ByGrid), w.x(g.ByGrid))
 		} else {
 			p.item("by the printed chart of widths", "no such row or width in it")
 		}
@@ -173,16 +174,7 @@ func (w *writer) doesItDo(p *part) {
 		p.item("by a lay of the outlines", "%s; %s", w.found(cloth.Nest, w.reading), beside)
 	}
 	p.item("measure after the wash", "about %s is to be expected; %s is the least that does", w.m(r.Washed), w.m(r.LeastWashed))
-	p.item("if you had to buy it", "at least %s unwashed, so ask for %s", w.m(r.Least), w.yards(cloth.Purchase.Buy))
-}
-
-// yards is a length at the counter: in yards before the notation where it is a
-// whole number of sixteenths of one.
-func (w *writer) yards(l units.Length) string {
-	if _, rest := l.Round(units.Yard.Frac(1, 16), units.Down); !rest.IsZero() {
-		return w.x(l)
-	}
-	return units.Notation{Unit: units.Yard}.Exact(l) + " (" + w.x(l) + ")"
+	p.item("if you had to buy it", "at least %s unwashed, so ask for %s (%s)", w.m(r.Least), yards.Exact(cloth.Purchase.Buy), w.x(cloth.Purchase.Buy))
 }
 
 // found is how long and wide a lay is, and whether it fits, lengths as written.

@@ -46,15 +46,13 @@ func (w *writer) cutting() part {
 		}
 		p.tabulate(t)
 	}
-	lay, whose := w.p.Cloth.Used(), "the lay found here"
+	lay := w.p.Cloth.Own
+	whose := "your own lay"
+	if len(lay.Placements) == 0 {
+		lay, whose = w.p.Cloth.Lay, "the lay found here"
+	}
 	if len(lay.Placements) == 0 {
 		return p
-	}
-	if lay.Used == w.p.Cloth.Own.Used && slices.Equal(lay.Placements, w.p.Cloth.Own.Placements) {
-		whose = "your own lay"
-	}
-	if w.p.Cloth.Remnant.Length.Less(lay.Used) {
-		whose += ", WHICH DOES NOT FIT THE CLOTH"
 	}
 	p.under("Where each piece lies, by " + whose + ": its corner nearest the squared end and the left selvedge, allowances included")
 	t := table{head: []string{"piece", "wide", "long", "from the selvedge", "from the end"}}
@@ -258,12 +256,8 @@ func (w *writer) mend(edge int, c garment.Gauge, task int) string {
 	}
 	k := slices.IndexFunc(w.p.Spec.Seams, func(s garment.Seam) bool { return s.Name == name })
 	pass := "the seam"
-	lap := false // a lap moves both plies at once, a row of stitching each of them
-	switch w.p.AsChosen.Seams[k].Spec.Kind {
-	case seam.French:
+	if w.p.AsChosen.Seams[k].Spec.Kind == seam.French {
 		pass = "the second pass"
-	case seam.Lapped, seam.LappedTurned, seam.LappedRaw:
-		lap = true
 	}
 	mark := units.Inch.Frac(1, 16)
 	var total units.Near
@@ -273,9 +267,6 @@ func (w *writer) mend(edge int, c garment.Gauge, task int) string {
 			continue
 		}
 		by := units.Exactly(mark.MulInt(int64(x.Times * x.Plies)))
-		if lap && x.Plies == 2 {
-			by = by.DivInt(2)
-		}
 		if !x.Slant.IsZero() {
 			// By the theorem of Pythagoras, as 1/sine is the root of 1 + 1/tangent squared.
 			l, _ := by.Exact()
@@ -295,10 +286,6 @@ func (w *writer) mend(edge int, c garment.Gauge, task int) string {
 	first := ""
 	if sewn := func(t garment.Task) bool { return slices.Contains(t.Seams, name) }; !sewn(t) && slices.ContainsFunc(w.p.Spec.Work[:task], sewn) {
 		first = "first unpick what is sewn across the " + name + "; then "
-	}
-	if lap {
-		return fmt.Sprintf("%s%s too long: lap %s further by %s (%s%s); too short: lap it less by as much",
-			first, w.n(total), each, w.m(mark), count(times, "seam", "seams"), slant)
 	}
 	return fmt.Sprintf("%s%s too long: take %s of %s wider by %s (%s%s); too short: narrower by as much",
 		first, w.n(total), pass, each, w.m(mark), sum, slant)

@@ -79,7 +79,8 @@ func TestThousandOutlines(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if len(p.Placements) != number || p.Stopped {
+		// The pairs of a thousand sorts are too many to hold: a first lay is all.
+		if len(p.Placements) != number || p.Stopped != (sorts == 1000) {
 			t.Errorf("%d placements, stopped %v", len(p.Placements), p.Stopped)
 		}
 		if err := layout.Verify(s, p.Placements); err != nil {

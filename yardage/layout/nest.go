@@ -2,7 +2,9 @@ package layout
 
 import (
 	"cmp"
+	"context"
 	"slices"
+	"strconv"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
@@ -19,10 +21,12 @@ type nest struct {
 	gap      int64
 	kinds    []kind
 	variants []variant
-	items    []int // the kind of every piece, copies counted, by Piece and Copy
-	bound    int64 // no lay is shorter
+	items    []int      // the kind of every piece, copies counted, by Piece and Copy
+	drawn    [][]vertex // the outline of every piece, neither mirrored nor turned
+	bound    int64      // no lay is shorter
 
-	flaws            [][][]vertex // the convex parts of each, from the first place across and along
+	barred           [][]vertex   // the outline of each flaw, from the first place across and along
+	flaws            [][][]vertex // its convex parts, once divided
 	repeatX, repeatY int64        // 0: none
 	sets             int          // how many sets of notches are matched, each by itself
 	phases           [][]int64    // by set, from 1: places in the repeat across that suit all its pieces
@@ -44,8 +48,8 @@ type kind struct {
 }
 
 // A variant is one way a kind may lie: how it is turned, its corners with the
-// corner of their rectangle at the origin, how much room that takes, and the
-// convex parts that it is cut into.
+// corner of their rectangle at the origin, how much room that takes, and, once
+// divided, the convex parts that it is cut into.
 type variant struct {
 	kind       int
 	quarters   int
@@ -67,10 +71,10 @@ func (n *nest) length(steps int64) units.Length {
 
 // nest finds the grid and all the ways the pieces, as laid, may lie; drawn are the
 // same as they are drawn.
-func (s Spec) nest(a *ticket.Audit, drawn []Piece) (*nest, bool) {
+func (s Spec) nest(a *ticket.Audit, drawn []Piece, c *clock) (*nest, bool) {
 	var m mesh
 	fail := func(path string, l units.Length) (*nest, bool) {
-		a.Fault(path, l.String(), "lengths that lie on one grid, all pieces in a row at most "+units.Inch.Of(MaxGrid).In(units.Inch).String()+" steps", ErrGrid)
+		a.Fault(path, l.String(), "lengths that lie on one grid, all pieces in a row at most "+strconv.Itoa(MaxGrid/4)+" steps", ErrGrid)
 		return nil, false
 	}
 	if !m.fine(s.Cloth.Gap) {
@@ -82,6 +86,9 @@ func (s Spec) nest(a *ticket.Audit, drawn []Piece) (*nest, bool) {
 	row := s.tradeRoom()
 	for i := range s.Pieces {
 		p := &s.Pieces[i]
+		if c.over(len(p.Outline)) {
+			return nil, false
+		}
 		for _, q := range p.corners() {
 			if !m.fine(q.X) || !m.fine(q.Y) {
 				return fail(piecePath(i), q.X.Max(q.Y))
@@ -108,6 +115,9 @@ func (s Spec) nest(a *ticket.Audit, drawn []Piece) (*nest, bool) {
 	m.perInch.SetInt64(out.perInch)
 	out.gap, _ = m.whole(s.Cloth.Gap)
 	for i := range s.Pieces {
+		if c.over(len(s.Pieces[i].Outline)) {
+			return nil, false
+		}
 		pts, ok := m.vertices(s.Pieces[i].corners())
 		if !ok {
 			return fail(piecePath(i), row)
@@ -121,12 +131,12 @@ func (s Spec) nest(a *ticket.Audit, drawn []Piece) (*nest, bool) {
 // add puts a piece in, both hands of a pair, which are one kind where a
 // placement cuts both.
 func (n *nest) add(i int, p *Piece, pts []vertex, drawn *Piece, c *Cloth) {
+	n.drawn = append(n.drawn, pts)
 	hands, twofold := []bool{false}, drawn.twofold(c)
 	if p.Pair && !twofold {
 		hands = append(hands, true)
 	}
 	first := len(n.kinds)
-	outer := plain(pts)
 	total, _ := drawn.times(c)
 	for _, mirror := range hands {
 		k := kind{piece: i, mirror: mirror, twofold: twofold, count: total / len(hands), area: twiceArea(pts)}
@@ -135,7 +145,7 @@ func (n *nest) add(i int, p *Piece, pts []vertex, drawn *Piece, c *Cloth) {
 				break
 			}
 			over := mirror || q >= 4
-			n.way(&k, p, pts, outer, over, q&3)
+			n.way(&k, p, pts, over, q&3)
 		}
 		n.kinds = append(n.kinds, k)
 	}
@@ -145,20 +155,57 @@ func (n *nest) add(i int, p *Piece, pts []vertex, drawn *Piece, c *Cloth) {
 }
 
 // way adds one way a kind may lie, unless it may not or is one of the others.
-func (n *nest) way(k *kind, p *Piece, pts, outer []vertex, mirror bool, q int) {
+func (n *nest) way(k *kind, p *Piece, pts []vertex, mirror bool, q int) {
 	if q == 2 && p.Turn == Keep || q&1 == 1 && p.Turn != Quarter {
 		return
 	}
-	flip := mirror != (p.Fold && q == 2)
-	v := variant{kind: len(n.kinds), quarters: q, mirror: mirror, fold: p.Fold, pts: turned(pts, flip, q)}
+	v := variant{kind: len(n.kinds), quarters: q, mirror: mirror, fold: p.Fold}
+	v.pts = turned(pts, v.flipped(), q)
 	_, hi := corners(v.pts)
 	v.wide, v.long = hi.x, hi.y
 	if v.wide > n.wide || len(p.Notches) == 0 && slices.ContainsFunc(k.variants, func(o int) bool { return same(n.variants[o].pts, v.pts) }) {
 		return
 	}
-	v.parts = spun(convex(turned(outer, flip, 0)), q)
 	k.variants = append(k.variants, len(n.variants))
 	n.variants = append(n.variants, v)
+}
+
+// flipped reports whether the outline is mirrored before it is turned.
+func (v *variant) flipped() bool { return v.mirror != (v.fold && v.quarters == 2) }
+
+// divide cuts all outlines into convex parts; false if ctx is done before. What is
+// plainer than an outline and holds it stands for it.
+func (n *nest) divide(ctx context.Context) bool {
+	for _, flaw := range n.barred {
+		if ctx.Err() != nil {
+			return false
+		}
+		n.flaws = append(n.flaws, convex(flaw))
+	}
+	type hand struct {
+		piece   int
+		flipped bool
+	}
+	outer, cut := map[int][]vertex{}, map[hand][][]vertex{}
+	for i := range n.variants {
+		v := &n.variants[i]
+		k := &n.kinds[v.kind]
+		one := hand{k.piece, v.flipped()}
+		if _, known := outer[k.piece]; !known {
+			if ctx.Err() != nil {
+				return false
+			}
+			outer[k.piece] = plain(ctx, n.drawn[k.piece])
+		}
+		if _, known := cut[one]; !known {
+			if ctx.Err() != nil {
+				return false
+			}
+			cut[one] = convex(turned(outer[k.piece], one.flipped, 0))
+		}
+		v.parts = spun(cut[one], v.quarters)
+	}
+	return true
 }
 
 // same reports whether two outlines are the same, wherever they begin.

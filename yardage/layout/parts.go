@@ -113,7 +113,7 @@ func (s Spec) parted(parts []int) Spec {
 }
 
 // room checks the pieces, cut in so many parts, against the cloth.
-func (s Spec) room(parts []int, a *ticket.Audit) (ground, bool) {
+func (s Spec) room(parts []int, a *ticket.Audit, c *clock) (ground, bool) {
 	s = s.parted(parts)
 	total := 0
 	for _, p := range s.Pieces {
@@ -123,16 +123,18 @@ func (s Spec) room(parts []int, a *ticket.Audit) (ground, bool) {
 		a.Fault("Pieces", strconv.Itoa(total)+" with all copies and parts", fmt.Sprintf("at most %d", MaxPieces), ticket.ErrRange)
 		return ground{}, false
 	}
-	return s.auditRoom(a)
+	g, good := s.auditRoom(a, c)
+	g.parts = parts
+	return g, good
 }
 
 // rooms is room for the first of the ways to cut the pieces that is good; the
 // faults are those of the last.
-func (s Spec) rooms(a *ticket.Audit) (ground, bool) {
+func (s Spec) rooms(a *ticket.Audit, c *clock) (ground, bool) {
 	var own ticket.Audit
 	for _, parts := range s.ways() {
 		own = ticket.Audit{}
-		if g, good := s.room(parts, &own); good {
+		if g, good := s.room(parts, &own, c); good {
 			return g, true
 		}
 	}
@@ -212,45 +214,47 @@ func (s Spec) proveParts(placements []Placement, a *ticket.Audit) (Spec, []Place
 // cut is s with its pieces cut as the plan has it.
 func (p *Plan) cut() Spec { return p.Spec.parted(p.Spec.partsOf(p.Placements)) }
 
-// best finds the best lay of the ways to cut the pieces; false where ctx was
-// done before there was one. Of two lays within Cloth.Long that of fewer parts is
-// the better, of others the shorter.
+// best finds the best lay of the ways to cut the pieces, and its ground. Of two
+// lays within Cloth.Long that of fewer parts is the better, of others the shorter.
 // Where no piece may be cut in parts there is but one way, with that ground.
-func (p *Plan) best(only ground, find func(*Plan, ground) bool) bool {
-	whole, found, stopped := p.Spec, false, false
-	for _, parts := range whole.ways() {
+func (p *Plan) best(only ground, find func(*Plan, ground)) (best ground) {
+	whole, found, stopped := *p, false, false
+	for _, parts := range p.Spec.ways() {
 		var a ticket.Audit
 		g, good := only, true
 		if parts != nil {
-			g, good = whole.room(parts, &a)
+			g, good = whole.Spec.room(parts, &a, nil)
 		}
 		if !good {
 			continue
 		}
-		one := *p
-		one.Spec = whole.parted(parts)
-		ok := find(&one, g)
-		stopped = stopped || one.Stopped || !ok
-		if !ok {
-			break
-		}
-		for i, at := range one.Placements {
-			if parts != nil {
-				one.Placements[i] = at.unserial(parts[at.Piece])
-			}
-		}
-		one.Spec = whole
-		one.measure()
-		one.Bound = g.bound()
+		one := whole.lay(g, find)
+		stopped = stopped || one.Stopped
 		if !found || one.Lay.Less(p.Lay) {
-			*p, found = one, true
+			*p, best, found = one, g, true
 		}
-		if stopped || p.Fits && !whole.Cloth.Long.IsZero() {
+		if stopped || p.Fits && !p.Spec.Cloth.Long.IsZero() {
 			break
 		}
 	}
 	p.Stopped = stopped
-	return found
+	return best
+}
+
+// lay is the plan with the lay that is found on a ground, and what it comes to.
+func (p Plan) lay(g ground, find func(*Plan, ground)) Plan {
+	whole := p.Spec
+	p.Spec, p.Placements = whole.parted(g.parts), nil
+	find(&p, g)
+	for i, at := range p.Placements {
+		if g.parts != nil {
+			p.Placements[i] = at.unserial(g.parts[at.Piece])
+		}
+	}
+	p.Spec = whole
+	p.measure()
+	p.Bound = g.bound()
+	return p
 }
 
 // joints are the sums behind the pieces that are cut in parts.

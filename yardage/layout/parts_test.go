@@ -6,6 +6,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -162,7 +163,7 @@ func TestPartsCome(t *testing.T) {
 	for range often(32) {
 		s := layout.Spec{Work: 1, Seed: r.Uint64(), Cloth: layout.Cloth{Wide: in("30"), Folded: r.IntN(3) == 0}}
 		for range 1 + r.IntN(2) {
-			s.Pieces = append(s.Pieces, layout.Piece{Name: "strip", Wide: in("2"), Long: in("1/3").MulInt(20 + r.Int64N(200)), Count: 1 + r.IntN(2),
+			s.Pieces = append(s.Pieces, layout.Piece{Name: "strip " + strconv.Itoa(len(s.Pieces)), Wide: in("2"), Long: in("1/3").MulInt(20 + r.Int64N(200)), Count: 1 + r.IntN(2),
 				Turn: layout.Turn(r.IntN(3)), Parts: 1 + r.IntN(6), Join: in("1/8").MulInt(r.Int64N(5))})
 			one := &s.Pieces[len(s.Pieces)-1]
 			if one.Parts == 1 {

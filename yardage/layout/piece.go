@@ -10,7 +10,7 @@ import (
 // A Piece is a pattern piece with its allowances: by its outline, or else as a
 // rectangle, the smallest one, sides along and across the grain, that holds it.
 type Piece struct {
-	Name    string       // what it is, as in "sleeve"; at most ticket.MaxName bytes
+	Name    string       // what it is, as in "sleeve", for one piece only; may be empty; at most ticket.MaxName bytes
 	Wide    units.Length // across the cloth; more than zero; follows from Outline where that is given
 	Long    units.Length // along the cloth, the way the grain line is drawn; more than zero; follows from Outline where that is given
 	Outline []Point      // corners in order, either way round, the first not repeated; 3 to MaxPoints; none: a rectangle

@@ -3,6 +3,7 @@ package layout
 import (
 	"cmp"
 	"context"
+	"errors"
 	"slices"
 
 	"example.com/clothyard/units"
@@ -21,7 +22,7 @@ type Plan struct {
 	Bound      units.Length  // no lay of these pieces, cut in as many parts, is shorter: where Lay is equal to it, this is the shortest
 	Spare      units.Length  // Cloth.Long less Used; zero where Long is not given, negative where the lay is too long
 	Fits       bool          // the lay is within Cloth.Long; true where that is not given
-	Stopped    bool          // the search was stopped before its Work was done
+	Stopped    bool          // the search ended before its Work was done: its context was done, or the outlines have too many points for more than a first lay
 }
 
 // Plan finds a lay as short as its Work allows. The faults of s are
@@ -37,19 +38,28 @@ type Plan struct {
 // these lays the shortest is taken, or where Cloth.Long is given the one of fewest
 // parts that is within it; of two alike, that of fewer parts.
 //
-// When ctx is done with a lay in hand that lay is returned, with Stopped set and
-// no error; when it is done before, its error is. A nil ctx is never done. No
-// goroutine that is started outlives the call.
+// Plan returns soon after ctx is done, with the best lay so far and Stopped set. A
+// first lay is made whatever ctx says, of the pieces as the rectangles around them;
+// it is also what is returned where the proof of a better one would take long. The
+// error of ctx is returned where it is done before the call, or before pieces of more
+// than ten thousand points are checked. A nil ctx is never done. No goroutine that is
+// started outlives the call.
 func (s Spec) Plan(ctx context.Context) (Plan, error) { return s.plan(ctx, nil) }
 
 // plan is Plan, and calls watch now and then.
 func (s Spec) plan(ctx context.Context, watch func(lay units.Length, area units.Area, steps int64)) (Plan, error) {
-	g, err := s.check()
-	if err != nil {
-		return Plan{}, err
-	}
 	if ctx == nil {
 		ctx = context.Background()
+	}
+	if ctx.Err() != nil {
+		return Plan{}, context.Cause(ctx)
+	}
+	g, err := s.check(&clock{ctx: ctx, left: checkGrace})
+	if errors.Is(err, errLate) {
+		err = context.Cause(ctx)
+	}
+	if err != nil {
+		return Plan{}, err
 	}
 	p := Plan{Spec: s}
 	if s.Work == 0 {
@@ -70,7 +80,7 @@ func (s Spec) plan(ctx context.Context, watch func(lay units.Length, area units.
 	var before int64 // steps of the ways tried before
 	var least units.Length
 	spend := int64(p.Spec.Work) * stepsPerWork
-	if !p.best(g, func(p *Plan, g ground) bool {
+	g = p.best(g, func(p *Plan, g ground) {
 		if g.nest != nil && watch != nil {
 			area := p.Spec.Area()
 			g.nest.watch = func(end, steps int64) {
@@ -80,30 +90,32 @@ func (s Spec) plan(ctx context.Context, watch func(lay units.Length, area units.
 				}
 			}
 		}
-		ok := p.find(ctx, g)
+		p.find(ctx, g)
 		before += spend
-		return ok
-	}) {
-		return Plan{}, context.Cause(ctx)
+	})
+	err = p.verify(&clock{ctx: ctx, left: proofGrace})
+	if errors.Is(err, errLate) {
+		p = p.lay(g, func(p *Plan, g ground) { p.seat(g.nest, g.nest.quick()) })
+		p.Stopped = true
+		err = p.verify(nil)
 	}
-	if err := p.verify(); err != nil {
+	if err != nil {
 		return Plan{}, err
 	}
 	return p, nil
 }
 
-// find searches for a lay; false where ctx was done before there was one.
-func (p *Plan) find(ctx context.Context, g ground) bool {
+// find searches for a lay.
+func (p *Plan) find(ctx context.Context, g ground) {
 	if g.nest != nil {
 		seats, stopped := g.nest.nestle(ctx, p.Spec.Work, p.Spec.Seed)
 		p.Stopped = stopped
 		p.seat(g.nest, seats)
-		return seats != nil
+		return
 	}
 	best, stopped := g.grid.search(ctx, p.Spec.Work, p.Spec.Seed)
 	p.Stopped = stopped
 	p.place(g.grid, best)
-	return best.spots != nil
 }
 
 // seat turns seats into placements. The copies of a piece are counted from the
@@ -140,13 +152,13 @@ func (p *Plan) seat(n *nest, seats []seat) {
 	})
 }
 
-// verify checks the plan's own lay.
-func (p *Plan) verify() error {
+// verify checks the plan's own lay; it is errLate where it ends before that.
+func (p *Plan) verify(c *clock) error {
 	s := p.Spec
 	if !p.Fits {
 		s.Cloth.Long = units.Length{}
 	}
-	return Verify(s, p.Placements)
+	return s.prove(c, p.Placements)
 }
 
 // place turns spots of shapes into placements of pieces. The copies of a piece

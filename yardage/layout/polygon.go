@@ -208,12 +208,3 @@ func split(a, b triangle, gap int64) bool {
 	}
 	return false
 }
-
-// disjoint reports whether two triangles have nothing of their insides in
-// common, the one grown by gap to all four sides.
-func disjoint(a, b triangle, gap int64) bool {
-	alo, ahi := corners(a[:])
-	blo, bhi := corners(b[:])
-	return ahi.x+gap <= blo.x || bhi.x+gap <= alo.x || ahi.y+gap <= blo.y || bhi.y+gap <= alo.y ||
-		split(a, b, gap) || split(b, a, gap)
-}

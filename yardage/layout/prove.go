@@ -15,9 +15,9 @@ import (
 // edge on the fold, notches of one name on one place of the repeat, the one given
 // if any, centred pieces on a stripe, and of a piece cut in parts every part, all
 // its copies in as many. Rectangles are compared by the lengths themselves.
-// Outlines are cut into triangles on a grid that all points and places lie on, and
-// no two triangles may have a point of their insides in common: pieces may touch,
-// and an overlap of one step is found.
+// Outlines are cut into triangles on a grid that all points and places lie on, which
+// come to the area of the outline, and no two triangles may have a point of their
+// insides in common: pieces may touch, and an overlap of one step is found.
 // It shares nothing with the search but what a piece is, opened out or turned to
 // the bias. On folded cloth a placement counts for each of its [Placement.Copies].
 //
@@ -29,12 +29,19 @@ import (
 func Verify(s Spec, placements []Placement) error {
 	var a ticket.Audit
 	s.auditCloth(&a)
-	if s.auditPieces(&a) {
+	if s.auditPieces(&a, nil) {
 		s.auditRepeats(&a)
 	}
 	if a.Failed() {
 		return a.Err()
 	}
+	return s.prove(nil, placements)
+}
+
+// prove is Verify of a Spec that is good by itself; it is errLate where c ends it
+// before that.
+func (s Spec) prove(c *clock, placements []Placement) error {
+	var a ticket.Audit
 	if n := len(placements); n > MaxPieces {
 		return ticket.Faults{{Path: "Placements", Got: strconv.Itoa(n), Limit: fmt.Sprintf("at most %d", MaxPieces), Err: ticket.ErrRange}}
 	}
@@ -53,8 +60,8 @@ func Verify(s Spec, placements []Placement) error {
 	for i, ph := range s.Cloth.Phases {
 		set[ph.Notch] = match{Point{ph.X, ph.Y}, "Cloth.Phases[" + strconv.Itoa(i) + "]"}
 	}
-	known := make([]bool, len(placements))
-	cut := s.cut(placements, &a)
+	known, rooms := make([]bool, len(placements)), make([]Rest, len(placements))
+	cut := s.cut(c, placements, &a)
 	if a.Failed() {
 		return a.Err()
 	}
@@ -65,10 +72,15 @@ func Verify(s Spec, placements []Placement) error {
 			continue
 		}
 		known[i] = true
+		wide, long := at.Size(s)
+		rooms[i] = Rest{at.X, at.Y, wide, long}
+		if c.over(i / 100) {
+			return errLate
+		}
 		proveCopy(&a, path, given, at, laid[at.Piece], twofold[at.Piece])
 		proveInside(&a, path, s, at)
 		for k := range cut.flaws {
-			if !cut.clear(i, k) {
+			if !cut.clear(&a, cut.pieces[i], cut.flaws[k], 0) {
 				a.Fault(path, s.title(at), "clear of "+flawPath(k%len(s.Cloth.Flaws)), ErrFlaw)
 				break
 			}
@@ -76,11 +88,14 @@ func Verify(s Spec, placements []Placement) error {
 		set.prove(&a, path, &s, at)
 		proveCentre(&a, path, &s, at)
 		for j, other := range placements[:i] {
-			if known[j] && !separate(s, at, other) && !cut.separate(i, j) {
+			if known[j] && !rooms[i].separate(&rooms[j], s.Cloth.Gap) && (cut.pieces == nil || !cut.clear(&a, cut.pieces[i], cut.pieces[j], cut.gap)) {
 				a.Fault(path, s.title(at), s.clearance()+s.title(other)+", Placements["+strconv.Itoa(j)+"]", ErrOverlap)
 				break
 			}
 		}
+	}
+	if c.over(0) {
+		return errLate
 	}
 	for i, p := range s.Pieces {
 		n := 0
@@ -135,14 +150,18 @@ func proveInside(a *ticket.Audit, path string, s Spec, at Placement) {
 	c := s.Cloth
 	wide, long := at.Size(s)
 	first := c.first()
-	if last := first.Add(c.Usable()).Sub(wide); at.X.Less(first) || last.Less(at.X) {
+	if room := c.Usable(); room.Less(wide) {
+		a.Fault(path, s.title(at)+", "+wide.String()+" across", "at most "+room.String()+" across", ErrOutside)
+	} else if last := first.Add(c.Usable()).Sub(wide); at.X.Less(first) || last.Less(at.X) {
 		a.Fault(path+".X", at.X.String(), first.String()+" to "+last.String(), ErrOutside)
 	}
 	if at.Y.Less(c.Ends) {
 		a.Fault(path+".Y", at.Y.String(), "at least "+c.Ends.String(), ErrOutside)
 		return
 	}
-	if last := c.Long.Sub(c.Ends).Sub(long); !c.Long.IsZero() && last.Less(at.Y) {
+	if room := c.inside(); !c.Long.IsZero() && room.Less(long) {
+		a.Fault(path, s.title(at)+", "+long.String()+" along", "at most "+room.String()+" along", ErrOutside)
+	} else if last := c.Long.Sub(c.Ends).Sub(long); !c.Long.IsZero() && last.Less(at.Y) {
 		a.Fault(path+".Y", at.Y.String(), c.Ends.String()+" to "+last.String(), ErrOutside)
 	}
 }
@@ -155,11 +174,9 @@ func (s Spec) clearance() string {
 	return "at least " + s.Cloth.Gap.String() + " clear of "
 }
 
-// separate reports whether two pieces are a gap apart across or along.
-func separate(s Spec, a, b Placement) bool {
-	aw, al := a.Size(s)
-	bw, bl := b.Size(s)
-	return apart(a.X, aw, b.X, bw, s.Cloth.Gap) || apart(a.Y, al, b.Y, bl, s.Cloth.Gap)
+// separate reports whether two rectangles are a gap apart across or along.
+func (a *Rest) separate(b *Rest, gap units.Length) bool {
+	return apart(a.X, a.Wide, b.X, b.Wide, gap) || apart(a.Y, a.Long, b.Y, b.Long, gap)
 }
 
 // apart reports whether two spans, each from its start on, are a gap apart.

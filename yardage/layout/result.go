@@ -76,6 +76,9 @@ func (p Plan) Leftover() []Rest {
 		}
 		taken = append(taken, one)
 	}
+	if len(taken) == known {
+		return nil
+	}
 	return slices.Clone(taken[known:])
 }
 
@@ -92,15 +95,16 @@ func largest(from, to Point, taken []Rest) (Rest, bool) {
 		return Rest{}, false
 	}
 	columns, rows := len(x.steps)-1, len(y.steps)-1
-	full := make([]bool, columns*rows)
+	// In which rows those taken begin and end, and over which columns.
+	type side struct{ from, to, more int }
+	sides := make([][]side, rows+1)
 	for _, r := range taken {
-		x0, x1 := x.index(r.X), x.index(r.X.Add(r.Wide))
-		for row := y.index(r.Y); row < y.index(r.Y.Add(r.Long)); row++ {
-			for i := x0; i < x1; i++ {
-				full[row*columns+i] = true
-			}
-		}
+		from, to := x.index(r.X), x.index(r.X.Add(r.Wide))
+		begin, end := y.index(r.Y), y.index(r.Y.Add(r.Long))
+		sides[begin] = append(sides[begin], side{from, to, 1})
+		sides[end] = append(sides[end], side{from, to, -1})
 	}
+	full := make([]int, columns) // how many cover each column in this row
 	// Row by row: how far back each column is free, and the largest rectangle that
 	// ends here, by a stack of columns of rising depth.
 	type step struct{ left, top int }
@@ -110,10 +114,15 @@ func largest(from, to Point, taken []Rest) (Rest, bool) {
 	var area wide
 	for row := range rows {
 		stack = stack[:0]
+		for _, s := range sides[row] {
+			for i := s.from; i < s.to; i++ {
+				full[i] += s.more
+			}
+		}
 		for i := 0; i <= columns; i++ {
 			here := row + 1 // nothing free
 			if i < columns {
-				if full[row*columns+i] {
+				if full[i] > 0 {
 					top[i] = row + 1
 				}
 				here = top[i]
@@ -184,7 +193,7 @@ type Choice struct {
 	Used    units.Length // length of cloth that the lay takes
 	Buy     units.Length // the same, rounded up to Cloth.Counter
 	Density units.Ratio  // area of the pieces as part of the usable width by the lay
-	Stopped bool         // the search was stopped before its Work was done
+	Stopped bool         // as Plan.Stopped
 }
 
 // Widths lays the pieces on cloths of several widths, one after the other, each

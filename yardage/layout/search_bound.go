@@ -12,11 +12,12 @@ const (
 	turnOfBinder = 2_000_000 // steps after which all binders go on from the best lay of any
 	mostZones    = 100_000   // pairs of variants that a binder remembers
 	mostParts    = 2_000     // convex parts of all variants; more, and they are laid as their rectangles
+	mostHeld     = 1_000_000 // zones that a binder holds, about; more, and it makes them anew
 )
 
 // constrained reports whether the cloth bars places or pieces are bound to some.
 func (n *nest) constrained() bool {
-	return len(n.flaws) > 0 || n.sets > 0 || slices.ContainsFunc(n.variants, func(v variant) bool { return v.fold || v.centred })
+	return len(n.barred) > 0 || n.sets > 0 || slices.ContainsFunc(n.variants, func(v variant) bool { return v.fold || v.centred })
 }
 
 // A zone is where a part of one piece overlaps a part of another, by the place
@@ -32,8 +33,10 @@ type binder struct {
 	ctx   context.Context
 	dice  *rand.Rand
 	zones map[[2]int][]zone
-	bars  [][]zone // by variant: where it would lie on a flaw
-	parts [][][]vertex
+	bars  map[int][]zone // by variant: where it would lie on a flaw
+	held  int            // zones in both
+	parts [][][]vertex   // by variant
+	flaws [][][]vertex
 	spend int64
 	steps int64
 	halt  bool
@@ -49,26 +52,69 @@ type binder struct {
 	order []int // of the best lay
 }
 
+// boxed are the rectangles around outlines, as their only parts.
+func boxed(outlines [][]vertex) [][][]vertex {
+	out := make([][][]vertex, len(outlines))
+	for i, pts := range outlines {
+		lo, hi := corners(pts)
+		out[i] = [][]vertex{{lo, {hi.x, lo.y}, hi, {lo.x, hi.y}}}
+	}
+	return out
+}
+
+// boxed are the rectangles around the variants.
+func (n *nest) boxed() [][][]vertex {
+	outlines := make([][]vertex, len(n.variants))
+	for i := range n.variants {
+		outlines[i] = n.variants[i].pts
+	}
+	return boxed(outlines)
+}
+
+// binder is one of such a number, that lays parts clear of flaws.
+func (n *nest) binder(ctx context.Context, number int, seed uint64, parts, flaws [][][]vertex) *binder {
+	return &binder{n: n, ctx: ctx, parts: parts, flaws: flaws, dice: rand.New(rand.NewPCG(seed, uint64(number)^0x9e3779b97f4a7c15)),
+		zones: map[[2]int][]zone{}, bars: map[int][]zone{},
+		seats: make([]seat, len(n.items)), phase: make([]vertex, n.sets+1), fixed: make([]bool, n.sets+1)}
+}
+
+// quick is a lay of the pieces as the rectangles around them, clear of those around
+// the flaws.
+func (n *nest) quick() []seat {
+	if !n.constrained() {
+		return n.boxes()
+	}
+	b := n.binder(context.Background(), 0, 0, n.boxed(), boxed(n.barred))
+	b.lay(n.order(b.dice, false))
+	return b.seats
+}
+
 // bind finds the best lay that work allows where the cloth bars places or pieces
-// are bound to some. It has none if ctx was done before there was one.
+// are bound to some, and tells whether ctx was done before that.
 func (n *nest) bind(ctx context.Context, work int, seed uint64) (best []seat, stopped bool) {
+	if !n.divide(ctx) {
+		return n.quick(), true
+	}
 	parts := make([][][]vertex, len(n.variants))
 	many := 0
 	for i := range n.variants {
 		parts[i] = n.variants[i].parts
 		many += len(parts[i])
 	}
-	if many > mostParts {
-		for i := range n.variants {
-			w, l := n.variants[i].wide, n.variants[i].long
-			parts[i] = [][]vertex{{{}, {w, 0}, {w, l}, {0, l}}}
-		}
+	stains, flaws := 0, n.flaws
+	for _, flaw := range flaws {
+		stains += len(flaw)
+	}
+	if many > mostParts || many*stains > mostHeld {
+		parts = n.boxed()
+	}
+	if len(parts)*stains > mostHeld {
+		flaws = boxed(n.barred)
 	}
 	var bs [hunters]*binder
 	for i := range bs {
-		bs[i] = &binder{n: n, ctx: ctx, parts: parts, dice: rand.New(rand.NewPCG(seed, uint64(i)^0x9e3779b97f4a7c15)),
-			zones: map[[2]int][]zone{}, bars: make([][]zone, len(n.variants)), spend: int64(work) * stepsPerWork / hunters,
-			seats: make([]seat, len(n.items)), phase: make([]vertex, n.sets+1), fixed: make([]bool, n.sets+1)}
+		bs[i] = n.binder(ctx, i, seed, parts, flaws)
+		bs[i].spend = int64(work) * stepsPerWork / hunters
 	}
 	for round := int64(1); ; round++ {
 		var wait sync.WaitGroup
@@ -92,7 +138,9 @@ func (n *nest) bind(ctx context.Context, work int, seed uint64) (best []seat, st
 		if lead.best != nil {
 			n.tell(lead.end, done)
 		}
-		if ended {
+		if ended && lead.best == nil {
+			return n.quick(), true
+		} else if ended {
 			return lead.best, stopped
 		}
 	}
@@ -159,10 +207,10 @@ func (b *binder) lay(order []int) bool {
 	}
 	tries := max(4, min(40, 4000/len(order)))
 	for _, i := range order {
-		if b.halt = b.halt || b.ctx.Err() != nil; b.halt {
+		b.put(i, tries)
+		if b.halt {
 			return false
 		}
-		b.put(i, tries)
 	}
 	return true
 }
@@ -174,6 +222,9 @@ func (b *binder) put(i, tries int) {
 	for _, v := range b.n.kinds[b.n.items[i]].variants {
 		one := &b.n.variants[v]
 		for _, x := range b.columns(one, tries) {
+			if b.halt = b.halt || b.ctx.Err() != nil; b.halt {
+				return
+			}
 			high := int64(MaxGrid)
 			if end >= 0 {
 				high = end - one.long - 1
@@ -231,7 +282,7 @@ func (b *binder) columns(one *variant, tries int) []int64 {
 		o := b.seats[j]
 		touch = append(touch, o.x+b.n.variants[o.variant].wide+b.n.gap, o.x-one.wide-b.n.gap)
 	}
-	for _, parts := range b.n.flaws {
+	for _, parts := range b.flaws {
 		for _, part := range parts {
 			lo, hi := corners(part)
 			touch = append(touch, hi.x, lo.x-one.wide)
@@ -318,10 +369,8 @@ func (b *binder) between(p, q int) []zone {
 	key := [2]int{p, q}
 	out, found := b.zones[key]
 	if !found {
-		if len(b.zones) >= mostZones {
-			clear(b.zones)
-		}
 		out = zonesOf(b.parts[p], b.parts[q], b.n.gap)
+		b.hold(len(out))
 		b.zones[key] = out
 	}
 	return out
@@ -329,13 +378,24 @@ func (b *binder) between(p, q int) []zone {
 
 // barred are the places at which a variant would lie on a flaw.
 func (b *binder) barred(v int) []zone {
-	if b.bars[v] == nil && len(b.n.flaws) > 0 {
-		b.bars[v] = []zone{}
-		for _, flaw := range b.n.flaws {
-			b.bars[v] = append(b.bars[v], zonesOf(flaw, b.parts[v], 0)...)
+	out, found := b.bars[v]
+	if !found {
+		for _, flaw := range b.flaws {
+			out = append(out, zonesOf(flaw, b.parts[v], 0)...)
 		}
+		b.hold(len(out))
+		b.bars[v] = out
 	}
-	return b.bars[v]
+	return out
+}
+
+// hold makes room for more zones, dropping those it has where they are too many.
+func (b *binder) hold(more int) {
+	if b.held += more; b.held > mostHeld || len(b.zones) >= mostZones {
+		clear(b.zones)
+		clear(b.bars)
+		b.held = more
+	}
 }
 
 func zonesOf(a, b [][]vertex, gap int64) []zone {

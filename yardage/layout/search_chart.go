@@ -10,6 +10,10 @@ import (
 // roughest is how deep any place is at most, in the units of a cell.
 const roughest = math.MaxUint8 - 1
 
+// listEach is how long a list is at least, in the mean of all cells, for a look at it
+// to count as more than a step.
+const listEach = 128
+
 // A line is one edge of a convex sum: the distance inside it of a place (x, y) is
 // c - nx*x - ny*y.
 type line struct{ nx, ny, c float64 }
@@ -24,6 +28,7 @@ type chart struct {
 	cell               []uint16 // row by row: where the list of a cell begins
 	rough              []uint8  // the same: 0 where nothing overlaps, else how deep every place of the cell is at least, and 1
 	unit               float64  // of that
+	extra              int64    // steps that a look takes besides one, where lists are very long
 	lists              []uint32 // for each sum that meets the cell how many of its lines matter there, and which; 0 ends a list
 }
 
@@ -101,6 +106,7 @@ func (p *pairing) draw(margin float64, side int) {
 		p.perX, p.perY = 1/c.wide, 1/c.long
 		p.cell, p.rough, p.lists = make([]uint16, side*side), make([]uint8, side*side), []uint32{0}
 		if c.divide(0, 0, side, ids, all) {
+			p.extra = int64(len(p.lists) / (side * side) / listEach)
 			return
 		}
 	}

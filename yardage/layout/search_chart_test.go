@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"context"
 	"math"
 	"math/rand/v2"
 	"slices"
@@ -21,10 +22,11 @@ func hollow(t *testing.T, tip int64) *nest {
 	comb.Outline = append(comb.Outline, Point{inches(36), inches(11)}, Point{inches(0), inches(9)})
 	star := Piece{Count: 2, Turn: Half, Outline: []Point{{inches(0), inches(0)}, {inches(5), inches(3)}, {inches(tip), inches(0)}, {inches(7), inches(5)}, {inches(10), inches(10)}, {inches(5), inches(7)}, {inches(0), inches(10)}, {inches(3), inches(5)}}}
 	wedge := Piece{Count: 1, Outline: []Point{{inches(0), inches(0)}, {inches(7), inches(0)}, {inches(1), inches(20)}}}
-	g, err := Spec{Cloth: Cloth{Wide: inches(45), Gap: units.Inch.Frac(1, 4)}, Pieces: []Piece{comb, star, wedge}}.check()
+	g, err := Spec{Cloth: Cloth{Wide: inches(45), Gap: units.Inch.Frac(1, 4)}, Pieces: []Piece{comb, star, wedge}}.check(nil)
 	if err != nil {
 		t.Fatal(err)
 	}
+	g.nest.divide(context.Background())
 	return g.nest
 }
 

@@ -131,8 +131,9 @@ func (e *easer) take(seats []seat) {
 
 // pairCost is what items i and j cost as they lie.
 func (e *easer) pairCost(i, j int) float64 {
-	e.steps++
-	d := e.t.at(e.lie[i].variant, e.lie[j].variant).depth(e.lie[j].x-e.lie[i].x, e.lie[j].y-e.lie[i].y)
+	v := e.t.at(e.lie[i].variant, e.lie[j].variant)
+	e.steps += 1 + v.extra
+	d := v.depth(e.lie[j].x-e.lie[i].x, e.lie[j].y-e.lie[i].y)
 	if d <= 0 {
 		return 0
 	}
@@ -237,6 +238,7 @@ func (e *easer) at(i int, f *field, x, y, limit float64) float64 {
 		o := &e.lie[r.item]
 		v := &pairs[o.variant]
 		tx, ty := v.turn(x-o.x, y-o.y)
+		e.steps += v.extra
 		if d, _ := v.among(r.cell, tx, ty); d > 0 {
 			sum += float64((d + jumps[e.kind[r.item]]) * scaled[r.item])
 			if sum+rest >= limit {

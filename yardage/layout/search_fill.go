@@ -20,7 +20,8 @@ type filler struct {
 	seats []seat // by item
 	laid  []int  // the items that are laid
 	steps int64
-	end   int64 // the far edge of the farthest piece
+	end   int64       // the far edge of the farthest piece
+	stop  func() bool // whether to end at once; nil: never
 
 	rivals []seat
 }
@@ -49,9 +50,8 @@ func (f *filler) lowestAt(v int, x, low, high int64) (int64, bool) {
 			if o.y+n.variants[o.variant].long+n.gap <= y {
 				continue
 			}
-			f.steps++
 			at := y - o.y
-			if up := f.t.at(o.variant, v).clear(x-o.x, at, true); up != at {
+			if up := f.at(o.variant, v).clear(x-o.x, at, true); up != at {
 				y, moved = o.y+up, true
 				if y > high {
 					return y, false
@@ -61,6 +61,27 @@ func (f *filler) lowestAt(v int, x, low, high int64) (int64, bool) {
 	}
 	return y, y <= high
 }
+
+// at is the view of two variants, and counts a look at it: many looks where it has
+// very many sums, or is made anew.
+func (f *filler) at(fixed, moving int) *view {
+	v := f.t.at(fixed, moving)
+	each := sumsSeen
+	if f.t.views == nil {
+		each = sumsMade
+	}
+	f.steps += 1 + int64(len(v.sums)/each)
+	return v
+}
+
+// How many sums are looked at in the time of a step, about, and how many made.
+const (
+	sumsSeen = 1024
+	sumsMade = 16
+)
+
+// over reports whether the filler is to end at once.
+func (f *filler) over() bool { return f.stop != nil && f.stop() }
 
 // clear is the first y from at on at which a place at x is in none of the sums, by
 // steps of way, 1 or -1; with along false it is the first x from at on, and the
@@ -91,7 +112,8 @@ func (p *pairing) clear(place, at, way int64, along bool) int64 {
 }
 
 // put lays item i at the best of the places tried for the variants of its kind:
-// that with its far edge nearest to the cut end.
+// that with its far edge nearest to the cut end. It is false where there is none up
+// to high, or the filler is to end.
 func (f *filler) put(i int, high int64, tries int, dice *rand.Rand) bool {
 	best, bestEnd := seat{}, int64(-1)
 	low := int64(0)
@@ -111,6 +133,9 @@ func (f *filler) put(i int, high int64, tries int, dice *rand.Rand) bool {
 			}
 			if top < low {
 				break
+			}
+			if f.over() {
+				return false
 			}
 			if y, ok := f.lowestAt(v, x, low, top); ok {
 				best, bestEnd = seat{v, x, y}, y+one.long

@@ -107,7 +107,8 @@ func (h *hunter) run(until int64) {
 	if h.e == nil {
 		h.first()
 		if h.t.views == nil {
-			h.spend = 0 // a first lay is all there can be
+			h.halt = h.halt || h.done < h.spend // a first lay is all there can be
+			h.spend = 0
 		}
 		if h.over() {
 			return
@@ -122,23 +123,22 @@ func (h *hunter) run(until int64) {
 	h.explore(until)
 }
 
-// first lays all pieces one after the other.
+// first lays all pieces one after the other. There is no lay where ctx is done
+// before, or all is spent where every pairing has to be made anew.
 func (h *hunter) first() {
-	if h.ctx.Err() != nil {
-		h.halt = true
-		return
-	}
 	f := &filler{t: h.t, seats: make([]seat, len(h.n.items))}
+	f.stop = func() bool {
+		h.halt = h.halt || h.ctx.Err() != nil
+		return h.halt || h.t.views == nil && f.steps >= h.spend // too dear
+	}
+	defer func() { h.done += f.steps }()
 	tries := max(4, min(40, 4000/len(h.n.items)))
 	for _, i := range h.n.order(h.dice, h.number > 0) {
-		if h.ctx.Err() != nil {
-			h.halt = true
+		if !f.put(i, MaxGrid, tries, h.dice) {
 			return
 		}
-		f.put(i, MaxGrid, tries, h.dice)
 	}
 	f.press()
-	h.done += f.steps
 	h.keep(f.seats)
 }
 

@@ -367,11 +367,12 @@ func TestLatticeStep(t *testing.T) {
 		{drawn(9, Half, 0, 0, 6, 0, 3, 4), false, 2},
 		{drawn(9, Half, 0, 0, 6, 0, 3, 4), true, 4},
 	} {
-		g, err := Spec{Cloth: Cloth{Wide: units.Inch.Of(40)}, Pieces: []Piece{test.piece}}.check()
+		g, err := Spec{Cloth: Cloth{Wide: units.Inch.Of(40)}, Pieces: []Piece{test.piece}}.check(nil)
 		if err != nil {
 			t.Fatal(err)
 		}
 		n := g.nest
+		n.divide(context.Background())
 		step, slack := n.lattice(test.finer)
 		if test.halved == 0 {
 			if side := n.side(0) / float64(step); side < anySteps || side > anySteps+1 || slack <= 0 || slack >= step/2 {

@@ -24,25 +24,23 @@ type find struct {
 	long  int64
 }
 
-// nestle finds the best lay that work allows. It has none if ctx was done before
-// there was one. Pieces of very many corners are laid as the rectangles around
-// them.
+// nestle finds the best lay that work allows, and tells whether it stopped before
+// that: because ctx was done, or because pieces have too many corners for more than
+// a first lay. The first of all lays, which there always is, has the pieces as the
+// rectangles around them.
 func (n *nest) nestle(ctx context.Context, work int, seed uint64) (best []seat, stopped bool) {
 	if n.constrained() {
 		return n.bind(ctx, work, seed)
 	}
 	best = n.boxes()
-	if ctx.Err() != nil {
-		return nil, true
-	}
 	if n.end(best) <= n.bound {
 		return best, false
 	}
-	t := newTable(n)
-	if !t.bearable() {
-		return best, false
+	if !n.divide(ctx) {
+		return best, true
 	}
-	if !t.fill(ctx) {
+	t := newTable(n)
+	if !t.bearable() || !t.fill(ctx) {
 		return best, true
 	}
 	return t.hunt(ctx, best, int64(work)*stepsPerWork/hunters, brief, seed)

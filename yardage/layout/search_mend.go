@@ -57,6 +57,7 @@ func (e *easer) push() bool {
 		var sum float64
 		e.steps += int64(len(near))
 		for _, c := range near {
+			e.steps += c.v.extra
 			d, nx, ny := c.v.deepest(e.lie[c.j].x-e.lie[c.i].x, e.lie[c.j].y-e.lie[c.i].y)
 			if d <= 0 {
 				continue

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"context"
 	"math"
 	"slices"
 )
@@ -13,13 +14,16 @@ const (
 	plainLoss2 = 0.001  // the same for leaving out corners that point inwards
 	plainMany  = 32     // an outline of more corners
 	manyTimes  = 4      // may gain so many times as much
+
+	mostSavings = 4_000_000 // corners looked at, at most, before an outline is left as plain as it is then
 )
 
 // plain is an outline of fewer corners that holds all of pts and reaches no
-// farther to any side of the smallest rectangle around it. Corners that point
+// farther to any side of the smallest rectangle around it. It is as plain as it
+// becomes before ctx is done. Corners that point
 // inwards are left out, and sides between two that point outwards give way to
 // the corner where the sides beside them meet.
-func plain(pts []vertex) []vertex {
+func plain(ctx context.Context, pts []vertex) []vertex {
 	if len(pts) <= plainFrom {
 		return pts
 	}
@@ -28,7 +32,7 @@ func plain(pts []vertex) []vertex {
 	whole := toFloat(twiceArea(pts))
 	var gained float64
 	barred := make([]bool, len(ring)) // what cannot be done at a corner
-	for len(ring) > plainFrom {
+	for looks := len(ring); len(ring) > plainFrom && looks <= mostSavings && ctx.Err() == nil; looks += len(ring) {
 		best, cost := -1, math.MaxFloat64
 		var corner vertex
 		var drop bool

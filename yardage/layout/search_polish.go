@@ -31,8 +31,9 @@ func (e *easer) polish(i int, b *try) {
 		}
 		inside, deep := e.inside[:0], 0.0
 		for j := range e.rivals(i, f.variant, b.x, b.y) {
-			e.steps++
-			d, nx, ny := pairs[e.lie[j].variant].deepest(b.x-e.lie[j].x, b.y-e.lie[j].y)
+			v := &pairs[e.lie[j].variant]
+			e.steps += 1 + v.extra
+			d, nx, ny := v.deepest(b.x-e.lie[j].x, b.y-e.lie[j].y)
 			if d <= 0 {
 				continue
 			}

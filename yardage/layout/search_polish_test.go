@@ -12,10 +12,11 @@ import (
 // filled is the table of a Spec's pieces, full.
 func filled(t *testing.T, s Spec) *table {
 	t.Helper()
-	g, err := s.check()
+	g, err := s.check(nil)
 	if err != nil {
 		t.Fatal(err)
 	}
+	g.nest.divide(context.Background())
 	full := newTable(g.nest)
 	if !full.fill(context.Background()) {
 		t.Fatal("the table is not full")

@@ -60,6 +60,9 @@ func (f *filler) press() {
 			return cmp.Compare(f.seats[a].y, f.seats[b].y)
 		})
 		for _, i := range order {
+			if f.over() {
+				return
+			}
 			s := &f.seats[i]
 			v := &f.t.n.variants[s.variant]
 			if pass&1 == 0 {
@@ -87,9 +90,8 @@ func (f *filler) lowest(i int, low int64) int64 {
 			if j == i || !f.t.n.near(o, seat{s.variant, s.x, y}) {
 				continue
 			}
-			f.steps++
 			at := y - o.y
-			if up := f.t.at(o.variant, s.variant).clear(s.x-o.x, at, true); up != at {
+			if up := f.at(o.variant, s.variant).clear(s.x-o.x, at, true); up != at {
 				y, moved = o.y+up, true
 			}
 		}
@@ -107,9 +109,8 @@ func (f *filler) leftmost(i int, low int64) int64 {
 			if j == i || !f.t.n.near(o, seat{s.variant, x, s.y}) {
 				continue
 			}
-			f.steps++
 			at := x - o.x
-			if up := f.t.at(o.variant, s.variant).clear(s.y-o.y, at, false); up != at {
+			if up := f.at(o.variant, s.variant).clear(s.y-o.y, at, false); up != at {
 				x, moved = o.x+up, true
 			}
 		}

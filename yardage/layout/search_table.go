@@ -82,10 +82,10 @@ func (t *table) fill(ctx context.Context) bool {
 	}
 	for a := range t.n.variants {
 		for b := range t.n.variants {
+			if ctx.Err() != nil {
+				return false
+			}
 			t.at(a, b)
-		}
-		if ctx.Err() != nil {
-			return false
 		}
 	}
 	return true

@@ -24,8 +24,8 @@ type hunt struct {
 	dice    *rand.Rand
 }
 
-// search finds the best lay that work allows; it has no spots if ctx was done
-// before there was one.
+// search finds the best lay that work allows, the first at least, and tells
+// whether ctx was done before that.
 func (g grid) search(ctx context.Context, work int, seed uint64) (best lay, stopped bool) {
 	h := &hunt{ctx: ctx, g: g, lays: newLayer(g), spend: int64(work) * stepsPerWork, dice: rand.New(rand.NewPCG(seed, seed^0x9e3779b97f4a7c15))}
 	h.sorted()
@@ -38,7 +38,10 @@ func (g grid) search(ctx context.Context, work int, seed uint64) (best lay, stop
 // over reports whether the search must end: stopped from outside, all spent, or
 // nothing left to gain.
 func (h *hunt) over() bool {
-	if h.best.spots != nil && (h.lays.steps >= h.spend || h.best.long <= h.g.bound) {
+	if h.best.spots == nil {
+		return false // a first lay there always is
+	}
+	if h.lays.steps >= h.spend || h.best.long <= h.g.bound {
 		return true
 	}
 	h.stopped = h.stopped || h.ctx.Err() != nil

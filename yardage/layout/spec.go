@@ -16,9 +16,10 @@ const (
 	MaxWork   = 1_000_000 // most Work
 	MaxGrid   = 1 << 60   // longest row of all the pieces, in steps of the grid they share
 
-	MaxFlaws   = 1000 // most flaws of a cloth
-	MaxNotches = 50   // most notches of a piece
-	MaxPhases  = 1000 // most phases of a cloth
+	MaxFlaws      = 1000   // most flaws of a cloth
+	MaxFlawPoints = 10_000 // most points of the outlines of all its flaws
+	MaxNotches    = 50     // most notches of a piece
+	MaxPhases     = 1000   // most phases of a cloth
 )
 
 // DefaultWork is the Work done where none is given: less than a second on most machines.
@@ -52,7 +53,7 @@ type Spec struct {
 // cloth whose length is less than any lay of these pieces needs (see
 // Plan.Bound); that a length is enough is never claimed here.
 func (s Spec) Solve() (Spec, error) {
-	_, err := s.check()
+	_, err := s.check(nil)
 	if err == nil && s.Work == 0 {
 		s.Work = DefaultWork
 	}
@@ -68,8 +69,9 @@ func (s Spec) Solve() (Spec, error) {
 // A ground is a Spec in whole numbers: a grid where all pieces are rectangles, a
 // nest where some have outlines.
 type ground struct {
-	grid grid
-	nest *nest
+	grid  grid
+	nest  *nest
+	parts []int // how many parts each piece is cut in; nil: all are cut whole
 }
 
 // bound is a length that no lay is shorter than.
@@ -80,15 +82,19 @@ func (g ground) bound() units.Length {
 	return g.grid.length(g.grid.bound)
 }
 
-// check audits all of s; the ground is good where there is no fault.
-func (s Spec) check() (ground, error) {
+// check audits all of s; the ground is good where there is no fault. It is errLate
+// where c ends it before that.
+func (s Spec) check(c *clock) (ground, error) {
 	var a ticket.Audit
 	good := s.auditCloth(&a)
-	good = s.auditPieces(&a) && good
+	good = s.auditPieces(&a, c) && good
 	good = good && s.auditRepeats(&a)
 	var g ground
 	if good {
-		g, _ = s.rooms(&a) // the ground is not used where a has faults
+		g, _ = s.rooms(&a, c) // the ground is not used where a has faults
+	}
+	if c != nil && c.late {
+		return g, errLate
 	}
 	if s.Work < 0 || s.Work > MaxWork {
 		a.Fault("Work", strconv.Itoa(s.Work), fmt.Sprintf("1 to %d, or 0 for %d", MaxWork, DefaultWork), ticket.ErrRange)
@@ -117,7 +123,7 @@ func (s Spec) auditCloth(a *ticket.Audit) bool {
 }
 
 // auditPieces checks the pieces by themselves.
-func (s Spec) auditPieces(a *ticket.Audit) bool {
+func (s Spec) auditPieces(a *ticket.Audit, c *clock) bool {
 	if n := len(s.Pieces); n == 0 {
 		a.Fault("Pieces", "", "at least 1", ticket.ErrMissing)
 		return false
@@ -126,9 +132,17 @@ func (s Spec) auditPieces(a *ticket.Audit) bool {
 		return false
 	}
 	good, total, all := true, 0, 0
+	names := make(map[string]bool, len(s.Pieces))
 	for i, p := range s.Pieces {
 		var own ticket.Audit
+		if c.over(p.toil() * len(p.Outline)) {
+			return false
+		}
 		own.Text("Name", p.Name)
+		if names[p.Name] && !own.Failed() {
+			own.Fault("Name", strconv.Quote(p.Name), "each name once", ticket.ErrTwice)
+		}
+		names[p.Name] = p.Name != ""
 		if len(p.Outline) == 0 {
 			own.Need("Wide", p.Wide)
 			own.Need("Long", p.Long)
@@ -182,9 +196,16 @@ func (s *Spec) fits(p Piece) bool {
 }
 
 // auditRoom checks the pieces against the cloth. Both are good by themselves.
-func (s Spec) auditRoom(a *ticket.Audit) (ground, bool) {
+func (s Spec) auditRoom(a *ticket.Audit, c *clock) (ground, bool) {
 	drawn := s
-	s = s.laid()
+	s.Pieces = slices.Clone(s.Pieces)
+	for i := range s.Pieces {
+		p := &s.Pieces[i]
+		if c.over(p.toil() * len(p.Outline)) {
+			return ground{}, false
+		}
+		*p = p.laid(&s.Cloth)
+	}
 	wide, long := s.Cloth.Usable(), s.Cloth.inside()
 	good := true
 	for i, p := range s.Pieces {
@@ -207,7 +228,7 @@ func (s Spec) auditRoom(a *ticket.Audit) (ground, bool) {
 	}
 	var g ground
 	if s.nested() {
-		g.nest, good = s.nest(a, drawn.Pieces)
+		g.nest, good = s.nest(a, drawn.Pieces, c)
 	} else {
 		g.grid, good = s.grid(a)
 	}

@@ -53,7 +53,12 @@ func (c *Cloth) auditTrade(own *ticket.Audit) {
 	if n := len(c.Flaws); n > MaxFlaws {
 		own.Fault("Flaws", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxFlaws), ticket.ErrRange)
 	} else {
+		points := 0
 		for i := range c.Flaws {
+			if points += len(c.Flaws[i].Outline); points > MaxFlawPoints {
+				own.Fault("Flaws", strconv.Itoa(points)+" points or more in all outlines", fmt.Sprintf("at most %d", MaxFlawPoints), ticket.ErrRange)
+				break
+			}
 			var one ticket.Audit
 			c.Flaws[i].audit(&one)
 			own.Include("Flaws["+strconv.Itoa(i)+"]", one.Err())
@@ -70,12 +75,13 @@ func (c *Cloth) auditPhases(own *ticket.Audit) {
 	}
 	for i, ph := range c.Phases {
 		path := "Phases[" + strconv.Itoa(i) + "]"
-		if ph.Notch == "" {
+		if f := ticket.Unfit(path+".Notch", ph.Notch); f != nil {
+			own.Include("", ticket.Faults{f})
+		} else if ph.Notch == "" {
 			own.Fault(path+".Notch", "", "the name of a notch", ticket.ErrMissing)
 		} else if slices.ContainsFunc(c.Phases[:i], func(o Phase) bool { return o.Notch == ph.Notch }) {
 			own.Fault(path+".Notch", strconv.Quote(ph.Notch), "each name once", ticket.ErrTwice)
 		}
-		own.Text(path+".Notch", ph.Notch)
 		if c.RepeatX.IsZero() && !ph.X.IsZero() {
 			own.Fault(path+".X", ph.X.String(), "for a cloth with RepeatX only", ticket.ErrUnused)
 		}
@@ -170,12 +176,13 @@ func (p *Piece) auditTrade(own *ticket.Audit, c *Cloth) {
 			own.Fault("Fold", "true", "an outline with one straight edge of least X, and no other point there", ErrOutline)
 		}
 	}
-	good := !own.Failed()
+	good := !own.Failed() && p.Fold && len(p.Allowance) > 0
 	p.auditNotches(own)
 	p.auditCentred(own, c)
 	p.auditParts(own)
 	p.auditAllowance(own)
-	if g := p.grown(); good && p.Fold && len(p.Allowance) > 0 && !own.Failed() {
+	if good && !own.Failed() {
+		g := p.grown()
 		if _, n := foldEdge(g.corners()); n < 2 {
 			own.Fault("Allowance", "", "allowances that leave nothing beyond the fold edge", ErrOutline)
 		}
@@ -194,8 +201,9 @@ func (p *Piece) auditNotches(own *ticket.Audit) {
 			own.Fault(path, "", "a name", ticket.ErrMissing)
 			continue
 		}
-		own.Text(path, n.Name)
-		if slices.ContainsFunc(p.Notches[:i], func(o Notch) bool { return o.Name == n.Name }) {
+		if f := ticket.Unfit(path, n.Name); f != nil {
+			own.Include("", ticket.Faults{f})
+		} else if slices.ContainsFunc(p.Notches[:i], func(o Notch) bool { return o.Name == n.Name }) {
 			own.Fault(path, strconv.Quote(n.Name), "each name once", ticket.ErrTwice)
 		}
 	}
@@ -332,7 +340,7 @@ func (s *Spec) tradeNest(n *nest, m mesh, a *ticket.Audit) bool {
 			}
 			pts[k] = vertex{x, y}
 		}
-		n.flaws = append(n.flaws, convex(leftward(pts)))
+		n.barred = append(n.barred, leftward(pts))
 	}
 	if s.centred() && !s.centre(n, m, a) {
 		return false

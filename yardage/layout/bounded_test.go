@@ -1,0 +1,212 @@
+package layout
+
+import (
+	"context"
+	"errors"
+	"math"
+	"math/rand/v2"
+	"sync/atomic"
+	"testing"
+
+	"example.com/clothyard/units"
+)
+
+// coil is a square spiral of so many corners, and some more wide at each turn.
+func coil(corners int, more int64) []Point {
+	at := func(x, y int64) Point { return Point{units.Millimetre.Of(x), units.Millimetre.Of(y)} }
+	k := int64(corners / 2)
+	var out, back []Point
+	x, y, long := int64(0), int64(0), 4*k+more
+	d, was := vertex{1, 0}, vertex{0, -1}
+	for i := range k {
+		out = append(out, at(x, y))
+		back = append(back, at(x-d.y-was.y, y+d.x+was.x)) // 1 mm inside both edges
+		x, y = x+d.x*long, y+d.y*long
+		if i%2 == 1 {
+			long -= 4
+		}
+		d, was = vertex{-d.y, d.x}, d
+	}
+	for i := range back {
+		out = append(out, back[len(back)-1-i])
+	}
+	return out
+}
+
+// star is a star of so many corners.
+func star(corners int, radius float64) []Point {
+	var out []Point
+	for i := range corners {
+		r := radius
+		if i%2 == 1 {
+			r *= 0.9
+		}
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / float64(corners))
+		out = append(out, Point{units.Millimetre.Frac(int64(r*cos), 10), units.Millimetre.Frac(int64(r*sin), 10)})
+	}
+	return out
+}
+
+// alone is a Spec of one copy of each outline.
+func alone(outlines ...[]Point) Spec {
+	s := Spec{Cloth: Cloth{Wide: units.Metre.Of(3)}, Work: 1}
+	for _, pts := range outlines {
+		s.Pieces = append(s.Pieces, Piece{Outline: pts, Count: 1})
+	}
+	return s
+}
+
+// limited is a context that is done once it has been asked so many times.
+type limited struct {
+	context.Context
+	left atomic.Int64
+}
+
+func (a *limited) Err() error {
+	if a.left.Add(-1) < 0 {
+		return context.Canceled
+	}
+	return nil
+}
+
+func patient(times int64) *limited {
+	a := &limited{Context: context.Background()}
+	a.left.Store(times)
+	return a
+}
+
+// However soon a context is done after the call, there is a lay, and it says that
+// it was stopped.
+func TestFirstLay(t *testing.T) {
+	inch := units.Inch.Of
+	rect := Piece{Wide: inch(9), Long: inch(5), Count: 3, Turn: Quarter}
+	plain := Spec{Cloth: Cloth{Wide: inch(20)}, Pieces: []Piece{rect, {Wide: inch(7), Long: inch(7), Count: 4}}}
+	folded, flawed, striped, parted := plain, plain, plain, plain
+	folded.Cloth.Folded = true
+	flawed.Cloth.Flaws = []Flaw{{X: inch(3), Y: inch(2), Wide: inch(1), Long: inch(1)}, {Outline: []Point{{inch(5), inch(9)}, {inch(19), inch(12)}, {inch(6), inch(14)}}}}
+	striped.Cloth.RepeatX, striped.Cloth.RepeatY = inch(3), inch(4)
+	striped.Pieces = []Piece{{Wide: inch(9), Long: inch(5), Count: 3, Notches: []Notch{{Name: "a"}}}, {Wide: inch(4), Long: inch(5), Count: 2, Centred: true}}
+	parted.Pieces = []Piece{rect, {Wide: inch(3), Long: inch(50), Count: 1, Turn: Quarter, Parts: 4}}
+	half := folded
+	half.Pieces = []Piece{{Outline: star(20, 900)[:11], Count: 1}, {Wide: inch(4), Long: inch(9), Count: 1, Fold: true}, rect}
+	for name, s := range map[string]Spec{"rectangles": plain, "folded": folded, "flaws": flawed, "stripes": striped, "parts": parted, "on the fold": half, "outlines": alone(star(40, 900), star(60, 800), coil(20, 0))} {
+		for _, times := range []int64{1, 2, 3, 5, 9} {
+			p, err := s.Plan(patient(times))
+			if err != nil || !p.Stopped && p.Lay != p.Bound {
+				t.Errorf("%s, asked %d times: stopped %v, %v", name, times, p.Stopped, err)
+				continue
+			}
+			if err := Verify(s, p.Placements); err != nil {
+				t.Errorf("%s: %v", name, err)
+			}
+		}
+	}
+}
+
+// A lay of outlines with too many corners to be searched says that it was stopped.
+func TestUnsearched(t *testing.T) {
+	var outlines [][]Point
+	for i := range 4 {
+		outlines = append(outlines, star(800, 9000+float64(100*i)))
+	}
+	s := alone(outlines...)
+	s.Pieces[0].Count = 30
+	if p, err := s.Plan(context.Background()); err != nil || !p.Stopped {
+		t.Errorf("stopped %v, %v", p.Stopped, err)
+	}
+}
+
+// A first lay for which every pairing is made anew ends when all is spent.
+func TestFirstLayBounded(t *testing.T) {
+	g, err := alone(coil(60, 0), coil(60, 3), coil(60, 5), coil(60, 7), coil(60, 9)).check(nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	n := g.nest
+	n.divide(context.Background())
+	dear := &table{n: n}
+	most := 0
+	for a := range n.variants {
+		for b := range n.variants {
+			most = max(most, len(dear.pair(a, b).sums))
+		}
+	}
+	const spend = 2000
+	var last atomic.Int64
+	last.Store(math.MaxInt64)
+	h := hunter{t: dear, n: n, ctx: context.Background(), dice: rand.New(rand.NewPCG(1, 2)), spend: spend, last: &last}
+	h.first()
+	// It asks after each place across, for which every piece may be looked at again
+	// and again: much less than a lay takes.
+	if h.best != nil || h.done < spend || h.done > 20*spend {
+		t.Errorf("%d steps of %d, each pairing of %d sums, a lay: %v", h.done, spend, most, h.best != nil)
+	}
+}
+
+// A look at a place counts as many where very long lists are read for it.
+func TestLongLooks(t *testing.T) {
+	for _, test := range []struct {
+		pts  []Point
+		dear bool
+	}{{coil(200, 0), true}, {star(12, 900), false}} {
+		g, err := alone(test.pts).check(nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		g.nest.divide(context.Background())
+		full := newTable(g.nest)
+		full.fill(context.Background())
+		e := newEaser(full, rand.New(rand.NewPCG(1, 2)), func() bool { return false })
+		e.lie[0] = lie{0, 0, 0}
+		c := full.at(0, 0)
+		before := e.steps
+		e.pairCost(0, 0)
+		mean := len(c.lists) / (c.side * c.side)
+		if took := e.steps - before; (took > 1) != test.dear || took > int64(1+mean) {
+			t.Errorf("%d steps, lists of %d", took, mean)
+		}
+	}
+}
+
+// What takes long to check, to divide or to prove ends soon after its context.
+func TestLate(t *testing.T) {
+	var outlines [][]Point
+	for i := range 8 {
+		outlines = append(outlines, star(2000, 9000+float64(i)))
+	}
+	s := alone(outlines...)
+	if _, err := s.Plan(patient(1)); !errors.Is(err, context.Canceled) {
+		t.Errorf("checks: %v", err)
+	}
+	late := func() *clock { return &clock{ctx: patient(0)} }
+	if _, err := s.check(late()); !errors.Is(err, errLate) {
+		t.Error(err)
+	}
+	few := alone(star(40, 900), star(60, 800))
+	g, err := few.check(nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if g.nest.divide(patient(0)) {
+		t.Error("divided")
+	}
+	p, err := few.Plan(context.Background())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := p.verify(late()); !errors.Is(err, errLate) {
+		t.Error(err)
+	}
+	if err := p.verify(&clock{ctx: patient(0), left: proofGrace}); err != nil {
+		t.Errorf("a short proof: %v", err)
+	}
+}
+
+// A lay of outlines that are cut into triangles only in part proves nothing.
+func TestShell(t *testing.T) {
+	square := newShell("", []vertex{{0, 0}, {4, 0}, {4, 4}, {0, 4}})
+	bow := newShell("Pieces[0]", []vertex{{0, 0}, {4, 4}, {4, 0}, {0, 9}})
+	if !square.slabs() || bow.slabs() {
+		t.Errorf("a square: %v, a bow: %v", square.slabs(), bow.slabs())
+	}
+}
