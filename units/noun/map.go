@@ -12,8 +12,8 @@ type Map[T any] []Item[T]
 
 // An Item is a value of a [Map] and its name.
 type Item[T any] struct {
-	Name  string
-	Value T
+	Name  string // the key, which stands once
+	Value T      // what it stands for
 }
 
 // Get is the value of a name.

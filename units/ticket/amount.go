@@ -83,9 +83,6 @@ func (a Amount) String() string {
 	return ""
 }
 
-// MarshalText is the exact text of a.
-func (a Amount) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
-
 // Text is a written in the first notation, with the others after it in
 // brackets. A length that does not lie on a mark of the first is followed by
 // its exact text, so that nothing is lost.

@@ -18,24 +18,6 @@ const (
 	Over // divided by
 )
 
-// String is the operation's sign: +, -, x or /.
-func (o Op) String() string {
-	switch o {
-	case Plus:
-		return "+"
-	case Minus:
-		return "-"
-	case By:
-		return "x"
-	case Over:
-		return "/"
-	}
-	return "?"
-}
-
-// MarshalText is the operation's sign.
-func (o Op) MarshalText() ([]byte, error) { return []byte(o.String()), nil }
-
 // A Term is an amount of a line and how it joins what stands before. The Op of
 // the first term is Plus.
 type Term struct {

@@ -14,24 +14,6 @@ const (
 	WrongOnRight        // wrong side of the upper on the right side of the under
 )
 
-// String is the trade's wording, as in "wrong sides together".
-func (s Sides) String() string {
-	switch s {
-	case RightTogether:
-		return "right sides together"
-	case WrongTogether:
-		return "wrong sides together"
-	case RightOnWrong:
-		return "right side on wrong side"
-	case WrongOnRight:
-		return "wrong side on right side"
-	}
-	return ""
-}
-
-// MarshalText is the trade's wording.
-func (s Sides) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
-
 // A Step is one thing to do at the machine, the iron or the table.
 type Step struct {
 	Do       string // what to do: "Stitch the first pass"

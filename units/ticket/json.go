@@ -1,0 +1,52 @@
+package ticket
+
+import (
+	"encoding/json"
+
+	"example.com/clothyard/units"
+)
+
+// MarshalJSON is an object with one key, which names the measure: {"length":
+// "3/16 in"}, {"ratio": "15/7"}, {"area": "12 sq in"}, {"count": 3}, {"money":
+// "4.50"}; it is null for no amount.
+func (a Amount) MarshalJSON() ([]byte, error) {
+	var value any = a.String()
+	switch a.measure {
+	case None:
+		return []byte("null"), nil
+	case Length:
+		value = a.near
+	case Count:
+		value = a.count
+	}
+	return json.Marshal(map[string]any{measureNames.String(a.measure): value})
+}
+
+// UnmarshalJSON reads what [Amount.MarshalJSON] writes.
+func (a *Amount) UnmarshalJSON(text []byte) error {
+	var v struct {
+		Length *units.Near  `json:"length"`
+		Ratio  *units.Ratio `json:"ratio"`
+		Area   *units.Area  `json:"area"`
+		Count  *int64       `json:"count"`
+		Money  *string      `json:"money"`
+	}
+	if err := json.Unmarshal(text, &v); err != nil {
+		return err
+	}
+	switch {
+	case v.Length != nil:
+		*a = About(*v.Length)
+	case v.Ratio != nil:
+		*a = Times(*v.Ratio)
+	case v.Area != nil:
+		*a = Square(*v.Area)
+	case v.Count != nil:
+		*a = Amount{measure: Count, count: *v.Count}
+	case v.Money != nil:
+		*a = Price(*v.Money)
+	default:
+		*a = Amount{}
+	}
+	return nil
+}
