@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"math"
+	"math/big"
 	"math/rand/v2"
 	"sync/atomic"
 	"testing"
@@ -208,5 +209,41 @@ func TestShell(t *testing.T) {
 	bow := newShell("Pieces[0]", []vertex{{0, 0}, {4, 4}, {4, 0}, {0, 9}})
 	if !square.slabs() || bow.slabs() {
 		t.Errorf("a square: %v, a bow: %v", square.slabs(), bow.slabs())
+	}
+}
+
+// Which side of a rail a point is on, as whole numbers of any length have it.
+func TestRailHolds(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 4))
+	far := func() int64 { return r.Int64N(2*growRoom) - growRoom }
+	both := [2]int{}
+	for range 20_000 {
+		var g grower
+		at, d := vertex{far(), far()}, vertex{far(), far()}
+		g.rail(at, d, r.Int64N(growRoom), true)
+		one := &g.rails[0]
+		q := vertex{far(), far()}
+		if r.IntN(2) == 0 { // on the line, or a step beside it
+			k := r.Int64N(5) - 2
+			size := new(big.Int).Sqrt(new(big.Int).Add(product(d.x, d.x), product(d.y, d.y))).Int64()
+			take := new(big.Int).Quo(one.beyond, big.NewInt(max(size, 1))).Int64()
+			off := func(n int64) int64 {
+				return new(big.Int).Quo(product(n, take), big.NewInt(max(size, 1))).Int64()
+			}
+			q = vertex{at.x + off(d.y) + k, at.y - off(d.x) - k}
+		}
+		c := new(big.Int).Sub(product(d.x, q.y-at.y), product(d.y, q.x-at.x))
+		want := c.Add(c, one.beyond).Sign() <= 0
+		if one.holds(q) != want {
+			t.Fatalf("%+v, %v: %v", one, q, !want)
+		}
+		if want {
+			both[1]++
+		} else {
+			both[0]++
+		}
+	}
+	if both[0] < 2000 || both[1] < 2000 {
+		t.Errorf("%v", both)
 	}
 }

@@ -163,6 +163,7 @@ type grower struct {
 type rail struct {
 	at, d  vertex
 	beyond *big.Int
+	far    wide // the same
 	edge   bool // one of the outline's, not put in at a corner
 }
 
@@ -175,7 +176,7 @@ func (g *grower) rail(at, d vertex, take int64, edge bool) {
 	if new(big.Int).Mul(root, root).Cmp(size) < 0 {
 		root.Add(root, big.NewInt(1))
 	}
-	g.rails = append(g.rails, rail{at, d, root, edge})
+	g.rails = append(g.rails, rail{at, d, root, wideOf(root), edge})
 }
 
 // corner puts in what a corner at v needs between the edges before and after it:
@@ -247,8 +248,7 @@ func product(a, b int64) *big.Int { return new(big.Int).Mul(big.NewInt(a), big.N
 
 // holds reports whether q is at or beyond the rail.
 func (r *rail) holds(q vertex) bool {
-	c := new(big.Int).Sub(product(r.d.x, q.y-r.at.y), product(r.d.y, q.x-r.at.x))
-	return c.Add(c, r.beyond).Sign() <= 0
+	return times(r.d.x, q.y-r.at.y).sub(times(r.d.y, q.x-r.at.x)).add(r.far).sign() <= 0
 }
 
 // ring is the grown outline.

@@ -100,7 +100,7 @@ func drawn(data []byte) (layout.Spec, []layout.Placement) {
 		s.Cloth.Long = units.Inch.Of(1 + long)
 	}
 	for range 1 + next()%5 {
-		s.Pieces = append(s.Pieces, layout.Piece{Name: "page", Wide: size(), Long: size(), Count: int(1 + next()%3), Turn: layout.Turn(next() % 4)})
+		s.Pieces = append(s.Pieces, layout.Piece{Name: string(rune('a' + len(s.Pieces))), Wide: size(), Long: size(), Count: int(1 + next()%3), Turn: layout.Turn(next() % 4)})
 	}
 	var placements []layout.Placement
 	for len(data) > 0 && len(placements) < 20 {

@@ -1,12 +1,21 @@
 package layout
 
-import "math/bits"
+import (
+	"math/big"
+	"math/bits"
+)
 
 // A wide is a signed whole number of 128 bits: enough for the product of two
 // coordinates and a sum of a few of these, since every coordinate is below 2^61.
 type wide struct {
 	hi int64
 	lo uint64
+}
+
+// wideOf is n, from 0 on and below 2^127.
+func wideOf(n *big.Int) wide {
+	hi := new(big.Int).Rsh(n, 64)
+	return wide{hi.Int64(), new(big.Int).Sub(n, new(big.Int).Lsh(hi, 64)).Uint64()}
 }
 
 // times is a times b.
