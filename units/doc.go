@@ -21,7 +21,7 @@
 //     needs, until [ErrBound].
 //   - Errors in text are a [*ParseError] with the byte. Only dividing by
 //     zero, counting in no [Unit] and [MustParse] panic.
-//   - Text above [MaxText] bytes is refused.
+//   - Text above [MaxText] bytes is refused, and roots above [MaxRoot] bits.
 //
 // Signs, counts and directions:
 //

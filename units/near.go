@@ -102,7 +102,7 @@ func (n Near) Round(step Length, m Mode) (mark Length, residue Near, err error) 
 // Sqrt is the side of the square of area a, enclosed to within the bound given;
 // zero asks for [DefaultWithin]. It is exact where the root is rational. It
 // fails with [ErrNegative] for a negative area and [ErrBound] past the limit of
-// work.
+// work, where the area has more bits than [MaxRoot] too.
 func Sqrt(a Area, within Length) (Near, error) {
 	if a.Sign() < 0 {
 		return Near{}, ErrNegative
@@ -110,7 +110,7 @@ func Sqrt(a Area, within Length) (Near, error) {
 	if within.IsZero() {
 		within = DefaultWithin()
 	}
-	v, err := root(a.v).refine(within.v)
+	v, err := boundedRoot(a.v, within.v)
 	return Near{v}, err
 }
 
@@ -133,12 +133,13 @@ func Pi() NearRatio {
 }
 
 // SqrtRatio is the square root of r, within a thousand-millionth. It fails with
-// [ErrNegative] for a negative number and [ErrBound] past the limit of work.
+// [ErrNegative] for a negative number and [ErrBound] past the limit of work, as
+// [Sqrt] does.
 func SqrtRatio(r Ratio) (NearRatio, error) {
 	if r.Sign() < 0 {
 		return NearRatio{}, ErrNegative
 	}
-	v, err := root(r.v).refine(ratioWithin())
+	v, err := boundedRoot(r.v, ratioWithin())
 	return NearRatio{v}, err
 }
 

@@ -211,6 +211,8 @@ func (n interval) arcSine() (interval, error) {
 		return interval{}, ErrDomain
 	case sign == 0:
 		return Pi().v.times(n.lo.divInt(2)), nil
+	case square.isExact() && square.lo.size() > MaxRoot:
+		return interval{}, ErrBound
 	case !square.isExact() && !square.isMade():
 		// Its making was too long to be kept.
 		return n.each(interval.arcSine)

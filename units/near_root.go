@@ -13,9 +13,34 @@ func Diagonal() NearRatio {
 
 // Hypot is the diagonal of a rectangle with sides a and b, enclosed to within the
 // bound given; zero asks for [DefaultWithin]. It is exact where the diagonal is
-// rational, as for 3 and 4, and fails with [ErrBound] past the limit of work.
+// rational, as for 3 and 4, and fails with [ErrBound] past the limit of work, where a
+// side has more bits than [MaxRoot] too.
 func Hypot(a, b, within Length) (Near, error) {
+	if a.v.size() > MaxRoot || b.v.size() > MaxRoot {
+		return Near{}, ErrBound
+	}
 	return Sqrt(a.Times(a).Add(b.Times(b)), within)
+}
+
+// MaxRoot bounds the numbers of which a square root is taken: the bits of numerator
+// and denominator together, some 20,000 digits. The work grows with their square.
+const MaxRoot = 1 << 16
+
+// size is how many bits numerator and denominator have together.
+func (a exact) size() int {
+	if a.isWide() {
+		r := a.rat()
+		return r.Num().BitLen() + r.Denom().BitLen()
+	}
+	return bits.Len64(magnitude(a.num)) + bits.Len64(a.den())
+}
+
+// boundedRoot is the [root] of a number, refined, or a refusal past the limits.
+func boundedRoot(v, within exact) (interval, error) {
+	if v.size() > MaxRoot {
+		return interval{}, ErrBound
+	}
+	return root(v).refine(within)
 }
 
 // root is the square root of a number of zero or more, as a multiple of the root
