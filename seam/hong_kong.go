@@ -86,10 +86,15 @@ func (v *solver) selfBound() {
 	if !v.single() {
 		return
 	}
-	usual := usualTrim().Min(v.First.DivInt(4))
+	least := leastTrim(v.Fraying)
+	usual := usualTrim().Min(v.First.DivInt(4)).Max(least)
 	path, value := "Turned", v.Turned
 	switch {
 	case v.Second.IsZero() && v.Turned.IsZero():
+		if v.Trim.IsZero() && v.First.Cmp(least.MulInt(3)) <= 0 {
+			v.audit.Fault("First", v.First.String(), "more than "+least.MulInt(3).String()+" (three times "+least.String()+leastOfUnder+")", ErrHidden)
+			return
+		}
 		v.fill(&v.Trim, fieldTrim, usual)
 		v.fill(&v.Turned, fieldTurned, v.First.Sub(v.Trim).DivInt(2))
 		value = v.Turned
@@ -113,12 +118,36 @@ func (v *solver) selfBound() {
 		return
 	}
 	room := v.First.Sub(v.Turned.MulInt(2)) // as far as the turned edge comes back towards the seam
-	v.trimmed(inside(usual.Min(room), v.Second))
+	if v.Trim.IsZero() && (!least.Less(v.Second) || room.Less(least)) {
+		v.shutIn(path, value, least)
+		return
+	}
+	v.trimmed(inside(usual.Min(room), v.Second).Max(least))
 	v.hides(v.Second, "Second")
 	if room.Less(v.Trim) {
 		v.audit.Fault("Turned", v.Turned.String(), "at most "+v.First.Sub(v.Trim).DivInt(2).String()+" (the first fold meets the trimmed edge)", ErrFlat)
 	}
 }
+
+// shutIn is the fault of a self-bound seam that does not shut in the least that must
+// be left of its under ply, by what was given of it.
+func (v *solver) shutIn(path string, value, least units.Length) {
+	limit := ""
+	switch quarter, half := v.First.Add(least).DivInt(4), v.First.Sub(least).DivInt(2); {
+	case path == "Second" && least.Less(quarter):
+		limit = "at least " + quarter.String() + " (a quarter of First and of "
+	case path == "Second":
+		limit = "more than " + least.String() + " ("
+	case v.First.Sub(least.MulInt(2)).Cmp(half) <= 0:
+		limit = "less than " + v.First.Sub(least.MulInt(2)).String() + " (First less twice "
+	default:
+		limit = "at most " + half.String() + " (half of First less "
+	}
+	v.audit.Fault(path, value.String(), limit+least.String()+leastOfUnder+")", ErrHidden)
+}
+
+// leastOfUnder names what a length is.
+const leastOfUnder = ", the least of the under ply"
 
 func (p *Plan) selfBound() {
 	s := p.Spec

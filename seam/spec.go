@@ -60,8 +60,10 @@ type Spec struct {
 	// self-bound seam of the under ply only, and for a graded seam of the layer
 	// next to the outside. As wide as First it says that nothing is trimmed off.
 	// Default 1/8 in for French (or the trim of the printed set, see [Enclosed]),
-	// fells, self-bound and hairline, 1/4 in for welt and graded, nothing trimmed
-	// for the others.
+	// fells and hairline, 1/4 in for welt and graded, nothing trimmed for the others.
+	// The default of a self-bound seam is 1/8 in, or as much less as a quarter of
+	// First, the first fold or the binding asks for, but no less than 1/16 in, or
+	// 1/8 in where the cloth frays.
 	Trim units.Length
 	// TrimUnder is what is left of the innermost layer of a graded seam, the
 	// narrowest. Default 1/8 in.
