@@ -69,6 +69,7 @@ type options struct {
 
 // run is the program; it is stopped where ctx is done.
 func run(ctx context.Context, args []string, stdout, errs io.Writer) int {
+	errs = bind.Console(errs)
 	var o options
 	flags := flag.NewFlagSet("lay", flag.ContinueOnError)
 	flags.SetOutput(errs)

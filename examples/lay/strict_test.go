@@ -1,11 +1,14 @@
 package main
 
 import (
+	"encoding/json"
 	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"example.com/clothyard/units/ticket"
 )
 
 const two = `{"name":"two","width":2,"allowed_rotations":[0],"pieces":[{"id":"square","qty":2,"points":[[0,0],[1,0],[1,1],[0,1]]}]}`
@@ -122,5 +125,54 @@ func TestDrawsTheBest(t *testing.T) {
 	}
 	if draw("-seed", "2", "-seeds", "3") != draw("-seed", fmt.Sprint(best)) {
 		t.Errorf("what is drawn is not the lay of seed %d, the best of\n%s", best, out)
+	}
+}
+
+// Nothing but what can be seen is written, whatever stands in names, keys, files
+// and flags: such names are refused, and what a fault repeats is escaped.
+func TestNothingHostileIsWritten(t *testing.T) {
+	for _, bad := range []string{"\x1b[31m", "\x07", "\x7f", "\u009b31m", "\u202e", "\u2066", "\ufeff", "\u2028", "\uffff", "\U0001fffe"} {
+		b, err := json.Marshal(bad)
+		if err != nil {
+			t.Fatal(err)
+		}
+		escaped := strings.Trim(string(b), `"`)
+		instances := []string{escaped, "{" + escaped + ":1}"}
+		for _, word := range []string{"name", "two", "id", "square", "width", "points"} {
+			instances = append(instances, strings.Replace(two, word, word+escaped, 1))
+		}
+		for _, text := range instances {
+			code, out, errs := lays(t, "-work", "1", put(t, "two.json", text))
+			if code != 1 || out != "" {
+				t.Errorf("%.200q: code %d, %.200q", text, code, out)
+			}
+			safe(t, text, errs)
+		}
+		for _, word := range []string{"instance", "two", "square", "placements", "copy", "100"} {
+			text := strings.Replace(laidTwo, word, word+escaped, 1)
+			code, out, errs := lays(t, "-check", put(t, "lay", text), put(t, "two.json", two))
+			if code != 1 || out != "" {
+				t.Errorf("%.200q: code %d, %.200q", text, code, out)
+			}
+			safe(t, text, errs)
+		}
+		for _, args := range [][]string{{"-" + bad}, {"-work", bad, "x"}, {bad}, {"-check", bad, put(t, "two.json", two)}, {"-check", put(t, bad, ""), put(t, "two.json", two)}} {
+			code, out, errs := lays(t, args...)
+			if code == 0 {
+				t.Errorf("%q is taken", args)
+			}
+			safe(t, strings.Join(args, " "), out+errs)
+		}
+	}
+}
+
+// safe fails where a text for a terminal has a character that is not to be seen.
+func safe(t *testing.T, what, text string) {
+	t.Helper()
+	for line := range strings.Lines(text) {
+		if line = strings.Trim(line, "\t\n "); ticket.Visible(line) != line {
+			t.Errorf("%.300q writes %.300q", what, line)
+			return
+		}
 	}
 }

@@ -57,6 +57,7 @@ type desk struct {
 }
 
 func run(args []string, in io.Reader, out, errs io.Writer) int {
+	errs = bind.Console(errs)
 	d := desk{out: bufio.NewWriter(out), errs: errs}
 	flags := flag.NewFlagSet("quick", flag.ContinueOnError)
 	flags.SetOutput(errs)

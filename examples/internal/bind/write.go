@@ -3,9 +3,11 @@ package bind
 import (
 	"encoding"
 	"encoding/json"
+	"fmt"
 	"reflect"
 	"strconv"
 	"strings"
+	"unicode/utf16"
 
 	"example.com/clothyard/units/ticket"
 )
@@ -152,10 +154,24 @@ func appendFields(b []byte, v reflect.Value, spec bool) ([]byte, error) {
 	return b, nil
 }
 
+// quote writes a string. What is not fit to print is escaped, so that it reaches
+// no terminal and is read back as it was.
 func quote(b []byte, s string) []byte {
 	// A string always marshals: bytes that are no text are replaced.
 	t, _ := json.Marshal(s)
-	return append(b, t...)
+	if ticket.Visible(string(t)) == string(t) {
+		return append(b, t...)
+	}
+	for _, r := range string(t) {
+		if c := string(r); ticket.Visible(c) == c {
+			b = append(b, c...)
+			continue
+		}
+		for _, u := range utf16.Encode([]rune{r}) {
+			b = fmt.Appendf(b, `\u%04x`, u)
+		}
+	}
+	return b
 }
 
 // AppendFaults writes faults as one JSON object, with the sum and the line where
