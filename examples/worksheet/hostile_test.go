@@ -98,3 +98,15 @@ func TestHostile(t *testing.T) {
 		}
 	}
 }
+
+// A message repeats names of files and flags with nothing but what can be seen.
+func TestHostileArguments(t *testing.T) {
+	for _, bad := range []string{"\x1b[31m", "\u009b31m", "\u202e", "\x7f"} {
+		for _, args := range [][]string{{"-" + bad}, {bad}, {"-units", bad}, {"-form", bad}} {
+			var out, errs bytes.Buffer
+			if code := run(args, strings.NewReader(""), &out, &errs); code == 0 || errs.Len() == 0 || strings.Contains(out.String()+errs.String(), bad) {
+				t.Errorf("%q: code %d, %q", args, code, out.String()+errs.String())
+			}
+		}
+	}
+}

@@ -37,6 +37,7 @@ flags:
 `
 
 func run(args []string, in io.Reader, out, errs io.Writer) int {
+	errs = bind.Console(errs)
 	flags := flag.NewFlagSet("worksheet", flag.ContinueOnError)
 	flags.SetOutput(errs)
 	flags.Usage = func() {

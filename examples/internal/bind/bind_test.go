@@ -342,3 +342,21 @@ func FuzzRead(f *testing.F) {
 		}
 	})
 }
+
+// Text that cannot be seen is escaped, and is read back from JSON as it was.
+func TestEscapes(t *testing.T) {
+	for _, s := range []string{"", "ruff", "Rüsche \"a\\b\" </>", "\x1b[31m\x7f", "\u009b \u202e \u2066 \ufeff \u2028", "\uffff \U0001fffe \U0001f600"} {
+		b, err := Append(nil, s)
+		if err != nil || ticket.Visible(string(b)) != string(b) {
+			t.Errorf("%q is written as %q, %v", s, b, err)
+		}
+		var back string
+		if err := json.Unmarshal(b, &back); err != nil || back != s {
+			t.Errorf("%s is read as %q, %v", b, back, err)
+		}
+	}
+	var out strings.Builder
+	if n, err := Console(&out).Write([]byte("a\tb\x1b\nc\u202e\n")); err != nil || n != 10 || out.String() != "a\tb\\x1b\nc\\u202e\n" {
+		t.Errorf("%d, %v: %q", n, err, out.String())
+	}
+}
