@@ -55,7 +55,7 @@ func DepthsFor(garment string) ([]Depth, error) {
 // row is in millimetres.
 var depths = [...]Depth{
 	{"any hem", "deepest", units.Length{}, inches(3, 0, 1), "hem-preparation-page", "", ticket.Read},
-	{"any hem", "course of 1911", inches(0, 1, 8), inches(6, 0, 1), "domestic-art-samplers", "sampler number one", ticket.Read},
+	{"any hem", "course of 1911", inches(0, 1, 8), inches(6, 0, 1), "domestic-art-text-book", "sampler number one", ticket.Read},
 	{"any hem", "deep folded hem, more than this", units.Centimetre.Of(2), units.Length{}, "garment-hem-course", "deep hem", ticket.Read},
 	{"blouse tucked in", "", inches(0, 1, 4), inches(0, 1, 2), "hem-depth-article", "", ticket.Read},
 	{"blouse untucked", "", inches(0, 3, 8), inches(0, 3, 4), "hem-depth-article", "", ticket.Read},
@@ -87,7 +87,7 @@ var depths = [...]Depth{
 	{"straight skirt", "sheer cloth", units.Length{}, inches(4, 0, 1), "cotton-dress-bulletin", "", ticket.Read},
 	{"straight skirt", "or A-line", inches(2, 0, 1), inches(3, 0, 1), "hem-depth-article", "", ticket.Read},
 	{"straight skirt", "period", inches(2, 0, 1), inches(3, 0, 1), "skirt-design-page", "", ticket.Read},
-	{"straight skirt", "period, tailored; the turning included", inches(4, 1, 2), inches(4, 1, 2), "tailored-skirt-lesson", "", ticket.Read},
+	{"straight skirt", "period, tailored; the turning included", inches(4, 1, 2), inches(4, 1, 2), "womans-encyclopaedia", "lesson 8", ticket.Read},
 	{"top", "", inches(0, 3, 4), inches(1, 1, 4), "hem-depth-article", "", ticket.Read},
 	{"trousers", "women's", inches(0, 5, 8), inches(1, 1, 4), "hem-depth-article", "", ticket.Read},
 	{"trousers", "men's", inches(2, 0, 1), inches(2, 0, 1), "hem-depth-article", "", ticket.Read},

@@ -56,7 +56,7 @@ var (
 	}
 
 	tuckSpaces = [...]TuckSpace{
-		{"ordinary muslin", SpacedTuck, units.RatioOf(1, 2), "home-school-sewing", "", ticket.Read},
+		{"ordinary muslin", SpacedTuck, units.RatioOf(1, 2), "home-school-sewing", "chapter XXI", ticket.Read},
 		{"as wide as the tuck", SpacedTuck, units.RatioOf(1, 1), "tuck-gauge-column", "", ticket.Read},
 		{"as wide as the tuck, on old garments", GrowthTuck, units.RatioOf(1, 1), "growth-tuck-page", "", ticket.Read},
 	}

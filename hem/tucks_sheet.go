@@ -111,5 +111,5 @@ func (p TucksPlan) sources() []ticket.Cite {
 			}
 		}
 	}
-	return append(cs, ticket.Cite{For: "a tuck takes up twice its depth", ID: "home-school-sewing", Known: ticket.Read})
+	return append(cs, ticket.Cite{For: "a tuck takes up twice its depth", ID: "home-school-sewing", Place: "chapter XXI", Known: ticket.Read})
 }

@@ -35,5 +35,5 @@ const (
 	srcRepeatAdding    = "curtain-repeat-instructions"
 	srcDrapery         = "draperies-measuring-page"
 	srcCurtainEstimate = "curtain-estimate-page"
-	srcCurtainLesson   = "curtain-lesson"
+	srcCurtainLesson   = "workplace-mathematics-lesson"
 )

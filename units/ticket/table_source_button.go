@@ -7,7 +7,7 @@ var buttonSources = [...]Source{
 	{ID: "garment-course-fasteners", Title: "E-course in garment construction", Publisher: "ecoursesonline.iasri.res.in", Rank: Extension},
 	{ID: "sewing-handicraft-for-girls", Title: "Sewing Handicraft for Girls", Publisher: "chestofbooks.com", Rank: Handbook},
 	{ID: "sewing-column-1927", Title: "Sun (Auckland), 4 July 1927", Year: "1927", Publisher: "paperspast.natlib.govt.nz", Rank: Paper},
-	{ID: "construction-standards-list", Title: "Standards list", Publisher: "mysuitshop.com/ASDP_standards24.php", Rank: Paper},
+	{ID: "construction-standards-list", Title: "ASDP standards", Publisher: "mysuitshop.com/ASDP_standards24.php and others", Rank: Paper},
 	{ID: "button-setting-page", Title: "Setting of buttons", Publisher: "labelsmfg.com", Rank: Paper},
 	{ID: "button-uses-page", Title: "Button size check", Publisher: "sungwonbutton.com/rd/button-size-check", Rank: Paper},
 	{ID: "units-dictionary-buttons", Title: "Buttons", Publisher: "sizes.com/people/buttons.htm", Rank: Other},
