@@ -6,6 +6,7 @@ import (
 	"math"
 	"math/big"
 	"math/rand/v2"
+	"strings"
 	"sync/atomic"
 	"testing"
 
@@ -112,7 +113,8 @@ func TestUnsearched(t *testing.T) {
 	}
 	s := alone(outlines...)
 	s.Pieces[0].Count = 30
-	if p, err := s.Plan(context.Background()); err != nil || !p.Stopped {
+	p, err := s.Plan(context.Background())
+	if err != nil || !p.Stopped || !strings.Contains(strings.Join(strings.Fields(p.Sheet().Text()), " "), "too many points") {
 		t.Errorf("stopped %v, %v", p.Stopped, err)
 	}
 }

@@ -203,7 +203,7 @@ func (p Plan) cautions() []ticket.Caution {
 		out = append(out, ticket.Caution{Text: "This lay is longer than the cloth. A shorter one was not found, which is not proof that there is none: search longer, turn or piece a part, or let the outlines nest.", Refer: "the cutter's own trial lay decides"})
 	}
 	if p.Stopped {
-		out = append(out, ticket.Caution{Text: "The search was stopped early; a longer one may find a shorter lay."})
+		out = append(out, ticket.Caution{Text: "The search was stopped early, or left out as the outlines have too many points: there may be a shorter lay."})
 	}
 	if slices.ContainsFunc(p.Placements, func(at Placement) bool {
 		return at.Across && (at.Piece < 0 || at.Piece >= len(p.Spec.Pieces) || p.Spec.Pieces[at.Piece].Turn != Bias)

@@ -66,22 +66,6 @@ func (s Spec) Solve() (Spec, error) {
 	return s, err
 }
 
-// A ground is a Spec in whole numbers: a grid where all pieces are rectangles, a
-// nest where some have outlines.
-type ground struct {
-	grid  grid
-	nest  *nest
-	parts []int // how many parts each piece is cut in; nil: all are cut whole
-}
-
-// bound is a length that no lay is shorter than.
-func (g ground) bound() units.Length {
-	if g.nest != nil {
-		return g.nest.length(g.nest.bound)
-	}
-	return g.grid.length(g.grid.bound)
-}
-
 // check audits all of s; the ground is good where there is no fault. It is errLate
 // where c ends it before that.
 func (s Spec) check(c *clock) (ground, error) {
