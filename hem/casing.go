@@ -2,6 +2,7 @@ package hem
 
 import (
 	"strconv"
+	"strings"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
@@ -80,13 +81,20 @@ type Casing struct {
 	// first row of [CasingTurns], or as much of it as there is room for.
 	Turn units.Length
 	// Heading is from the finished edge, which is the fold, down to the upper row
-	// of stitching, or the part of an applied strip above that row, which is less
-	// than Turn so that the row catches it. Zero is an answer: there is no upper row
-	// and the tunnel begins at the fold.
+	// of stitching. Zero is an answer: there is no upper row and the tunnel begins at
+	// the fold. On an applied strip it is the part above that row, less than Turn so
+	// that the row catches it; there it may be omitted, and the default is that of Lower.
 	Heading units.Length
 	// Lower is from the lower row of stitching to the inner fold, less than Turn so
-	// that the row catches it. Zero is an answer: the row is sewn on the fold itself.
+	// that the row catches it. It may be omitted; the default is 1/8 in, the row of
+	// [CasingTurns] that has one, or half of Turn where that is less.
 	Lower units.Length
+
+	// Opening is how much of the lower row is left open for elastic to be threaded
+	// through, and is closed last. It may be omitted; the default is 2 in, the row of
+	// [CasingTurns] that has one, or Width + 1/2 in where that is more. A rod has none,
+	// nor a cord, which comes out through eyelets, but where a rule bars it.
+	Opening units.Length
 
 	// Around is the finished length of the casing, round the garment or across
 	// the curtain. No default; StripLength and CordLength need it.
@@ -198,7 +206,7 @@ func (s Casing) Plan() (CasingPlan, error) {
 // fill works out what is not given, and names what rests on a default. Where a
 // length is below zero it does nothing: the audit names it.
 func (s Casing) fill() (Casing, ticket.Fields) {
-	for _, l := range [...]units.Length{s.Drafted, s.Width, s.Girth, s.Ease, s.Tunnel, s.Turn, s.Heading, s.Lower} {
+	for _, l := range [...]units.Length{s.Drafted, s.Width, s.Girth, s.Ease, s.Tunnel, s.Turn, s.Heading, s.Lower, s.Opening} {
 		if l.Sign() < 0 {
 			return s, ""
 		}
@@ -207,7 +215,6 @@ func (s Casing) fill() (Casing, ticket.Fields) {
 		return s, ""
 	}
 	given, drafted := s, s.Drafted.IsZero() && !s.Applied
-	var names ticket.Fields
 	if s.Ease.IsZero() && (s.Tunnel.IsZero() || s.Width.IsZero() && s.Girth.IsZero()) {
 		e := casingEase(s.Kind, !s.Girth.IsZero())
 		switch s.Ease = e.Ease; {
@@ -232,19 +239,53 @@ func (s Casing) fill() (Casing, ticket.Fields) {
 		room, _ := s.room()
 		s.Turn = casingTurn.Turn.Min(room)
 	}
+	row := casingRow.Lower.Min(s.Turn.DivInt(2))
+	if s.Heading.IsZero() && s.Applied {
+		s.Heading = row
+	}
+	if s.Lower.IsZero() {
+		s.Lower = row
+	}
 	if drafted {
-		s.Drafted, names = s.depth().Add(s.Turn), names.With("Drafted")
+		s.Drafted = s.depth().Add(s.Turn)
 	}
-	if given.Ease.IsZero() && (given.Tunnel.IsZero() || given.Width.IsZero() && given.Girth.IsZero()) {
-		names = names.With("Ease")
+	if s.Opening.IsZero() && s.threaded() {
+		s.Opening = casingTurn.Open.Max(s.Width.Add(inches(0, 1, 2)))
 	}
-	if given.Turn.IsZero() {
-		names = names.With("Turn")
+	end := s.Applied && s.End.IsZero() && s.Around.Sign() > 0
+	if end {
+		s.End = casingTurn.Turn
 	}
-	if s.Applied && s.End.IsZero() && s.Around.Sign() > 0 {
-		s.End, names = casingTurn.Turn, names.With("End")
+	var names [7]string
+	n := 0
+	for _, f := range [...]struct {
+		name    string
+		assumed bool
+	}{
+		{"Drafted", drafted},
+		{"Ease", given.Ease.IsZero() && (given.Tunnel.IsZero() || given.Width.IsZero() && given.Girth.IsZero())},
+		{"Turn", given.Turn.IsZero()},
+		{"Heading", given.Heading.IsZero() && s.Applied},
+		{"Lower", given.Lower.IsZero()},
+		{"Opening", given.Opening != s.Opening},
+		{"End", end},
+	} {
+		if f.assumed {
+			names[n] = f.name
+			n++
+		}
 	}
-	return s, names
+	return s, ticket.Fields(strings.Join(names[:n], " "))
+}
+
+// threaded reports whether elastic is threaded through an opening of the casing: in
+// place of a cord too, where a rule bars that.
+func (s Casing) threaded() bool {
+	if s.Kind == CordCasing {
+		_, barred := tailMost(s.Months, s.Neck)
+		return barred
+	}
+	return s.Kind == ElasticCasing
 }
 
 // depth is from the finished edge to the inner fold.
@@ -303,6 +344,7 @@ func (s Casing) audit(a *ticket.Audit, full Casing) {
 	a.NotNegative("Tunnel", s.Tunnel)
 	s.auditTunnel(a, full)
 	s.auditRows(a, full)
+	unused("Opening", s.Opening, !s.threaded(), s.Kind.String())
 	a.NotNegative("Around", s.Around)
 	unused("End", s.End, !s.Applied, "a casing folded down")
 	unused("Tail", s.Tail, !cord, s.Kind.String())

@@ -90,7 +90,21 @@ func (p CasingPlan) roomLabel() string {
 
 func (p CasingPlan) steps() []ticket.Step {
 	s := p.Spec
-	st := make([]ticket.Step, 0, 8)
+	edge := "the finished edge"
+	if s.Applied {
+		edge = "where the upper edge of the strip is to lie"
+	}
+	st := make([]ticket.Step, 0, 10)
+	eyelets := func() {
+		if s.Kind == CordCasing && !p.Barred {
+			st = append(st, ticket.Step{
+				Do:   "Work two eyelets through the garment, or leave two openings in a seam, where the ends of the cord come out",
+				At:   ticket.Long(p.FinishedToUpper.Add(s.Tunnel.DivInt(2))),
+				From: edge,
+				Note: "they are the way in and out, and stay open: the casing is closed over them",
+			})
+		}
+	}
 	if s.Applied {
 		st = append(st, ticket.Step{
 			Do: "Cut the strip", At: ticket.Long(p.StripWidth), From: "edge to edge across the strip",
@@ -101,12 +115,14 @@ func (p CasingPlan) steps() []ticket.Step {
 				ticket.Step{Do: "Trim the strip to length", At: ticket.Long(p.StripLength), From: "one end to the other"},
 				ticket.Step{Do: "Turn in both ends", At: ticket.Long(s.End), From: "the raw end", Press: "to the wrong side"})
 		}
+		eyelets()
 		st = append(st,
 			ticket.Step{Do: "Turn in both long edges", At: ticket.Long(s.Turn), From: "the raw edge", Press: "to the wrong side"},
 			ticket.Step{Do: "Lay the strip on the wrong side of the garment and stitch its upper edge", Together: ticket.WrongTogether, At: ticket.Long(p.FinishedToUpper), From: "the upper edge of the strip"})
 	} else {
+		st = append(st, ticket.Step{Do: "Cut the allowance even above the finished edge", At: ticket.Long(p.Taken), From: "the finished edge"})
+		eyelets()
 		st = append(st,
-			ticket.Step{Do: "Cut the allowance even above the finished edge", At: ticket.Long(p.Taken), From: "the finished edge"},
 			ticket.Step{Do: "Turn in the raw edge", At: ticket.Long(s.Turn), From: "the raw edge", Press: "to the wrong side"},
 			ticket.Step{
 				Do: "Fold the casing down on the finished edge", At: ticket.Long(p.Depth), From: "the inner fold", Press: "to the wrong side",
@@ -116,25 +132,23 @@ func (p CasingPlan) steps() []ticket.Step {
 			st = append(st, ticket.Step{Do: "Stitch the upper row all round", At: ticket.Long(p.FinishedToUpper), From: "the finished edge"})
 		}
 	}
-	edge := "the finished edge"
 	if s.Applied {
 		edge = "the upper edge of the strip"
 	}
 	lower := ticket.Step{
-		Do: "Stitch the lower row, leaving an opening to thread through at a seam", At: ticket.Long(p.FinishedToLower), From: edge,
+		Do: "Stitch the lower row all round", At: ticket.Long(p.FinishedToLower), From: edge,
 		Check: ticket.Check{What: "the tunnel, clear between its rows or from the fold to the row", Want: ticket.Long(s.Tunnel), Give: ticket.Long(give), Mend: "Unpick the lower row: too narrow a tunnel jams, too wide a one lets the band twist"},
 	}
-	thread := ticket.Step{Do: "Thread with a bodkin, the other end pinned to the garment, then close the opening"}
+	thread := ticket.Step{Do: "Thread the elastic with a bodkin, the other end pinned to the garment, and join its ends"}
 	switch s.Kind {
 	case CordCasing:
-		lower.Do = "Stitch the lower row all round"
-		if !p.Barred {
-			lower.Note = "Work two eyelets or leave two openings in a seam for the ends of the cord before the casing is closed"
+		if p.Barred {
+			thread.Do, thread.Note = "Thread elastic instead of a cord, and join its ends inside", "A rule allows no cord here at this age"
+			break
 		}
+		lower.Note = "The cord goes in by one eyelet and comes out by the other"
 		thread.Do = "Thread the cord, even its ends, and fasten it to the garment at the middle of the back with a bar of stitches"
 		switch {
-		case p.Barred:
-			thread.Do, thread.Note = "Thread elastic instead of a cord, and fasten its ends inside", "A rule allows no cord here at this age"
 		case !p.Over.IsZero():
 			thread.Check = ticket.Check{What: "each free end, with the casing at its full width, at the limit or less", Want: ticket.Long(p.TailMost), Mend: "Cut it to the limit; do not knot it"}
 		case !s.Tail.IsZero():
@@ -143,7 +157,14 @@ func (p CasingPlan) steps() []ticket.Step {
 	case RodCasing:
 		lower.Do, thread.Do = "Stitch the lower row from side to side", "Put the rod through both ends"
 	}
-	return append(st, lower, thread)
+	if s.Opening.IsZero() {
+		return append(st, lower, thread)
+	}
+	lower.Do = "Stitch the lower row round from one mark of the opening to the other"
+	return append(st,
+		ticket.Step{Do: "Mark an opening in the inner fold at a seam", At: ticket.Long(s.Opening), From: "one mark to the other"},
+		lower, thread,
+		ticket.Step{Do: "Close the opening: stitch the lower row across it, clear of the elastic", At: ticket.Long(p.FinishedToLower), From: edge})
 }
 
 func (p CasingPlan) cautions() []ticket.Caution {
@@ -206,6 +227,20 @@ func (p CasingPlan) sources() []ticket.Cite {
 			cs = append(cs, ticket.Cite{For: "turn of the raw edge", ID: casingTurn.Source, Place: casingTurn.Place, Known: casingTurn.Known})
 		} else {
 			cs = append(cs, ticket.Practise("turn of the raw edge, no more than there is room for"))
+		}
+	}
+	if p.Assumed.Has("Lower") || p.Assumed.Has("Heading") {
+		if s.Lower == casingRow.Lower || s.Heading == casingRow.Lower {
+			cs = append(cs, ticket.Cite{For: "row inside the fold", ID: casingRow.Source, Place: casingRow.Place, Known: casingRow.Known})
+		} else {
+			cs = append(cs, ticket.Practise("row inside the fold, half way along the turn"))
+		}
+	}
+	if p.Assumed.Has("Opening") {
+		if s.Opening == casingTurn.Open {
+			cs = append(cs, ticket.Cite{For: "opening to thread through", ID: casingTurn.Source, Place: casingTurn.Place, Known: casingTurn.Known})
+		} else {
+			cs = append(cs, ticket.Practise("opening to thread through, 1/2 in more than the elastic"))
 		}
 	}
 	if p.Assumed.Has("End") {

@@ -57,9 +57,10 @@ func ExampleCasingPlan_Sections() {
 		fmt.Println(m.Name, m.Amount)
 	}
 	// Output:
-	// casing 1 5/8 in
+	// casing 1 3/4 in
 	// tunnel 5/8 in
 	// above the upper row 1 in
+	// below the lower row 1/8 in
 	// turned in 1/4 in
 }
 

@@ -68,10 +68,10 @@ func TestDrawFaults(t *testing.T) {
 			"Spec.Depth 100 in: out of range, want at most 2000 mm (MaxDrawn)\nSpec.First 90 in: out of range, want at most 2000 mm (MaxDrawn)"},
 		{"the row on the allowances", hemmed(hem.Spec{Kind: hem.BiasFaced, Depth: l("1"), Seam: l("1/4"), Favour: l("1/8"), First: l("7/8"), Stitch: l("5/8")}), units.Length{},
 			"FinishedToStitch 3/8 in: out of range, want more or less than 3/8 in, where the raw edge of the seam allowances lies"},
-		{"a casing with its upper row on the edge of the turn", cased(hem.Casing{Kind: hem.ElasticCasing, Width: l("1"), Ease: l("1/4"), Turn: l("1 1/4"), Heading: l("1/4")}), units.Length{},
+		{"a casing with its upper row on the edge of the turn", cased(hem.Casing{Kind: hem.ElasticCasing, Width: l("1"), Ease: l("1/4"), Turn: l("1 3/8"), Heading: l("1/4")}), units.Length{},
 			"FinishedToUpper 1/4 in: out of range, want more or less than 1/4 in, where the raw edge of the turn lies"},
 		{"a thick casing", cased(hem.Casing{Kind: hem.CordCasing, Width: l("1"), Ease: l("1/4")}), l("3/8"), "Thickness 3/8 in: out of range, want at most 1/4 in (RawToFold)"},
-		{"a casing that contradicts itself", casing.Sections, l("1/16"), "[0].Dimensions[1].Amount 1 1/4 in: disagrees with what else is given, want 5 in (from From to To)"},
+		{"a casing that contradicts itself", casing.Sections, l("1/16"), "[0].Dimensions[1].Amount 1 1/4 in: disagrees with what else is given, want 5 in (from From to To)\n[0].Dimensions[2].Amount 1/8 in: disagrees with what else is given, want 3 5/8 in (from From to To)"},
 		{"a thick tuck", tucked(hem.Tucks{Kind: hem.PinTuck, Count: 1}), l("1"), "Thickness 1 in: out of range, want at most 1/16 in (Spec.Depth)"},
 	} {
 		ds, err := c.draw(c.thick)

@@ -432,6 +432,7 @@ func TestDrawnCasing(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
+		s = p.Spec
 		thick := thickness(r, p.Depth, s.Turn)
 		ds, err := p.Sections(thick)
 		if err != nil {

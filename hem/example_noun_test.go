@@ -61,7 +61,7 @@ func ExampleCasing_Plan() {
 	sign, _ := p.Room.Sign()
 	fmt.Println("room", sign, err)
 	// Output:
-	// tunnel 1 in allowance 1 1/4 in <nil>
+	// tunnel 1 in allowance 1 3/8 in <nil>
 	// room -1 <nil>
 }
 
@@ -89,8 +89,8 @@ func ExampleCasingPlan_Sheet() {
 	}
 	// Output:
 	// tunnel, clear: 1 1/4 in = 1 in elastic + 1/4 in ease
-	// depth of the casing: 1 3/4 in = 1 1/4 in tunnel + 1/2 in above the upper row
-	// taken by the casing: 2 in = 1 3/4 in depth + 1/4 in turn
+	// depth of the casing: 1 7/8 in = 1 1/4 in tunnel + 1/2 in above the upper row + 1/8 in below the lower row
+	// taken by the casing: 2 1/8 in = 1 7/8 in depth + 1/4 in turn
 }
 
 // The orphan's skirt has two growth tucks of 1/2 in, the lower stitched 3 in above

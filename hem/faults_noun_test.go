@@ -202,6 +202,9 @@ func TestFaultsOfCasings(t *testing.T) {
 				"Girth 1 in: not used here, want none for elastic", "End 1 in: not used here, want none for a casing folded down", "Tail 1 in: not used here, want none for elastic",
 				"Neck true: not used here, want false for elastic", "Months 9: not used here, want none for elastic",
 			}, ticket.ErrUnused},
+		{"an opening beside eyelets", hem.Casing{Kind: hem.CordCasing, Width: l("1"), Opening: l("2")}, []string{"Opening 2 in: not used here, want none for drawstring"}, ticket.ErrUnused},
+		{"an opening beside open ends", hem.Casing{Kind: hem.RodCasing, Width: l("1"), Opening: l("2")}, []string{"Opening 2 in: not used here, want none for rod"}, ticket.ErrUnused},
+		{"an opening less than none", hem.Casing{Kind: hem.ElasticCasing, Width: l("1"), Opening: l("-2")}, []string{"Opening -2 in: wrong sign, want 0 in or more"}, ticket.ErrSign},
 		{"a strip with an allowance", hem.Casing{Kind: hem.CordCasing, Applied: true, Width: l("1"), Drafted: l("1"), Months: math.MaxInt32},
 			[]string{"Drafted 1 in: not used here, want none for an applied casing", "Months 2147483647: out of range, want 0 to 1500"}, ticket.ErrRange},
 	} {

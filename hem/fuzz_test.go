@@ -209,6 +209,7 @@ func FuzzCasing(f *testing.F) {
 		s := hem.Casing{Kind: hem.CasingKind(kind % 6), Applied: how&2 != 0, Neck: how&1 != 0}
 		s.Drafted, s.Width, s.Girth, s.Ease, s.Tunnel, s.Turn = r.long(), r.long(), r.long(), r.long(), r.long(), r.long()
 		s.Heading, s.Lower, s.Around, s.End, s.Tail, s.Months = r.long(), r.long(), r.long(), r.long(), r.long(), r.count()
+		s.Opening = r.long()
 		p, err := s.Plan()
 		if err != nil {
 			if refused(t, err); p != (hem.CasingPlan{}) {

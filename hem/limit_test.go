@@ -134,12 +134,12 @@ func TestCasingRows(t *testing.T) {
 		s    hem.Casing
 		want string // none where it is well
 	}{
-		{"turned to the finished edge", with(folded, func(s *hem.Casing) { s.Turn = l("1 1/4") }), ""},
-		{"turned past it", with(folded, func(s *hem.Casing) { s.Turn = l("1 17/64") }),
-			"Turn 1 17/64 in: out of range, want at most 1 1/4 in (Heading + Tunnel + Lower)"},
-		{"a strip turned until its edges meet", with(strip, func(s *hem.Casing) { s.Turn = l("5/8") }), ""},
-		{"and past each other", with(strip, func(s *hem.Casing) { s.Turn = l("41/64") }),
-			"Turn 41/64 in: out of range, want at most 5/8 in (half of Heading + Tunnel + Lower)"},
+		{"turned to the finished edge", with(folded, func(s *hem.Casing) { s.Turn = l("1 3/8") }), ""},
+		{"turned past it", with(folded, func(s *hem.Casing) { s.Turn = l("1 25/64") }),
+			"Turn 1 25/64 in: out of range, want at most 1 3/8 in (Heading + Tunnel + Lower)"},
+		{"a strip turned until its edges meet", with(strip, func(s *hem.Casing) { s.Turn = l("3/4") }), ""},
+		{"and past each other", with(strip, func(s *hem.Casing) { s.Turn = l("49/64") }),
+			"Turn 49/64 in: out of range, want at most 3/4 in (half of Heading + Tunnel + Lower)"},
 		{"the lower row within the turn", with(folded, func(s *hem.Casing) { s.Lower = l("15/64") }), ""},
 		{"on its raw edge", with(folded, func(s *hem.Casing) { s.Lower = l("1/4") }),
 			"Lower 1/4 in: out of range, want less than 1/4 in (Turn), or the row does not catch the turn"},
@@ -182,5 +182,85 @@ func TestCasingRows(t *testing.T) {
 			(p.Sheet().Sources[i].Known == ticket.Read) != (c.turn == "1/4") {
 			t.Errorf("%+v: %v", c.s, p.Sheet().Sources)
 		}
+	}
+}
+
+// TestCasingRowsInside: a row lies inside the fold that it holds down, where it is
+// not given too, and within the turn so that it catches it.
+func TestCasingRowsInside(t *testing.T) {
+	add := func(name string, s hem.Casing) {
+		p, err := s.Plan()
+		if err != nil {
+			t.Errorf("%s: %v", name, err)
+			return
+		}
+		below := p.Depth.Sub(p.FinishedToLower)
+		if below.Sign() <= 0 || !below.Less(p.RawToFold) {
+			t.Errorf("%s: the lower row lies %v inside the fold, of a turn of %v", name, below, p.RawToFold)
+		}
+		if s.Applied && (p.FinishedToUpper.Sign() <= 0 || !p.FinishedToUpper.Less(p.RawToFold)) {
+			t.Errorf("%s: the upper row lies %v inside the edge, of a turn of %v", name, p.FinishedToUpper, p.RawToFold)
+		}
+		ds, err := p.Sections(units.Length{})
+		if err != nil {
+			t.Errorf("%s: %v", name, err)
+			return
+		}
+		for _, row := range ds[0].Stitches {
+			if at := row.From.X; at.Cmp(p.Depth.Neg()) <= 0 || at.Sign() >= 0 {
+				t.Errorf("%s: the %s is drawn at %v, of a casing of %v", name, row.Name, at, p.Depth)
+			}
+		}
+	}
+	for name, s := range casings() {
+		add(name, s)
+	}
+	for k := range hem.CasingKinds {
+		for _, applied := range []bool{false, true} {
+			add(k.String(), hem.Casing{Kind: k, Applied: applied, Width: l("1/2")})
+			add(k.String()+", a small turn", hem.Casing{Kind: k, Applied: applied, Width: l("1/2"), Turn: l("1/8")})
+			add(k.String()+", tiny", hem.Casing{Kind: k, Applied: applied, Width: l("1/32")})
+		}
+	}
+}
+
+// TestCasingWayIn: a casing that is closed all round has a way in, which is made
+// before it is threaded; what is left open for threading is closed last.
+func TestCasingWayIn(t *testing.T) {
+	find := func(sheet ticket.Sheet, what string) int {
+		return slices.IndexFunc(sheet.Steps, func(s ticket.Step) bool { return strings.Contains(s.Do, what) })
+	}
+	for name, s := range casings() {
+		p, err := s.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		sheet := p.Sheet()
+		lower, thread := find(sheet, "Stitch the lower row"), max(find(sheet, "Thread"), find(sheet, "Put the rod"))
+		open, eyelets, shut := find(sheet, "Mark an opening"), find(sheet, "eyelets"), find(sheet, "Close the opening")
+		if lower < 0 || thread < lower {
+			t.Errorf("%s: %d, %d\n%s", name, lower, thread, sheet.Text())
+		}
+		switch {
+		case s.Kind == hem.RodCasing:
+			if open >= 0 || eyelets >= 0 || shut >= 0 || !p.Spec.Opening.IsZero() {
+				t.Errorf("%s: a curtain's casing is open at its ends\n%s", name, sheet.Text())
+			}
+		case s.Kind == hem.CordCasing && !p.Barred:
+			if eyelets < 0 || lower < eyelets || open >= 0 || shut >= 0 || !p.Spec.Opening.IsZero() {
+				t.Errorf("%s: no eyelets before the casing is closed\n%s", name, sheet.Text())
+			}
+		default:
+			if open < 0 || lower < open || shut != len(sheet.Steps)-1 || shut < thread || eyelets >= 0 || strings.Contains(sheet.Steps[lower].Do, "all round") {
+				t.Errorf("%s: no opening that is closed last\n%s", name, sheet.Text())
+			}
+			if p.Spec.Opening.Less(l("2")) || p.Spec.Opening.Less(s.Width.Add(l("1/2"))) || open >= 0 && sheet.Steps[open].At != ticket.Long(p.Spec.Opening) {
+				t.Errorf("%s: opening %v", name, p.Spec.Opening)
+			}
+		}
+	}
+	p, err := hem.Casing{Kind: hem.ElasticCasing, Width: l("3")}.Plan()
+	if err != nil || p.Spec.Opening != l("3 1/2") || !p.Assumed.Has("Opening") || !strings.Contains(p.Sheet().Text(), "more than the elastic: common practice") {
+		t.Errorf("a wide elastic has an opening of %v, %v", p.Spec.Opening, err)
 	}
 }

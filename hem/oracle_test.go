@@ -334,7 +334,7 @@ func TestCasingOracle(t *testing.T) {
 		// Both rows catch the turn, for which a strip has room twice.
 		room := s.Width.Add(s.Ease).DivInt(4)
 		s.Turn = room.Scale(units.RatioOf(r.Int64N(8)+1, 8))
-		s.Heading, s.Lower = s.Turn.Scale(units.RatioOf(r.Int64N(8), 8)), s.Turn.Scale(units.RatioOf(r.Int64N(8), 8))
+		s.Heading, s.Lower = s.Turn.Scale(units.RatioOf(r.Int64N(7)+1, 8)), s.Turn.Scale(units.RatioOf(r.Int64N(7)+1, 8))
 		p, err := s.Plan()
 		if err != nil {
 			t.Fatal(err)

@@ -36,12 +36,15 @@ type CasingTurn struct {
 	Name   string       // what the source says of it
 	Turn   units.Length // turned under; zero where the row is about the stitching
 	Upper  units.Length // from the fold to the upper row; zero where none is printed
+	Lower  units.Length // from the inner fold to the lower row; zero where none is printed
+	Open   units.Length // left open in the lower row for threading; zero where none is printed
 	Source string       // id of the source, see ticket.Lookup
 	Place  string       // where in it
 	Known  ticket.Known // how the figure is known
 }
 
-// CasingTurns yields the table of turns. The first row is the default.
+// CasingTurns yields the table of turns. The first row is the default, and the last
+// that of Lower.
 func CasingTurns(yield func(CasingTurn) bool) {
 	for _, t := range casingTurns {
 		if !yield(t) {
@@ -52,6 +55,7 @@ func CasingTurns(yield func(CasingTurn) bool) {
 
 var (
 	casingTurn = casingTurns[0]
+	casingRow  = casingTurns[4]
 
 	casingEases = [...]CasingEase{
 		{"any elastic", ElasticCasing, inches(0, 1, 4), units.Ratio{}, false, "waistband-casing-leaflet", "", ticket.Read},
@@ -68,10 +72,12 @@ var (
 	}
 
 	casingTurns = [...]CasingTurn{
-		{"folded down or applied", inches(0, 1, 4), units.Length{}, "clothing-construction-handbook", "self-casing", ticket.Read},
-		{"waistband", inches(0, 1, 4), inches(0, 1, 8), "waistband-casing-leaflet", "", ticket.Read},
-		{"waistband, metric", units.Millimetre.Of(6), inches(0, 1, 16), "casing-project-guide", "", ticket.Read},
-		{"curtain", inches(0, 1, 2), units.Length{}, "home-sewing-handbook", "casings", ticket.Read},
+		{"folded down or applied", inches(0, 1, 4), units.Length{}, units.Length{}, inches(2, 0, 1), "clothing-construction-handbook", "self-casing", ticket.Read},
+		{"waistband", inches(0, 1, 4), inches(0, 1, 8), units.Length{}, units.Length{}, "waistband-casing-leaflet", "", ticket.Read},
+		{"waistband, metric", units.Millimetre.Of(6), inches(0, 1, 16), units.Length{}, units.Length{}, "casing-project-guide", "", ticket.Read},
+		{"curtain", inches(0, 1, 2), units.Length{}, units.Length{}, units.Length{}, "home-sewing-handbook", "casings", ticket.Read},
+		// A fold of 1 3/4 in is printed, with an opening of 1 5/8 in.
+		{"edge stitched", units.Length{}, units.Length{}, inches(0, 1, 8), units.Length{}, "elastic-casing-page", "", ticket.Computed},
 	}
 )
 

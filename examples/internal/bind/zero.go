@@ -21,7 +21,6 @@ var answers = [...]string{
 	"gather.Ruffle.Hem",
 	"gather.Ruffle.Turn",
 	"hem.Casing.Heading",
-	"hem.Casing.Lower",
 	"hem.HemSide.First",
 	"hem.Mitre.Lean",
 	"hem.Spec.Slope",
