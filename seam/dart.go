@@ -67,8 +67,10 @@ type DartPlan struct {
 	// zero stands back. The edge runs straight from each leg's end to there.
 	Cap units.Near
 	// Folds is false where the dart is too wide for its length, or the edge too
-	// steep, for the fold to meet the seam when pressed over: there is no cap
-	// then, and the dart is slit and pressed open. Nor has one that is
+	// steep to either side, for the fold to meet the seam when pressed over: there is
+	// no cap then, and the dart is slit and pressed open. It is true where twice the
+	// angle between leg and fold, and the edge's own without its sign, are less than
+	// a right angle together. Nor has one that is
 	// double-pointed a cap.
 	Folds bool
 

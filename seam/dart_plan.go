@@ -177,7 +177,7 @@ func (p *DartPlan) cap() {
 	// h x t x 2 q (1 + m m) + h m (1 + t t)(1 + t t), over below
 	slanted := two.Mul(q).Mul(one.Add(m.Mul(m))).Quo(below)
 	level := m.Mul(one.Add(tt)).Mul(one.Add(tt)).Quo(below)
-	p.Cap = p.Centre.Scale(h.Times(run).Div(d.square()).Mul(slanted)).Plus(h.Scale(level))
+	p.Cap = fine(p.Centre.Scale(h.Times(run).Div(d.square()).Mul(slanted)).Plus(h.Scale(level)))
 }
 
 // share is by how much narrower the dart is at h from the cut edge than at it:
@@ -187,7 +187,20 @@ func (p DartPlan) share(h units.Length) units.Near {
 	if c, ok := p.Centre.Exact(); ok {
 		return units.Exactly(narrows.Scale(h.Div(c)))
 	}
-	return p.Centre.Scale(narrows.Times(h).Div(p.Spec.square()))
+	return fine(p.Centre.Scale(narrows.Times(h).Div(p.Spec.square())))
+}
+
+// fine encloses a multiple of a root as closely as the root itself, or where that
+// passes the limit of work as closely as it is known.
+func fine(n units.Near) units.Near {
+	within := units.DefaultWithin()
+	if !within.Less(n.Within()) {
+		return n
+	}
+	if closer, err := n.Refine(within); err == nil {
+		return closer
+	}
+	return n
 }
 
 // Across is how wide the dart is at h from where its stitching ends, along the

@@ -71,7 +71,7 @@ func (p DartPlan) edgeLines(sh *ticket.Sheet) {
 		sh.Lines = append(sh.Lines, ticket.Line{Label: "the fold stands out at the cut edge by", Result: ticket.About(p.Cap)})
 	} else {
 		sh.Cautions = append(sh.Cautions, ticket.Caution{
-			Text:  "The dart is too wide for its length to be folded over: its cap would not meet the seam. Slit it and press it open, or make two of it.",
+			Text:  "The dart is too wide for its length, or the edge too steep, for it to be folded over: its cap would not meet the seam. Slit it and press it open, or make two of it.",
 			Refer: "common practice",
 		})
 	}
