@@ -101,10 +101,6 @@ func run(ctx context.Context, args []string, stdout, errs io.Writer) int {
 		tableLine(out, "instance", "median %", "worst %", "length", "best known %", "at its width", "2025 mean", olderYears[:])
 	}
 	for _, path := range flags.Args() {
-		if ctx.Err() != nil {
-			fmt.Fprintf(errs, "%s: not laid\n", path)
-			continue
-		}
 		if err := o.file(ctx, path, out, errs); err != nil {
 			if out.Flush() != nil {
 				break
@@ -144,12 +140,16 @@ func (o options) file(ctx context.Context, path string, out *bufio.Writer, errs 
 	}
 	var plans []layout.Plan
 	for k := range o.seeds {
-		if k > 0 && ctx.Err() != nil {
-			fmt.Fprintf(errs, "%s: %d of %d seeds\n", path, k, o.seeds)
-			break
-		}
 		s.Seed, s.Work = o.seed+uint64(k), o.work
 		p, err := o.plan(ctx, s)
+		if err != nil && errors.Is(err, ctx.Err()) { // stopped between two lays
+			if k > 0 {
+				fmt.Fprintf(errs, "%s: %d of %d seeds\n", path, k, o.seeds)
+				break
+			}
+			fmt.Fprintf(errs, "%s: not laid\n", path)
+			return nil
+		}
 		if err != nil {
 			return err
 		}
@@ -242,17 +242,23 @@ func record(in instance, plans []layout.Plan, out io.Writer) error {
 }
 
 // plan searches within the time, or for the work, or for a little of both where
-// neither is given.
+// neither is given. Where the time is over before the search is begun it has a
+// little more, up to a second, for the first lay.
 func (o options) plan(ctx context.Context, s layout.Spec) (layout.Plan, error) {
-	if o.time > 0 {
-		late, cancel := context.WithTimeout(ctx, o.time)
-		defer cancel()
-		ctx = late
-		if s.Work == 0 {
-			s.Work = layout.MaxWork
+	if o.time == 0 {
+		return s.Plan(ctx)
+	}
+	if s.Work == 0 {
+		s.Work = layout.MaxWork
+	}
+	for patience := o.time; ; patience *= 2 {
+		late, cancel := context.WithTimeout(ctx, patience)
+		p, err := s.Plan(late)
+		cancel()
+		if !errors.Is(err, context.DeadlineExceeded) || patience > time.Second {
+			return p, err
 		}
 	}
-	return s.Plan(ctx)
 }
 
 // prove checks the lays of the instance in a file.

@@ -269,9 +269,6 @@ func TestRefused(t *testing.T) {
 	if code, _, _ := lays(t, "-work", "1", "-svg", t.TempDir(), "testdata/rect_c1p1.json"); code != 1 {
 		t.Error("a drawing in place of a directory")
 	}
-	if code, _, _ := lays(t, "-time", "1ns", "testdata/shirts.json"); code != 1 {
-		t.Error("no time at all")
-	}
 }
 
 // The sources that the files name are in the list.

@@ -106,3 +106,32 @@ func TestStoppedInSearch(t *testing.T) {
 		t.Error(errs)
 	}
 }
+
+// A lay is found however short the time is, and it holds.
+func TestFirstLay(t *testing.T) {
+	for _, name := range []string{"shirts", "jakobs1", "dighe1", "rect_c1p1"} {
+		for _, d := range []string{"1ns", "1ms"} {
+			path := "testdata/" + name + ".json"
+			code, out, errs := lays(t, "-time", d, "-json", path)
+			if code != 0 {
+				t.Errorf("%s in %s: %s", name, d, errs)
+				continue
+			}
+			if code, _, errs := lays(t, "-check", put(t, "lay", out), path); code != 0 {
+				t.Errorf("%s in %s: %s", name, d, errs)
+			}
+		}
+	}
+}
+
+// Stopped before a lay is begun, it says which were not laid.
+func TestStoppedBefore(t *testing.T) {
+	ctx, stop := context.WithCancel(context.Background())
+	stop()
+	var out, errs bytes.Buffer
+	o := options{seeds: 2}
+	w := bufio.NewWriter(&out)
+	if err := o.file(ctx, "testdata/blaz1.json", w, &errs); err != nil || out.Len() > 0 || !strings.Contains(errs.String(), "testdata/blaz1.json: not laid") {
+		t.Errorf("%v, %s%s", err, out.String(), errs.String())
+	}
+}
