@@ -2,6 +2,7 @@ package noun
 
 import (
 	"reflect"
+	"slices"
 	"strings"
 )
 
@@ -114,4 +115,37 @@ func (e Entry) means(t reflect.Type, index []int) string {
 		}
 	}
 	return ""
+}
+
+// Structs are the types of struct that a Spec is made of, its own first.
+func (e Entry) Structs() []reflect.Type {
+	var out []reflect.Type
+	var visit func(t reflect.Type)
+	visit = func(t reflect.Type) {
+		v := reflect.New(t).Interface()
+		if c, ok := v.(Choice); ok {
+			for _, kind := range c.Kinds() {
+				visit(reflect.TypeOf(c.Begin(kind)).Elem())
+			}
+			return
+		}
+		if k, ok := v.(keyed); ok {
+			visit(k.element())
+			return
+		}
+		switch {
+		case isText(t):
+		case t.Kind() == reflect.Slice || t.Kind() == reflect.Array:
+			visit(t.Elem())
+		case t.Kind() == reflect.Struct && !slices.Contains(out, t):
+			out = append(out, t)
+			for i := range t.NumField() {
+				if f := t.Field(i); f.IsExported() {
+					visit(f.Type)
+				}
+			}
+		}
+	}
+	visit(e.spec)
+	return out
 }
