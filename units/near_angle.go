@@ -6,11 +6,6 @@ import "errors"
 // angle, and for the arc sine of a number greater than 1.
 var ErrDomain = errors.New("units: no such angle")
 
-// Degrees is an angle of d degrees as a pure number, in radians: pi x d / 180. As
-// a multiple of pi it is known apart from its bounds, so that [NearRatio.Sin] of
-// 30 degrees is exactly 1/2.
-func Degrees(d Ratio) NearRatio { return Pi().Scale(d.Quo(Ratio{exact{num: 180}})) }
-
 // InDegrees is the angle n, in radians, in degrees.
 func (n NearRatio) InDegrees() NearRatio {
 	// Pi is not zero, so there is nothing to fail.

@@ -38,7 +38,7 @@ func FuzzAngle(f *testing.F) {
 			case 1:
 				n = units.Pi()
 			case 2:
-				n = units.Degrees(units.RatioOf(arg, 1))
+				n = units.Degrees(units.RatioOf(arg, 1)).InRadians()
 				i++
 			case 3:
 				n = units.ExactlyRatio(units.RatioOf(arg-128, 7))

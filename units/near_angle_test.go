@@ -27,7 +27,7 @@ var digits = []struct {
 }
 
 func whole(n int64) units.NearRatio   { return units.ExactlyRatio(units.RatioOf(n, 1)) }
-func degrees(n int64) units.NearRatio { return units.Degrees(units.RatioOf(n, 1)) }
+func degrees(n int64) units.NearRatio { return units.Degrees(units.RatioOf(n, 1)).InRadians() }
 
 func TestPublishedDigits(t *testing.T) {
 	last := new(big.Rat).SetFrac(big.NewInt(1), power10(50))
@@ -439,24 +439,6 @@ func TestAngleTrade(t *testing.T) {
 	if l, ok := chord.Exact(); !ok || l != units.Inch.Of(5) || err != nil {
 		t.Error("the side of a hexagon is its radius:", chord, err)
 	}
-}
-
-func ExampleDegrees() {
-	// A gore of the page's circular cape spreads by 30 degrees at a radius of 24 in.
-	angle := units.Degrees(units.RatioOf(30, 1))
-	hem := units.Arc(units.Inch.Of(24), angle)
-	mark, _, err := hem.Round(units.Inch.Frac(1, 16), units.HalfAway)
-	fmt.Println("hem", mark, err)
-	chord, err := units.Chord(units.Inch.Of(24), angle)
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	mark, _, err = chord.Round(units.Inch.Frac(1, 16), units.HalfAway)
-	fmt.Println("straight across", mark, err)
-	// Output:
-	// hem 12 9/16 in <nil>
-	// straight across 12 7/16 in <nil>
 }
 
 // steepFloat is root 2 less 5.
