@@ -31,6 +31,9 @@ func (p EdgePlan) Sheet() ticket.Sheet {
 		Assumed: p.Assumed,
 		Sources: edgeSources(),
 	}
+	if p.Sewn.IsZero() {
+		return s // the plan of no edge has nothing to say
+	}
 	if !e.Along.IsZero() && len(e.Takes) > 0 {
 		l := ticket.Line{Label: "drafted, between the seam lines", Result: ticket.About(p.Drafted), Terms: make([]ticket.Term, 1, len(e.Takes)+1)}
 		l.Terms[0] = ticket.Term{Amount: ticket.Long(e.Along), Name: "raw end to raw end"}
@@ -155,6 +158,9 @@ func (p EdgePlan) step() ticket.Step {
 // Sheet is the plan as work: both edges, the difference as drafted and as sewn,
 // and how to put them together.
 func (p MatchPlan) Sheet() ticket.Sheet {
+	if p.Fit == NoFit {
+		return ticket.Sheet{Title: "No edges"} // the plan of no match has nothing to say
+	}
 	long, short := p.Long.Spec.Name, p.Short.Spec.Name
 	s := ticket.Sheet{
 		Title:   long + " to " + short + ": " + p.Fit.String(),
