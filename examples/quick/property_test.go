@@ -203,6 +203,15 @@ func answers(t *testing.T, lines []string) []map[string]any {
 // assumed is given or not.
 func TestSpecsReadBack(t *testing.T) {
 	all := trials(t, 100)
+	tried := map[string]int{}
+	for _, one := range all {
+		tried[one.sum.name]++
+	}
+	for _, s := range sums() {
+		if tried[s.name] < 50 && (s.name != "layout.lay" || tried[s.name] < 3) {
+			t.Errorf("%s is tried %d times", s.name, tried[s.name])
+		}
+	}
 	write := func(u units.Unit) []string {
 		lines := make([]string, len(all))
 		for i, one := range all {

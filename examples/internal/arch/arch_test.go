@@ -398,3 +398,29 @@ func TestNoSkips(t *testing.T) {
 		})
 	}
 }
+
+// The programs read JSON by the one strict reader and by no other.
+func TestOneReader(t *testing.T) {
+	readers := 0
+	for _, f := range load(t, false) {
+		if !strings.HasPrefix(f.path, "examples/") {
+			continue
+		}
+		ast.Inspect(f.tree, func(n ast.Node) bool {
+			s, ok := n.(*ast.SelectorExpr)
+			if !ok || s.Sel.Name != "Unmarshal" && s.Sel.Name != "NewDecoder" {
+				return true
+			}
+			if p, ok := s.X.(*ast.Ident); ok && p.Name == "json" {
+				readers++
+				if f.dir != "examples/internal/bind" {
+					t.Errorf("%s: json.%s", f.set.Position(s.Pos()), s.Sel.Name)
+				}
+			}
+			return true
+		})
+	}
+	if readers > 1 {
+		t.Errorf("%d readers", readers)
+	}
+}
