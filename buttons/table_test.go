@@ -1,6 +1,7 @@
 package buttons_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -146,5 +147,37 @@ func TestLimits(t *testing.T) {
 	}
 	for range buttons.LimitsAt(12) {
 		break
+	}
+}
+
+// A sheet cites the rules for the age of the wearer, up to the month in which they
+// end, and none where no age is given.
+func TestRulesCitedByAge(t *testing.T) {
+	parts := []string{"us-small-parts-rule", "eu-infant-button-strength"}
+	cords := []string{"us-drawstring-rule", "eu-cords-standard"}
+	sleep := []string{"us-sleepwear-small-rule", "us-sleepwear-rule", "uk-nightwear-regulations"}
+	for months, want := range map[int][]string{
+		0:   nil,
+		1:   slices.Concat(parts, cords, sleep),
+		35:  slices.Concat(parts, cords, sleep),
+		36:  slices.Concat(cords, sleep),
+		167: slices.Concat(cords, sleep),
+		168: cords,
+		203: cords,
+		204: nil,
+	} {
+		p, err := buttons.Stock{Have: 9, Places: []buttons.Placement{{Name: "front", Count: 5}}, Months: months}.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		var got []string
+		for _, c := range p.Sheet().Sources {
+			if s, _ := ticket.Lookup(c.ID); s.Rank == ticket.Law {
+				got = append(got, c.ID)
+			}
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("%d months: %q, want %q", months, got, want)
+		}
 	}
 }

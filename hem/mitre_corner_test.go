@@ -26,3 +26,21 @@ func TestMitreTrimToTheCorner(t *testing.T) {
 		}
 	}
 }
+
+// The trim outside the seam is the printed quarter inch, and at most half of the
+// lesser hem; raw edges leave two plies beside the seam, first turns three.
+func TestMitreDefaults(t *testing.T) {
+	for _, c := range []struct {
+		first, depth, trim string
+		plies              int
+	}{
+		{"0 in", "1 in", "1/4 in", 2},
+		{"1/4 in", "1 in", "1/4 in", 3},
+		{"0 in", "3/8 in", "3/16 in", 2},
+	} {
+		p, err := hem.Mitre{A: hem.HemSide{First: units.MustParse(c.first), Depth: units.MustParse(c.depth)}}.Plan()
+		if err != nil || p.Spec.Trim != units.MustParse(c.trim) || p.Plies != c.plies {
+			t.Errorf("%+v: trim %v, %d plies, %v", c, p.Spec.Trim, p.Plies, err)
+		}
+	}
+}
