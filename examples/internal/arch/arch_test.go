@@ -428,3 +428,42 @@ func TestOneReader(t *testing.T) {
 		t.Errorf("%d readers", readers)
 	}
 }
+
+// Every table of a library is compared with its printed figures: the test file
+// printed_test.go beside it names its iterator.
+func TestTablesArePrinted(t *testing.T) {
+	named := map[string]bool{}
+	for _, f := range load(t, true) {
+		if filepath.Base(f.path) != "printed_test.go" {
+			continue
+		}
+		ast.Inspect(f.tree, func(n ast.Node) bool {
+			if s, ok := n.(*ast.SelectorExpr); ok {
+				named[f.dir+" "+s.Sel.Name] = true
+			}
+			return true
+		})
+	}
+	tables := 0
+	for _, f := range load(t, false) {
+		if _, library := libraries[top(f.dir)]; !library || !strings.HasPrefix(filepath.Base(f.path), "table_") {
+			continue
+		}
+		for _, d := range f.tree.Decls {
+			fn, ok := d.(*ast.FuncDecl)
+			if !ok || fn.Recv != nil || !fn.Name.IsExported() || len(fn.Type.Params.List) != 1 {
+				continue
+			}
+			if _, iterator := fn.Type.Params.List[0].Type.(*ast.FuncType); !iterator {
+				continue
+			}
+			tables++
+			if !named[f.dir+" "+fn.Name.Name] {
+				t.Errorf("%s: %s is in no printed_test.go", f.set.Position(fn.Pos()), fn.Name.Name)
+			}
+		}
+	}
+	if tables < 35 {
+		t.Errorf("only %d tables found: the walk is wrong", tables)
+	}
+}
