@@ -180,23 +180,54 @@ func (n NearRatio) Sign() (int, error) { return n.v.decided() }
 // between separates the middle of an enclosure from its bound in text.
 const between = " +- "
 
-// inDecimals writes an enclosure as a decimal and its bound, widening it to whole
-// decimal places where it does not end in them.
-func (n interval) inDecimals(unit string) string {
-	half := n.hi.sub(n.lo).divInt(2)
-	places, step := 0, exact{num: 1}
+// inDecimals is the middle of an enclosure and its bound in units of the size given,
+// widened to whole decimal places where they do not end in them. Widened again they stay
+// as they are.
+func (n interval) inDecimals(size exact) (mid, bound exact, places int) {
+	n.lo, n.hi = n.lo.quo(size), n.hi.quo(size)
+	half, step := n.hi.sub(n.lo).divInt(2), exact{num: 1}
 	for places < 18 && half.cmp(step) < 0 {
 		places, step = places+1, step.divInt(10)
 	}
-	lo, hi := n.lo.round(step, Down), n.hi.round(step, Up)
-	mid := lo.add(hi).divInt(2).round(step, Down)
-	bound := hi.sub(mid)
+	for {
+		lo, hi := n.lo.round(step, Down), n.hi.round(step, Up)
+		mid = lo.add(hi).divInt(2).round(step, Down)
+		bound = hi.sub(mid)
+		if coarser := step.mulInt(10); places > 0 && coarser.cmp(bound) <= 0 {
+			places, step = places-1, coarser
+			continue
+		}
+		return mid, bound, places
+	}
+}
+
+// decimals is the text of an enclosure that [interval.inDecimals] widens.
+func (n interval) decimals(size exact, unit string) string {
+	mid, bound, places := n.inDecimals(size)
 	scale := pow10(places)
 	b := mid.mul(scale).appendDecimal(nil, places, '.', false)
 	b = append(b, unit+between...)
 	b = bound.mul(scale).appendDecimal(b, places, '.', false)
 	return string(append(b, unit...))
 }
+
+// settled is what the text of an enclosure says, in base units of the size given.
+func (n interval) settled(size exact) interval {
+	if n.isExact() {
+		return n
+	}
+	mid, bound, _ := n.inDecimals(size)
+	return interval{lo: mid.sub(bound).mul(size), hi: mid.add(bound).mul(size)}
+}
+
+// Settled is n with its bounds rounded outwards to what its text says, so that text and
+// value are the same and it reads back equal. It cannot be refined: sums and comparisons
+// come before it.
+func (n Near) Settled() Near { return Near{n.v.settled(exact{num: perMillimetre})} }
+
+// Settled is n with its bounds rounded outwards to what its text says, as
+// [Near.Settled] is a length.
+func (n NearRatio) Settled() NearRatio { return NearRatio{n.v.settled(exact{num: 1})} }
 
 // String is the exact text of n where it is exact, else a middle and a bound in
 // decimals of a millimetre, as in 15.2405 mm +- 0.0005 mm. [ParseNear] reads it
@@ -205,7 +236,7 @@ func (n Near) String() string {
 	if l, ok := n.Exact(); ok {
 		return l.String()
 	}
-	return n.v.quo(exact{num: perMillimetre}).inDecimals(" mm")
+	return n.v.decimals(exact{num: perMillimetre}, " mm")
 }
 
 // AppendText appends the text of [Near.String].
@@ -276,7 +307,7 @@ func (n NearRatio) String() string {
 	if r, ok := n.Exact(); ok {
 		return r.String()
 	}
-	return n.v.inDecimals("")
+	return n.v.decimals(exact{num: 1}, "")
 }
 
 // AppendText appends the text of [NearRatio.String].
