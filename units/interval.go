@@ -114,7 +114,7 @@ func (a interval) add(b interval) interval {
 		}
 		return a.finer(b).times(scale).plus(shift)
 	}
-	return join(a.lo.add(b.lo), a.hi.add(b.hi), a, b, '+')
+	return a.addTerms(b)
 }
 
 func (a interval) sub(b interval) interval {

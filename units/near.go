@@ -72,11 +72,11 @@ func (n Near) Refine(within Length) (Near, error) {
 	return Near{v}, err
 }
 
-// Cmp is -1, 0 or 1 as n is shorter than, equal to or longer than m, refining
-// both until it is decided. Two sums of the same circle, of the same root or of
-// roots that are multiples of each other, as those of 2 and 8, are found equal where
-// they come to the same; it fails with [ErrBound] where it cannot be decided, as for
-// equal lengths made of different ones.
+// Cmp is -1, 0 or 1 as n is shorter than, equal to or longer than m, refining both until
+// it is decided. Sums of roots, of circles and of what else is irrational are found equal
+// where their terms come to the same, in whatever order they were added; so are roots that
+// are multiples of each other, as those of 2 and 8. It fails with [ErrBound] where it
+// cannot be decided, as for equal lengths that were made differently otherwise.
 func (n Near) Cmp(m Near) (int, error) { return n.Sub(m).Sign() }
 
 // Sign is -1, 0 or 1 as n is negative, zero or positive, as [Near.Cmp] decides it.

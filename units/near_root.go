@@ -283,3 +283,19 @@ func rootOf(n interval) interval {
 	}
 	return irrational(exact{}, n.hi.add(exact{num: 1}), n.code()+"r")
 }
+
+// Hypot is the diagonal of a rectangle with sides n and m, as the function [Hypot] is
+// that of exact sides. Of bounds that were read it is known as far as they go.
+func (n Near) Hypot(m Near, within Length) (Near, error) {
+	if within.IsZero() {
+		within = DefaultWithin()
+	}
+	square := n.v.mul(n.v).add(m.v.mul(m.v))
+	if square.isExact() || square.isMade() {
+		v, err := rootOf(square).refine(within.v)
+		return Near{v}, err
+	}
+	square = square.cut(exact{}, square.hi)
+	v, err := square.each(func(end interval) (interval, error) { return root(end.lo).refine(within.v) })
+	return Near{v}, err
+}

@@ -438,12 +438,16 @@ func TestNearUndecided(t *testing.T) {
 		}
 		return v
 	}
-	// The same three roots, added in another order.
-	left, right := root(2).Add(root(3)).Add(root(5)), root(2).Add(root(3).Add(root(5)))
+	// The root of 3 + root 8 is 1 + root 2.
+	left, err := root(2).Plus(inch).Hypot(units.Near{}, units.Length{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	right := root(2).Plus(inch)
 	if _, err := left.Cmp(right); !errors.Is(err, units.ErrBound) {
 		t.Error(err)
 	}
-	// As many parts as are kept, undecided in the end.
+	// More parts than are kept, undecided in the end.
 	for n := range int64(150) {
 		left, right = left.Add(root(n)), right.Add(root(n))
 	}
