@@ -8,7 +8,7 @@
 //
 // # Conventions
 //
-//   - Exact: a [Length], [Ratio] or [Area] is a rational number. Arithmetic never
+//   - Exact: a [Length], [Ratio], [Area] or [Angle] is a rational number. Arithmetic never
 //     rounds or overflows; beyond 63 bits it is slower. An inch is 25.4 mm.
 //   - The zero value is zero, and a Spec reads it as "not given".
 //   - == is numeric equality; values are immutable, may be map keys and may be

@@ -13,9 +13,10 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// TestHandbook asks the package for every printed figure in testdata/handbook.csv.
-func TestHandbook(t *testing.T) {
-	f, err := os.Open("testdata/handbook.csv")
+// handbook is the rows of a file of printed figures.
+func handbook(t *testing.T, name string) [][]string {
+	t.Helper()
+	f, err := os.Open(name)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -26,13 +27,24 @@ func TestHandbook(t *testing.T) {
 	}
 	const header = "id,kind,given,want,source,place,known,reason"
 	if len(rows) < 2 || strings.Join(rows[0], ",") != header {
-		t.Fatalf("the handbook has %d rows; its first should be %s", len(rows), header)
+		t.Fatalf("%s has %d rows; its first should be %s", name, len(rows), header)
+	}
+	return rows[1:]
+}
+
+// TestHandbook asks the package for every printed figure in testdata/handbook.csv, and
+// for those in testdata/stored.csv by way of a database, under the same ids.
+func TestHandbook(t *testing.T) {
+	rows := handbook(t, "testdata/handbook.csv")
+	for _, row := range handbook(t, "testdata/stored.csv") {
+		row[0] += " stored"
+		rows = append(rows, row)
 	}
 	ids, inputs, sources := map[string]bool{}, map[string]bool{}, map[string]bool{}
 	charted := map[units.Chart]int{}
 	measures := map[units.ClothMeasure]bool{}
 	read := 0
-	for _, row := range rows[1:] {
+	for _, row := range rows {
 		id, kind, source, known, reason := row[0], row[1], row[4], row[6], row[7]
 		t.Run(id, func(t *testing.T) {
 			if ids[id] || inputs[kind+row[2]] || id == "" || reason == "" {
@@ -66,13 +78,15 @@ func TestHandbook(t *testing.T) {
 				t.Errorf("given and not used: %v", q.given)
 			}
 			for name, text := range want {
-				if name == "count" || name == "fullness" {
+				switch name {
+				case "stored": // the text itself
+				case "count", "fullness":
 					v, err := units.ParseRatio(text)
 					if err != nil {
 						t.Error(err)
 					}
 					want[name] = v.String()
-				} else {
+				default:
 					want[name] = q.length(text).String()
 				}
 			}
@@ -261,6 +275,32 @@ var questions = map[string]func(*question){
 		}
 		q.got["mark"] = mark.String()
 	},
+	// a printed measure as it stands in a database once it was read and written
+	"stored-length": func(q *question) { q.stored(new(units.Length)) },
+	"stored-ratio":  func(q *question) { q.stored(new(units.Ratio)) },
+	"stored-area":   func(q *question) { q.stored(new(units.Area)) },
+}
+
+// stored writes a text to a database, reads it, and writes what was read again.
+func (q *question) stored(amount any) {
+	q.t.Helper()
+	text := q.take("text")
+	for _, bytes := range []bool{false, true} {
+		db := open(q.t, bytes)
+		put(q.t, db, text)
+		if err := db.QueryRow("get").Scan(amount); err != nil {
+			q.t.Fatal(err)
+		}
+		put(q.t, db, amount)
+		var stored string
+		if err := db.QueryRow("get").Scan(&stored); err != nil {
+			q.t.Fatal(err)
+		}
+		if before, twice := q.got["stored"]; twice && before != stored {
+			q.t.Errorf("%q as text and %q as bytes", before, stored)
+		}
+		q.got["stored"] = stored
+	}
 }
 
 // clothRow is the row of a measure by country; where there are several, its number.

@@ -1,4 +1,4 @@
-package sqltext_test
+package units_test
 
 import (
 	"context"
