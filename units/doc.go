@@ -1,4 +1,4 @@
-// Package units holds exact lengths, ratios and areas for sewing: inches with
+// Package units holds exact lengths, ratios, areas and angles for sewing: inches with
 // their fractions, millimetres, yards and lignes in one sum, nothing rounded
 // until the caller asks. It is for programs that must agree with a tape.
 //
@@ -8,7 +8,7 @@
 //
 // # Conventions
 //
-//   - Exact: a [Length], [Ratio], [Area] or [Angle] is a rational number. Arithmetic never
+//   - Exact: all but a [Near] is a rational number. Arithmetic never
 //     rounds or overflows; beyond 63 bits it is slower. An inch is 25.4 mm.
 //   - The zero value is zero, and a Spec reads it as "not given".
 //   - == is numeric equality; values are immutable, may be map keys and may be

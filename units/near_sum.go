@@ -85,6 +85,9 @@ func (n interval) appendTerms(terms []term) ([]term, exact) {
 		return addTerm(terms, term{n.how, n.scale}), shift
 	}
 	code := n.how.Value()
+	if code[len(code)-1] != '+' {
+		return addTerm(terms, term{n.how, n.scale}), shift
+	}
 	for _, s := range summands(code) {
 		text, scale := code[s.from:s.to], n.scale
 		if s.times > s.from {
