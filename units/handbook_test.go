@@ -10,7 +10,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // handbook is the rows of a file of printed figures.
@@ -57,7 +57,7 @@ func TestHandbook(t *testing.T) {
 				sources[source] = true
 				fallthrough
 			case "memory":
-				if _, ok := ticket.Lookup(source); !ok && (known == "read" || source != "") {
+				if _, ok := source.Lookup(source); !ok && (known == "read" || source != "") {
 					t.Errorf("%q is not in the list of sources", source)
 				}
 			case "practice", "computed":
