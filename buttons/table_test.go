@@ -172,7 +172,7 @@ func TestRulesCitedByAge(t *testing.T) {
 		}
 		var got []string
 		for _, c := range p.Sheet().Sources {
-			if s, _ := ticket.Lookup(c.ID); s.Rank == ticket.Law {
+			if s, _ := source.Lookup(c.ID); s.Rank == source.Law {
 				got = append(got, c.ID)
 			}
 		}

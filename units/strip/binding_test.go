@@ -341,30 +341,6 @@ func FuzzBinding(f *testing.F) {
 	})
 }
 
-func TestBindingAllocs(t *testing.T) {
-	s := strip.Binding{Joint: strip.Slanted, Pieces: 5, Each: in("30"), Allowance: in("1/4"), Ends: in("1/2"), Edge: in("120"), Corners: 4, Mitre: in("1/8"), Over: in("8")}
-	wanted := s
-	wanted.Pieces = 0
-	p, err := s.Plan()
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, test := range []struct {
-		name string
-		f    func()
-		most int
-	}{
-		{"Plan", func() { _, _ = s.Plan() }, 2},
-		{"Plan that solves", func() { _, _ = wanted.Plan() }, 2},
-		{"Join", func() { p.Join(2) }, 0},
-		{"Sheet", func() { p.Sheet() }, 40},
-	} {
-		if got := int(testing.AllocsPerRun(100, test.f)); got > test.most {
-			t.Errorf("%s: %d allocations, want at most %d", test.name, got, test.most)
-		}
-	}
-}
-
 // The page's cape is bound with bias strips of 30 in, joined on the slant, all
 // round and mitred at its two corners.
 func ExampleBinding() {

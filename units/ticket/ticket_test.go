@@ -61,7 +61,7 @@ Second -1 in: wrong sign, want more than 0 in
 Trim -1/8 in: wrong sign, want 0 in or more
 Take 3/4 in: disagrees with what else is given, want at most 5/8 in (Cut)
 Second 1 in: not used here, want none for in
-Pieces 0: not given, want 1 to 9
+Pieces: not given, want 1 to 9
 Pieces 10: out of range, want 1 to 9
 Name 201 bytes: out of range, want at most 200 bytes
 Name "two\nlines": cannot be read, want printable text

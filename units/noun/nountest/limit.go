@@ -36,7 +36,7 @@ func limits(spec any) (complaints []string) {
 		if !ok {
 			return []string{f.Path + " is no field"}
 		}
-		at, beyond, ok := ending(field, f.Limit)
+		at, beyond, ok := ending(field, f.Want())
 		if !ok {
 			return []string{f.Error() + ": the limit is no value of " + f.Path}
 		}

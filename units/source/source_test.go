@@ -1,4 +1,4 @@
-package ticket_test
+package source_test
 
 import (
 	"regexp"
