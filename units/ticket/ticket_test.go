@@ -96,7 +96,7 @@ func TestUnder(t *testing.T) {
 			t.Errorf("%q under %q is %v", c.inner, c.path, got)
 		}
 	}
-	plain := errors.New("broken")
+	plain := fault.Kind("broken")
 	if got := fault.Under("Lay", plain); len(got) != 1 || got[0].Path != "Lay" || !errors.Is(got, plain) {
 		t.Errorf("%v", got)
 	}
