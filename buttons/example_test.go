@@ -152,7 +152,7 @@ func ExampleHoleRules() {
 	// Output:
 	// scant 15/16 in half the wrap and an eighth
 	// 5/8 in one and a quarter times the diameter
-	// full 1 11/16 in the whole girth and an eighth, which doubles the hole
+	// 1 11/16 in the whole girth and an eighth, which doubles the hole
 }
 
 func ExampleLapRules() {

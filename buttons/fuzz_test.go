@@ -7,7 +7,6 @@ import (
 
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -111,12 +110,12 @@ func faulty(t *testing.T, err error, zero bool) bool {
 	if err == nil {
 		return false
 	}
-	var faults fault.Faults
+	var faults ticket.Faults
 	if !errors.As(err, &faults) || len(faults) == 0 || !zero {
 		t.Errorf("%v, plan zero %v", err, zero)
 	}
 	for _, f := range faults {
-		if f.Path == "" || f.Limit == "" || f.Kind == "" {
+		if f.Path == "" || f.Limit == "" || f.Err == nil {
 			t.Errorf("says too little: %+v", f)
 		}
 	}

@@ -26,7 +26,7 @@ func TestSolvedAgain(t *testing.T) {
 		if err := s.Check(); err != nil {
 			t.Error(err)
 		}
-		for line := range strings.SplitSeq(s.Text(units.Notation{}, units.Notation{Unit: units.Millimetre, Places: 1}), "\n") {
+		for line := range strings.SplitSeq(s.Text(units.Notation{}, units.Notation{Unit: units.Millimetre, Step: units.Millimetre.Frac(1, 10)}), "\n") {
 			if utf8.RuneCountInString(line) > ticket.Columns {
 				t.Errorf("%d columns: %s", utf8.RuneCountInString(line), line)
 			}

@@ -1,7 +1,7 @@
 package gather
 
-import "example.com/clothyard/units/fault"
+import "errors"
 
 // ErrCurve is the fault of an edge that turns inward so sharply, for the depth
 // of its ruffle, that nothing is left of the free edge.
-const ErrCurve fault.Kind = "turns too sharply for the depth"
+var ErrCurve = errors.New("turns too sharply for the depth")

@@ -136,7 +136,7 @@ func ExampleCuffPlan_Sheet() {
 		return
 	}
 	for _, line := range p.Sheet().Lines[:3] {
-		fmt.Println(line.Text(units.Notation{Unit: units.Centimetre, Places: 1}))
+		fmt.Println(line.Text(units.Notation{Unit: units.Centimetre}))
 	}
 	// Output:
 	// finished cuff: 23.0 cm

@@ -7,7 +7,6 @@ import (
 
 	"example.com/clothyard/gather"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 )
@@ -133,12 +132,12 @@ func sound(t *testing.T, err error) bool {
 	if err == nil {
 		return true
 	}
-	var faults fault.Faults
+	var faults ticket.Faults
 	if !errors.As(err, &faults) || len(faults) == 0 {
 		t.Fatalf("no faults: %v", err)
 	}
 	for _, f := range faults {
-		if f.Path == "" || f.Kind == "" || f.Limit == "" {
+		if f.Path == "" || f.Err == nil || f.Limit == "" {
 			t.Fatalf("a fault without a field: %v", f)
 		}
 	}
@@ -151,7 +150,7 @@ func whole(t *testing.T, s ticket.Sheet) {
 	if err := s.Check(); err != nil {
 		t.Fatal(err)
 	}
-	if s.Text(units.Notation{}, units.Notation{Unit: units.Millimetre, Places: 1}) == "" {
+	if s.Text(units.Notation{}, units.Notation{Unit: units.Millimetre, Step: units.Millimetre.Frac(1, 10)}) == "" {
 		t.Fatal("no text")
 	}
 }

@@ -1,9 +1,6 @@
 package gather
 
-import (
-	"example.com/clothyard/units/source"
-	"example.com/clothyard/units/ticket"
-)
+import "example.com/clothyard/units/ticket"
 
 // Sheet is how the cuff is made and the sleeve set into it, with the working
 // behind it.
@@ -59,10 +56,10 @@ func (p CuffPlan) Sheet() ticket.Sheet {
 			catch,
 		},
 		Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()},
-		Sources: []source.Cite{
-			{For: "finished length and two seams", ID: "practical-designer", Place: "lesson 69", Known: source.Read},
+		Sources: []ticket.Cite{
+			{For: "finished length and two seams", ID: "practical-designer", Place: "lesson 69", Known: ticket.Read},
 			citeQuarters(),
-			source.Practise("cuff is wrist, ease and lap; gathers go on the cuff or on the cuff less its extended end"),
+			ticket.Practise("cuff is wrist, ease and lap; gathers go on the cuff or on the cuff less its extended end"),
 		},
 	}
 }

@@ -2,7 +2,6 @@ package gather
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -72,10 +71,10 @@ func (p RufflePlan) Sheet() ticket.Sheet {
 		}, last)
 	sheet.Steps = steps
 	sheet.Cautions = p.cautions()
-	sheet.Sources = []source.Cite{
+	sheet.Sources = []ticket.Cite{
 		citeGathers(), citeQuarters(),
-		{For: "row inside the seam", ID: "gathering-stitch-glossary", Known: source.Read},
-		source.Practise("a line beside a curve is longer or shorter by distance times turning"),
+		{For: "row inside the seam", ID: "gathering-stitch-glossary", Known: ticket.Read},
+		ticket.Practise("a line beside a curve is longer or shorter by distance times turning"),
 	}
 	return sheet
 }

@@ -6,7 +6,6 @@ import (
 
 	"example.com/clothyard/gather"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 )
@@ -52,7 +51,7 @@ func TestSheets(t *testing.T) {
 			t.Errorf("%s: %d steps, want %d and one at %s\n%s", test.why, len(s.Steps), test.steps, test.at, s.Text())
 		}
 		for _, c := range s.Sources {
-			if _, ok := source.Lookup(c.ID); !ok && c.Known != source.Practice && c.Known != source.Computed {
+			if _, ok := ticket.Lookup(c.ID); !ok && c.Known != ticket.Practice && c.Known != ticket.Computed {
 				t.Errorf("%s: unknown source %+v", test.why, c)
 			}
 		}
@@ -69,7 +68,7 @@ func TestSheets(t *testing.T) {
 			t.Errorf("%v:\n%s", setting, s.Text())
 		}
 		for _, c := range s.Sources {
-			if _, ok := source.Lookup(c.ID); !ok && c.Known != source.Practice {
+			if _, ok := ticket.Lookup(c.ID); !ok && c.Known != ticket.Practice {
 				t.Errorf("unknown source %+v", c)
 			}
 		}

@@ -88,7 +88,7 @@ func again[S interface{ Plan() (P, error) }, P interface{ Sheet() ticket.Sheet }
 	if err := sheet.Check(); err != nil {
 		t.Errorf("%+v: %v", s, err)
 	}
-	for line := range strings.SplitSeq(sheet.Text(units.Notation{}, units.Notation{Unit: units.Millimetre, Places: 1}), "\n") {
+	for line := range strings.SplitSeq(sheet.Text(units.Notation{}, units.Notation{Unit: units.Millimetre, Step: units.Millimetre.Frac(1, 10)}), "\n") {
 		if utf8.RuneCountInString(line) > ticket.Columns {
 			t.Errorf("%d columns: %s", utf8.RuneCountInString(line), line)
 		}

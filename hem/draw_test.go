@@ -85,7 +85,7 @@ func TestDrawGolden(t *testing.T) {
 	count := 0
 	for _, name := range kept {
 		for i, d := range all[name] {
-			svg, err := d.SVG(units.Notation{}, units.Notation{Unit: units.Millimetre, Places: 1})
+			svg, err := d.SVG(units.Notation{}, units.Notation{Unit: units.Millimetre, Step: units.Millimetre.Frac(1, 10)})
 			if err != nil {
 				t.Errorf("%s: %v", name, err)
 				continue

@@ -166,7 +166,7 @@ func ExampleSpec_Plan_circular() {
 	lose, _ := units.Notation{}.Format(p.Fullness.Mid())
 	round, _ := units.Notation{}.Format(p.Round.Mid())
 	fmt.Println("to lose", lose, "round", round)
-	// Output: to lose full 12 9/16 in round scant 314 3/16 in
+	// Output: to lose 12 9/16 in round scant 314 3/16 in
 }
 
 // The parson's trousers have turn-ups of 1 1/2 in and taper to the foot.

@@ -7,7 +7,6 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -75,12 +74,12 @@ func specOf(data []byte) hem.Spec {
 // refused checks the faults of a spec that is not planned.
 func refused(t *testing.T, err error) {
 	t.Helper()
-	var fs fault.Faults
+	var fs ticket.Faults
 	if !errors.As(err, &fs) || len(fs) == 0 {
 		t.Fatalf("%T %v", err, err)
 	}
 	for _, one := range fs {
-		if one.Path == "" || one.Limit == "" || one.Kind == "" {
+		if one.Path == "" || one.Limit == "" || one.Err == nil {
 			t.Errorf("%+v", one)
 		}
 	}
@@ -92,7 +91,7 @@ func written(t *testing.T, sheet ticket.Sheet) {
 	if err := sheet.Check(); err != nil {
 		t.Error(err)
 	}
-	if sheet.Text() == "" || sheet.Text(units.Notation{Unit: units.Centimetre, Places: 2}) == "" {
+	if sheet.Text() == "" || sheet.Text(units.Notation{Unit: units.Centimetre, Step: units.Millimetre.Frac(1, 10)}) == "" {
 		t.Error("an empty sheet")
 	}
 }

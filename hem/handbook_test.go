@@ -14,7 +14,6 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -112,27 +111,27 @@ func TestHandbook(t *testing.T) {
 	ids, givens, read, sources := map[string]bool{}, map[string]bool{}, 0, map[string]bool{}
 	kinds, from := map[string]int{}, map[string]map[string]bool{}
 	for _, row := range rows[1:] {
-		id, kind, given, want, src, known, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
+		id, kind, given, want, source, known, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
 		if ids[id] || givens[kind+given] {
 			t.Errorf("%s: given twice", id)
 		}
 		ids[id], givens[kind+given] = true, true
-		switch _, found := source.Lookup(src); {
-		case src == "":
+		switch _, found := ticket.Lookup(source); {
+		case source == "":
 			if known != "practice" && known != "computed" {
 				t.Errorf("%s: %s without a source", id, known)
 			}
 		case !found:
-			t.Errorf("%s: no source %s", id, src)
+			t.Errorf("%s: no source %s", id, source)
 		default:
-			sources[src] = true
+			sources[source] = true
 		}
 		if known == "read" {
 			read++
 			if kinds[kind]++; from[kind] == nil {
 				from[kind] = map[string]bool{}
 			}
-			from[kind][src] = true
+			from[kind][source] = true
 		}
 		t.Run(id, func(t *testing.T) { handbookRow(t, kind, given, want, reason) })
 	}

@@ -2,7 +2,6 @@ package hem
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -18,7 +17,7 @@ func (s Spec) solve() (Spec, ticket.Fields, error) {
 		derived = s.derive()
 		full = derived.fill()
 	}
-	var a fault.Audit
+	var a ticket.Audit
 	s.audit(&a, full)
 	if a.Failed() {
 		return s, "", a.Err()

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -59,8 +58,8 @@ func DartKinds(yield func(DartKind) bool) {
 }
 
 // oneOf refuses a value of an enumeration that is none of its names.
-func oneOf(a *fault.Audit, path string, names []string, i int, got string) {
+func oneOf(a *ticket.Audit, path string, names []string, i int, got string) {
 	if i >= len(names) {
-		a.Fault(path, got, "one of "+strings.Join(names[1:], ", "), fault.Unknown)
+		a.Fault(path, got, "one of "+strings.Join(names[1:], ", "), ticket.ErrUnknown)
 	}
 }

@@ -77,7 +77,7 @@ func TestSectionsGolden(t *testing.T) {
 			ds = ds[len(ds)-1:]
 		}
 		for _, d := range ds {
-			svg, err := d.SVG(units.Notation{}, units.Notation{Unit: units.Millimetre, Places: 1})
+			svg, err := d.SVG(units.Notation{}, units.Notation{Unit: units.Millimetre, Step: units.Millimetre.Frac(1, 10)})
 			if err != nil {
 				t.Fatalf("%s: %v", d.Title, err)
 			}

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -72,13 +71,13 @@ func squareFree(n int64) (side, rest int64) {
 }
 
 // slant checks a tangent and finds its slope.
-func slant(a *fault.Audit, tangent units.Ratio) slope {
+func slant(a *ticket.Audit, tangent units.Ratio) slope {
 	s, ok := slopeOf(tangent)
 	switch {
 	case tangent.Sign() < 0:
-		a.Fault("Slant", tangent.String(), "0 (square) or more, the angle below a right angle", fault.Sign)
+		a.Fault("Slant", tangent.String(), "0 (square) or more, the angle below a right angle", ticket.ErrSign)
 	case !ok:
-		a.Fault("Slant", short(tangent.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), fault.Range)
+		a.Fault("Slant", short(tangent.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), ticket.ErrRange)
 	}
 	return s
 }

@@ -17,7 +17,7 @@ func stages(p seam.Plan, dir string) error {
 		return err
 	}
 	for i, d := range drawings {
-		svg, err := d.SVG(units.Notation{}, units.Notation{Unit: units.Millimetre, Places: 1})
+		svg, err := d.SVG(units.Notation{}, units.Notation{Unit: units.Millimetre, Step: units.Millimetre.Frac(1, 10)})
 		if err != nil {
 			return err
 		}

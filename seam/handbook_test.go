@@ -10,8 +10,6 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -57,7 +55,7 @@ func TestHandbook(t *testing.T) {
 	ids, inputs, read := map[string]bool{}, map[string]bool{}, map[string]int{}
 	rowsOf, sourcesOf := map[string]int{}, map[string]map[string]bool{}
 	for _, r := range rows[1:] {
-		id, kind, given, want, src, known, reason := r[0], r[1], r[2], r[3], r[4], r[6], r[7]
+		id, kind, given, want, source, known, reason := r[0], r[1], r[2], r[3], r[4], r[6], r[7]
 		if ids[id] || inputs[kind+given] {
 			t.Errorf("%s: id or input twice", id)
 		}
@@ -68,21 +66,21 @@ func TestHandbook(t *testing.T) {
 		if rowsOf[kind]++; sourcesOf[kind] == nil {
 			sourcesOf[kind] = map[string]bool{}
 		}
-		if src != "" {
-			sourcesOf[kind][src] = true
+		if source != "" {
+			sourcesOf[kind][source] = true
 		}
 		switch known {
 		case "read":
-			read[src]++
-			if _, ok := source.Lookup(src); !ok {
-				t.Errorf("%s: unknown source %q", id, src)
+			read[source]++
+			if _, ok := ticket.Lookup(source); !ok {
+				t.Errorf("%s: unknown source %q", id, source)
 			}
 		case "memory":
-			if _, ok := source.Lookup(src); !ok {
-				t.Errorf("%s: unknown source %q", id, src)
+			if _, ok := ticket.Lookup(source); !ok {
+				t.Errorf("%s: unknown source %q", id, source)
 			}
 		case "practice", "computed":
-			if src != "" {
+			if source != "" {
 				t.Errorf("%s: %s has a source", id, known)
 			}
 		default:
@@ -155,7 +153,7 @@ func bookSeam(t *testing.T, kind string, given, want []bookPair, reason string) 
 	}
 	p, err := s.Plan()
 	if want[0].name == "fault" {
-		var fs fault.Faults
+		var fs ticket.Faults
 		if !errors.As(err, &fs) || fs[0].Path != want[0].value {
 			t.Errorf("got %v, want a fault of %s (%s)", err, want[0].value, reason)
 		}

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -107,11 +106,11 @@ func (k *Kind) UnmarshalText(text []byte) error {
 			return nil
 		}
 	}
-	return unknownKind(fmt.Sprintf("%q", text[:min(len(text), fault.MaxName)]))
+	return unknownKind(fmt.Sprintf("%q", text[:min(len(text), ticket.MaxName)]))
 }
 
-func unknownKind(got string) *fault.Fault {
-	return &fault.Fault{Path: "Kind", Got: got, Limit: kindList(), Kind: fault.Unknown}
+func unknownKind(got string) *ticket.Fault {
+	return &ticket.Fault{Path: "Kind", Got: got, Limit: kindList(), Err: ticket.ErrUnknown}
 }
 
 // kindList names the kinds there are, for a fault.

@@ -2,8 +2,6 @@ package seam
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -29,7 +27,7 @@ func (v *solver) welt() {
 	}
 	v.fill(&v.Second, fieldSecond, usual)
 	if !v.Second.Less(v.First) {
-		v.audit.Fault("Second", v.Second.String(), "less than "+v.First.String()+" (First), to catch the wide allowance", fault.Range)
+		v.audit.Fault("Second", v.Second.String(), "less than "+v.First.String()+" (First), to catch the wide allowance", ticket.ErrRange)
 	}
 	v.hides(v.Second, "Second")
 }
@@ -63,7 +61,7 @@ func (p Plan) weltSheet(sh *ticket.Sheet) {
 		},
 	}, ticket.Step{Do: "Press the welt", Press: "flat from the wrong side"})
 	p.tight(sh, "welt")
-	sh.Sources = append(sh.Sources, source.Practise("the row between the trimmed edge and the wide one"))
+	sh.Sources = append(sh.Sources, ticket.Practise("the row between the trimmed edge and the wide one"))
 	p.printed(sh)
 }
 
@@ -75,12 +73,12 @@ func (v *solver) slot() {
 	v.trimmed(v.First)
 	v.fill(&v.Second, fieldSecond, usualSecond().Min(v.Trim.DivInt(2)))
 	if !v.Second.Less(v.Trim) {
-		v.audit.Fault("Second", v.Second.String(), "less than "+v.Trim.String()+" (Trim), to catch the allowance", fault.Range)
+		v.audit.Fault("Second", v.Second.String(), "less than "+v.Trim.String()+" (Trim), to catch the allowance", ticket.ErrRange)
 		return
 	}
 	v.fill(&v.Strip, fieldStrip, v.First.MulInt(2))
 	if low := slotLeast(v.Spec); v.Strip.Less(low) {
-		v.audit.Fault("Strip", v.Strip.String(), "at least "+low.String()+" (to be caught by both rows)", fault.Range)
+		v.audit.Fault("Strip", v.Strip.String(), "at least "+low.String()+" (to be caught by both rows)", ticket.ErrRange)
 	}
 }
 

@@ -8,14 +8,14 @@
 //
 // # Conventions
 //
-//   - Exact: all but a [Near] is a rational number. Arithmetic never
+//   - Exact: all but a [Near] is rational. Arithmetic never
 //     rounds or overflows; beyond 63 bits it is slower. An inch is 25.4 mm.
 //   - The zero value is zero, and a Spec reads it as "not given".
 //   - == is numeric equality; values are immutable, may be map keys and may be
 //     shared between goroutines.
 //   - Rounding happens only where a step or a [Notation] is passed, and gives the
 //     residue back: exact == mark + residue.
-//   - scant is a little less than the mark, full a little more, up to
+//   - scant is a little less than the mark, full a little more, from 1/4 mm to
 //     [Notation].Slack; more is written out.
 //   - What is irrational is a [Near]: two exact bounds, refined as a question
 //     needs, until [ErrBound].

@@ -28,5 +28,5 @@ func Example_flag() {
 	text, _ := units.Notation{Unit: o.tape, Mode: o.mode}.Format(o.depth)
 	fmt.Println(text)
 	// Output:
-	// scant 3.2 cm
+	// 3.2 cm
 }

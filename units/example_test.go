@@ -18,7 +18,7 @@ func Example() {
 	// Output:
 	// exactly  44.275 mm
 	// the mark 1 3/4 in and -0.175 mm
-	// in words scant 1¾ in
+	// in words 1¾ in
 }
 
 func ExampleParse() {
@@ -115,7 +115,7 @@ func ExampleNotation() {
 	// 40 5/8 in          leaves 0 in
 	// 40⅝ in             leaves 0 in
 	// 1 yd 4 5/8 in      leaves 0 in
-	// scant 103,2 cm     leaves -0.125 mm
+	// 103,2 cm           leaves -0.125 mm
 }
 
 // A cloak cut as a full circle: its hem is an irrational length.
@@ -182,7 +182,7 @@ func ExampleChart() {
 
 func ExampleMetresBought() {
 	for _, text := range []string{"7/8 yd", "1 yd", "2 7/8 yd"} {
-		n := units.Notation{Unit: units.Metre, Places: 2}
+		n := units.Notation{Unit: units.Metre, Step: units.Centimetre.Of(1)}
 		bought, _ := n.Format(units.MetresBought(units.MustParse(text)))
 		fmt.Println(text, "is bought as", bought)
 	}

@@ -12,9 +12,9 @@ var tapes = [...]struct {
 	n     units.Notation
 }{
 	{"cutter", units.Notation{Glyphs: true}},
-	{"buyer", units.Notation{Unit: units.Yard, Compound: true, Finest: 8}},
+	{"buyer", units.Notation{Unit: units.Yard, Compound: true, Step: units.Inch.Frac(1, 8)}},
 	{"guest", units.Notation{Unit: units.Centimetre, DecimalComma: true}},
-	{"machine", units.Notation{Unit: units.Millimetre, Places: 3}},
+	{"machine", units.Notation{Unit: units.Millimetre, Step: units.Millimetre.Frac(1, 1000)}},
 }
 
 // Write one length for several readers. What the text leaves out comes back as the residue.
@@ -27,6 +27,6 @@ func Example_write() {
 	// Output:
 	// cutter   75⅝ in           residue 0 in
 	// buyer    2 yd 3 5/8 in    residue 0 in
-	// guest    scant 192,1 cm   residue -0.125 mm
+	// guest    192,1 cm         residue -0.125 mm
 	// machine  1920.875 mm      residue 0 in
 }

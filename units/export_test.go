@@ -50,8 +50,8 @@ func (a exact) form() error {
 
 // AppendAny is the slow way of Notation.Append, which serves every length.
 func AppendAny(n Notation, b []byte, l Length) ([]byte, Length) {
-	u, steps, places := n.fine()
-	return n.appendAny(b, l, u, steps, places)
+	f := n.form()
+	return n.appendAny(b, l, &f)
 }
 
 // Gcd is the greatest common divisor that the arithmetic uses.
@@ -66,8 +66,8 @@ func ReadQuickly(text string) bool {
 
 // WrittenQuickly reports whether Notation.Append writes l the quick way.
 func WrittenQuickly(n Notation, l Length) bool {
-	u, steps, places := n.fine()
-	_, _, ok := n.quick(nil, l.v.num, u, uint64(steps), places)
+	f := n.form()
+	_, _, ok := n.quick(nil, l.v.num, &f)
 	return ok && l.v.less == 0
 }
 

@@ -108,8 +108,8 @@ func TestQuick(t *testing.T) {
 			t.Errorf("%q is not for the quick way", text)
 		}
 	}
-	for _, n := range []units.Notation{{}, {Finest: 128}, {Finest: 10}, {Mode: units.Up, Slack: units.Inch.Of(1)}, {Unit: units.Millimetre}, {Unit: units.Centimetre}, {Unit: units.Metre, Places: 2}, {Unit: units.Yard, Slack: units.Yard.Of(1)}, {Places: 2}} {
-		for _, l := range []units.Length{{}, n.Step(), n.Step().MulInt(-37), n.Step().MulInt(1000).Add(base()), n.Step().MulInt(-5).Sub(base())} {
+	for _, n := range []units.Notation{{}, {Step: units.Inch.Frac(1, 128)}, {Step: units.Inch.Frac(1, 10)}, {Mode: units.Up, Slack: units.Inch.Of(1)}, {Unit: units.Millimetre}, {Unit: units.Centimetre}, {Unit: units.Metre, Step: units.Centimetre.Of(1)}, {Unit: units.Yard, Slack: units.Yard.Of(1)}, {Step: units.Inch.Frac(1, 100), Decimal: true}} {
+		for _, l := range []units.Length{{}, n.Spacing(), n.Spacing().MulInt(-37), n.Spacing().MulInt(1000).Add(base()), n.Spacing().MulInt(-5).Sub(base())} {
 			if !units.WrittenQuickly(n, l) {
 				t.Errorf("%v in %+v is written the slow way", l, n)
 			}

@@ -202,12 +202,12 @@ func (n interval) inDecimals(size exact) (mid, bound exact, places int) {
 }
 
 // decimals is the text of an enclosure that [interval.inDecimals] widens.
-func (n interval) decimals(size exact, unit string) string {
+func (n interval) decimals(size exact, unit string, mark byte) string {
 	mid, bound, places := n.inDecimals(size)
 	scale := pow10(places)
-	b := mid.mul(scale).appendDecimal(nil, places, '.', false)
+	b := mid.mul(scale).appendDecimal(nil, places, mark, false)
 	b = append(b, unit+between...)
-	b = bound.mul(scale).appendDecimal(b, places, '.', false)
+	b = bound.mul(scale).appendDecimal(b, places, mark, false)
 	return string(append(b, unit...))
 }
 
@@ -236,7 +236,7 @@ func (n Near) String() string {
 	if l, ok := n.Exact(); ok {
 		return l.String()
 	}
-	return n.v.decimals(exact{num: perMillimetre}, " mm")
+	return n.v.decimals(exact{num: perMillimetre}, " mm", '.')
 }
 
 // AppendText appends the text of [Near.String].
@@ -307,7 +307,7 @@ func (n NearRatio) String() string {
 	if r, ok := n.Exact(); ok {
 		return r.String()
 	}
-	return n.v.decimals(exact{num: 1}, "")
+	return n.v.decimals(exact{num: 1}, "", '.')
 }
 
 // AppendText appends the text of [NearRatio.String].

@@ -1,10 +1,10 @@
 package units
 
-import "example.com/clothyard/units/fault"
+import "errors"
 
 // ErrDomain is returned where there is no answer: for the tangent of a right
 // angle, and for the arc sine of a number greater than 1.
-const ErrDomain fault.Kind = "units: no such angle"
+var ErrDomain = errors.New("units: no such angle")
 
 // InDegrees is the angle n, in radians, in degrees.
 func (n NearRatio) InDegrees() NearRatio {

@@ -4,88 +4,107 @@ import (
 	"cmp"
 	"math/bits"
 	"strconv"
+	"strings"
+
+	"example.com/clothyard/units/fault"
 )
 
 // A Notation says how a length is written for people, and to what mark it is
 // read. The zero Notation writes inches to the nearest 1/16, as 5 5/16 in. It
 // is a value: change a copy as you like.
 //
-// A length that does not lie on a mark is written as the trade does: scant
-// where it is a little less than the mark, full where it is a little more, as
-// in scant 6 in. Where the residue is greater than Slack it is written out
-// instead, so that the text never hides more than the reader agreed to.
+// A length within 1/4 mm of a mark is written as that mark: nobody sees less on a tape.
+// One that lies further off is written as the trade does: scant where it is a little less
+// than the mark, full where it is a little more, as in scant 6 in. Where the residue is
+// greater than Slack it is written out instead, so that the text never hides more than
+// the reader agreed to.
 type Notation struct {
 	Unit         Unit   // default inches
+	Step         Length // from one mark to the next; default 1/16 of an inch or a foot, 1/8 yd, 1 L, 1 mm
 	Compound     bool   // yards and inches, feet and inches, metres and centimetres
-	Finest       int    // finest fraction, 16 for sixteenths; default 16 for inches, 8 for yards, 1 for lignes
-	Places       int    // decimals instead of fractions; metric units default to whole millimetres
+	Decimal      bool   // decimals instead of fractions, as metric units always have
 	Glyphs       bool   // 1⅝ instead of 1 5/8, where there is a glyph
 	DecimalComma bool   // 1,5 instead of 1.5
 	Mode         Mode   // direction of rounding to a mark
-	Slack        Length // the most that scant and full may hide; default 1/32 in
+	Slack        Length // the most that scant and full may hide, negative for nothing; default 1/32 in
 }
 
-// MaxFinest and MaxPlaces bound [Notation]'s Finest and Places; more is taken as the bound.
-const (
-	MaxFinest = 1 << 20
-	MaxPlaces = 9
-)
+// near is how close to a mark, other than that of nothing, a length is written as the
+// mark. It holds where marks are at least twice as far apart: on finer marks every length
+// is as close.
+const near = perMillimetre / 4
 
-// fine is the unit in which the last part of a text stands, its steps in one
-// unit, and whether those are decimal places.
-func (n Notation) fine() (u Unit, steps int64, places int) {
-	u = n.Unit
-	if !u.Valid() {
-		u = Inch
+// Check records what is wrong with n, under its path: a unit or a mode that is none, a
+// negative step.
+func (n Notation) Check(a *fault.Audit, path string) {
+	if n.Unit != NoUnit && !n.Unit.Valid() {
+		a.Add(fault.Join(path, "unit"), n.Unit.String(), fault.Unknown, "one of in, ft, yd, mm, cm, m, L")
+	}
+	a.NotNegative(fault.Join(path, "step"), n.Step)
+	if _, err := n.Mode.MarshalText(); err != nil {
+		a.Add(fault.Join(path, "mode"), n.Mode.String(), fault.Unknown, "one of "+strings.Join(modeNames[:], ", "))
+	}
+}
+
+// form is what a Notation comes to: the unit in which the last part of a text stands, the
+// step, how often that goes into the unit, zero where it does not, and the decimals that
+// every mark has; -1 where marks are fractions.
+type form struct {
+	unit   Unit
+	step   exact
+	steps  int64
+	places int
+}
+
+// form panics for a unit that is none.
+func (n Notation) form() form {
+	f := form{unit: n.Unit, step: n.Step.v.abs(), places: -1}
+	if f.unit == NoUnit {
+		f.unit = Inch
+	}
+	size := f.unit.mustSize()
+	if f.step.isZero() {
+		f.step = f.unit.step()
 	}
 	if n.Compound {
-		switch u {
+		switch f.unit {
 		case Yard, Foot:
-			u = Inch
+			f.unit = Inch
+			if n.Step.IsZero() {
+				f.step = f.unit.step()
+			}
 		case Metre:
-			u = Centimetre
+			f.unit = Centimetre
+		}
+		size = f.unit.size()
+	}
+	if f.step.less == 0 && size%f.step.num == 0 {
+		f.steps = size / f.step.num
+	}
+	if n.Decimal || f.unit.Metric() {
+		if places, ok := (Ratio{f.step.quo(exact{num: size})}).decimals(); ok {
+			f.places = places
 		}
 	}
-	places = max(0, min(n.Places, MaxPlaces))
-	if places == 0 && u.Metric() {
-		places = map3(u, 0, 1, 3)
-	}
-	if places > 0 || u.Metric() {
-		steps = 1
-		for range places {
-			steps *= 10
-		}
-		return u, steps, places
-	}
-	steps = int64(max(0, min(n.Finest, MaxFinest)))
-	if steps == 0 {
-		switch u {
-		case Yard:
-			steps = 8
-		case Ligne:
-			steps = 1
-		default:
-			steps = 16
-		}
-	}
-	return u, steps, 0
+	return f
 }
 
-func map3(u Unit, mm, cm, m int) int {
+// step is the distance between two marks where a Notation gives none.
+func (u Unit) step() exact {
 	switch u {
-	case Centimetre:
-		return cm
-	case Metre:
-		return m
+	case Yard:
+		return exact{num: u.size() / 8}
+	case Ligne:
+		return exact{num: u.size()}
+	case Millimetre, Centimetre, Metre:
+		return exact{num: perMillimetre}
 	}
-	return mm
+	return exact{num: u.size()}.divInt(16)
 }
 
-// Step is the distance between two marks of n, 1/16 inch for the zero Notation.
-func (n Notation) Step() Length {
-	u, steps, _ := n.fine()
-	return Length{exact{num: u.size()}.divInt(steps)}
-}
+// Spacing is the distance between two marks of n: its Step or the default, 1/16 inch for
+// the zero Notation.
+func (n Notation) Spacing() Length { return Length{n.form().step} }
 
 func (n Notation) slack() Length {
 	if n.Slack.IsZero() {
@@ -95,12 +114,13 @@ func (n Notation) slack() Length {
 }
 
 // Round is the mark that l is read to, and the residue: l == mark + residue.
-func (n Notation) Round(l Length) (mark, residue Length) { return l.Round(n.Step(), n.Mode) }
+func (n Notation) Round(l Length) (mark, residue Length) { return l.Round(n.Spacing(), n.Mode) }
 
 // Format is the text of l in n, and the residue that the text leaves out: l less
 // what it states. That is zero where l lies on a mark and where the text has the
 // residue as a number, as in 6 in plus 3/64 in. [Notation.Round] tells the residue in
-// any case.
+// any case. Format panics for a Unit that is none, as [Length.In] does; what was read
+// from a file or a form is asked of [Notation.Check] first.
 func (n Notation) Format(l Length) (text string, residue Length) {
 	var buf [64]byte
 	b, residue := n.Append(buf[:0], l)
@@ -109,30 +129,29 @@ func (n Notation) Format(l Length) (text string, residue Length) {
 
 // Append appends the text of [Notation.Format] to b.
 func (n Notation) Append(b []byte, l Length) ([]byte, Length) {
-	u, steps, places := n.fine()
+	f := n.form()
 	if l.v.less == 0 {
-		if text, residue, ok := n.quick(b, l.v.num, u, uint64(steps), places); ok {
+		if text, residue, ok := n.quick(b, l.v.num, &f); ok {
 			return text, Length{exact{num: residue}}
 		}
 	}
-	return n.appendAny(b, l, u, steps, places)
+	return n.appendAny(b, l, &f)
 }
 
 // quick is Append where length, step and slack are whole numbers of base units
 // and the residue need not be written; ok is false where that is not so.
-func (n *Notation) quick(b []byte, num int64, u Unit, steps uint64, places int) (text []byte, residue int64, ok bool) {
+func (n *Notation) quick(b []byte, num int64, f *form) (text []byte, residue int64, ok bool) {
+	u, steps, step := f.unit, uint64(f.steps), uint64(f.step.num)
+	if steps == 0 || f.places >= 0 && steps != uint64(pow10(f.places).num) {
+		return b, 0, false
+	}
 	slack := n.Slack.v.num
 	if n.Slack.IsZero() {
 		slack = perInch / 32
 	}
-	size := uint64(u.size())
 	binary := steps&(steps-1) == 0 // then no division by steps is needed
 	shift := bits.TrailingZeros64(steps) & 63
-	step := size >> shift
-	if !binary {
-		step = size / steps
-	}
-	if step*steps != size || n.Slack.v.less != 0 || n.Glyphs || n.Compound && u != n.Unit {
+	if n.Slack.v.less != 0 || n.Glyphs || n.Compound && u != n.Unit {
 		return b, 0, false
 	}
 	q, r := magnitude(num)/step, magnitude(num)%step
@@ -145,10 +164,12 @@ func (n *Notation) quick(b []byte, num int64, u Unit, steps uint64, places int) 
 		} else if num < 0 && q == 0 {
 			word = "scant " // a little less than nothing
 		}
-		if max(residue, -residue) > slack {
+		switch off := max(residue, -residue); {
+		case off > slack:
 			return b, 0, false
+		case off > near || step < 2*near || q == 0:
+			b = append(b, word...)
 		}
-		b = append(b, word...)
 	}
 	if num < 0 {
 		residue = -residue
@@ -156,8 +177,8 @@ func (n *Notation) quick(b []byte, num int64, u Unit, steps uint64, places int) 
 			b = append(b, '-')
 		}
 	}
-	if places > 0 || u.Metric() {
-		b = exact{num: int64(q)}.appendDecimal(b, places, n.mark(), false)
+	if f.places >= 0 {
+		b = exact{num: int64(q)}.appendDecimal(b, f.places, n.mark(), false)
 		return appendSymbol(b, u), residue, true
 	}
 	whole, part := q>>shift, q&(steps-1)
@@ -186,39 +207,50 @@ func (n *Notation) quick(b []byte, num int64, u Unit, steps uint64, places int) 
 }
 
 // appendAny is Append for all lengths and notations.
-func (n Notation) appendAny(b []byte, l Length, u Unit, steps int64, places int) ([]byte, Length) {
-	mark, residue := l.Round(Length{exact{num: u.size()}.divInt(steps)}, n.Mode)
+func (n Notation) appendAny(b []byte, l Length, f *form) ([]byte, Length) {
+	mark, residue := l.Round(Length{f.step}, n.Mode)
 	if residue.IsZero() {
-		return n.appendMark(b, mark, u, steps, places), residue
+		return n.appendMark(b, mark, f), residue
 	}
-	over := residue.Sign() > 0
-	if n.slack().Less(residue.Abs()) {
-		b = n.appendMark(b, mark, u, steps, places)
+	over, off := residue.Sign() > 0, residue.Abs()
+	if n.slack().Less(off) {
+		b = n.appendMark(b, mark, f)
 		if over {
 			b = append(b, " plus "...)
 		} else {
 			b = append(b, " less "...)
 		}
-		return n.appendExact(b, residue.Abs()), Length{}
+		return n.appendExact(b, off, f), Length{}
 	}
-	if over == (mark.Sign() >= 0) {
+	switch {
+	case off.v.cmp(exact{num: near}) <= 0 && f.step.cmp(exact{num: 2 * near}) >= 0 && !mark.IsZero():
+	case over == (mark.Sign() >= 0):
 		b = append(b, "full "...)
-	} else {
+	default:
 		b = append(b, "scant "...)
 	}
-	return n.appendMark(b, mark, u, steps, places), residue
+	return n.appendMark(b, mark, f), residue
 }
 
-// Exact is the exact text of l in n's unit, whatever its finest mark: decimals
+// Exact is the exact text of l in n's unit, whatever its marks: decimals
 // where n writes decimals and they end, else a fraction. [Parse] reads it back,
 // unless n has a decimal comma.
 func (n Notation) Exact(l Length) string {
 	var buf [64]byte
-	return string(n.appendExact(buf[:0], l))
+	f := n.form()
+	return string(n.appendExact(buf[:0], l, &f))
 }
 
-func (n Notation) appendExact(b []byte, l Length) []byte {
-	u, _, places := n.fine()
+func (n Notation) appendExact(b []byte, l Length, f *form) []byte {
+	return n.appendParts(b, l, f, -1)
+}
+
+func (n Notation) appendMark(b []byte, mark Length, f *form) []byte {
+	return n.appendParts(b, mark, f, f.places)
+}
+
+// appendParts writes an exact length, with so many decimals where that is exact.
+func (n Notation) appendParts(b []byte, l Length, f *form, places int) []byte {
 	if l.Sign() < 0 {
 		b = append(b, '-')
 		l = l.Neg()
@@ -231,14 +263,29 @@ func (n Notation) appendExact(b []byte, l Length) []byte {
 		}
 		b = append(b, ' ')
 	}
-	count := rest.In(u)
-	if places > 0 || u.Metric() {
-		if digits, ok := count.decimals(); ok {
-			b = count.v.mul(pow10(digits)).appendDecimal(b, digits, n.mark(), true)
-			return appendSymbol(b, u)
+	count := rest.In(f.unit)
+	if n.Decimal || f.unit.Metric() {
+		ok := places >= 0 && count.v.mul(pow10(places)).isMultiple(1)
+		if !ok {
+			places, ok = count.decimals()
+		}
+		if ok {
+			b = count.v.mul(pow10(places)).appendDecimal(b, places, n.mark(), false)
+			return appendSymbol(b, f.unit)
 		}
 	}
-	return appendUnit(b, count, u, n)
+	return appendUnit(b, count, f.unit, n)
+}
+
+// ExactNear is the text of v in n's unit: as [Notation.Exact] where v is exact, else a
+// middle and a bound in decimals. [ParseNear] reads it back to bounds that enclose those
+// of v, unless n has a decimal comma.
+func (n Notation) ExactNear(v Near) string {
+	if l, ok := v.Exact(); ok {
+		return n.Exact(l)
+	}
+	u := n.form().unit
+	return v.v.decimals(exact{num: u.size()}, " "+u.String(), n.mark())
 }
 
 // decimals is how many decimals r needs, if it ends within 18.
@@ -278,26 +325,6 @@ func (n Notation) split(l Length) (big, rest Length) {
 		return Length{}, l
 	}
 	return l.Round(n.Unit.Of(1), Down)
-}
-
-func (n Notation) appendMark(b []byte, mark Length, u Unit, steps int64, places int) []byte {
-	if mark.Sign() < 0 {
-		b = append(b, '-')
-		mark = mark.Neg()
-	}
-	big, rest := n.split(mark)
-	if !big.IsZero() {
-		b = appendUnit(b, big.In(n.Unit), n.Unit, Notation{})
-		if rest.IsZero() {
-			return b
-		}
-		b = append(b, ' ')
-	}
-	if places > 0 || u.Metric() {
-		b = rest.In(u).v.mulInt(steps).appendDecimal(b, places, n.mark(), false)
-		return appendSymbol(b, u)
-	}
-	return appendUnit(b, rest.In(u), u, n)
 }
 
 // appendUnit writes a count of at least zero and a unit, as in 1 5/8 in.

@@ -34,7 +34,7 @@ func TestZeroValues(t *testing.T) {
 		nr.Within() == q && nr.String() == "0" && units.ExactlyRatio(q) == nr)
 	holds("Near", n.Add(n) == n && n.Sub(n) == n && n.Plus(l) == n && n.Scale(one) == n && n.DivInt(5) == n && n.Div(inch) == nr && n.Mid() == l && n.Within() == l)
 	text, residue := no.Format(l)
-	holds("Notation", text == "0 in" && residue == l && no.Step() == inch.DivInt(16) && no.Exact(l) == "0 in")
+	holds("Notation", text == "0 in" && residue == l && no.Spacing() == inch.DivInt(16) && no.Exact(l) == "0 in")
 	holds("Unit", !u.Valid() && !u.Metric() && u == units.NoUnit && u.String() == "none")
 	holds("Parser", func() bool { v, err := units.Parser{}.Parse("0 in"); return v == l && err == nil }())
 	holds("Mode", units.Mode(0) == units.HalfAway)
@@ -65,6 +65,7 @@ func TestPanics(t *testing.T) {
 		"In no unit":        func() { inch.In(units.NoUnit) },
 		"Area.In no unit":   func() { inch.Times(inch).In(units.Unit(99)) },
 		"Of no unit":        func() { units.NoUnit.Of(1) },
+		"Format in no unit": func() { units.Notation{Unit: 99}.Format(inch) },
 		"Frac of no unit":   func() { units.Unit(99).Frac(1, 2) },
 		"a Near over zero":  func() { units.Exactly(inch).DivInt(0) },
 		"a Near by nothing": func() { units.Exactly(inch).Div(units.Length{}) },

@@ -8,7 +8,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/ticket"
 	"example.com/clothyard/yardage"
 )
 
@@ -114,12 +114,12 @@ func FuzzSpec(f *testing.F) {
 			p = q
 		}
 		if err != nil {
-			var fs fault.Faults
+			var fs ticket.Faults
 			if !errors.As(err, &fs) || len(fs) == 0 {
 				t.Fatalf("%v: not faults", err)
 			}
 			for _, one := range fs {
-				if one.Path == "" || one.Kind == "" {
+				if one.Path == "" || one.Err == nil {
 					t.Errorf("a fault without a path or a kind: %+v", one)
 				}
 			}

@@ -1,9 +1,10 @@
 package yardage
 
 import (
+	"errors"
+
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
 )
 
 // The printed chart of garment lengths by width of cloth: 12 rows, one garment
@@ -12,15 +13,15 @@ import (
 // is data: no rule of area or rounding makes it, so nothing is computed from it.
 
 // ErrOutside is returned for a look-up that a printed table does not hold.
-const ErrOutside fault.Kind = "yardage: not in the printed table"
+var ErrOutside = errors.New("yardage: not in the printed table")
 
 // A GridCell is one cell of the printed chart.
 type GridCell struct {
 	Row      int          // counted from 1; all the cells of a row are one garment
 	From, To units.Length // the widths of cloth that head the column, equal where one is printed
 	Length   units.Length // the length of cloth for that garment on that width
-	Source   string       // id of the source, see [source.Lookup]
-	Known    source.Known // how the figure is known
+	Source   string       // id of the source, see [ticket.Lookup]
+	Known    ticket.Known // how the figure is known
 }
 
 var gridColumns = [...]struct{ from, to int64 }{
@@ -59,11 +60,11 @@ func gridSource(row, column int) string {
 	return srcExtensionGrid
 }
 
-func gridKnown(row, column int) source.Known {
+func gridKnown(row, column int) ticket.Known {
 	if gridSource(row, column) == srcExtensionGrid {
-		return source.Memory
+		return ticket.Memory
 	}
-	return source.Read
+	return ticket.Read
 }
 
 func gridCell(row, column int) GridCell {
@@ -85,7 +86,7 @@ func Grid(yield func(GridCell) bool) {
 // gridPlace is a column and how it was found.
 type gridPlace struct {
 	column int
-	known  source.Known // Memory where the width is a metric one paired with a heading from memory
+	known  ticket.Known // Memory where the width is a metric one paired with a heading from memory
 }
 
 // gridColumn finds the column that a width of cloth falls under: a heading holds
@@ -94,7 +95,7 @@ type gridPlace struct {
 func gridColumn(width units.Length) (gridPlace, bool) {
 	for i, c := range gridColumns {
 		if !width.Less(units.Inch.Of(c.from)) && !units.Inch.Of(c.to).Less(width) {
-			return gridPlace{i, source.Read}, true
+			return gridPlace{i, ticket.Read}, true
 		}
 	}
 	for _, pair := range clothPairs {

@@ -29,7 +29,6 @@ import (
 
 	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -131,21 +130,21 @@ func (d *desk) one(name string, pairs []string) int {
 		return 2
 	}
 	node := bind.Object()
-	var faults fault.Faults
+	var faults ticket.Faults
 	for _, p := range pairs {
 		key, value, ok := strings.Cut(p, "=")
 		if !ok {
 			fmt.Fprintf(d.errs, "quick: %q is not name=value\n", p)
 			return 2
 		}
-		var f fault.Faults
+		var f ticket.Faults
 		if errors.As(node.Put(key, value), &f) {
 			faults = append(faults, f...)
 		}
 	}
 	a, err := answerOf(s, node, d.reader)
 	if len(faults) > 0 {
-		var more fault.Faults
+		var more ticket.Faults
 		errors.As(err, &more)
 		err = append(faults, more...)
 	}
@@ -200,7 +199,7 @@ func (d *desk) line(number int, text []byte, long bool) bool {
 	name, err := "", error(nil)
 	var answered []byte
 	if long {
-		err = fault.Faults{{Got: "a longer line", Limit: fmt.Sprintf("at most %d bytes a line", bind.MaxBytes), Kind: fault.Range}}
+		err = ticket.Faults{{Got: "a longer line", Limit: fmt.Sprintf("at most %d bytes a line", bind.MaxBytes), Err: ticket.ErrRange}}
 	} else {
 		name, answered, err = d.answer(number, text)
 	}
@@ -223,11 +222,11 @@ func (d *desk) answer(number int, text []byte) (name string, answered []byte, er
 	}
 	name, ok := node.Take("sum")
 	if !ok {
-		return "", nil, fault.Faults{{Path: "sum", Limit: "the name of a sum", Kind: fault.Missing}}
+		return "", nil, ticket.Faults{{Path: "sum", Limit: "the name of a sum", Err: ticket.ErrMissing}}
 	}
 	s, ok := find(name)
 	if !ok {
-		return "", nil, fault.Faults{{Path: "sum", Got: fmt.Sprintf("%.60q", name), Limit: "a name that quick -sums lists", Kind: fault.Unknown}}
+		return "", nil, ticket.Faults{{Path: "sum", Got: fmt.Sprintf("%.60q", name), Limit: "a name that quick -sums lists", Err: ticket.ErrUnknown}}
 	}
 	a, err := answerOf(s, node, d.reader)
 	if err == nil {
@@ -282,9 +281,9 @@ func (d *desk) write(s sum, a answer, line int) ([]byte, error) {
 
 // complain writes faults: as one object in JSON, else one a line.
 func (d *desk) complain(w io.Writer, name string, line int, err error) {
-	var faults fault.Faults
+	var faults ticket.Faults
 	if !errors.As(err, &faults) {
-		faults = fault.Faults{{Kind: fault.KindOf(err)}}
+		faults = ticket.Faults{{Err: err}}
 	}
 	if d.asJSON {
 		fmt.Fprintf(w, "%s\n", bind.AppendFaults(nil, name, line, faults))

@@ -67,8 +67,7 @@ func (f *Fault) WantIn(write func(amount string) string) string {
 // right.
 func (f *Fault) Error() string { return f.Text(func(amount string) string { return amount }) }
 
-// Text is Error with each amount as write writes it. What cannot be seen is
-// escaped; see [Visible].
+// Text is Error with each amount as write writes it.
 func (f *Fault) Text(write func(amount string) string) string {
 	var b strings.Builder
 	b.WriteString(f.Path)
@@ -94,7 +93,7 @@ func (f *Fault) Text(write func(amount string) string) string {
 	if f.At != "" {
 		b.WriteString(" (" + f.At + ")")
 	}
-	return Visible(b.String())
+	return b.String()
 }
 
 // Unwrap is the kind of fault.
@@ -138,7 +137,7 @@ func Under(path string, err error) Faults {
 	}
 	var fs Faults
 	if !errors.As(err, &fs) {
-		return Faults{{Path: path, Kind: KindOf(err)}}
+		return Faults{{Path: path, Kind: kindOf(err)}}
 	}
 	out := make(Faults, len(fs))
 	for i, f := range fs {
@@ -149,8 +148,8 @@ func Under(path string, err error) Faults {
 	return out
 }
 
-// KindOf is the kind that err wraps, or its text as a kind.
-func KindOf(err error) Kind {
+// kindOf is the kind that err wraps, or its text as a kind.
+func kindOf(err error) Kind {
 	var k Kind
 	if errors.As(err, &k) {
 		return k

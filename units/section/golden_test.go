@@ -15,7 +15,7 @@ var update = flag.Bool("update", false, "write the pictures of testdata anew")
 // TestGolden holds every picture, as it was rendered and looked at.
 func TestGolden(t *testing.T) {
 	for name, d := range golden() {
-		svg, err := d.SVG(units.Notation{}, units.Notation{Unit: units.Millimetre, Places: 1})
+		svg, err := d.SVG(units.Notation{}, units.Notation{Unit: units.Millimetre, Step: units.Millimetre.Frac(1, 10)})
 		if err != nil {
 			t.Errorf("%s: %v", name, err)
 			continue

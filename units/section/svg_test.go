@@ -155,7 +155,7 @@ func TestNotations(t *testing.T) {
 	}
 	m := &d.Dimensions[1]
 	m.Amount, m.From, m.To = ticket.About(about), m.To, m.From
-	svg, err := d.SVG(units.Notation{Unit: units.Millimetre, Places: 2}, units.Notation{})
+	svg, err := d.SVG(units.Notation{Unit: units.Millimetre, Step: units.Millimetre.Frac(1, 100)}, units.Notation{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -4,8 +4,8 @@ import (
 	"fmt"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/stitch"
+	"example.com/clothyard/units/ticket"
 )
 
 // The old pattern of the page's doublet says twelve stitches to the inch; the
@@ -57,7 +57,7 @@ func ExampleThread_Plan_geometry() {
 		return
 	}
 	for _, l := range p.Sheet().Lines[:3] {
-		fmt.Println(l.Text(units.Notation{Places: 3}))
+		fmt.Println(l.Text(units.Notation{Step: units.Inch.Frac(1, 1000), Decimal: true}))
 	}
 	// Output:
 	// stitches to the inch: 8 = 1 in one inch / 0.125 in stitch
@@ -97,9 +97,9 @@ func ExampleGarment_Plan() {
 	// Output:
 	// French seams, both passes: 14 yd 2 in
 	// armholes: scant 3 yd 2 in (3 yd 1 31/32 in)
-	// armholes, zigzagged: scant 6 yd 25 15/16 in (6 yd 25 149/160 in)
+	// armholes, zigzagged: 6 yd 25 15/16 in (6 yd 25 149/160 in)
 	// hem: scant 3 yd 35 1/16 in (3 yd 35 1/32 in)
-	// all the thread: scant 27 yd 28 15/16 in (27 yd 28 149/160 in)
+	// all the thread: 27 yd 28 15/16 in (27 yd 28 149/160 in)
 	// of which under thread: full 13 yd 32 7/16 in (13 yd 32 149/320 in)
 	// left on the spools: full 81 yd 20 1/16 in (81 yd 20 1557/20320 in)
 	// 1 spool
@@ -156,8 +156,8 @@ func ExamplePrinted() {
 // The densities of a job, each with its source.
 func ExampleJob_Rows() {
 	for r := range stitch.Reinforce.Rows() {
-		s, ok := source.Lookup(r.Source)
-		fmt.Println(r.LeastPerInch, "to", r.MostPerInch, ok, s.Rank == source.Other)
+		s, ok := ticket.Lookup(r.Source)
+		fmt.Println(r.LeastPerInch, "to", r.MostPerInch, ok, s.Rank == ticket.Other)
 	}
 	// Output:
 	// 20 to 24 true true

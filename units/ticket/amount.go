@@ -99,8 +99,8 @@ func (a Amount) Text(in ...units.Notation) string {
 	}
 	text, _ := in[0].Format(l)
 	var extra []string
-	if !l.IsMultiple(in[0].Step()) {
-		if l.Abs().Less(in[0].Step()) {
+	if !l.IsMultiple(in[0].Spacing()) {
+		if l.Abs().Less(in[0].Spacing()) {
 			text = in[0].Exact(l) // less than a mark: there is none to read it by
 		} else {
 			extra = append(extra, in[0].Exact(l))

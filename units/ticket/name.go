@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
-
-	"example.com/clothyard/units/fault"
 )
 
 // The three that follow serve an enumeration: a uint8 whose names stand in a
@@ -27,7 +25,7 @@ func NameText[K ~uint8](k K, names []string, kind string) ([]byte, error) {
 	case k == 0:
 		return nil, nil
 	case int(k) >= len(names):
-		return nil, &fault.Fault{Path: kind, Got: NameOf(k, names, kind), Limit: NameList(names), Kind: fault.Unknown}
+		return nil, &Fault{Path: kind, Got: NameOf(k, names, kind), Limit: NameList(names), Err: ErrUnknown}
 	}
 	return []byte(names[k]), nil
 }
@@ -50,7 +48,7 @@ func ReadName[K ~uint8](k *K, text []byte, names []string, kind string) error {
 	if len(text) > shown {
 		got += "..."
 	}
-	return &fault.Fault{Path: kind, Got: got, Limit: NameList(names), Kind: fault.Unknown}
+	return &Fault{Path: kind, Got: got, Limit: NameList(names), Err: ErrUnknown}
 }
 
 // NameList is what there is to choose from: one of the names, the first excepted.

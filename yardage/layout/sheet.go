@@ -6,7 +6,6 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -43,7 +42,7 @@ func (p Plan) Sheet() ticket.Sheet {
 	})
 	s.Steps = p.joining(s.Steps)
 	s.Cautions = p.cautions()
-	s.Sources = []source.Cite{source.Practise("grain along the cloth, pieces that may turn stated one by one"), source.Practise("whole lay pinned out before the first cut")}
+	s.Sources = []ticket.Cite{ticket.Practise("grain along the cloth, pieces that may turn stated one by one"), ticket.Practise("whole lay pinned out before the first cut")}
 	return s
 }
 

@@ -1,4 +1,4 @@
-package source
+package ticket
 
 // unitSources are the sources of units: measures, and printed tables of equivalents.
 var unitSources = [...]Source{

@@ -1,4 +1,4 @@
-package source
+package ticket
 
 // The sources of the figures on hems.
 var hemSources = [...]Source{

@@ -1,4 +1,4 @@
-package source
+package ticket
 
 // sourceTables is the one list of sources, in parts by subject.
 func sourceTables() [9][]Source {

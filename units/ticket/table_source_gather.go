@@ -1,4 +1,4 @@
-package source
+package ticket
 
 // gatherSources are the sources of gather and strip that no other part lists.
 var gatherSources = [...]Source{
