@@ -14,7 +14,7 @@
 //
 // Each noun solves what follows from what is given, then fills what is left with
 // a default that its plan names in Assumed. Zero means not given, in every field.
-// Faults come all at once, as [ticket.Faults]. Every place is exact; it is read
+// Faults come all at once, as [fault.Faults]. Every place is exact; it is read
 // to a mark of the tape one by one and never from the place before, so that
 // errors do not add up.
 //

@@ -1,22 +1,22 @@
 package buttons
 
 import (
-	"errors"
 	"strconv"
 	"strings"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
 // What is particular to buttons; test for them with errors.Is. The common faults
 // are those of package ticket.
-var (
+const (
 	// ErrNoCount is a span that no whole number of gaps fills within the limits.
-	ErrNoCount = errors.New("no whole number of buttons fits")
+	ErrNoCount fault.Kind = "no whole number of buttons fits"
 	// ErrPastEdge is a button or a hole that reaches past the front edge or the
 	// end of the row.
-	ErrPastEdge = errors.New("reaches past the edge")
+	ErrPastEdge fault.Kind = "reaches past the edge"
 )
 
 // The bounds on what is given.
@@ -33,12 +33,12 @@ const (
 )
 
 // whole records a count that may be left out, below zero or above MaxCount.
-func whole(a *ticket.Audit, path string, n, most int) {
+func whole(a *fault.Audit, path string, n, most int) {
 	switch {
 	case n < 0:
-		a.Fault(path, ticket.Of(n).String(), "0 or more", ticket.ErrSign)
+		a.Fault(path, ticket.Of(n).String(), "0 or more", fault.Sign)
 	case n > most:
-		a.Fault(path, ticket.Of(n).String(), "at most "+ticket.Of(most).String(), ticket.ErrRange)
+		a.Fault(path, ticket.Of(n).String(), "at most "+ticket.Of(most).String(), fault.Range)
 	}
 }
 
@@ -51,7 +51,7 @@ func assumedText(l units.Length, assumed bool) string {
 }
 
 // digits records a length with more digits than n marks of it can be worked with.
-func digits(a *ticket.Audit, path string, l units.Length, n int) {
+func digits(a *fault.Audit, path string, l units.Length, n int) {
 	var room [64]byte
 	text, err := l.AppendText(room[:0])
 	if most := MaxDigits / n; err != nil || len(text) > most {
@@ -60,9 +60,9 @@ func digits(a *ticket.Audit, path string, l units.Length, n int) {
 }
 
 // unused records a length that is given though nothing here reads it.
-func unused(a *ticket.Audit, path string, l units.Length, why string) {
+func unused(a *fault.Audit, path string, l units.Length, why string) {
 	if !l.IsZero() {
-		a.Fault(path, l.String(), "none "+why, ticket.ErrUnused)
+		a.Fault(path, l.String(), "none "+why, fault.Unused)
 	}
 }
 

@@ -11,7 +11,7 @@ import (
 
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // planned is any noun of the package.
@@ -31,78 +31,78 @@ func TestFaults(t *testing.T) {
 		want []string // path and kind of each fault
 		is   error    // a sentinel among them
 	}{
-		{"row: nothing", row(buttons.Row{}), []string{"First", "Last", "Count"}, ticket.ErrMissing},
+		{"row: nothing", row(buttons.Row{}), []string{"First", "Last", "Count"}, fault.Missing},
 		{"row: all below zero", row(buttons.Row{First: minus, Last: minus, Count: -1, Gap: minus, MinGap: minus, MaxGap: minus, Step: minus, Have: -1, Months: -1}),
-			[]string{"First", "Last", "Count", "Gap", "MinGap", "MaxGap", "Step", "Have", "Months"}, ticket.ErrSign},
+			[]string{"First", "Last", "Count", "Gap", "MinGap", "MaxGap", "Step", "Have", "Months"}, fault.Sign},
 		{"row: too many", row(buttons.Row{First: inch, Last: long("9 in"), Count: many, From: strings.Repeat("x", 300), Have: many, Months: many}),
-			[]string{"Count", "From", "Have", "Months"}, ticket.ErrRange},
-		{"row: unprintable name", row(buttons.Row{First: inch, Count: 1, From: "top\n"}), []string{"From"}, ticket.ErrForm},
-		{"row: last before first", row(buttons.Row{First: inch, Last: inch, Count: 3}), []string{"Last"}, ticket.ErrRange},
-		{"row: count missing", row(buttons.Row{First: inch, Last: long("9 in")}), []string{"Count"}, ticket.ErrMissing},
-		{"row: last missing", row(buttons.Row{First: inch, Count: 3, MinGap: inch}), []string{"Last"}, ticket.ErrMissing},
-		{"row: first missing", row(buttons.Row{Last: inch, Count: 3}), []string{"First"}, ticket.ErrMissing},
-		{"row: first missing, no count", row(buttons.Row{Last: inch, Gap: inch}), []string{"First", "Count"}, ticket.ErrMissing},
+			[]string{"Count", "From", "Have", "Months"}, fault.Range},
+		{"row: unprintable name", row(buttons.Row{First: inch, Count: 1, From: "top\n"}), []string{"From"}, fault.Form},
+		{"row: last before first", row(buttons.Row{First: inch, Last: inch, Count: 3}), []string{"Last"}, fault.Range},
+		{"row: count missing", row(buttons.Row{First: inch, Last: long("9 in")}), []string{"Count"}, fault.Missing},
+		{"row: last missing", row(buttons.Row{First: inch, Count: 3, MinGap: inch}), []string{"Last"}, fault.Missing},
+		{"row: first missing", row(buttons.Row{Last: inch, Count: 3}), []string{"First"}, fault.Missing},
+		{"row: first missing, no count", row(buttons.Row{Last: inch, Gap: inch}), []string{"First", "Count"}, fault.Missing},
 		{"row: gaps of a single button", row(buttons.Row{First: inch, Last: long("2 in"), Count: 1, Gap: inch, MinGap: inch, MaxGap: inch}),
-			[]string{"Last", "Gap", "MinGap", "MaxGap"}, ticket.ErrUnused},
-		{"row: single button without a place", row(buttons.Row{Count: 1}), []string{"First"}, ticket.ErrMissing},
-		{"row: limits crossed", row(buttons.Row{First: inch, Last: long("9 in"), MinGap: long("3 in"), MaxGap: long("2 in")}), []string{"MaxGap"}, ticket.ErrConflict},
-		{"row: stock below count", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, Have: 4}), []string{"Have"}, ticket.ErrConflict},
-		{"row: one button for a row", row(buttons.Row{First: inch, Last: long("9 in"), Have: 1}), []string{"Have"}, ticket.ErrConflict},
+			[]string{"Last", "Gap", "MinGap", "MaxGap"}, fault.Unused},
+		{"row: single button without a place", row(buttons.Row{Count: 1}), []string{"First"}, fault.Missing},
+		{"row: limits crossed", row(buttons.Row{First: inch, Last: long("9 in"), MinGap: long("3 in"), MaxGap: long("2 in")}), []string{"MaxGap"}, fault.Conflict},
+		{"row: stock below count", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, Have: 4}), []string{"Have"}, fault.Conflict},
+		{"row: one button for a row", row(buttons.Row{First: inch, Last: long("9 in"), Have: 1}), []string{"Have"}, fault.Conflict},
 		{"row: gap does not come out", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("3 in")}), []string{"Gap"}, buttons.ErrNoCount},
 		{"row: gap longer than the row", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("30 in")}), []string{"Gap"}, buttons.ErrNoCount},
-		{"row: gap too small", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("1/9999 in")}), []string{"Gap"}, ticket.ErrRange},
-		{"row: gap tiny", row(buttons.Row{First: inch, Last: long("9 in"), Gap: tiny()}), []string{"Gap"}, ticket.ErrRange},
-		{"row: stock below gap", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("2 in"), Have: 4}), []string{"Have"}, ticket.ErrConflict},
+		{"row: gap too small", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("1/9999 in")}), []string{"Gap"}, fault.Range},
+		{"row: gap tiny", row(buttons.Row{First: inch, Last: long("9 in"), Gap: tiny()}), []string{"Gap"}, fault.Range},
+		{"row: stock below gap", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("2 in"), Have: 4}), []string{"Have"}, fault.Conflict},
 		{"row: no whole number", row(buttons.Row{First: inch, Last: long("11 in"), MinGap: long("2 3/4 in"), MaxGap: long("3 in")}), []string{"MinGap"}, buttons.ErrNoCount},
 		{"row: least gap above the span", row(buttons.Row{First: inch, Last: long("11 in"), MinGap: long("12 in")}), []string{"MinGap"}, buttons.ErrNoCount},
-		{"row: greatest gap too small", row(buttons.Row{First: inch, Last: long("11 in"), MaxGap: tiny()}), []string{"MaxGap"}, ticket.ErrRange},
-		{"row: least gap too small alone", row(buttons.Row{First: inch, Last: long("11 in"), MinGap: tiny()}), []string{"MinGap"}, ticket.ErrRange},
-		{"row: stock below limits", row(buttons.Row{First: inch, Last: long("11 in"), MaxGap: inch, Have: 3}), []string{"Have"}, ticket.ErrConflict},
-		{"row: gap disagrees", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, Gap: inch}), []string{"Gap"}, ticket.ErrConflict},
+		{"row: greatest gap too small", row(buttons.Row{First: inch, Last: long("11 in"), MaxGap: tiny()}), []string{"MaxGap"}, fault.Range},
+		{"row: least gap too small alone", row(buttons.Row{First: inch, Last: long("11 in"), MinGap: tiny()}), []string{"MinGap"}, fault.Range},
+		{"row: stock below limits", row(buttons.Row{First: inch, Last: long("11 in"), MaxGap: inch, Have: 3}), []string{"Have"}, fault.Conflict},
+		{"row: gap disagrees", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, Gap: inch}), []string{"Gap"}, fault.Conflict},
 		{"row: no room for the gaps", row(buttons.Row{Last: long("9 in"), Count: 5, Gap: long("3 in")}), []string{"Last"}, buttons.ErrPastEdge},
-		{"row: outside the limits", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, MinGap: long("3 in")}), []string{"MinGap"}, ticket.ErrConflict},
-		{"row: outside the limits", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, MaxGap: inch}), []string{"MaxGap"}, ticket.ErrConflict},
-		{"row: step above gap", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, Step: long("3 in")}), []string{"Step"}, ticket.ErrRange},
+		{"row: outside the limits", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, MinGap: long("3 in")}), []string{"MinGap"}, fault.Conflict},
+		{"row: outside the limits", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, MaxGap: inch}), []string{"MaxGap"}, fault.Conflict},
+		{"row: step above gap", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, Step: long("3 in")}), []string{"Step"}, fault.Range},
 
-		{"hole: nothing", hole(buttons.Hole{}), []string{"Diameter"}, ticket.ErrMissing},
+		{"hole: nothing", hole(buttons.Hole{}), []string{"Diameter"}, fault.Missing},
 		{"hole: all below zero", hole(buttons.Hole{Diameter: minus, Thickness: minus, Ease: minus, Step: minus, Setting: buttons.Vertical, Place: minus, Reach: minus}),
-			[]string{"Diameter", "Thickness", "Ease", "Step", "Place", "Reach"}, ticket.ErrSign},
-		{"hole: unknown kinds", hole(buttons.Hole{Diameter: inch, Outline: 9, Setting: 9}), []string{"Outline", "Setting"}, ticket.ErrUnknown},
-		{"hole: thickness of a ball", hole(buttons.Hole{Diameter: inch, Thickness: inch, Outline: buttons.Ball}), []string{"Thickness"}, ticket.ErrUnused},
-		{"hole: place without setting", hole(buttons.Hole{Diameter: inch, Place: inch, Reach: inch}), []string{"Place", "Reach"}, ticket.ErrUnused},
+			[]string{"Diameter", "Thickness", "Ease", "Step", "Place", "Reach"}, fault.Sign},
+		{"hole: unknown kinds", hole(buttons.Hole{Diameter: inch, Outline: 9, Setting: 9}), []string{"Outline", "Setting"}, fault.Unknown},
+		{"hole: thickness of a ball", hole(buttons.Hole{Diameter: inch, Thickness: inch, Outline: buttons.Ball}), []string{"Thickness"}, fault.Unused},
+		{"hole: place without setting", hole(buttons.Hole{Diameter: inch, Place: inch, Reach: inch}), []string{"Place", "Reach"}, fault.Unused},
 		{"hole: begins before the end", hole(buttons.Hole{Diameter: inch, Setting: buttons.Vertical, Place: long("1/16 in")}), []string{"Place"}, buttons.ErrPastEdge},
-		{"hole: reach beyond it", hole(buttons.Hole{Diameter: inch, Setting: buttons.Horizontal, Reach: long("2 in")}), []string{"Reach"}, ticket.ErrRange},
+		{"hole: reach beyond it", hole(buttons.Hole{Diameter: inch, Setting: buttons.Horizontal, Reach: long("2 in")}), []string{"Reach"}, fault.Range},
 		{"hole: undecidable", hole(buttons.Hole{Diameter: inch, Outline: buttons.Ball, Step: tiny().Scale(tiny().Div(inch)).Scale(tiny().Div(inch))}), []string{"Step"}, units.ErrBound},
 
-		{"lap: nothing", lap(buttons.Lap{}), []string{"Lap", "Hole", "Setting"}, ticket.ErrMissing},
+		{"lap: nothing", lap(buttons.Lap{}), []string{"Lap", "Hole", "Setting"}, fault.Missing},
 		{"lap: all below zero", lap(buttons.Lap{Lap: minus, Hole: minus, Diameter: minus, Topstitch: minus, Setting: buttons.Horizontal, Reach: minus}),
-			[]string{"Lap", "Hole", "Diameter", "Topstitch", "Reach"}, ticket.ErrSign},
-		{"lap: vertical, below zero", lap(buttons.Lap{Lap: inch, Hole: minus, Setting: buttons.Vertical, Reach: inch}), []string{"Hole", "Reach"}, ticket.ErrUnused},
-		{"lap: unknown setting", lap(buttons.Lap{Lap: inch, Hole: inch, Setting: 9}), []string{"Setting"}, ticket.ErrUnknown},
+			[]string{"Lap", "Hole", "Diameter", "Topstitch", "Reach"}, fault.Sign},
+		{"lap: vertical, below zero", lap(buttons.Lap{Lap: inch, Hole: minus, Setting: buttons.Vertical, Reach: inch}), []string{"Hole", "Reach"}, fault.Unused},
+		{"lap: unknown setting", lap(buttons.Lap{Lap: inch, Hole: inch, Setting: 9}), []string{"Setting"}, fault.Unknown},
 		{"lap: button past the edge", lap(buttons.Lap{Lap: inch, Diameter: long("2 1/8 in"), Setting: buttons.Vertical}), []string{"Lap"}, buttons.ErrPastEdge},
 		{"lap: hole past the edge", lap(buttons.Lap{Lap: long("1/8 in"), Hole: inch, Setting: buttons.Horizontal}), []string{"Lap"}, buttons.ErrPastEdge},
 		{"lap: default lap past the edge", lap(buttons.Lap{Diameter: inch, Hole: long("3 in"), Setting: buttons.Horizontal, Reach: inch}), []string{"Lap"}, buttons.ErrPastEdge},
-		{"lap: hole all on one side", lap(buttons.Lap{Lap: inch, Hole: long("1/8 in"), Setting: buttons.Horizontal}), []string{"Hole"}, ticket.ErrRange},
+		{"lap: hole all on one side", lap(buttons.Lap{Lap: inch, Hole: long("1/8 in"), Setting: buttons.Horizontal}), []string{"Hole"}, fault.Range},
 
-		{"stock: nothing", stock(buttons.Stock{}), []string{"Have", "Places"}, ticket.ErrMissing},
+		{"stock: nothing", stock(buttons.Stock{}), []string{"Have", "Places"}, fault.Missing},
 		{"stock: below zero", stock(buttons.Stock{Have: -1, Places: []buttons.Placement{{Count: -1, Times: -1, Least: -1}}, Months: -1}),
-			[]string{"Have", "Places[0].Count", "Places[0].Times", "Places[0].Least", "Months"}, ticket.ErrSign},
+			[]string{"Have", "Places[0].Count", "Places[0].Times", "Places[0].Least", "Months"}, fault.Sign},
 		{"stock: too many of each", stock(buttons.Stock{Have: many, Places: []buttons.Placement{{Count: 1}, {Name: "\x00", Count: many, Times: many, Least: many}}, Months: many}),
-			[]string{"Have", "Places[1].Name", "Places[1].Count", "Places[1].Times", "Places[1].Least", "Months"}, ticket.ErrRange},
-		{"stock: too many in all", stock(buttons.Stock{Have: 1, Places: []buttons.Placement{{Count: 101, Times: 100}}}), []string{"Places"}, ticket.ErrRange},
-		{"stock: too many placements", stock(buttons.Stock{Have: 1, Places: make([]buttons.Placement, 1e6)}), []string{"Places"}, ticket.ErrRange},
-		{"stock: least above count", stock(buttons.Stock{Have: 1, Places: []buttons.Placement{{Count: 3, Least: 4}}}), []string{"Places[0].Least"}, ticket.ErrConflict},
+			[]string{"Have", "Places[1].Name", "Places[1].Count", "Places[1].Times", "Places[1].Least", "Months"}, fault.Range},
+		{"stock: too many in all", stock(buttons.Stock{Have: 1, Places: []buttons.Placement{{Count: 101, Times: 100}}}), []string{"Places"}, fault.Range},
+		{"stock: too many placements", stock(buttons.Stock{Have: 1, Places: make([]buttons.Placement, 1e6)}), []string{"Places"}, fault.Range},
+		{"stock: least above count", stock(buttons.Stock{Have: 1, Places: []buttons.Placement{{Count: 3, Least: 4}}}), []string{"Places[0].Least"}, fault.Conflict},
 	} {
 		t.Run(c.why, func(t *testing.T) {
 			err := c.plan()
-			var faults ticket.Faults
+			var faults fault.Faults
 			if !errors.As(err, &faults) || len(faults) == 0 {
 				t.Fatalf("no faults: %v", err)
 			}
 			var got []string
 			for _, f := range faults {
 				got = append(got, f.Path)
-				if f.Err == nil || f.Limit == "" {
+				if f.Kind == "" || f.Limit == "" {
 					t.Errorf("says too little: %q", f)
 				}
 			}
@@ -146,12 +146,12 @@ func TestReusedFaults(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if _, err := p.Reused(buttons.Row{}); !errors.Is(err, ticket.ErrMissing) {
+	if _, err := p.Reused(buttons.Row{}); !errors.Is(err, fault.Missing) {
 		t.Errorf("an empty row: %v", err)
 	}
 	_, err = p.Reused(buttons.Row{First: long("1 in"), Last: long("9 in"), Count: 5, From: "the hem"})
-	var faults ticket.Faults
-	if !errors.As(err, &faults) || faults[0].Path != "From" || !errors.Is(err, ticket.ErrConflict) {
+	var faults fault.Faults
+	if !errors.As(err, &faults) || faults[0].Path != "From" || !errors.Is(err, fault.Conflict) {
 		t.Errorf("another end: %v", err)
 	}
 }
@@ -164,7 +164,7 @@ func TestSolveFaults(t *testing.T) {
 		"lap":   second(buttons.Lap{}.Solve()),
 		"stock": second(buttons.Stock{}.Solve()),
 	} {
-		if !errors.Is(err, ticket.ErrMissing) {
+		if !errors.Is(err, fault.Missing) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}

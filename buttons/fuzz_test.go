@@ -7,6 +7,7 @@ import (
 
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -110,12 +111,12 @@ func faulty(t *testing.T, err error, zero bool) bool {
 	if err == nil {
 		return false
 	}
-	var faults ticket.Faults
+	var faults fault.Faults
 	if !errors.As(err, &faults) || len(faults) == 0 || !zero {
 		t.Errorf("%v, plan zero %v", err, zero)
 	}
 	for _, f := range faults {
-		if f.Path == "" || f.Limit == "" || f.Err == nil {
+		if f.Path == "" || f.Limit == "" || f.Kind == "" {
 			t.Errorf("says too little: %+v", f)
 		}
 	}

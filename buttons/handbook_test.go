@@ -12,7 +12,7 @@ import (
 
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // pairs are the name=value of a cell, in their order.
@@ -35,7 +35,7 @@ func readPairs(cell string) (pairs, error) {
 }
 
 // known are the values of the column of that name.
-var known = map[string]ticket.Known{"read": ticket.Read, "memory": ticket.Memory, "practice": ticket.Practice, "computed": ticket.Computed}
+var known = map[string]source.Known{"read": source.Read, "memory": source.Memory, "practice": source.Practice, "computed": source.Computed}
 
 // answers works a row out through the public API and gives every name it knows.
 func answers(kind string, given pairs) (map[string]string, error) {
@@ -77,9 +77,9 @@ func answers(kind string, given pairs) (map[string]string, error) {
 		}
 		put("crosses", p.Crosses)
 	case "rule":
-		source, name, shape, d, t := r.text("source"), r.text("name"), r.outline("outline"), r.length("diameter"), r.length("thickness")
+		src, name, shape, d, t := r.text("source"), r.text("name"), r.outline("outline"), r.length("diameter"), r.length("thickness")
 		for rule := range buttons.HoleRules {
-			if rule.Source == source && rule.Outline == shape && (name == "" || rule.Name == name) {
+			if rule.Source == src && rule.Outline == shape && (name == "" || rule.Name == name) {
 				put("length", rule.Length(d, t))
 			}
 		}
@@ -209,7 +209,7 @@ func TestHandbook(t *testing.T) {
 	}
 	ids, inputs, sources, read := map[string]bool{}, map[string]string{}, map[string]bool{}, 0
 	for _, row := range rows[1:] {
-		id, kind, given, want, source, label, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
+		id, kind, given, want, src, label, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
 		t.Run(id, func(t *testing.T) {
 			if ids[id] {
 				t.Error("the id is there twice")
@@ -223,12 +223,12 @@ func TestHandbook(t *testing.T) {
 			if !ok || reason == "" {
 				t.Errorf("known %q, reason %q", label, reason)
 			}
-			if _, found := ticket.Lookup(source); !found && (source != "" || k == ticket.Read || k == ticket.Memory) {
-				t.Errorf("unknown source %q", source)
+			if _, found := source.Lookup(src); !found && (src != "" || k == source.Read || k == source.Memory) {
+				t.Errorf("unknown source %q", src)
 			}
-			if k == ticket.Read {
+			if k == source.Read {
 				read++
-				sources[source] = true
+				sources[src] = true
 			}
 			in, err := readPairs(given)
 			if err != nil {
@@ -272,7 +272,7 @@ func TestChartsWalked(t *testing.T) {
 	count := map[string]int{}
 	for row := range buttons.LigneRows {
 		count[row.Source]++
-		if _, ok := ticket.Lookup(row.Source); !ok || row.Known != ticket.Read {
+		if _, ok := source.Lookup(row.Source); !ok || row.Known != source.Read {
 			t.Errorf("%d L: source %q, %v", row.Lignes, row.Source, row.Known)
 		}
 		if row.Metric.IsZero() {

@@ -2,6 +2,7 @@ package buttons
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -14,34 +15,35 @@ import (
 //	ball         yes       no         yes      yes   yes   yes      yes    yes
 //	no setting                                             -        no     no
 type Hole struct {
-	Diameter  units.Length // across the button; a size in lignes is units.Ligne.Of
-	Thickness units.Length // of a flat button, with its shank if that passes the hole; default 1/8 in (source: see [HoleRules])
-	Outline   Outline      // default flat (common practice)
-	Ease      units.Length // more than the button needs; zero is an answer
-	Step      units.Length // the cut is rounded up to a whole number of these; default 1/16 in (common practice)
-	Setting   Setting      // direction of the hole; not given: no Start and End
-	Place     units.Length // of the button along the front, from the end that the row is measured from; needs Setting
-	Reach     units.Length // how far the hole goes past the button's place, against the pull; default 1/8 in (source: see [Spacings]); needs Setting
+	Diameter  units.Length `json:"diameter,omitzero"`         // across the button; a size in lignes is units.Ligne.Of
+	Thickness units.Length `json:"thickness,omitzero"`        // of a flat button, with its shank if that passes the hole; default 1/8 in (source: see [HoleRules])
+	Outline   Outline      `json:"outline,omitzero"`          // default flat (common practice)
+	Ease      units.Length `json:"ease,omitzero" noun:"zero"` // more than the button needs; zero is an answer
+	Step      units.Length `json:"step,omitzero"`             // the cut is rounded up to a whole number of these; default 1/16 in (common practice)
+	Setting   Setting      `json:"setting,omitzero"`          // direction of the hole; not given: no Start and End
+	Place     units.Length `json:"place,omitzero"`            // of the button along the front, from the end that the row is measured from; needs Setting
+	Reach     units.Length `json:"reach,omitzero"`            // how far the hole goes past the button's place, against the pull; default 1/8 in (source: see [Spacings]); needs Setting
 }
 
 // A HolePlan is a buttonhole worked out. It is comparable.
 type HolePlan struct {
-	Spec    Hole          // as solved
-	Assumed ticket.Fields // the fields filled with a default
+	Spec    Hole          `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields filled with a default
 
-	Exact units.Near   // what the button and Ease need; exact for a flat button, within 1/1000 mm for a ball
-	Cut   units.Length // Exact rounded up to Step
-	Spare units.Near   // Cut less Exact
+	Exact units.Near   `json:"exact,omitzero"` // what the button and Ease need; exact for a flat button, within 1/1000 mm for a ball
+	Cut   units.Length `json:"cut,omitzero"`   // Exact rounded up to Step
+	Spare units.Near   `json:"spare,omitzero"` // Cut less Exact
 
 	// Start and End are the ends of the hole. A vertical hole runs along the front
 	// from Place - Reach: both are measured from the end that Place is measured
 	// from, or from the button where Place is not given, minus being above it. A
 	// horizontal hole runs across: both are measured from the centre line, minus
 	// being towards the front edge. Both are zero without Setting.
-	Start, End units.Length
+	Start units.Length `json:"start,omitzero"`
+	End   units.Length `json:"end,omitzero"` // its other end
 }
 
-// Solve fills the defaults. The faults are [ticket.Faults], with [ErrPastEdge]
+// Solve fills the defaults. The faults are [fault.Faults], with [ErrPastEdge]
 // where a vertical hole would begin before the end of the front.
 func (h Hole) Solve() (Hole, error) {
 	p, err := h.Plan()
@@ -53,7 +55,7 @@ func (h Hole) Solve() (Hole, error) {
 
 // fill looks at each field and fills the defaults.
 func (h Hole) fill() (Hole, ticket.Fields, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	var assumed chosen
 	a.Need("Diameter", h.Diameter)
 	ball := h.Outline == Ball
@@ -71,7 +73,7 @@ func (h Hole) fill() (Hole, ticket.Fields, error) {
 		h.Outline = Flat
 		assumed.add("Outline")
 	case !h.Outline.Valid():
-		a.Fault("Outline", h.Outline.String(), wantOutline, ticket.ErrUnknown)
+		a.Fault("Outline", h.Outline.String(), wantOutline, fault.Unknown)
 	}
 	a.NotNegative("Ease", h.Ease)
 	if h.Step.IsZero() {
@@ -84,7 +86,7 @@ func (h Hole) fill() (Hole, ticket.Fields, error) {
 		unused(&a, "Place", h.Place, "without Setting")
 		unused(&a, "Reach", h.Reach, "without Setting")
 	case !h.Setting.Valid():
-		a.Fault("Setting", h.Setting.String(), wantSetting, ticket.ErrUnknown)
+		a.Fault("Setting", h.Setting.String(), wantSetting, fault.Unknown)
 	default:
 		a.NotNegative("Place", h.Place)
 		if h.Reach.IsZero() {
@@ -119,12 +121,12 @@ func (h Hole) Plan() (HolePlan, error) {
 		// Round's residue is Exact less the mark.
 		p.Spare = p.Spare.Neg()
 	}
-	var a ticket.Audit
+	var a fault.Audit
 	switch {
 	case err != nil:
-		a.Fault("Step", s.Step.String(), "a mark that the hole can be told from", err)
+		a.Fault("Step", s.Step.String(), "a mark that the hole can be told from", fault.KindOf(err))
 	case s.Setting != NoSetting && !s.Reach.Less(p.Cut):
-		a.Fault("Reach", assumedText(s.Reach, h.Reach.IsZero()), "less than "+p.Cut.String()+", the hole", ticket.ErrRange)
+		a.Fault("Reach", assumedText(s.Reach, h.Reach.IsZero()), "less than "+p.Cut.String()+", the hole", fault.Range)
 	case s.Setting == Vertical && s.Place.Sign() > 0 && s.Place.Less(s.Reach):
 		a.Fault("Place", s.Place.String(), "at least "+s.Reach.String()+" (Reach)", ErrPastEdge)
 	}

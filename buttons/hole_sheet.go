@@ -1,6 +1,9 @@
 package buttons
 
-import "example.com/clothyard/units/ticket"
+import (
+	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
+)
 
 // Sheet is the working of the hole and how to mark, work and test it; the rules
 // for its length that disagree are among the sources.
@@ -11,7 +14,7 @@ func (p HolePlan) Sheet() ticket.Sheet {
 		Assumed: p.Assumed,
 		Lines:   make([]ticket.Line, 0, 6),
 		Steps:   make([]ticket.Step, 0, 6),
-		Sources: make([]ticket.Cite, 0, len(holeRules)+4),
+		Sources: make([]source.Cite, 0, len(holeRules)+4),
 	}
 	add := func(t []ticket.Term, a ticket.Amount, name string) []ticket.Term {
 		return append(t, ticket.Term{Amount: a, Name: name})
@@ -68,15 +71,15 @@ func (p HolePlan) Sheet() ticket.Sheet {
 	sheet.Cautions = []ticket.Caution{ticket.CutCare()}
 	for r := range HoleRules {
 		if r.Outline == s.Outline {
-			sheet.Sources = append(sheet.Sources, ticket.Cite{For: r.Name, ID: r.Source, Place: r.Place, Known: r.Known})
+			sheet.Sources = append(sheet.Sources, source.Cite{For: r.Name, ID: r.Source, Place: r.Place, Known: r.Known})
 		}
 	}
 	if s.Outline == Ball {
-		sheet.Sources = append(sheet.Sources, ticket.Cite{For: "half the girth of a ball", Known: ticket.Computed})
+		sheet.Sources = append(sheet.Sources, source.Cite{For: "half the girth of a ball", Known: source.Computed})
 	}
 	if s.Setting != NoSetting {
-		sheet.Sources = append(sheet.Sources, ticket.Cite{For: "how far the hole passes the button", ID: "buttonhole-placing-page", Known: ticket.Read})
+		sheet.Sources = append(sheet.Sources, source.Cite{For: "how far the hole passes the button", ID: "buttonhole-placing-page", Known: source.Read})
 	}
-	sheet.Sources = append(sheet.Sources, ticket.Practise("rounding the cut up to a mark of the tape"))
+	sheet.Sources = append(sheet.Sources, source.Practise("rounding the cut up to a mark of the tape"))
 	return sheet
 }

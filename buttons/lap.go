@@ -4,6 +4,7 @@ import (
 	"iter"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -11,29 +12,29 @@ import (
 // it. Places in a lap are measured from the finished front edge inwards, square
 // to it. Zero means not given.
 type Lap struct {
-	Lap       units.Length // from the centre line to the front edge; default by [LapRules] from Diameter: half of it and 1/4 in
-	Hole      units.Length // length of the buttonhole as cut; may be left out where Setting is vertical
-	Diameter  units.Length // across the button; needed where Lap is not given, else checked against the edge
-	Topstitch units.Length // the row of topstitching, from the front edge; not given: none
-	Setting   Setting      // direction of the hole; no default
-	Reach     units.Length // how far a horizontal hole goes past the centre line towards the edge; default 1/8 in (source: see [Spacings])
+	Lap       units.Length `json:"lap,omitzero"`       // from the centre line to the front edge; default by [LapRules] from Diameter: half of it and 1/4 in
+	Hole      units.Length `json:"hole,omitzero"`      // length of the buttonhole as cut; may be left out where Setting is vertical
+	Diameter  units.Length `json:"diameter,omitzero"`  // across the button; needed where Lap is not given, else checked against the edge
+	Topstitch units.Length `json:"topstitch,omitzero"` // the row of topstitching, from the front edge; not given: none
+	Setting   Setting      `json:"setting,omitzero"`   // direction of the hole; no default
+	Reach     units.Length `json:"reach,omitzero"`     // how far a horizontal hole goes past the centre line towards the edge; default 1/8 in (source: see [Spacings])
 }
 
 // A LapPlan is a lap worked out. It is comparable.
 type LapPlan struct {
-	Spec    Lap           // as solved
-	Assumed ticket.Fields // the fields filled with a default
+	Spec    Lap           `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields filled with a default
 
-	OuterEnd units.Length // of the hole nearer the edge; a vertical hole lies on the centre line with both
-	InnerEnd units.Length // of the hole farther from the edge
-	Beyond   units.Length // of the lap past the button as fastened; zero if Diameter is not given
+	OuterEnd units.Length `json:"outerEnd,omitzero"` // of the hole nearer the edge; a vertical hole lies on the centre line with both
+	InnerEnd units.Length `json:"innerEnd,omitzero"` // of the hole farther from the edge
+	Beyond   units.Length `json:"beyond,omitzero"`   // of the lap past the button as fastened; zero if Diameter is not given
 
-	Crosses bool         // whether the topstitching runs through the hole
-	Clash   units.Length // how far the hole reaches past the topstitching; the whole hole where a vertical one lies along it
-	Clear   units.Length // between the hole and the topstitching; zero if they cross or there is none
+	Crosses bool         `json:"crosses,omitzero"` // whether the topstitching runs through the hole
+	Clash   units.Length `json:"clash,omitzero"`   // how far the hole reaches past the topstitching; the whole hole where a vertical one lies along it
+	Clear   units.Length `json:"clear,omitzero"`   // between the hole and the topstitching; zero if they cross or there is none
 }
 
-// Solve fills the defaults. The faults are [ticket.Faults], with [ErrPastEdge]
+// Solve fills the defaults. The faults are [fault.Faults], with [ErrPastEdge]
 // where the button or the hole would reach past the front edge.
 func (l Lap) Solve() (Lap, error) {
 	l, _, err := l.solve()
@@ -41,7 +42,7 @@ func (l Lap) Solve() (Lap, error) {
 }
 
 func (l Lap) solve() (Lap, ticket.Fields, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	var assumed chosen
 	half := l.Diameter.DivInt(2)
 	reach := l.Reach
@@ -64,7 +65,7 @@ func (l Lap) solve() (Lap, ticket.Fields, error) {
 	if l.Setting == Vertical {
 		a.NotNegative("Hole", l.Hole)
 	} else if a.Need("Hole", l.Hole); l.Setting == Horizontal && l.Hole.Sign() > 0 && !reach.Less(l.Hole) {
-		a.Fault("Hole", l.Hole.String(), "more than "+reach.String()+" (Reach)", ticket.ErrRange)
+		a.Fault("Hole", l.Hole.String(), "more than "+reach.String()+" (Reach)", fault.Range)
 	}
 	a.NotNegative("Diameter", l.Diameter)
 	a.NotNegative("Topstitch", l.Topstitch)
@@ -78,9 +79,9 @@ func (l Lap) solve() (Lap, ticket.Fields, error) {
 		}
 		a.NotNegative("Reach", l.Reach)
 	case NoSetting:
-		a.Fault("Setting", "", wantSetting, ticket.ErrMissing)
+		a.Fault("Setting", "", wantSetting, fault.Missing)
 	default:
-		a.Fault("Setting", l.Setting.String(), wantSetting, ticket.ErrUnknown)
+		a.Fault("Setting", l.Setting.String(), wantSetting, fault.Unknown)
 	}
 	return l, assumed.fields(), a.Err()
 }

@@ -1,6 +1,9 @@
 package buttons
 
-import "example.com/clothyard/units/ticket"
+import (
+	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
+)
 
 // Sheet is the working of the lap, where the hole lies, and what to do where the
 // topstitching crosses it; the rules for the lap that disagree are among the
@@ -12,7 +15,7 @@ func (p LapPlan) Sheet() ticket.Sheet {
 		Assumed: p.Assumed,
 		Lines:   make([]ticket.Line, 0, 8),
 		Steps:   make([]ticket.Step, 0, 4),
-		Sources: make([]ticket.Cite, 0, len(lapRules)+2),
+		Sources: make([]source.Cite, 0, len(lapRules)+2),
 	}
 	lap := ticket.Long(s.Lap)
 	line := func(label string, result ticket.Amount, terms ...ticket.Term) {
@@ -79,13 +82,13 @@ func (p LapPlan) Sheet() ticket.Sheet {
 	sheet.Cautions = []ticket.Caution{ticket.CutCare(), ticket.IronCare()}
 	if !s.Diameter.IsZero() {
 		for r := range LapRules {
-			sheet.Sources = append(sheet.Sources, ticket.Cite{For: "lap: " + r.Name, ID: r.Source, Place: r.Place, Known: r.Known})
+			sheet.Sources = append(sheet.Sources, source.Cite{For: "lap: " + r.Name, ID: r.Source, Place: r.Place, Known: r.Known})
 		}
 	}
 	if s.Setting == Horizontal {
-		sheet.Sources = append(sheet.Sources, ticket.Cite{For: "how far the hole passes the centre line", ID: "buttonhole-placing-page", Known: ticket.Read})
+		sheet.Sources = append(sheet.Sources, source.Cite{For: "how far the hole passes the centre line", ID: "buttonhole-placing-page", Known: source.Read})
 	} else {
-		sheet.Sources = append(sheet.Sources, ticket.Cite{For: "vertical holes on the centre line", ID: "buttonhole-placing-page", Known: ticket.Read})
+		sheet.Sources = append(sheet.Sources, source.Cite{For: "vertical holes on the centre line", ID: "buttonhole-placing-page", Known: source.Read})
 	}
 	return sheet
 }

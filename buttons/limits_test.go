@@ -7,8 +7,8 @@ import (
 
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun/nountest"
-	"example.com/clothyard/units/ticket"
 )
 
 // The limit that a fault names is the one meant: given, it is good, and beyond it is
@@ -71,7 +71,7 @@ func TestAssumedInFaults(t *testing.T) {
 		{hole(buttons.Hole{Diameter: long("1/32 in"), Thickness: long("1/64 in"), Setting: buttons.Horizontal, Reach: long("1/8 in")}), "Reach", "1/8 in"},
 		{lap(buttons.Lap{Diameter: long("1 in"), Hole: long("3 in"), Setting: buttons.Horizontal, Reach: long("1 in")}), "Lap", "3/4 in, assumed"},
 	} {
-		var faults ticket.Faults
+		var faults fault.Faults
 		if err := c.plan(); !errors.As(err, &faults) || len(faults) != 1 || faults[0].Path != c.path || faults[0].Got != c.got {
 			t.Errorf("%v, want %s %s", err, c.path, c.got)
 		}
@@ -81,7 +81,7 @@ func TestAssumedInFaults(t *testing.T) {
 // Solve refuses what Plan does.
 func TestSolveRefusesWhatPlanDoes(t *testing.T) {
 	past := buttons.Hole{Diameter: long("1 in"), Setting: buttons.Horizontal, Reach: long("2 in")}
-	if _, err := past.Solve(); !errors.Is(err, ticket.ErrRange) {
+	if _, err := past.Solve(); !errors.Is(err, fault.Range) {
 		t.Errorf("a hole that is all reach: %v", err)
 	}
 }
@@ -111,7 +111,7 @@ func TestRowDigits(t *testing.T) {
 		{"Step", buttons.Row{First: long("1 in"), Last: long("9999 in"), Count: buttons.MaxCount, Step: long("1 in").Scale(long("1 in").Div(last))}},
 	} {
 		_, err := c.r.Plan()
-		var faults ticket.Faults
+		var faults fault.Faults
 		if !errors.As(err, &faults) || faults[0].Path != c.path || !errors.Is(err, units.ErrBound) || len(err.Error()) > 200 {
 			t.Errorf("%s: %.300v", c.path, err)
 		}

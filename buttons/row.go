@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -40,7 +41,7 @@ type Row struct {
 const topEdge = "the top edge"
 
 // Solve fills what follows from what is given, then From and Step. The faults
-// are [ticket.Faults], with [ErrNoCount] where no whole number of buttons fits
+// are [fault.Faults], with [ErrNoCount] where no whole number of buttons fits
 // the gaps asked for; such a fault names the neighbours on either side. One is
 // [units.ErrBound] where a long row is given with too many digits; see [MaxDigits].
 func (r Row) Solve() (Row, error) {
@@ -52,7 +53,7 @@ func (r Row) solve() (Row, ticket.Fields, error) {
 	if err := r.audit(); err != nil {
 		return r, "", err
 	}
-	var a ticket.Audit
+	var a fault.Audit
 	given := r
 	if r.single() {
 		r.Count, r.Last = 1, r.First
@@ -72,7 +73,7 @@ func (r Row) solve() (Row, ticket.Fields, error) {
 		assumed.add("Step")
 	}
 	if r.Count > 1 && !a.Failed() && r.Gap.Less(r.Step) {
-		a.Fault("Step", assumedText(r.Step, given.Step.IsZero()), "at most "+r.Gap.String()+" (the gap, or two places share a mark)", ticket.ErrRange)
+		a.Fault("Step", assumedText(r.Step, given.Step.IsZero()), "at most "+r.Gap.String()+" (the gap, or two places share a mark)", fault.Range)
 	}
 	if a.Failed() {
 		return r, "", a.Err()
@@ -90,7 +91,7 @@ func (r Row) limited() bool { return !r.MinGap.IsZero() || !r.MaxGap.IsZero() }
 
 // audit checks each field, and that enough is given, in the order of the fields.
 func (r Row) audit() error {
-	var a ticket.Audit
+	var a fault.Audit
 	single := r.single()
 	first, last, gap := !r.First.IsZero(), !r.Last.IsZero(), !r.Gap.IsZero()
 	counted := r.Count != 0 || r.Have != 0
@@ -100,21 +101,21 @@ func (r Row) audit() error {
 	}
 	switch {
 	case single && last && r.Last != r.First:
-		a.Fault("Last", r.Last.String(), r.First.String()+", the First of a single button", ticket.ErrConflict)
+		a.Fault("Last", r.Last.String(), r.First.String()+", the First of a single button", fault.Conflict)
 	case single:
 	case last && r.Last.Sign() > 0 && r.First.Sign() > 0 && !r.First.Less(r.Last):
-		a.Fault("Last", r.Last.String(), "more than "+r.First.String()+" (First)", ticket.ErrRange)
+		a.Fault("Last", r.Last.String(), "more than "+r.First.String()+" (First)", fault.Range)
 	case last || !(gap && counted):
 		a.Need("Last", r.Last)
 	}
 	switch {
 	case r.Count < 0:
-		a.Fault("Count", strconv.Itoa(r.Count), "1 or more", ticket.ErrSign)
+		a.Fault("Count", strconv.Itoa(r.Count), "1 or more", fault.Sign)
 	case r.Count > MaxCount:
 		whole(&a, "Count", r.Count, MaxCount)
 	case r.Count > 0:
 	case r.Have == 0 && !(first && last && (gap || r.limited())):
-		a.Fault("Count", "", "Count or Have, or First and Last with Gap, MinGap or MaxGap", ticket.ErrMissing)
+		a.Fault("Count", "", "Count or Have, or First and Last with Gap, MinGap or MaxGap", fault.Missing)
 	}
 	if single {
 		unused(&a, "Gap", r.Gap, "for a single button")
@@ -125,17 +126,17 @@ func (r Row) audit() error {
 		a.NotNegative("MinGap", r.MinGap)
 		a.NotNegative("MaxGap", r.MaxGap)
 		if r.MaxGap.Sign() > 0 && r.MaxGap.Less(r.MinGap) {
-			a.Fault("MaxGap", r.MaxGap.String(), "at least "+r.MinGap.String()+" (MinGap)", ticket.ErrConflict)
+			a.Fault("MaxGap", r.MaxGap.String(), "at least "+r.MinGap.String()+" (MinGap)", fault.Conflict)
 		}
 	}
 	a.Text("From", r.From)
 	a.NotNegative("Step", r.Step)
 	whole(&a, "Have", r.Have, MaxCount)
 	if r.Have > 0 && r.Have < r.Count {
-		a.Fault("Have", strconv.Itoa(r.Have), "at least "+strconv.Itoa(r.Count)+" (Count)", ticket.ErrConflict)
+		a.Fault("Have", strconv.Itoa(r.Have), "at least "+strconv.Itoa(r.Count)+" (Count)", fault.Conflict)
 	}
 	if r.Have == 1 && r.Count == 0 && !single {
-		a.Fault("Have", "1", "at least 2 for a row with Last or a gap", ticket.ErrConflict)
+		a.Fault("Have", "1", "at least 2 for a row with Last or a gap", fault.Conflict)
 	}
 	whole(&a, "Months", r.Months, MaxMonths)
 	return a.Err()
@@ -143,7 +144,7 @@ func (r Row) audit() error {
 
 // fill finds Count, then the one of First, Last and Gap that is left out, and
 // compares where none is.
-func (r Row) fill(a *ticket.Audit) Row {
+func (r Row) fill(a *fault.Audit) Row {
 	span := r.Last.Sub(r.First)
 	pinned := !r.First.IsZero() && !r.Last.IsZero()
 	if r.Count == 0 {
@@ -176,40 +177,40 @@ func (r Row) fill(a *ticket.Audit) Row {
 		r.Gap = span.DivInt(gaps)
 	case r.Gap.MulInt(gaps) != span:
 		a.Fault("Gap", r.Gap.String(), span.DivInt(gaps).String()+", which "+strconv.Itoa(r.Count)+
-			" buttons from First to Last make", ticket.ErrConflict)
+			" buttons from First to Last make", fault.Conflict)
 		return r
 	}
 	if r.Gap.Less(r.MinGap) {
-		a.Fault("MinGap", r.MinGap.String(), "at most "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", ticket.ErrConflict)
+		a.Fault("MinGap", r.MinGap.String(), "at most "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", fault.Conflict)
 	}
 	if !r.MaxGap.IsZero() && r.MaxGap.Less(r.Gap) {
-		a.Fault("MaxGap", r.MaxGap.String(), "at least "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", ticket.ErrConflict)
+		a.Fault("MaxGap", r.MaxGap.String(), "at least "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", fault.Conflict)
 	}
 	return r
 }
 
 // countByGap is the number of buttons whose gap is exactly Gap.
-func (r Row) countByGap(a *ticket.Audit, span units.Length) int {
+func (r Row) countByGap(a *fault.Audit, span units.Length) int {
 	n, ok := span.Div(r.Gap).Int(units.Down)
 	switch {
 	case !ok || n >= MaxCount:
-		a.Fault("Gap", r.Gap.String(), "at least "+span.DivInt(MaxCount-1).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", ticket.ErrRange)
+		a.Fault("Gap", r.Gap.String(), "at least "+span.DivInt(MaxCount-1).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range)
 	case r.Gap.MulInt(n) != span:
 		a.Fault("Gap", r.Gap.String(), neighbours(span, n, n+1), ErrNoCount)
 	case r.Have > 0 && n+1 > int64(r.Have):
-		a.Fault("Have", strconv.Itoa(r.Have), "at least "+strconv.FormatInt(n+1, 10)+", which Gap asks for", ticket.ErrConflict)
+		a.Fault("Have", strconv.Itoa(r.Have), "at least "+strconv.FormatInt(n+1, 10)+", which Gap asks for", fault.Conflict)
 	}
 	return int(n + 1)
 }
 
 // gaps are the fewest and the most gaps that MinGap, MaxGap and Have allow.
-func (r Row) gaps(a *ticket.Audit, span units.Length) (least, most int) {
+func (r Row) gaps(a *fault.Audit, span units.Length) (least, most int) {
 	alone := r.Count == 0 && r.Have == 0 && r.MaxGap.IsZero()
 	low, high := int64(1), int64(MaxCount-1)
 	if !r.MaxGap.IsZero() {
 		n, ok := span.Div(r.MaxGap).Int(units.Up)
 		if !ok || n > high {
-			a.Fault("MaxGap", r.MaxGap.String(), "at least "+span.DivInt(high).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", ticket.ErrRange)
+			a.Fault("MaxGap", r.MaxGap.String(), "at least "+span.DivInt(high).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range)
 			return 0, 0
 		}
 		low = n
@@ -219,7 +220,7 @@ func (r Row) gaps(a *ticket.Audit, span units.Length) (least, most int) {
 		if ok && n < high {
 			high = n
 		} else if (!ok || n > high) && alone {
-			a.Fault("MinGap", r.MinGap.String(), "more than "+span.DivInt(MaxCount).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", ticket.ErrRange)
+			a.Fault("MinGap", r.MinGap.String(), "more than "+span.DivInt(MaxCount).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range)
 			return 0, 0
 		}
 	}
@@ -230,7 +231,7 @@ func (r Row) gaps(a *ticket.Audit, span units.Length) (least, most int) {
 	}
 	if have := int64(r.Have) - 1; r.Have > 0 && have < high {
 		if have < low {
-			a.Fault("Have", strconv.Itoa(r.Have), "at least "+strconv.FormatInt(low+1, 10)+", which the gaps ask for", ticket.ErrConflict)
+			a.Fault("Have", strconv.Itoa(r.Have), "at least "+strconv.FormatInt(low+1, 10)+", which the gaps ask for", fault.Conflict)
 			return 0, 0
 		}
 		high = have

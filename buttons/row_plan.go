@@ -4,29 +4,30 @@ import (
 	"iter"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
 // A RowPlan is where the buttons of a [Row] go. It is comparable.
 type RowPlan struct {
-	Spec    Row           // as solved
-	Assumed ticket.Fields // the fields filled with a default
+	Spec    Row           `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields filled with a default
 
-	Span units.Length // from the first place to the last; zero for a single button
-	Gap  units.Length // from one exact place to the next; zero for a single button
+	Span units.Length `json:"span,omitzero"` // from the first place to the last; zero for a single button
+	Gap  units.Length `json:"gap,omitzero"`  // from one exact place to the next; zero for a single button
 
-	WorstMark units.Length // the most that a mark lies off its exact place
-	WorstGap  units.Length // the most that the gap between two marks is off Gap
+	WorstMark units.Length `json:"worstMark,omitzero"` // the most that a mark lies off its exact place
+	WorstGap  units.Length `json:"worstGap,omitzero"`  // the most that the gap between two marks is off Gap
 
 	// What becomes of the last button when Gap is first read to a mark and then
 	// laid one after another from the first place: how far it ends beyond Last,
 	// short if negative. The marks of this plan are not made so.
-	Creep     units.Length // with the mark nearest to Gap
-	CreepDown units.Length // with the mark at or below Gap
-	CreepUp   units.Length // with the mark at or above Gap
+	Creep     units.Length `json:"creep,omitzero"`     // with the mark nearest to Gap
+	CreepDown units.Length `json:"creepDown,omitzero"` // with the mark at or below Gap
+	CreepUp   units.Length `json:"creepUp,omitzero"`   // with the mark at or above Gap
 
-	Fewest int // the fewest buttons that MinGap, MaxGap and Have allow; zero without such limits
-	Most   int // the most of them, at most [MaxCount]
+	Fewest int `json:"fewest,omitzero"` // the fewest buttons that MinGap, MaxGap and Have allow; zero without such limits
+	Most   int `json:"most,omitzero"`   // the most of them, at most [MaxCount]
 }
 
 // Plan works the row out. The faults are those of [Row.Solve].
@@ -53,7 +54,7 @@ func (r Row) Plan() (RowPlan, error) {
 	p.CreepUp = creep(s, units.Up)
 	if s.limited() {
 		// The row has been found within them, so that they have no fault.
-		var a ticket.Audit
+		var a fault.Audit
 		least, most := s.gaps(&a, p.Span)
 		p.Fewest, p.Most = least+1, most+1
 	}
@@ -101,15 +102,15 @@ func (p RowPlan) Places() iter.Seq[units.Length] {
 // Reused yields which marks of a row drafted on the same front still serve: the
 // number of the drafted button and the number of the button of this row whose
 // exact place is the same, both counted from 1. It fails as [Row.Solve] does, and
-// with [ticket.ErrConflict] where the drafted row is measured from another end.
+// with [fault.Conflict] where the drafted row is measured from another end.
 func (p RowPlan) Reused(drafted Row) (iter.Seq2[int, int], error) {
 	d, err := drafted.Plan()
 	if err != nil {
 		return nil, err
 	}
 	if d.Spec.From != p.Spec.From {
-		var a ticket.Audit
-		a.Fault("From", d.Spec.From, p.Spec.From+", from which this row is measured", ticket.ErrConflict)
+		var a fault.Audit
+		a.Fault("From", d.Spec.From, p.Spec.From+", from which this row is measured", fault.Conflict)
 		return nil, a.Err()
 	}
 	return func(yield func(old, now int) bool) {

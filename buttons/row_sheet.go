@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -18,7 +19,7 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		Steps:    make([]ticket.Step, 0, n+3),
 		Lines:    make([]ticket.Line, 0, n+6),
 		Cautions: make([]ticket.Caution, 0, 4),
-		Sources:  make([]ticket.Cite, 0, 11),
+		Sources:  make([]source.Cite, 0, 11),
 	}
 	labels := buttonNames(n)
 	terms := termsFor(4*n + 20)
@@ -75,11 +76,11 @@ func (p RowPlan) Sheet() ticket.Sheet {
 	})
 	sheet.Cautions = childCautions(append(sheet.Cautions, ticket.CutCare()), s.Months)
 	sheet.Sources = append(sheet.Sources,
-		ticket.Cite{For: "equal division", ID: "new-dressmaker", Place: "chapter on buttonholes", Known: ticket.Read},
-		ticket.Cite{For: "length of the shank", ID: "garment-course-fasteners", Place: "page 27312", Known: ticket.Read},
-		ticket.Practise("places read to the tape one by one from one end"))
+		source.Cite{For: "equal division", ID: "new-dressmaker", Place: "chapter on buttonholes", Known: source.Read},
+		source.Cite{For: "length of the shank", ID: "garment-course-fasteners", Place: "page 27312", Known: source.Read},
+		source.Practise("places read to the tape one by one from one end"))
 	if p.Assumed != "" {
-		sheet.Sources = append(sheet.Sources, ticket.Practise("what is assumed"))
+		sheet.Sources = append(sheet.Sources, source.Practise("what is assumed"))
 	}
 	sheet.Sources = childCites(sheet.Sources, s.Months)
 	return sheet

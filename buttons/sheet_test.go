@@ -6,6 +6,7 @@ import (
 
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -72,7 +73,7 @@ func TestSheetsHonest(t *testing.T) {
 			t.Errorf("%s: something is empty", name)
 		}
 		for _, c := range s.Sources {
-			if _, ok := ticket.Lookup(c.ID); !ok && c.Known != ticket.Practice && c.Known != ticket.Computed || c.For == "" {
+			if _, ok := source.Lookup(c.ID); !ok && c.Known != source.Practice && c.Known != source.Computed || c.For == "" {
 				t.Errorf("%s: %+v", name, c)
 			}
 		}

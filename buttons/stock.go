@@ -4,30 +4,31 @@ import (
 	"slices"
 	"strconv"
 
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
 // A Placement is a set of places that need buttons alike, such as the cuffs.
 type Placement struct {
-	Name  string // what it is, as in "cuff"
-	Count int    // buttons drafted on each
-	Times int    // how many there are of it, as 2 for cuffs, which are always changed together; default 1
-	Least int    // the fewest buttons on each that serve; default 1
+	Name  string `json:"name,omitzero"`  // what it is, as in "cuff"
+	Count int    `json:"count,omitzero"` // buttons drafted on each
+	Times int    `json:"times,omitzero"` // how many there are of it, as 2 for cuffs, which are always changed together; default 1
+	Least int    `json:"least,omitzero"` // the fewest buttons on each that serve; default 1
 }
 
 // A Stock is how many buttons there are, and the placements that need them, the
 // most important first. Zero means not given.
 type Stock struct {
-	Have   int         // buttons alike in the tin, at most [MaxCount]
-	Places []Placement // at most [MaxPlaces], with at most [MaxCount] buttons in all
-	Months int         // age of the wearer in months, for the cautions only
+	Have   int         `json:"have,omitzero"`   // buttons alike in the tin, at most [MaxCount]
+	Places []Placement `json:"places,omitzero"` // at most [MaxPlaces], with at most [MaxCount] buttons in all
+	Months int         `json:"months,omitzero"` // age of the wearer in months, for the cautions only
 }
 
 // A Give is one way to make the buttons do: how many each placement then has.
 type Give struct {
-	Counts []int // buttons on each, in the order of Places
-	Up     int   // buttons given up in all
-	Spare  int   // buttons left over
+	Counts []int `json:"counts,omitzero"` // buttons on each, in the order of Places
+	Up     int   `json:"up,omitzero"`     // buttons given up in all
+	Spare  int   `json:"spare,omitzero"`  // buttons left over
 }
 
 // MaxGives is the most alternatives that a [StockPlan] names.
@@ -38,22 +39,22 @@ const maxSearch = 20_000
 
 // A StockPlan is the count of a [Stock].
 type StockPlan struct {
-	Spec    Stock         // as solved
-	Assumed ticket.Fields // Places.Times, Places.Least: one name for all the placements
+	Spec    Stock         `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // Places.Times, Places.Least: one name for all the placements
 
-	Need  int // buttons drafted in all
-	Short int // how many are wanting; zero if there are enough
-	Spare int // how many are left over; zero if there are not
-	Floor int // the fewest that serve in all
+	Need  int `json:"need,omitzero"`  // buttons drafted in all
+	Short int `json:"short,omitzero"` // how many are wanting; zero if there are enough
+	Spare int `json:"spare,omitzero"` // how many are left over; zero if there are not
+	Floor int `json:"floor,omitzero"` // the fewest that serve in all
 
 	// Gives are the ways to make do, where Short is not zero: those that give up
 	// the fewest buttons first, and among equals those that spare the placements
 	// named first. At most [MaxGives]; none where Floor is above Have.
-	Gives []Give
+	Gives []Give `json:"gives,omitzero"`
 }
 
 // Solve fills Times and Least of each placement, in a copy of Places. The faults
-// are [ticket.Faults].
+// are [fault.Faults].
 func (s Stock) Solve() (Stock, error) {
 	s, _, err := s.solve()
 	return s, err
@@ -83,13 +84,13 @@ func (s Stock) solve() (Stock, ticket.Fields, error) {
 }
 
 func (s Stock) audit() error {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Count("Have", s.Have, 1, MaxCount)
 	switch n := len(s.Places); {
 	case n == 0:
-		a.Fault("Places", "", "1 to "+strconv.Itoa(MaxPlaces)+" placements", ticket.ErrMissing)
+		a.Fault("Places", "", "1 to "+strconv.Itoa(MaxPlaces)+" placements", fault.Missing)
 	case n > MaxPlaces:
-		a.Fault("Places", strconv.Itoa(n)+" placements", "at most "+strconv.Itoa(MaxPlaces), ticket.ErrRange)
+		a.Fault("Places", strconv.Itoa(n)+" placements", "at most "+strconv.Itoa(MaxPlaces), fault.Range)
 	default:
 		need := int64(0)
 		for i, p := range s.Places {
@@ -99,7 +100,7 @@ func (s Stock) audit() error {
 			need += int64(p.Count) * int64(max(1, p.Times))
 		}
 		if need > MaxCount {
-			a.Fault("Places", strconv.FormatInt(need, 10)+" buttons", "at most "+strconv.Itoa(MaxCount)+" in all", ticket.ErrRange)
+			a.Fault("Places", strconv.FormatInt(need, 10)+" buttons", "at most "+strconv.Itoa(MaxCount)+" in all", fault.Range)
 		}
 	}
 	whole(&a, "Months", s.Months, MaxMonths)
@@ -108,7 +109,7 @@ func (s Stock) audit() error {
 
 // audit checks placement i and reports whether its numbers are within bounds.
 // The path is made only for a fault, so that the good way allocates nothing.
-func (p Placement) audit(a *ticket.Audit, i int) bool {
+func (p Placement) audit(a *fault.Audit, i int) bool {
 	if p.fits() {
 		return true
 	}
@@ -118,13 +119,13 @@ func (p Placement) audit(a *ticket.Audit, i int) bool {
 	whole(a, at+"Times", p.Times, MaxCount)
 	whole(a, at+"Least", p.Least, MaxCount)
 	if p.Count > 0 && p.Count <= MaxCount && p.Least > p.Count && p.Least <= MaxCount {
-		a.Fault(at+"Least", strconv.Itoa(p.Least), "at most "+strconv.Itoa(p.Count)+" (Count)", ticket.ErrConflict)
+		a.Fault(at+"Least", strconv.Itoa(p.Least), "at most "+strconv.Itoa(p.Count)+" (Count)", fault.Conflict)
 	}
 	return false
 }
 
 func (p Placement) fits() bool {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Text("Name", p.Name)
 	return !a.Failed() && p.Count >= 1 && p.Count <= MaxCount && p.Times >= 0 && p.Times <= MaxCount &&
 		p.Least >= 0 && p.Least <= p.Count

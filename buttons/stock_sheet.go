@@ -3,6 +3,7 @@ package buttons
 import (
 	"strings"
 
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -17,7 +18,7 @@ func (p StockPlan) Sheet() ticket.Sheet {
 		Steps:    make([]ticket.Step, 0, n+2),
 		Lines:    make([]ticket.Line, 0, n+2+len(p.Gives)),
 		Cautions: make([]ticket.Caution, 0, 5),
-		Sources:  make([]ticket.Cite, 0, 10),
+		Sources:  make([]source.Cite, 0, 10),
 	}
 	terms := termsFor(6*n + 4 + 3*len(p.Gives))
 	for _, q := range s.Places {
@@ -65,8 +66,8 @@ func (p StockPlan) Sheet() ticket.Sheet {
 		sheet.Cautions = append(sheet.Cautions, ticket.Caution{Text: "No button is left over: one lost cannot be replaced. Sew one of another kind inside, or keep to a way that spares one."})
 	}
 	sheet.Cautions = childCautions(sheet.Cautions, s.Months)
-	sheet.Sources = append(sheet.Sources, ticket.Practise("cuffs and other pairs are changed together"),
-		ticket.Practise("the placements named first are spared first"))
+	sheet.Sources = append(sheet.Sources, source.Practise("cuffs and other pairs are changed together"),
+		source.Practise("the placements named first are spared first"))
 	sheet.Sources = childCites(sheet.Sources, s.Months)
 	return sheet
 }

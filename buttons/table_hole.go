@@ -2,7 +2,7 @@ package buttons
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // A HoleRule is a printed rule for the length of a buttonhole, a sum of shares of
@@ -16,9 +16,9 @@ type HoleRule struct {
 	Thickness units.Ratio  // times the thickness, or the height of the shank
 	Girth     units.Ratio  // times the way round a ball
 	Add       units.Length // and so much more
-	Source    string       // id of the source, see [ticket.Lookup]
+	Source    string       // id of the source, see [source.Lookup]
 	Place     string       // page or section
-	Known     ticket.Known // how the figure is known
+	Known     source.Known // how the figure is known
 }
 
 // Length is what the rule gives, before any rounding. It is exact unless the
@@ -40,17 +40,17 @@ var (
 // As printed, 11 rows. The wrap of a flat button is twice its diameter and
 // thickness, so half the wrap is the sum of the two.
 var holeRules = [...]HoleRule{
-	{"half the wrap and an eighth", Flat, one, one, none, units.Inch.Frac(1, 8), "extension-buttonhole-guide", "", ticket.Read},
-	{"half the wrap and an eighth", Ball, none, none, half, units.Inch.Frac(1, 8), "extension-buttonhole-guide", "", ticket.Read},
-	{"the diameter", Flat, one, none, none, units.Length{}, "needlework-encyclopedia", "figure 29", ticket.Read},
-	{"one and a quarter times the diameter", Ball, units.RatioOf(5, 4), none, none, units.Length{}, "textiles-and-clothing", "Making button holes", ticket.Read},
-	{"diameter and thickness", Flat, one, one, none, units.Length{}, "buttonhole-measuring-page", "", ticket.Read},
-	{"the diameter and an eighth", Flat, one, none, none, units.Inch.Frac(1, 8), "buttonhole-rules-page", "", ticket.Read},
-	{"diameter, thickness and an eighth, worked by machine", Flat, one, one, none, units.Inch.Frac(1, 8), "bound-buttonhole-page", "", ticket.Read},
-	{"diameter and thickness, bound", Flat, one, one, none, units.Length{}, "bound-buttonhole-page", "", ticket.Read},
-	{"diameter, height of shank and an eighth", Flat, one, one, none, units.Inch.Frac(1, 8), "refashion-tutorial", "page 18", ticket.Read},
-	{"the diameter and an eighth", Flat, one, none, none, units.Inch.Frac(1, 8), "buttonhole-length-page", "", ticket.Read},
-	{"the whole girth and an eighth, which doubles the hole", Ball, none, none, one, units.Inch.Frac(1, 8), "buttonhole-length-page", "", ticket.Read},
+	{"half the wrap and an eighth", Flat, one, one, none, units.Inch.Frac(1, 8), "extension-buttonhole-guide", "", source.Read},
+	{"half the wrap and an eighth", Ball, none, none, half, units.Inch.Frac(1, 8), "extension-buttonhole-guide", "", source.Read},
+	{"the diameter", Flat, one, none, none, units.Length{}, "needlework-encyclopedia", "figure 29", source.Read},
+	{"one and a quarter times the diameter", Ball, units.RatioOf(5, 4), none, none, units.Length{}, "textiles-and-clothing", "Making button holes", source.Read},
+	{"diameter and thickness", Flat, one, one, none, units.Length{}, "buttonhole-measuring-page", "", source.Read},
+	{"the diameter and an eighth", Flat, one, none, none, units.Inch.Frac(1, 8), "buttonhole-rules-page", "", source.Read},
+	{"diameter, thickness and an eighth, worked by machine", Flat, one, one, none, units.Inch.Frac(1, 8), "bound-buttonhole-page", "", source.Read},
+	{"diameter and thickness, bound", Flat, one, one, none, units.Length{}, "bound-buttonhole-page", "", source.Read},
+	{"diameter, height of shank and an eighth", Flat, one, one, none, units.Inch.Frac(1, 8), "refashion-tutorial", "page 18", source.Read},
+	{"the diameter and an eighth", Flat, one, none, none, units.Inch.Frac(1, 8), "buttonhole-length-page", "", source.Read},
+	{"the whole girth and an eighth, which doubles the hole", Ball, none, none, one, units.Inch.Frac(1, 8), "buttonhole-length-page", "", source.Read},
 }
 
 // HoleRules yields the printed rules.

@@ -4,6 +4,7 @@ import (
 	"iter"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -20,8 +21,8 @@ type Limit struct {
 	Length units.Length // the greatest length; zero where the row has none
 	Newton int          // force that it must hold, in newtons; zero where the row has none
 	Exempt bool         // the rule leaves this item out
-	Source string       // id of the source, see [ticket.Lookup]
-	Known  ticket.Known // how the figure is known
+	Source string       // id of the source, see [source.Lookup]
+	Known  source.Known // how the figure is known
 }
 
 // Ages in months. The sizes of the US rule on drawstrings are taken as years, as
@@ -34,29 +35,29 @@ const (
 
 // Taken from the extracts of the rules, 23 rows.
 var limits = [...]Limit{
-	{ID: "small-parts-age", Rule: "16 CFR 1501.2", Item: "small parts", Below: threeYears, Source: "us-small-parts-rule", Known: ticket.Read},
-	{ID: "small-parts-buttons", Rule: "16 CFR 1501.3(d)", Item: "buttons on clothing", Below: threeYears, Exempt: true, Source: "us-small-parts-rule", Known: ticket.Read},
-	{ID: "small-parts-cylinder-width", Rule: "16 CFR 1501.4", Item: "width of the test cylinder", Below: threeYears, Length: units.Inch.Mixed(1, 1, 4), Source: "us-small-parts-rule", Known: ticket.Read},
-	{ID: "small-parts-cylinder-depth", Rule: "16 CFR 1501.4", Item: "greatest depth of the test cylinder", Below: threeYears, Length: units.Inch.Mixed(2, 1, 4), Source: "us-small-parts-rule", Known: ticket.Read},
-	{ID: "small-parts-cylinder-shallow", Rule: "16 CFR 1501.4 figure 1", Item: "least depth of the test cylinder", Below: threeYears, Length: units.Inch.Of(1), Source: "us-small-parts-rule", Known: ticket.Memory},
-	{ID: "button-pull", Rule: "CEN/TS 17394-1", Item: "pull on a button of 6 mm or more", Below: threeYears, Newton: 70, Source: "eu-infant-button-strength", Known: ticket.Read},
-	{ID: "button-pull-small", Rule: "CEN/TS 17394-1", Item: "pull on a button of 3 mm to under 6 mm", Below: threeYears, Newton: 50, Source: "eu-infant-button-strength", Known: ticket.Read},
-	{ID: "us-neck-cord", Rule: "16 CFR 1120", Item: "drawstring at hood or neck", From: 24, Below: 13 * 12, None: true, Source: "us-drawstring-rule", Known: ticket.Read},
-	{ID: "us-waist-cord", Rule: "16 CFR 1120", Item: "drawstring at waist or bottom, outside its channel at full width", From: 24, Below: 17 * 12, Length: units.Inch.Of(3), Source: "us-drawstring-rule", Known: ticket.Read},
-	{ID: "eu-neck-cord-young", Rule: "EN 14682", Item: "cord at hood or neck", Below: sevenYears, None: true, Source: "eu-cords-standard", Known: ticket.Read},
-	{ID: "eu-neck-cord", Rule: "EN 14682", Item: "cord at hood or neck, no free-ended drawstring", From: sevenYears, Below: fourteenYears, Length: units.Millimetre.Of(75), Source: "eu-cords-standard", Known: ticket.Read},
-	{ID: "eu-waist-cord", Rule: "EN 14682", Item: "free end of a cord at chest or waist", Below: fourteenYears, Length: units.Millimetre.Of(140), Source: "eu-cords-standard", Known: ticket.Read},
-	{ID: "toy-pull", Rule: "EN 71-1", Item: "pull on a part of more than 6 mm, toys", Newton: 90, Source: "eu-toy-standard", Known: ticket.Read},
-	{ID: "toy-pull-small", Rule: "EN 71-1", Item: "pull on a part of 6 mm or less, toys", Newton: 50, Source: "eu-toy-standard", Known: ticket.Read},
-	{ID: "us-sleepwear-char", Rule: "16 CFR 1616.3", Item: "average charred length of five specimens", Length: units.Inch.Of(7), Source: "us-sleepwear-rule", Known: ticket.Read},
-	{ID: "us-sleepwear-char-small", Rule: "16 CFR 1615.3", Item: "average charred length of five specimens", Length: units.Inch.Of(7), Source: "us-sleepwear-small-rule", Known: ticket.Memory},
-	{ID: "us-infant-garment", Rule: "16 CFR 1615.1(c)", Item: "length of an infant garment in one piece, size 9 months or smaller", Length: units.Inch.Mixed(25, 3, 4), Source: "us-sleepwear-small-rule", Known: ticket.Read},
-	{ID: "us-infant-garment-piece", Rule: "16 CFR 1615.1(c)", Item: "length of each piece of an infant garment in two", Length: units.Inch.Mixed(15, 3, 4), Source: "us-sleepwear-small-rule", Known: ticket.Read},
-	{ID: "uk-nightdress-chest", Rule: "SI 1985/2043", Item: "chest of a child's nightdress", Below: 13 * 12, Length: units.Centimetre.Of(91), Source: "uk-nightwear-regulations", Known: ticket.Read},
-	{ID: "uk-nightdress-length", Rule: "SI 1985/2043", Item: "length of a child's nightdress", Below: 13 * 12, Length: units.Centimetre.Of(122), Source: "uk-nightwear-regulations", Known: ticket.Read},
-	{ID: "uk-gown-chest", Rule: "SI 1985/2043", Item: "chest of a child's dressing gown", Length: units.Centimetre.Of(97), Source: "uk-nightwear-regulations", Known: ticket.Read},
-	{ID: "uk-gown-sleeve", Rule: "SI 1985/2043", Item: "sleeve of a child's dressing gown", Length: units.Centimetre.Of(69), Source: "uk-nightwear-regulations", Known: ticket.Read},
-	{ID: "uk-baby-chest", Rule: "SI 1985/2043", Item: "chest of a baby garment, up to three months", Length: units.Centimetre.Of(53), Source: "uk-nightwear-regulations", Known: ticket.Read},
+	{ID: "small-parts-age", Rule: "16 CFR 1501.2", Item: "small parts", Below: threeYears, Source: "us-small-parts-rule", Known: source.Read},
+	{ID: "small-parts-buttons", Rule: "16 CFR 1501.3(d)", Item: "buttons on clothing", Below: threeYears, Exempt: true, Source: "us-small-parts-rule", Known: source.Read},
+	{ID: "small-parts-cylinder-width", Rule: "16 CFR 1501.4", Item: "width of the test cylinder", Below: threeYears, Length: units.Inch.Mixed(1, 1, 4), Source: "us-small-parts-rule", Known: source.Read},
+	{ID: "small-parts-cylinder-depth", Rule: "16 CFR 1501.4", Item: "greatest depth of the test cylinder", Below: threeYears, Length: units.Inch.Mixed(2, 1, 4), Source: "us-small-parts-rule", Known: source.Read},
+	{ID: "small-parts-cylinder-shallow", Rule: "16 CFR 1501.4 figure 1", Item: "least depth of the test cylinder", Below: threeYears, Length: units.Inch.Of(1), Source: "us-small-parts-rule", Known: source.Memory},
+	{ID: "button-pull", Rule: "CEN/TS 17394-1", Item: "pull on a button of 6 mm or more", Below: threeYears, Newton: 70, Source: "eu-infant-button-strength", Known: source.Read},
+	{ID: "button-pull-small", Rule: "CEN/TS 17394-1", Item: "pull on a button of 3 mm to under 6 mm", Below: threeYears, Newton: 50, Source: "eu-infant-button-strength", Known: source.Read},
+	{ID: "us-neck-cord", Rule: "16 CFR 1120", Item: "drawstring at hood or neck", From: 24, Below: 13 * 12, None: true, Source: "us-drawstring-rule", Known: source.Read},
+	{ID: "us-waist-cord", Rule: "16 CFR 1120", Item: "drawstring at waist or bottom, outside its channel at full width", From: 24, Below: 17 * 12, Length: units.Inch.Of(3), Source: "us-drawstring-rule", Known: source.Read},
+	{ID: "eu-neck-cord-young", Rule: "EN 14682", Item: "cord at hood or neck", Below: sevenYears, None: true, Source: "eu-cords-standard", Known: source.Read},
+	{ID: "eu-neck-cord", Rule: "EN 14682", Item: "cord at hood or neck, no free-ended drawstring", From: sevenYears, Below: fourteenYears, Length: units.Millimetre.Of(75), Source: "eu-cords-standard", Known: source.Read},
+	{ID: "eu-waist-cord", Rule: "EN 14682", Item: "free end of a cord at chest or waist", Below: fourteenYears, Length: units.Millimetre.Of(140), Source: "eu-cords-standard", Known: source.Read},
+	{ID: "toy-pull", Rule: "EN 71-1", Item: "pull on a part of more than 6 mm, toys", Newton: 90, Source: "eu-toy-standard", Known: source.Read},
+	{ID: "toy-pull-small", Rule: "EN 71-1", Item: "pull on a part of 6 mm or less, toys", Newton: 50, Source: "eu-toy-standard", Known: source.Read},
+	{ID: "us-sleepwear-char", Rule: "16 CFR 1616.3", Item: "average charred length of five specimens", Length: units.Inch.Of(7), Source: "us-sleepwear-rule", Known: source.Read},
+	{ID: "us-sleepwear-char-small", Rule: "16 CFR 1615.3", Item: "average charred length of five specimens", Length: units.Inch.Of(7), Source: "us-sleepwear-small-rule", Known: source.Memory},
+	{ID: "us-infant-garment", Rule: "16 CFR 1615.1(c)", Item: "length of an infant garment in one piece, size 9 months or smaller", Length: units.Inch.Mixed(25, 3, 4), Source: "us-sleepwear-small-rule", Known: source.Read},
+	{ID: "us-infant-garment-piece", Rule: "16 CFR 1615.1(c)", Item: "length of each piece of an infant garment in two", Length: units.Inch.Mixed(15, 3, 4), Source: "us-sleepwear-small-rule", Known: source.Read},
+	{ID: "uk-nightdress-chest", Rule: "SI 1985/2043", Item: "chest of a child's nightdress", Below: 13 * 12, Length: units.Centimetre.Of(91), Source: "uk-nightwear-regulations", Known: source.Read},
+	{ID: "uk-nightdress-length", Rule: "SI 1985/2043", Item: "length of a child's nightdress", Below: 13 * 12, Length: units.Centimetre.Of(122), Source: "uk-nightwear-regulations", Known: source.Read},
+	{ID: "uk-gown-chest", Rule: "SI 1985/2043", Item: "chest of a child's dressing gown", Length: units.Centimetre.Of(97), Source: "uk-nightwear-regulations", Known: source.Read},
+	{ID: "uk-gown-sleeve", Rule: "SI 1985/2043", Item: "sleeve of a child's dressing gown", Length: units.Centimetre.Of(69), Source: "uk-nightwear-regulations", Known: source.Read},
+	{ID: "uk-baby-chest", Rule: "SI 1985/2043", Item: "chest of a baby garment, up to three months", Length: units.Centimetre.Of(53), Source: "uk-nightwear-regulations", Known: source.Read},
 }
 
 // Limits yields the rules that this package knows.
@@ -114,22 +115,22 @@ func childCautions(out []ticket.Caution, months int) []ticket.Caution {
 }
 
 // childCites are the sources of the cautions.
-func childCites(out []ticket.Cite, months int) []ticket.Cite {
+func childCites(out []source.Cite, months int) []source.Cite {
 	if months > 0 && months < threeYears {
 		out = append(out,
-			ticket.Cite{For: "small parts, and the exemption of buttons", ID: "us-small-parts-rule", Place: "1501.2, 1501.3(d)", Known: ticket.Read},
-			ticket.Cite{For: "strength of buttons for infants", ID: "eu-infant-button-strength", Known: ticket.Read})
+			source.Cite{For: "small parts, and the exemption of buttons", ID: "us-small-parts-rule", Place: "1501.2, 1501.3(d)", Known: source.Read},
+			source.Cite{For: "strength of buttons for infants", ID: "eu-infant-button-strength", Known: source.Read})
 	}
 	if months > 0 && months < 17*12 {
 		out = append(out,
-			ticket.Cite{For: "drawstrings", ID: "us-drawstring-rule", Known: ticket.Read},
-			ticket.Cite{For: "cords", ID: "eu-cords-standard", Known: ticket.Read})
+			source.Cite{For: "drawstrings", ID: "us-drawstring-rule", Known: source.Read},
+			source.Cite{For: "cords", ID: "eu-cords-standard", Known: source.Read})
 	}
 	if months > 0 && months < fourteenYears {
 		out = append(out,
-			ticket.Cite{For: "sleepwear, sizes up to 6X", ID: "us-sleepwear-small-rule", Place: "1615.1 and 1615.3", Known: ticket.Read},
-			ticket.Cite{For: "sleepwear, larger sizes", ID: "us-sleepwear-rule", Place: "1616.3", Known: ticket.Read},
-			ticket.Cite{For: "nightwear", ID: "uk-nightwear-regulations", Known: ticket.Read})
+			source.Cite{For: "sleepwear, sizes up to 6X", ID: "us-sleepwear-small-rule", Place: "1615.1 and 1615.3", Known: source.Read},
+			source.Cite{For: "sleepwear, larger sizes", ID: "us-sleepwear-rule", Place: "1616.3", Known: source.Read},
+			source.Cite{For: "nightwear", ID: "uk-nightwear-regulations", Known: source.Read})
 	}
 	return out
 }

@@ -7,17 +7,17 @@ import (
 
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // cited reports whether a row names a source that is in the list, or none where
 // it claims none.
-func cited(source string, k ticket.Known) bool {
-	if k == ticket.Read || k == ticket.Memory {
-		_, ok := ticket.Lookup(source)
+func cited(src string, k source.Known) bool {
+	if k == source.Read || k == source.Memory {
+		_, ok := source.Lookup(src)
 		return ok
 	}
-	return source == "" && (k == ticket.Practice || k == ticket.Computed)
+	return src == "" && (k == source.Practice || k == source.Computed)
 }
 
 func TestHoleRules(t *testing.T) {
@@ -106,7 +106,7 @@ func TestLimits(t *testing.T) {
 		if !cited(l.Source, l.Known) || l.Rule == "" || l.Item == "" || ids[l.ID] {
 			t.Errorf("%+v", l)
 		}
-		if s, _ := ticket.Lookup(l.Source); s.Rank != ticket.Law {
+		if s, _ := source.Lookup(l.Source); s.Rank != source.Law {
 			t.Errorf("%s rests on %q", l.ID, s)
 		}
 		ids[l.ID] = true
@@ -172,7 +172,7 @@ func TestRulesCitedByAge(t *testing.T) {
 		}
 		var got []string
 		for _, c := range p.Sheet().Sources {
-			if s, _ := ticket.Lookup(c.ID); s.Rank == ticket.Law {
+			if s, _ := source.Lookup(c.ID); s.Rank == source.Law {
 				got = append(got, c.ID)
 			}
 		}

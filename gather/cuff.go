@@ -4,6 +4,7 @@ import (
 	"iter"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -14,34 +15,34 @@ import (
 // and the others. Wrist and Ease are more than zero. Finished may also stand
 // without both, for a cuff whose wearer is not known.
 type Cuff struct {
-	Wrist     units.Length // girth of the wrist
-	Ease      units.Length // what the closed cuff is wider than the wrist
-	Lap       units.Length // what one end laps over the other; zero is an answer: the ends only meet
-	Finished  units.Length // length of the finished cuff, from end to end laid flat
-	Depth     units.Length // finished depth, from the seam line to the fold
-	Allowance units.Length // seam allowance all round; default 5/8 in, common practice
-	Turned    units.Length // how much of the inner edge is turned under; at most Allowance; default 1/8 in less than it, common practice
-	Inside    units.Length // how far the gathering row lies from the seam line, inside the allowance; default 1/8 in
-	Sleeve    units.Length // bottom of the sleeve along the seam line, as sewn, from one finished edge of the slit to the other
-	Flat      units.Length // kept flat, ungathered, at each edge of the slit; zero is an answer
-	Setting   Setting      // how the cuff meets the slit; must be given
-	Parts     int          // equal parts marked on sleeve and cuff, 1 to MaxParts; default 4, common practice
+	Wrist     units.Length `json:"wrist,omitzero"`            // girth of the wrist
+	Ease      units.Length `json:"ease,omitzero"`             // what the closed cuff is wider than the wrist
+	Lap       units.Length `json:"lap,omitzero" noun:"zero"`  // what one end laps over the other; zero is an answer: the ends only meet
+	Finished  units.Length `json:"finished,omitzero"`         // length of the finished cuff, from end to end laid flat
+	Depth     units.Length `json:"depth,omitzero"`            // finished depth, from the seam line to the fold
+	Allowance units.Length `json:"allowance,omitzero"`        // seam allowance all round; default 5/8 in, common practice
+	Turned    units.Length `json:"turned,omitzero"`           // how much of the inner edge is turned under; at most Allowance; default 1/8 in less than it, common practice
+	Inside    units.Length `json:"inside,omitzero"`           // how far the gathering row lies from the seam line, inside the allowance; default 1/8 in
+	Sleeve    units.Length `json:"sleeve,omitzero"`           // bottom of the sleeve along the seam line, as sewn, from one finished edge of the slit to the other
+	Flat      units.Length `json:"flat,omitzero" noun:"zero"` // kept flat, ungathered, at each edge of the slit; zero is an answer
+	Setting   Setting      `json:"setting,omitzero"`          // how the cuff meets the slit; must be given
+	Parts     int          `json:"parts,omitzero"`            // equal parts marked on sleeve and cuff, 1 to MaxParts; default 4, common practice
 }
 
 // A CuffPlan is what a cuff comes to.
 type CuffPlan struct {
-	Spec      Cuff          // as solved
-	Assumed   ticket.Fields // the fields filled with a default
-	Finished  units.Length  // length of the finished cuff
-	CutLength units.Length  // length as cut: Finished and an allowance at each end
-	CutDepth  units.Length  // depth as cut, before it is folded: twice Depth and Allowance
-	Onto      units.Length  // the part of the cuff that the sleeve goes on
-	Gathered  units.Length  // the part of the sleeve that is gathered: Sleeve less what stays flat
-	Into      units.Length  // the part of the cuff that takes the gathers: Onto less what stays flat
-	Fullness  units.Ratio   // Gathered over Into
-	Overall   units.Ratio   // Sleeve over Onto; equal to Fullness where nothing stays flat
-	Row       units.Length  // gathering row, from the raw edge of the sleeve
-	Past      units.Length  // how far the turned inner edge reaches past the seam line, where it is caught; zero: felled by hand
+	Spec      Cuff          `json:"spec,omitzero"`      // as solved
+	Assumed   ticket.Fields `json:"assumed,omitzero"`   // the fields filled with a default
+	Finished  units.Length  `json:"finished,omitzero"`  // length of the finished cuff
+	CutLength units.Length  `json:"cutLength,omitzero"` // length as cut: Finished and an allowance at each end
+	CutDepth  units.Length  `json:"cutDepth,omitzero"`  // depth as cut, before it is folded: twice Depth and Allowance
+	Onto      units.Length  `json:"onto,omitzero"`      // the part of the cuff that the sleeve goes on
+	Gathered  units.Length  `json:"gathered,omitzero"`  // the part of the sleeve that is gathered: Sleeve less what stays flat
+	Into      units.Length  `json:"into,omitzero"`      // the part of the cuff that takes the gathers: Onto less what stays flat
+	Fullness  units.Ratio   `json:"fullness,omitzero"`  // Gathered over Into
+	Overall   units.Ratio   `json:"overall,omitzero"`   // Sleeve over Onto; equal to Fullness where nothing stays flat
+	Row       units.Length  `json:"row,omitzero"`       // gathering row, from the raw edge of the sleeve
+	Past      units.Length  `json:"past,omitzero"`      // how far the turned inner edge reaches past the seam line, where it is caught; zero: felled by hand
 }
 
 // Solve fills what follows from the fields given, and the defaults. It fails
@@ -54,9 +55,9 @@ func (c Cuff) Solve() (Cuff, error) {
 	return p.Spec, nil
 }
 
-// Plan works out the cuff. The faults are [ticket.Faults].
+// Plan works out the cuff. The faults are [fault.Faults].
 func (c Cuff) Plan() (CuffPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	c.check(&a)
 	if a.Failed() {
 		return CuffPlan{}, a.Err()
@@ -64,7 +65,7 @@ func (c Cuff) Plan() (CuffPlan, error) {
 	var names assumed
 	c.solveGirth(&a)
 	if c.Setting == Extended && c.Lap.IsZero() && !a.Failed() {
-		a.Fault("Lap", "", "more than 0 in (an extended end stands out by it)", ticket.ErrMissing)
+		a.Fault("Lap", "", "more than 0 in (an extended end stands out by it)", fault.Missing)
 	}
 	if c.Allowance.IsZero() {
 		c.Allowance = defaultAllowance()
@@ -84,11 +85,11 @@ func (c Cuff) Plan() (CuffPlan, error) {
 	}
 	switch {
 	case c.Turned.Sign() <= 0:
-		a.Fault("Allowance", c.Allowance.String(), "more than "+defaultPast().String()+" (the turned edge passes the seam by as much)", ticket.ErrRange)
+		a.Fault("Allowance", c.Allowance.String(), "more than "+defaultPast().String()+" (the turned edge passes the seam by as much)", fault.Range)
 	case c.Allowance.Cmp(c.Inside) <= 0:
-		a.Fault("Allowance", c.Allowance.String(), "more than "+c.Inside.String()+" (Inside)", ticket.ErrRange)
+		a.Fault("Allowance", c.Allowance.String(), "more than "+c.Inside.String()+" (Inside)", fault.Range)
 	}
-	a.AtMost("Turned", c.Turned, c.Allowance, "Allowance, or the seam would show", ticket.ErrRange)
+	fault.AtMost(&a, "Turned", c.Turned, c.Allowance, "Allowance, or the seam would show", fault.Range)
 	if a.Failed() {
 		return CuffPlan{}, a.Err()
 	}
@@ -107,10 +108,10 @@ func (c Cuff) Plan() (CuffPlan, error) {
 	flat := c.Flat.MulInt(2)
 	p.Gathered, p.Into = c.Sleeve.Sub(flat), p.Onto.Sub(flat)
 	if c.Sleeve.Less(p.Onto) {
-		a.Fault("Sleeve", c.Sleeve.String(), p.Onto.String()+" or more (the part of the cuff it goes on)", ticket.ErrRange)
+		a.Fault("Sleeve", c.Sleeve.String(), p.Onto.String()+" or more (the part of the cuff it goes on)", fault.Range)
 	}
 	if p.Into.Sign() <= 0 {
-		a.Fault("Flat", c.Flat.String(), "less than "+p.Onto.DivInt(2).String()+" (half the part of the cuff it goes on)", ticket.ErrRange)
+		a.Fault("Flat", c.Flat.String(), "less than "+p.Onto.DivInt(2).String()+" (half the part of the cuff it goes on)", fault.Range)
 	}
 	if a.Failed() {
 		return CuffPlan{}, a.Err()
@@ -121,7 +122,7 @@ func (c Cuff) Plan() (CuffPlan, error) {
 }
 
 // check looks at each field by itself, and for what is missing.
-func (c Cuff) check(a *ticket.Audit) {
+func (c Cuff) check(a *fault.Audit) {
 	if c.Finished.IsZero() {
 		a.Need("Wrist", c.Wrist)
 		a.Need("Ease", c.Ease)
@@ -131,7 +132,7 @@ func (c Cuff) check(a *ticket.Audit) {
 	}
 	a.NotNegative("Lap", c.Lap)
 	if c.Setting == Extended && c.Lap.IsZero() && (c.Finished.IsZero() || c.Wrist.IsZero() || c.Ease.IsZero()) {
-		a.Fault("Lap", "", "more than 0 in (an extended end stands out by it)", ticket.ErrMissing)
+		a.Fault("Lap", "", "more than 0 in (an extended end stands out by it)", fault.Missing)
 	}
 	a.NotNegative("Finished", c.Finished)
 	a.Need("Depth", c.Depth)
@@ -142,9 +143,9 @@ func (c Cuff) check(a *ticket.Audit) {
 	a.NotNegative("Flat", c.Flat)
 	switch {
 	case c.Setting == NoSetting:
-		a.Fault("Setting", "", "flush or extended", ticket.ErrMissing)
+		a.Fault("Setting", "", "flush or extended", fault.Missing)
 	case c.Setting > Extended:
-		a.Fault("Setting", c.Setting.String(), "flush or extended", ticket.ErrUnknown)
+		a.Fault("Setting", c.Setting.String(), "flush or extended", fault.Unknown)
 	}
 	if c.Parts != 0 {
 		a.Count("Parts", c.Parts, 1, MaxParts)
@@ -153,18 +154,18 @@ func (c Cuff) check(a *ticket.Audit) {
 
 // solveGirth fills whichever of Wrist, Ease, Lap and Finished follows. Something
 // must be left for the wrist and for its ease.
-func (c *Cuff) solveGirth(a *ticket.Audit) {
+func (c *Cuff) solveGirth(a *fault.Audit) {
 	sum := units.Sum(c.Wrist, c.Ease, c.Lap)
 	rest := c.Finished.Sub(sum)
 	more := func(what string) {
-		a.Fault("Finished", c.Finished.String(), "more than "+sum.String()+" ("+what+")", ticket.ErrRange)
+		a.Fault("Finished", c.Finished.String(), "more than "+sum.String()+" ("+what+")", fault.Range)
 	}
 	switch {
 	case c.Finished.IsZero():
 		c.Finished = sum
 	case c.Wrist.IsZero() && c.Ease.IsZero():
 		if rest.Sign() <= 0 {
-			a.Fault("Lap", c.Lap.String(), "less than "+c.Finished.String()+" (Finished)", ticket.ErrRange)
+			a.Fault("Lap", c.Lap.String(), "less than "+c.Finished.String()+" (Finished)", fault.Range)
 		}
 	case c.Wrist.IsZero():
 		if c.Wrist = rest; rest.Sign() <= 0 {
@@ -177,9 +178,9 @@ func (c *Cuff) solveGirth(a *ticket.Audit) {
 	case c.Lap.IsZero() && rest.Sign() >= 0:
 		c.Lap = rest
 	case c.Lap.IsZero():
-		a.Fault("Finished", c.Finished.String(), sum.String()+" (Wrist + Ease) or more", ticket.ErrConflict)
+		a.Fault("Finished", c.Finished.String(), sum.String()+" (Wrist + Ease) or more", fault.Conflict)
 	case !rest.IsZero():
-		a.Fault("Finished", c.Finished.String(), sum.String()+" (Wrist + Ease + Lap)", ticket.ErrConflict)
+		a.Fault("Finished", c.Finished.String(), sum.String()+" (Wrist + Ease + Lap)", fault.Conflict)
 	}
 }
 

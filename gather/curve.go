@@ -4,12 +4,12 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // curve finds the length of the free edge. A line at a distance from a curve is
 // longer than the curve by the distance times what the curve turns.
-func (p *RufflePlan) curve(a *ticket.Audit) {
+func (p *RufflePlan) curve(a *fault.Audit) {
 	r := p.Spec
 	straight := p.Strip.Edge.Add(r.Depth.Scale(r.Turn))
 	sewn := p.Strip.Strip.Sewn

@@ -2,7 +2,7 @@ package gather
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // The defaults, and the rows of [Defaults] that carry them.
@@ -17,24 +17,24 @@ func defaultPast() units.Length      { return units.Inch.Frac(1, 8) }
 
 // A Default is what a field is taken to be where it is not given.
 type Default struct {
-	Field  string       // the field, as in Ruffle.Allowance
-	Length units.Length // its value, where it is a length
-	Count  int          // its value, where it is a count
-	Note   string       // how it is meant, where the value alone does not say it
-	Cite   ticket.Cite  // where it comes from
+	Field  string       `json:"field,omitzero"`  // the field, as in Ruffle.Allowance
+	Length units.Length `json:"length,omitzero"` // its value, where it is a length
+	Count  int          `json:"count,omitzero"`  // its value, where it is a count
+	Note   string       `json:"note,omitzero"`   // how it is meant, where the value alone does not say it
+	Cite   source.Cite  `json:"cite,omitzero"`   // where it comes from
 }
 
 // Defaults yields every default of this package.
 func Defaults(yield func(Default) bool) {
-	inside := ticket.Cite{For: "row inside the seam", ID: "gathering-stitch-glossary", Known: ticket.Read}
-	quarters := ticket.Practise("quarters")
+	inside := source.Cite{For: "row inside the seam", ID: "gathering-stitch-glossary", Known: source.Read}
+	quarters := source.Practise("quarters")
 	for _, d := range [...]Default{
-		{Field: "Ruffle.Allowance", Length: defaultAllowance(), Cite: ticket.Practise("seam allowance")},
+		{Field: "Ruffle.Allowance", Length: defaultAllowance(), Cite: source.Practise("seam allowance")},
 		{Field: "Ruffle.Inside", Length: defaultInside(), Cite: inside},
-		{Field: "Ruffle.Rows", Count: defaultRows, Cite: ticket.Practise("one row, hidden by the seam")},
+		{Field: "Ruffle.Rows", Count: defaultRows, Cite: source.Practise("one row, hidden by the seam")},
 		{Field: "Ruffle.Parts", Count: defaultParts, Cite: quarters},
-		{Field: "Cuff.Allowance", Length: defaultAllowance(), Cite: ticket.Practise("seam allowance")},
-		{Field: "Cuff.Turned", Length: defaultPast(), Note: "this much less than Allowance", Cite: ticket.Practise("fold past the seam")},
+		{Field: "Cuff.Allowance", Length: defaultAllowance(), Cite: source.Practise("seam allowance")},
+		{Field: "Cuff.Turned", Length: defaultPast(), Note: "this much less than Allowance", Cite: source.Practise("fold past the seam")},
 		{Field: "Cuff.Inside", Length: defaultInside(), Cite: inside},
 		{Field: "Cuff.Parts", Count: defaultParts, Cite: quarters},
 	} {

@@ -8,15 +8,15 @@ import (
 
 	"example.com/clothyard/gather"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/strip"
-	"example.com/clothyard/units/ticket"
 	"github.com/google/go-cmp/cmp"
 )
 
 // faulty asserts the faults of err, in order, and one kind of them.
 func faulty(t *testing.T, why string, err, kind error, want []string) {
 	t.Helper()
-	var faults ticket.Faults
+	var faults fault.Faults
 	if !errors.As(err, &faults) {
 		t.Errorf("%s: no faults but %v", why, err)
 		return
@@ -24,7 +24,7 @@ func faulty(t *testing.T, why string, err, kind error, want []string) {
 	var paths []string
 	for _, f := range faults {
 		paths = append(paths, f.Path)
-		if f.Limit == "" || f.Err == nil {
+		if f.Limit == "" || f.Kind == "" {
 			t.Errorf("%s: %q names no limit or no kind", why, f)
 		}
 	}
@@ -42,23 +42,23 @@ func TestStripFaults(t *testing.T) {
 		want []string
 		err  error
 	}{
-		{"nothing given", gather.Strip{}, []string{"Strip.Pieces", "Strip.Each", "Edge", "Fullness"}, ticket.ErrMissing},
-		{"a strip alone", gather.Strip{Strip: whole}, []string{"Edge"}, ticket.ErrMissing},
-		{"pieces and edge", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9")}, []string{"Strip.Each", "Fullness"}, ticket.ErrMissing},
-		{"each and fullness", gather.Strip{Strip: strip.Spec{Each: in("9")}, Fullness: two}, []string{"Strip.Pieces", "Edge"}, ticket.ErrMissing},
-		{"edge and fullness", gather.Strip{Edge: in("9"), Fullness: two}, []string{"Strip.Pieces", "Strip.Each"}, ticket.ErrMissing},
-		{"signs", gather.Strip{Strip: strip.Spec{Pieces: 2, Allowance: in("-1")}, Edge: in("-9"), Fullness: two.Neg()}, []string{"Strip.Allowance", "Edge", "Fullness"}, ticket.ErrSign},
-		{"a strip shorter than its edge", gather.Strip{Strip: whole, Edge: in("34")}, []string{"Edge"}, ticket.ErrRange},
-		{"a fullness below one", gather.Strip{Strip: whole, Fullness: units.RatioOf(1, 2)}, []string{"Fullness"}, ticket.ErrRange},
-		{"below one with all else", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9"), Fullness: units.RatioOf(99, 100)}, []string{"Fullness"}, ticket.ErrRange},
-		{"they disagree", gather.Strip{Strip: whole, Edge: in("15 3/4"), Fullness: two}, []string{"Fullness"}, ticket.ErrConflict},
-		{"the least wanted is another", gather.Strip{Strip: strip.Spec{Pieces: 3, Least: in("30")}, Edge: in("10"), Fullness: two, Butted: true}, []string{"Fullness"}, ticket.ErrConflict},
-		{"more than the pieces there may be", gather.Strip{Strip: strip.Spec{Each: in("1")}, Edge: in("5001"), Fullness: two}, []string{"Edge"}, ticket.ErrRange},
-		{"a join without an allowance", gather.Strip{Strip: strip.Spec{Pieces: 3, Each: in("20")}, Edge: in("20")}, []string{"Strip.Allowance"}, ticket.ErrMissing},
-		{"joins that follow", gather.Strip{Strip: strip.Spec{Each: in("20")}, Edge: in("20"), Fullness: two}, []string{"Strip.Allowance"}, ticket.ErrMissing},
-		{"the join of a ring of one piece", gather.Strip{Strip: strip.Spec{Pieces: 1, Each: in("40"), Ring: true}, Edge: in("20")}, []string{"Strip.Allowance"}, ticket.ErrMissing},
-		{"an allowance where the ends only meet", gather.Strip{Strip: whole, Edge: in("15 3/4"), Butted: true}, []string{"Strip.Allowance"}, ticket.ErrUnused},
-		{"counts beyond sense", gather.Strip{Strip: strip.Spec{Pieces: math.MaxInt, Each: in("1")}, Edge: in("1")}, []string{"Strip.Pieces"}, ticket.ErrRange},
+		{"nothing given", gather.Strip{}, []string{"Strip.Pieces", "Strip.Each", "Edge", "Fullness"}, fault.Missing},
+		{"a strip alone", gather.Strip{Strip: whole}, []string{"Edge"}, fault.Missing},
+		{"pieces and edge", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9")}, []string{"Strip.Each", "Fullness"}, fault.Missing},
+		{"each and fullness", gather.Strip{Strip: strip.Spec{Each: in("9")}, Fullness: two}, []string{"Strip.Pieces", "Edge"}, fault.Missing},
+		{"edge and fullness", gather.Strip{Edge: in("9"), Fullness: two}, []string{"Strip.Pieces", "Strip.Each"}, fault.Missing},
+		{"signs", gather.Strip{Strip: strip.Spec{Pieces: 2, Allowance: in("-1")}, Edge: in("-9"), Fullness: two.Neg()}, []string{"Strip.Allowance", "Edge", "Fullness"}, fault.Sign},
+		{"a strip shorter than its edge", gather.Strip{Strip: whole, Edge: in("34")}, []string{"Edge"}, fault.Range},
+		{"a fullness below one", gather.Strip{Strip: whole, Fullness: units.RatioOf(1, 2)}, []string{"Fullness"}, fault.Range},
+		{"below one with all else", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9"), Fullness: units.RatioOf(99, 100)}, []string{"Fullness"}, fault.Range},
+		{"they disagree", gather.Strip{Strip: whole, Edge: in("15 3/4"), Fullness: two}, []string{"Fullness"}, fault.Conflict},
+		{"the least wanted is another", gather.Strip{Strip: strip.Spec{Pieces: 3, Least: in("30")}, Edge: in("10"), Fullness: two, Butted: true}, []string{"Fullness"}, fault.Conflict},
+		{"more than the pieces there may be", gather.Strip{Strip: strip.Spec{Each: in("1")}, Edge: in("5001"), Fullness: two}, []string{"Edge"}, fault.Range},
+		{"a join without an allowance", gather.Strip{Strip: strip.Spec{Pieces: 3, Each: in("20")}, Edge: in("20")}, []string{"Strip.Allowance"}, fault.Missing},
+		{"joins that follow", gather.Strip{Strip: strip.Spec{Each: in("20")}, Edge: in("20"), Fullness: two}, []string{"Strip.Allowance"}, fault.Missing},
+		{"the join of a ring of one piece", gather.Strip{Strip: strip.Spec{Pieces: 1, Each: in("40"), Ring: true}, Edge: in("20")}, []string{"Strip.Allowance"}, fault.Missing},
+		{"an allowance where the ends only meet", gather.Strip{Strip: whole, Edge: in("15 3/4"), Butted: true}, []string{"Strip.Allowance"}, fault.Unused},
+		{"counts beyond sense", gather.Strip{Strip: strip.Spec{Pieces: math.MaxInt, Each: in("1")}, Edge: in("1")}, []string{"Strip.Pieces"}, fault.Range},
 	} {
 		p, err := test.spec.Plan()
 		faulty(t, test.why, err, test.err, test.want)
@@ -83,23 +83,23 @@ func TestRuffleFaults(t *testing.T) {
 		want   []string
 		err    error
 	}{
-		{"nothing given", func(r *gather.Ruffle) { *r = gather.Ruffle{} }, []string{"Strip.Strip.Pieces", "Strip.Strip.Each", "Strip.Edge", "Strip.Fullness", "Depth"}, ticket.ErrMissing},
+		{"nothing given", func(r *gather.Ruffle) { *r = gather.Ruffle{} }, []string{"Strip.Strip.Pieces", "Strip.Strip.Each", "Strip.Edge", "Strip.Fullness", "Depth"}, fault.Missing},
 		{"everything wrong at once", func(r *gather.Ruffle) {
 			r.Strip.Edge, r.Cut, r.Depth, r.Hem, r.Allowance, r.Inside = in("-1"), in("-1"), in("-1"), in("-1"), in("-1"), in("-1")
 			r.Rows, r.Corners, r.Parts = -1, math.MinInt, math.MaxInt
-		}, []string{"Strip.Edge", "Cut", "Depth", "Hem", "Allowance", "Inside", "Rows", "Corners", "Parts"}, ticket.ErrSign},
-		{"a join without an allowance", func(r *gather.Ruffle) { r.Strip.Strip.Allowance = in("0") }, []string{"Strip.Strip.Allowance"}, ticket.ErrMissing},
-		{"a hem on a fold", func(r *gather.Ruffle) { r.Hem = in("1") }, []string{"Hem"}, ticket.ErrUnused},
-		{"too many rows", func(r *gather.Ruffle) { r.Rows = gather.MaxRows + 1 }, []string{"Rows"}, ticket.ErrRange},
-		{"too many parts", func(r *gather.Ruffle) { r.Parts = gather.MaxParts + 1 }, []string{"Parts"}, ticket.ErrRange},
-		{"too many corners", func(r *gather.Ruffle) { r.Corners = gather.MaxCorners + 1 }, []string{"Corners"}, ticket.ErrRange},
-		{"a row outside the allowance", func(r *gather.Ruffle) { r.Allowance = in("1/8") }, []string{"Allowance"}, ticket.ErrRange},
-		{"a third row off the cloth", func(r *gather.Ruffle) { r.Allowance, r.Rows = in("3/8"), 3 }, []string{"Allowance"}, ticket.ErrRange},
-		{"a second row beyond the free edge", func(r *gather.Ruffle) { r.Depth, r.Rows = in("1/8"), 2 }, []string{"Rows"}, ticket.ErrRange},
-		{"cut too shallow for its seam", func(r *gather.Ruffle) { r.Cut, r.Depth = in("1 1/4"), in("0") }, []string{"Cut"}, ticket.ErrRange},
-		{"cut too shallow for its depth", func(r *gather.Ruffle) { r.Cut = in("2 1/2") }, []string{"Cut"}, ticket.ErrConflict},
-		{"cut another depth", func(r *gather.Ruffle) { r.Cut, r.Allowance = in("4"), in("5/8") }, []string{"Cut"}, ticket.ErrConflict},
-		{"cut less than its hem", func(r *gather.Ruffle) { r.Folded, r.Hem, r.Cut, r.Depth = false, in("1"), in("1/2"), in("0") }, []string{"Cut"}, ticket.ErrRange},
+		}, []string{"Strip.Edge", "Cut", "Depth", "Hem", "Allowance", "Inside", "Rows", "Corners", "Parts"}, fault.Sign},
+		{"a join without an allowance", func(r *gather.Ruffle) { r.Strip.Strip.Allowance = in("0") }, []string{"Strip.Strip.Allowance"}, fault.Missing},
+		{"a hem on a fold", func(r *gather.Ruffle) { r.Hem = in("1") }, []string{"Hem"}, fault.Unused},
+		{"too many rows", func(r *gather.Ruffle) { r.Rows = gather.MaxRows + 1 }, []string{"Rows"}, fault.Range},
+		{"too many parts", func(r *gather.Ruffle) { r.Parts = gather.MaxParts + 1 }, []string{"Parts"}, fault.Range},
+		{"too many corners", func(r *gather.Ruffle) { r.Corners = gather.MaxCorners + 1 }, []string{"Corners"}, fault.Range},
+		{"a row outside the allowance", func(r *gather.Ruffle) { r.Allowance = in("1/8") }, []string{"Allowance"}, fault.Range},
+		{"a third row off the cloth", func(r *gather.Ruffle) { r.Allowance, r.Rows = in("3/8"), 3 }, []string{"Allowance"}, fault.Range},
+		{"a second row beyond the free edge", func(r *gather.Ruffle) { r.Depth, r.Rows = in("1/8"), 2 }, []string{"Rows"}, fault.Range},
+		{"cut too shallow for its seam", func(r *gather.Ruffle) { r.Cut, r.Depth = in("1 1/4"), in("0") }, []string{"Cut"}, fault.Range},
+		{"cut too shallow for its depth", func(r *gather.Ruffle) { r.Cut = in("2 1/2") }, []string{"Cut"}, fault.Conflict},
+		{"cut another depth", func(r *gather.Ruffle) { r.Cut, r.Allowance = in("4"), in("5/8") }, []string{"Cut"}, fault.Conflict},
+		{"cut less than its hem", func(r *gather.Ruffle) { r.Folded, r.Hem, r.Cut, r.Depth = false, in("1"), in("1/2"), in("0") }, []string{"Cut"}, fault.Range},
 		{"too hollow", func(r *gather.Ruffle) { r.Turn = units.RatioOf(-63, 5) }, []string{"Turn"}, gather.ErrCurve},
 		{"too many inward corners", func(r *gather.Ruffle) { r.Corners = -9 }, []string{"Corners"}, gather.ErrCurve},
 	} {
@@ -129,33 +129,33 @@ func TestCuffFaults(t *testing.T) {
 		want   []string
 		err    error
 	}{
-		{"nothing given", func(c *gather.Cuff) { *c = gather.Cuff{} }, []string{"Wrist", "Ease", "Depth", "Sleeve", "Setting"}, ticket.ErrMissing},
+		{"nothing given", func(c *gather.Cuff) { *c = gather.Cuff{} }, []string{"Wrist", "Ease", "Depth", "Sleeve", "Setting"}, fault.Missing},
 		{"everything wrong at once", func(c *gather.Cuff) {
 			n := in("-1")
 			*c = gather.Cuff{Wrist: n, Ease: n, Lap: n, Finished: n, Depth: n, Allowance: n, Turned: n, Inside: n, Sleeve: n, Flat: n, Setting: 7, Parts: -1}
-		}, []string{"Wrist", "Ease", "Lap", "Finished", "Depth", "Allowance", "Turned", "Inside", "Sleeve", "Flat", "Setting", "Parts"}, ticket.ErrUnknown},
-		{"the library asks which", func(c *gather.Cuff) { c.Setting = gather.NoSetting }, []string{"Setting"}, ticket.ErrMissing},
-		{"an end that is not there", func(c *gather.Cuff) { c.Lap, c.Setting = in("0"), gather.Extended }, []string{"Lap"}, ticket.ErrMissing},
-		{"nothing left for the end", func(c *gather.Cuff) { c.Lap, c.Finished, c.Setting = in("0"), in("8"), gather.Extended }, []string{"Lap"}, ticket.ErrMissing},
+		}, []string{"Wrist", "Ease", "Lap", "Finished", "Depth", "Allowance", "Turned", "Inside", "Sleeve", "Flat", "Setting", "Parts"}, fault.Unknown},
+		{"the library asks which", func(c *gather.Cuff) { c.Setting = gather.NoSetting }, []string{"Setting"}, fault.Missing},
+		{"an end that is not there", func(c *gather.Cuff) { c.Lap, c.Setting = in("0"), gather.Extended }, []string{"Lap"}, fault.Missing},
+		{"nothing left for the end", func(c *gather.Cuff) { c.Lap, c.Finished, c.Setting = in("0"), in("8"), gather.Extended }, []string{"Lap"}, fault.Missing},
 		{"all extension", func(c *gather.Cuff) {
 			c.Wrist, c.Ease, c.Lap, c.Finished, c.Setting = in("0"), in("0"), in("9"), in("9"), gather.Extended
-		}, []string{"Lap"}, ticket.ErrRange},
-		{"finished too short", func(c *gather.Cuff) { c.Finished = in("8") }, []string{"Finished"}, ticket.ErrConflict},
-		{"finished too long", func(c *gather.Cuff) { c.Finished = in("10") }, []string{"Finished"}, ticket.ErrConflict},
-		{"all ease", func(c *gather.Cuff) { c.Wrist, c.Lap, c.Finished = in("0"), in("0"), in("1 1/4") }, []string{"Finished"}, ticket.ErrRange},
-		{"ease and lap only", func(c *gather.Cuff) { c.Wrist, c.Finished = in("0"), in("2 1/4") }, []string{"Finished"}, ticket.ErrRange},
-		{"less than ease and lap", func(c *gather.Cuff) { c.Wrist, c.Finished = in("0"), in("2") }, []string{"Finished"}, ticket.ErrRange},
-		{"no ease", func(c *gather.Cuff) { c.Ease, c.Finished = in("0"), in("7 3/4") }, []string{"Finished"}, ticket.ErrRange},
-		{"neither ease nor lap", func(c *gather.Cuff) { c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("6 3/4") }, []string{"Finished"}, ticket.ErrRange},
-		{"all lap", func(c *gather.Cuff) { c.Wrist, c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("9"), in("9") }, []string{"Lap"}, ticket.ErrRange},
-		{"more than all lap", func(c *gather.Cuff) { c.Wrist, c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("10"), in("9") }, []string{"Lap"}, ticket.ErrRange},
-		{"turned past the seam", func(c *gather.Cuff) { c.Turned = in("3/4") }, []string{"Turned"}, ticket.ErrRange},
-		{"no room to turn", func(c *gather.Cuff) { c.Allowance = in("1/8") }, []string{"Allowance"}, ticket.ErrRange},
-		{"no room for the row", func(c *gather.Cuff) { c.Allowance, c.Turned = in("1/8"), in("1/16") }, []string{"Allowance"}, ticket.ErrRange},
-		{"a sleeve too narrow", func(c *gather.Cuff) { c.Sleeve = in("8 7/8") }, []string{"Sleeve"}, ticket.ErrRange},
-		{"all of it flat", func(c *gather.Cuff) { c.Flat = in("4 1/2") }, []string{"Flat"}, ticket.ErrRange},
-		{"too narrow and too flat", func(c *gather.Cuff) { c.Sleeve, c.Flat = in("8"), in("5") }, []string{"Sleeve", "Flat"}, ticket.ErrRange},
-		{"too many parts", func(c *gather.Cuff) { c.Parts = math.MaxInt }, []string{"Parts"}, ticket.ErrRange},
+		}, []string{"Lap"}, fault.Range},
+		{"finished too short", func(c *gather.Cuff) { c.Finished = in("8") }, []string{"Finished"}, fault.Conflict},
+		{"finished too long", func(c *gather.Cuff) { c.Finished = in("10") }, []string{"Finished"}, fault.Conflict},
+		{"all ease", func(c *gather.Cuff) { c.Wrist, c.Lap, c.Finished = in("0"), in("0"), in("1 1/4") }, []string{"Finished"}, fault.Range},
+		{"ease and lap only", func(c *gather.Cuff) { c.Wrist, c.Finished = in("0"), in("2 1/4") }, []string{"Finished"}, fault.Range},
+		{"less than ease and lap", func(c *gather.Cuff) { c.Wrist, c.Finished = in("0"), in("2") }, []string{"Finished"}, fault.Range},
+		{"no ease", func(c *gather.Cuff) { c.Ease, c.Finished = in("0"), in("7 3/4") }, []string{"Finished"}, fault.Range},
+		{"neither ease nor lap", func(c *gather.Cuff) { c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("6 3/4") }, []string{"Finished"}, fault.Range},
+		{"all lap", func(c *gather.Cuff) { c.Wrist, c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("9"), in("9") }, []string{"Lap"}, fault.Range},
+		{"more than all lap", func(c *gather.Cuff) { c.Wrist, c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("10"), in("9") }, []string{"Lap"}, fault.Range},
+		{"turned past the seam", func(c *gather.Cuff) { c.Turned = in("3/4") }, []string{"Turned"}, fault.Range},
+		{"no room to turn", func(c *gather.Cuff) { c.Allowance = in("1/8") }, []string{"Allowance"}, fault.Range},
+		{"no room for the row", func(c *gather.Cuff) { c.Allowance, c.Turned = in("1/8"), in("1/16") }, []string{"Allowance"}, fault.Range},
+		{"a sleeve too narrow", func(c *gather.Cuff) { c.Sleeve = in("8 7/8") }, []string{"Sleeve"}, fault.Range},
+		{"all of it flat", func(c *gather.Cuff) { c.Flat = in("4 1/2") }, []string{"Flat"}, fault.Range},
+		{"too narrow and too flat", func(c *gather.Cuff) { c.Sleeve, c.Flat = in("8"), in("5") }, []string{"Sleeve", "Flat"}, fault.Range},
+		{"too many parts", func(c *gather.Cuff) { c.Parts = math.MaxInt }, []string{"Parts"}, fault.Range},
 	} {
 		c := cuff()
 		test.change(&c)
@@ -172,18 +172,18 @@ func TestCuffFaults(t *testing.T) {
 
 func TestLookupFaults(t *testing.T) {
 	_, err := gather.LookupFullness("parachute", "")
-	faulty(t, "no such use", err, ticket.ErrUnknown, []string{"Use"})
+	faulty(t, "no such use", err, fault.Unknown, []string{"Use"})
 	_, err = gather.LookupFullness("petticoat ruffle", "oilcloth")
-	faulty(t, "no such cloth", err, ticket.ErrUnknown, []string{"Cloth"})
+	faulty(t, "no such cloth", err, fault.Unknown, []string{"Cloth"})
 	_, err = gather.LookupFullness(strings.Repeat("x", 1<<20), "")
-	faulty(t, "a long name", err, ticket.ErrUnknown, []string{"Use"})
+	faulty(t, "a long name", err, fault.Unknown, []string{"Use"})
 	if len(err.Error()) > 400 {
 		t.Error("the whole of a long name is told again")
 	}
 	_, err = gather.LookupEase("elbow", "")
-	faulty(t, "no such place", err, ticket.ErrUnknown, []string{"Place"})
+	faulty(t, "no such place", err, fault.Unknown, []string{"Place"})
 	_, err = gather.LookupEase("seat", "bodice")
-	faulty(t, "no such garment", err, ticket.ErrUnknown, []string{"Garment"})
+	faulty(t, "no such garment", err, fault.Unknown, []string{"Garment"})
 }
 
 // TestHuge is a ruffle far beyond any cloth: it is exact, or refused, and does

@@ -7,6 +7,7 @@ import (
 
 	"example.com/clothyard/gather"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 )
@@ -132,12 +133,12 @@ func sound(t *testing.T, err error) bool {
 	if err == nil {
 		return true
 	}
-	var faults ticket.Faults
+	var faults fault.Faults
 	if !errors.As(err, &faults) || len(faults) == 0 {
 		t.Fatalf("no faults: %v", err)
 	}
 	for _, f := range faults {
-		if f.Path == "" || f.Err == nil || f.Limit == "" {
+		if f.Path == "" || f.Kind == "" || f.Limit == "" {
 			t.Fatalf("a fault without a field: %v", f)
 		}
 	}

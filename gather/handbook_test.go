@@ -9,6 +9,7 @@ import (
 
 	"example.com/clothyard/gather"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 	"github.com/google/go-cmp/cmp"
@@ -35,7 +36,7 @@ func TestHandbook(t *testing.T) {
 	}
 	ids, givens, sources, read := map[string]bool{}, map[string]string{}, map[string]bool{}, 0
 	for _, row := range rows[1:] {
-		id, kind, given, want, source, known, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
+		id, kind, given, want, src, known, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
 		t.Run(id, func(t *testing.T) {
 			if ids[id] {
 				t.Error("the id stands twice")
@@ -48,18 +49,18 @@ func TestHandbook(t *testing.T) {
 			if reason == "" {
 				t.Error("no reason")
 			}
-			if _, ok := ticket.Lookup(source); !ok && (source != "" || known == "read") {
-				t.Errorf("unknown source %q", source)
+			if _, ok := source.Lookup(src); !ok && (src != "" || known == "read") {
+				t.Errorf("unknown source %q", src)
 			}
 			switch known {
 			case "read":
 				read++
-				sources[source] = true
+				sources[src] = true
 			case "practice", "computed", "memory":
 			default:
 				t.Errorf("known %q", known)
 			}
-			got := answers(t, kind, given, source, known)
+			got := answers(t, kind, given, src, known)
 			for pair := range strings.SplitSeq(want, ";") {
 				name, value, _ := strings.Cut(pair, "=")
 				v, ok := got[name]
@@ -152,7 +153,7 @@ func stripAnswers(p gather.StripPlan) map[string]any {
 	}
 }
 
-func answers(t *testing.T, kind, given, source, known string) map[string]any {
+func answers(t *testing.T, kind, given, src, known string) map[string]any {
 	t.Helper()
 	check := func(s ticket.Sheet, err error) {
 		t.Helper()
@@ -211,7 +212,7 @@ func answers(t *testing.T, kind, given, source, known string) map[string]any {
 			t.Fatal(err)
 		}
 		for _, r := range rows {
-			if r.Cloth == cloth && r.Source == source && strings.ReplaceAll(r.Known.String(), "common ", "") == known {
+			if r.Cloth == cloth && r.Source == src && strings.ReplaceAll(r.Known.String(), "common ", "") == known {
 				return map[string]any{"low": r.Low, "high": r.High}
 			}
 		}
@@ -223,23 +224,23 @@ func answers(t *testing.T, kind, given, source, known string) map[string]any {
 			t.Fatal(err)
 		}
 		for _, r := range rows {
-			if r.Garment == garment && r.Source == source && strings.ReplaceAll(r.Known.String(), "common ", "") == known {
+			if r.Garment == garment && r.Source == src && strings.ReplaceAll(r.Known.String(), "common ", "") == known {
 				return map[string]any{"low": r.Low, "high": r.High}
 			}
 		}
 	default:
 		t.Fatalf("unknown kind %q", kind)
 	}
-	t.Fatalf("no row of the table for %q from %q (%s)", given, source, known)
+	t.Fatalf("no row of the table for %q from %q (%s)", given, src, known)
 	return nil
 }
 
 // TestTables asks every row of the tables for its source, and looks each up.
 func TestTables(t *testing.T) {
-	sourced := func(what string, c ticket.Cite) {
+	sourced := func(what string, c source.Cite) {
 		t.Helper()
-		_, ok := ticket.Lookup(c.ID)
-		if c.For == "" || c.Known == ticket.Unknown || !ok && (c.ID != "" || c.Known == ticket.Read) {
+		_, ok := source.Lookup(c.ID)
+		if c.For == "" || c.Known == source.Unknown || !ok && (c.ID != "" || c.Known == source.Read) {
 			t.Errorf("%s: %+v", what, c)
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -20,17 +21,17 @@ const (
 // Of Cut, Depth and Allowance one may be left out: Cut is Depth + Hem +
 // Allowance, or twice Depth + Allowance where the strip is folded.
 type Ruffle struct {
-	Strip     Strip        // the strip along its length, and the edge it goes on
-	Cut       units.Length // depth of the strip as cut, from long edge to long edge
-	Depth     units.Length // finished depth, from the seam line to the free edge
-	Folded    bool         // double, folded along its length, the fold being the free edge
-	Hem       units.Length // hem allowance of the free edge; zero is an answer; none where Folded
-	Allowance units.Length // seam allowance of the gathered edge; default 5/8 in, common practice
-	Inside    units.Length // how far the gathering row lies from the seam line, inside the allowance; default 1/8 in
-	Rows      int          // gathering rows, 1 to MaxRows; default 1, common practice; see [RufflePlan]
-	Turn      units.Ratio  // how far the edge's seam line turns in all, in radians: more than zero where it bulges outward, less where it is hollow; corners apart
-	Corners   int          // square corners of the edge, outward ones less inward ones; each turns by a quarter of a circle
-	Parts     int          // equal parts marked on strip and edge, 1 to MaxParts; default 4, common practice
+	Strip     Strip        `json:"strip,omitzero"`               // the strip along its length, and the edge it goes on
+	Cut       units.Length `json:"cut,omitzero"`                 // depth of the strip as cut, from long edge to long edge
+	Depth     units.Length `json:"depth,omitzero"`               // finished depth, from the seam line to the free edge
+	Folded    bool         `json:"folded,omitzero"`              // double, folded along its length, the fold being the free edge
+	Hem       units.Length `json:"hem,omitzero" noun:"zero"`     // hem allowance of the free edge; zero is an answer; none where Folded
+	Allowance units.Length `json:"allowance,omitzero"`           // seam allowance of the gathered edge; default 5/8 in, common practice
+	Inside    units.Length `json:"inside,omitzero"`              // how far the gathering row lies from the seam line, inside the allowance; default 1/8 in
+	Rows      int          `json:"rows,omitzero"`                // gathering rows, 1 to MaxRows; default 1, common practice; see [RufflePlan]
+	Turn      units.Ratio  `json:"turn,omitzero" noun:"zero"`    // how far the edge's seam line turns in all, in radians: more than zero where it bulges outward, less where it is hollow; corners apart
+	Corners   int          `json:"corners,omitzero" noun:"zero"` // square corners of the edge, outward ones less inward ones; each turns by a quarter of a circle
+	Parts     int          `json:"parts,omitzero"`               // equal parts marked on strip and edge, 1 to MaxParts; default 4, common practice
 }
 
 // A RufflePlan is what a ruffle comes to.
@@ -40,19 +41,19 @@ type Ruffle struct {
 // it holds the folds flat and is unpicked afterwards; a third lies twice Inside
 // nearer the raw edge than the first.
 type RufflePlan struct {
-	Spec          Ruffle          // as solved
-	Assumed       ticket.Fields   // the fields filled with a default
-	Strip         StripPlan       // the strip and its fullness at the seam
-	CutDepth      units.Length    // depth of the strip as cut
-	Outer         units.Near      // length of the finished ruffle along its free edge: Edge + turning x Depth; exact without corners
-	OuterFullness units.NearRatio // fullness at the free edge: strip as sewn over Outer
-	Row           units.Length    // first gathering row, from the raw edge
-	SecondRow     units.Length    // second row, from the raw edge; zero where there is none
-	ThirdRow      units.Length    // third row, from the raw edge; zero where there is none
-	StripPart     units.Length    // one of the equal parts, on the strip
-	EdgePart      units.Length    // one of the equal parts, on the edge
-	Clear         units.Length    // least distance on the strip from a join to a mark between its ends; zero where there is no such pair
-	Crowded       bool            // a join lies so near a mark that the mark falls on the join's own allowance
+	Spec          Ruffle          `json:"spec,omitzero"`          // as solved
+	Assumed       ticket.Fields   `json:"assumed,omitzero"`       // the fields filled with a default
+	Strip         StripPlan       `json:"strip,omitzero"`         // the strip and its fullness at the seam
+	CutDepth      units.Length    `json:"cutDepth,omitzero"`      // depth of the strip as cut
+	Outer         units.Near      `json:"outer,omitzero"`         // length of the finished ruffle along its free edge: Edge + turning x Depth; exact without corners
+	OuterFullness units.NearRatio `json:"outerFullness,omitzero"` // fullness at the free edge: strip as sewn over Outer
+	Row           units.Length    `json:"row,omitzero"`           // first gathering row, from the raw edge
+	SecondRow     units.Length    `json:"secondRow,omitzero"`     // second row, from the raw edge; zero where there is none
+	ThirdRow      units.Length    `json:"thirdRow,omitzero"`      // third row, from the raw edge; zero where there is none
+	StripPart     units.Length    `json:"stripPart,omitzero"`     // one of the equal parts, on the strip
+	EdgePart      units.Length    `json:"edgePart,omitzero"`      // one of the equal parts, on the edge
+	Clear         units.Length    `json:"clear,omitzero"`         // least distance on the strip from a join to a mark between its ends; zero where there is no such pair
+	Crowded       bool            `json:"crowded,omitzero"`       // a join lies so near a mark that the mark falls on the join's own allowance
 }
 
 // Solve fills what follows from the fields given, and the defaults. It fails
@@ -65,10 +66,10 @@ func (r Ruffle) Solve() (Ruffle, error) {
 	return p.Spec, nil
 }
 
-// Plan works out the ruffle. The faults are [ticket.Faults]; [ErrCurve] is the
+// Plan works out the ruffle. The faults are [fault.Faults]; [ErrCurve] is the
 // fault of an edge whose free edge would come to nothing.
 func (r Ruffle) Plan() (RufflePlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	sp, err := r.Strip.Plan()
 	a.Include("Strip", err)
 	r.check(&a)
@@ -107,14 +108,14 @@ func (r Ruffle) Plan() (RufflePlan, error) {
 }
 
 // check looks at each field by itself, and for what is missing.
-func (r Ruffle) check(a *ticket.Audit) {
+func (r Ruffle) check(a *fault.Audit) {
 	a.NotNegative("Cut", r.Cut)
 	if r.Cut.IsZero() || r.Depth.Sign() < 0 {
 		a.Need("Depth", r.Depth)
 	}
 	a.NotNegative("Hem", r.Hem)
 	if r.Folded && r.Hem.Sign() > 0 {
-		a.Fault("Hem", r.Hem.String(), "none where Folded", ticket.ErrUnused)
+		a.Fault("Hem", r.Hem.String(), "none where Folded", fault.Unused)
 	}
 	a.NotNegative("Allowance", r.Allowance)
 	a.NotNegative("Inside", r.Inside)
@@ -128,7 +129,7 @@ func (r Ruffle) check(a *ticket.Audit) {
 }
 
 // solveDepth fills Cut, Depth and Allowance.
-func (r *Ruffle) solveDepth(a *ticket.Audit, names *assumed) {
+func (r *Ruffle) solveDepth(a *fault.Audit, names *assumed) {
 	// net is Depth + Allowance, where Cut is given.
 	net := r.Cut.Sub(r.Hem)
 	if r.Folded {
@@ -140,7 +141,7 @@ func (r *Ruffle) solveDepth(a *ticket.Audit, names *assumed) {
 		r.Allowance = net.Sub(r.Depth)
 		if r.Allowance.Sign() <= 0 {
 			r.Allowance = units.Length{}
-			a.Fault("Cut", r.Cut.String(), "more than "+r.around(r.Depth).String()+" (what Depth and Hem come to)", ticket.ErrConflict)
+			a.Fault("Cut", r.Cut.String(), "more than "+r.around(r.Depth).String()+" (what Depth and Hem come to)", fault.Conflict)
 		}
 		return
 	case r.Allowance.IsZero():
@@ -152,10 +153,10 @@ func (r *Ruffle) solveDepth(a *ticket.Audit, names *assumed) {
 	case cut && r.Depth.IsZero():
 		r.Depth = net.Sub(r.Allowance)
 		if r.Depth.Sign() <= 0 {
-			a.Fault("Cut", r.Cut.String(), "more than "+r.around(r.Allowance).String()+" (what seam and hem take)", ticket.ErrRange)
+			a.Fault("Cut", r.Cut.String(), "more than "+r.around(r.Allowance).String()+" (what seam and hem take)", fault.Range)
 		}
 	case cut && net != sum:
-		a.Fault("Cut", r.Cut.String(), r.around(sum).String()+" (what Depth, Hem and Allowance come to)", ticket.ErrConflict)
+		a.Fault("Cut", r.Cut.String(), r.around(sum).String()+" (what Depth, Hem and Allowance come to)", fault.Conflict)
 	case !cut:
 		r.Cut = r.around(sum)
 	}
@@ -170,17 +171,17 @@ func (r *Ruffle) around(net units.Length) units.Length {
 }
 
 // placeRows finds the gathering rows, which must lie on the strip.
-func (p *RufflePlan) placeRows(a *ticket.Audit) {
+func (p *RufflePlan) placeRows(a *fault.Audit) {
 	r := p.Spec
 	least, why := r.Inside, "Inside"
 	if r.Rows > 2 {
 		least, why = r.Inside.MulInt(3), "the third row lies three times Inside from the seam"
 	}
 	if r.Allowance.Cmp(least) <= 0 {
-		a.Fault("Allowance", r.Allowance.String(), "more than "+least.String()+" ("+why+")", ticket.ErrRange)
+		a.Fault("Allowance", r.Allowance.String(), "more than "+least.String()+" ("+why+")", fault.Range)
 	}
 	if r.Rows > 1 && r.Depth.Cmp(r.Inside) <= 0 {
-		a.Fault("Rows", strconv.Itoa(r.Rows), "1 (the second would lie beyond the free edge)", ticket.ErrRange)
+		a.Fault("Rows", strconv.Itoa(r.Rows), "1 (the second would lie beyond the free edge)", fault.Range)
 	}
 	p.Row = r.Allowance.Sub(r.Inside)
 	if r.Rows > 1 {

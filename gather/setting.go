@@ -3,7 +3,7 @@ package gather
 import (
 	"strconv"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // A Setting says how a cuff is set to the slit of its sleeve. It has no
@@ -30,7 +30,7 @@ func (s Setting) String() string {
 // MarshalText is the setting's name. It fails for a value that is no setting.
 func (s Setting) MarshalText() ([]byte, error) {
 	if int(s) >= len(settingNames) {
-		return nil, &ticket.Fault{Path: "Setting", Got: s.String(), Limit: "flush or extended", Err: ticket.ErrUnknown}
+		return nil, &fault.Fault{Path: "Setting", Got: s.String(), Limit: "flush or extended", Kind: fault.Unknown}
 	}
 	return []byte(settingNames[s]), nil
 }
@@ -43,8 +43,8 @@ func (s *Setting) UnmarshalText(text []byte) error {
 			return nil
 		}
 	}
-	got := string(text[:min(len(text), ticket.MaxName)])
-	return &ticket.Fault{Path: "Setting", Got: strconv.Quote(got), Limit: "flush or extended", Err: ticket.ErrUnknown}
+	got := string(text[:min(len(text), fault.MaxName)])
+	return &fault.Fault{Path: "Setting", Got: strconv.Quote(got), Limit: "flush or extended", Kind: fault.Unknown}
 }
 
 // Settings yields every setting, NoSetting excepted.

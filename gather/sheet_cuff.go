@@ -1,6 +1,9 @@
 package gather
 
-import "example.com/clothyard/units/ticket"
+import (
+	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
+)
 
 // Sheet is how the cuff is made and the sleeve set into it, with the working
 // behind it.
@@ -56,10 +59,10 @@ func (p CuffPlan) Sheet() ticket.Sheet {
 			catch,
 		},
 		Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()},
-		Sources: []ticket.Cite{
-			{For: "finished length and two seams", ID: "practical-designer", Place: "lesson 69", Known: ticket.Read},
+		Sources: []source.Cite{
+			{For: "finished length and two seams", ID: "practical-designer", Place: "lesson 69", Known: source.Read},
 			citeQuarters(),
-			ticket.Practise("cuff is wrist, ease and lap; gathers go on the cuff or on the cuff less its extended end"),
+			source.Practise("cuff is wrist, ease and lap; gathers go on the cuff or on the cuff less its extended end"),
 		},
 	}
 }

@@ -2,6 +2,7 @@ package gather
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -71,10 +72,10 @@ func (p RufflePlan) Sheet() ticket.Sheet {
 		}, last)
 	sheet.Steps = steps
 	sheet.Cautions = p.cautions()
-	sheet.Sources = []ticket.Cite{
+	sheet.Sources = []source.Cite{
 		citeGathers(), citeQuarters(),
-		{For: "row inside the seam", ID: "gathering-stitch-glossary", Known: ticket.Read},
-		ticket.Practise("a line beside a curve is longer or shorter by distance times turning"),
+		{For: "row inside the seam", ID: "gathering-stitch-glossary", Known: source.Read},
+		source.Practise("a line beside a curve is longer or shorter by distance times turning"),
 	}
 	return sheet
 }

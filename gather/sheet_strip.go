@@ -1,6 +1,9 @@
 package gather
 
-import "example.com/clothyard/units/ticket"
+import (
+	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
+)
 
 // working appends the lines that strip and ruffle share.
 func (p StripPlan) working(lines []ticket.Line) []ticket.Line {
@@ -36,10 +39,10 @@ func (p StripPlan) Sheet() ticket.Sheet {
 	return sheet
 }
 
-func citeGathers() ticket.Cite {
-	return ticket.Cite{For: "gathers begin at half as much again", ID: "costume-construction-text", Place: "chapter 11", Known: ticket.Read}
+func citeGathers() source.Cite {
+	return source.Cite{For: "gathers begin at half as much again", ID: "costume-construction-text", Place: "chapter 11", Known: source.Read}
 }
 
-func citeQuarters() ticket.Cite {
-	return ticket.Cite{For: "equal parts, pinned mark to mark", ID: "needlework-encyclopedia", Place: "figure 21", Known: ticket.Read}
+func citeQuarters() source.Cite {
+	return source.Cite{For: "equal parts, pinned mark to mark", ID: "needlework-encyclopedia", Place: "figure 21", Known: source.Read}
 }

@@ -6,6 +6,7 @@ import (
 
 	"example.com/clothyard/gather"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 )
@@ -51,7 +52,7 @@ func TestSheets(t *testing.T) {
 			t.Errorf("%s: %d steps, want %d and one at %s\n%s", test.why, len(s.Steps), test.steps, test.at, s.Text())
 		}
 		for _, c := range s.Sources {
-			if _, ok := ticket.Lookup(c.ID); !ok && c.Known != ticket.Practice && c.Known != ticket.Computed {
+			if _, ok := source.Lookup(c.ID); !ok && c.Known != source.Practice && c.Known != source.Computed {
 				t.Errorf("%s: unknown source %+v", test.why, c)
 			}
 		}
@@ -68,7 +69,7 @@ func TestSheets(t *testing.T) {
 			t.Errorf("%v:\n%s", setting, s.Text())
 		}
 		for _, c := range s.Sources {
-			if _, ok := ticket.Lookup(c.ID); !ok && c.Known != ticket.Practice {
+			if _, ok := source.Lookup(c.ID); !ok && c.Known != source.Practice {
 				t.Errorf("unknown source %+v", c)
 			}
 		}

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 )
@@ -22,20 +23,20 @@ import (
 // must then be Edge x Fullness, the strip may be longer: Fullness is the least
 // that is wanted.
 type Strip struct {
-	Strip    strip.Spec   // the strip: pieces, joins, ends, open or a ring
-	Edge     units.Length // the edge it is gathered onto, along the seam line, as sewn
-	Fullness units.Ratio  // length of the strip as sewn over Edge; 1 or more
-	Butted   bool         // the ends of the pieces only meet: a join takes nothing, and Strip.Allowance may not be given
+	Strip    strip.Spec   `json:"strip,omitzero"`    // the strip: pieces, joins, ends, open or a ring
+	Edge     units.Length `json:"edge,omitzero"`     // the edge it is gathered onto, along the seam line, as sewn
+	Fullness units.Ratio  `json:"fullness,omitzero"` // length of the strip as sewn over Edge; 1 or more
+	Butted   bool         `json:"butted,omitzero"`   // the ends of the pieces only meet: a join takes nothing, and Strip.Allowance may not be given
 }
 
 // A StripPlan is what a gathered strip comes to.
 type StripPlan struct {
-	Spec     Strip         // as solved
-	Assumed  ticket.Fields // always empty: a strip has no default
-	Strip    strip.Plan    // the strip before it is gathered
-	Edge     units.Length  // the edge, along the seam line
-	Fullness units.Ratio   // what the strip really has: Strip.Sewn / Edge
-	Surplus  units.Length  // what it has beyond Edge x the Fullness asked for, because pieces are whole
+	Spec     Strip         `json:"spec,omitzero"`     // as solved
+	Assumed  ticket.Fields `json:"assumed,omitzero"`  // always empty: a strip has no default
+	Strip    strip.Plan    `json:"strip,omitzero"`    // the strip before it is gathered
+	Edge     units.Length  `json:"edge,omitzero"`     // the edge, along the seam line
+	Fullness units.Ratio   `json:"fullness,omitzero"` // what the strip really has: Strip.Sewn / Edge
+	Surplus  units.Length  `json:"surplus,omitzero"`  // what it has beyond Edge x the Fullness asked for, because pieces are whole
 }
 
 // Solve fills what follows from the fields given; see [Strip]. It fails where
@@ -48,10 +49,10 @@ func (s Strip) Solve() (Strip, error) {
 	return p.Spec, nil
 }
 
-// Plan works out the strip. The faults are [ticket.Faults]; a fullness below 1
+// Plan works out the strip. The faults are [fault.Faults]; a fullness below 1
 // is one, since a strip shorter than its edge cannot be gathered onto it.
 func (s Strip) Plan() (StripPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	both := !s.Edge.IsZero() && !s.Fullness.IsZero()
 	whole := s.Strip.Pieces != 0 && !s.Strip.Each.IsZero()
 	st := s.Strip
@@ -61,19 +62,19 @@ func (s Strip) Plan() (StripPlan, error) {
 		st.Least = s.Edge.Abs().Scale(s.Fullness.Abs())
 	}
 	sp, err := st.Plan()
-	for _, f := range ticket.Under("Strip", err) {
+	for _, f := range fault.Under("Strip", err) {
 		if derived && f.Path == "Strip.Least" {
 			f.Path, f.Got = "Edge", s.Edge.String()+" at a fullness of "+s.Fullness.String()
 		}
-		a.Fault(f.Path, f.Got, f.Limit, f.Err)
+		a.Fault(f.Path, f.Got, f.Limit, f.Kind)
 	}
 	s.check(&a, whole || !s.Strip.Least.IsZero())
 	switch {
 	case a.Failed():
 	case s.Butted && !s.Strip.Allowance.IsZero():
-		a.Fault("Strip.Allowance", s.Strip.Allowance.String(), "none where Butted", ticket.ErrUnused)
+		a.Fault("Strip.Allowance", s.Strip.Allowance.String(), "none where Butted", fault.Unused)
 	case !s.Butted && s.Strip.Allowance.IsZero() && sp.Joins > 0:
-		a.Fault("Strip.Allowance", "", "more than 0 in, or Butted ("+strconv.Itoa(sp.Joins)+" to join)", ticket.ErrMissing)
+		a.Fault("Strip.Allowance", "", "more than 0 in, or Butted ("+strconv.Itoa(sp.Joins)+" to join)", fault.Missing)
 	}
 	if a.Failed() {
 		return StripPlan{}, a.Err()
@@ -87,13 +88,13 @@ func (s Strip) Plan() (StripPlan, error) {
 	p.Edge, p.Fullness = s.Edge, sp.Sewn.Div(s.Edge)
 	switch {
 	case s.Fullness.IsZero():
-		a.AtMost("Edge", s.Edge, sp.Sewn, "the strip as sewn", ticket.ErrRange)
+		fault.AtMost(&a, "Edge", s.Edge, sp.Sewn, "the strip as sewn", fault.Range)
 		s.Fullness = p.Fullness
 	case both:
 		want := s.Edge.Scale(s.Fullness)
 		p.Surplus = sp.Sewn.Sub(want)
 		if !p.Surplus.IsZero() && s.Strip.Least != want {
-			a.Fault("Fullness", s.Fullness.String(), p.Fullness.String()+" (strip "+sp.Sewn.String()+" over Edge "+s.Edge.String()+")", ticket.ErrConflict)
+			a.Fault("Fullness", s.Fullness.String(), p.Fullness.String()+" (strip "+sp.Sewn.String()+" over Edge "+s.Edge.String()+")", fault.Conflict)
 		}
 	}
 	if a.Failed() {
@@ -105,24 +106,24 @@ func (s Strip) Plan() (StripPlan, error) {
 
 // check looks at Edge and Fullness. One of them is needed where the strip is
 // known by itself, else both.
-func (s Strip) check(a *ticket.Audit, known bool) {
+func (s Strip) check(a *fault.Audit, known bool) {
 	switch {
 	case s.Edge.Sign() < 0:
 		a.NotNegative("Edge", s.Edge)
 	case !s.Edge.IsZero():
 	case !known:
-		a.Fault("Edge", "", "more than 0 in, or a strip given in full", ticket.ErrMissing)
+		a.Fault("Edge", "", "more than 0 in, or a strip given in full", fault.Missing)
 	case s.Fullness.IsZero():
-		a.Fault("Edge", "", "more than 0 in, or a Fullness", ticket.ErrMissing)
+		a.Fault("Edge", "", "more than 0 in, or a Fullness", fault.Missing)
 	}
 	switch {
 	case s.Fullness.Sign() < 0:
-		a.Fault("Fullness", s.Fullness.String(), "1 or more", ticket.ErrSign)
+		a.Fault("Fullness", s.Fullness.String(), "1 or more", fault.Sign)
 	case !s.Fullness.IsZero():
 		if s.Fullness.Less(units.RatioOf(1, 1)) {
-			a.Fault("Fullness", s.Fullness.String(), "1 or more (a strip shorter than its edge is not gathered)", ticket.ErrRange)
+			a.Fault("Fullness", s.Fullness.String(), "1 or more (a strip shorter than its edge is not gathered)", fault.Range)
 		}
 	case !known:
-		a.Fault("Fullness", "", "1 or more, or a strip given in full", ticket.ErrMissing)
+		a.Fault("Fullness", "", "1 or more, or a strip given in full", fault.Missing)
 	}
 }

@@ -2,7 +2,7 @@ package gather
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // An EaseRow is what one source prints of the ease at one place of a garment:
@@ -16,12 +16,12 @@ type EaseRow struct {
 	Note    string       // what else the source says
 	Source  string       // id in the list of sources; empty for common practice
 	At      string       // page or chapter
-	Known   ticket.Known // how the figure is known
+	Known   source.Known // how the figure is known
 }
 
 // Cite is the row as a citation.
-func (r EaseRow) Cite() ticket.Cite {
-	return ticket.Cite{For: r.Garment + ", " + r.Place, ID: r.Source, Place: r.At, Known: r.Known}
+func (r EaseRow) Cite() source.Cite {
+	return source.Cite{For: r.Garment + ", " + r.Place, ID: r.Source, Place: r.At, Known: r.Known}
 }
 
 // eighths is n eighths of an inch.
@@ -34,31 +34,31 @@ const (
 
 // 25 rows: as printed, or common practice. 8 eighths are an inch.
 var easeRows = [...]EaseRow{
-	{"bodice", "bust", eighths(12), eighths(16), false, "", costume, girths, ticket.Read},
-	{"dress", "waist", eighths(6), eighths(8), false, "", costume, girths, ticket.Read},
-	{"skirt or trousers, women's", "waist", eighths(4), eighths(6), false, "", costume, girths, ticket.Read},
-	{"any", "hip", eighths(16), eighths(22), false, "", costume, girths, ticket.Read},
-	{"fitted shirt, men's", "chest", eighths(12), eighths(20), false, "", costume, girths, ticket.Read},
-	{"standard shirt, men's", "chest", units.Length{}, eighths(24), false, "up to", costume, girths, ticket.Read},
-	{"trousers, men's", "waist", eighths(6), eighths(8), false, "", costume, girths, ticket.Read},
-	{"trousers, men's", "seat", eighths(12), eighths(16), false, "", costume, girths, ticket.Read},
-	{"trousers, men's", "thigh", eighths(8), units.Length{}, true, "", costume, girths, ticket.Read},
-	{"eased seam", "limit before gathers", eighths(12), eighths(16), false, "in all", costume, "chapter 11", ticket.Read},
-	{"sleeve", "upper arm", eighths(16), units.Length{}, true, "", "set-in-sleeve-article", "", ticket.Read},
-	{"sleeve", "upper arm", eighths(16), eighths(24), false, "", "unfitted-sleeve-page", "", ticket.Read},
-	{"set-in sleeve", "cap", eighths(8), eighths(12), false, "as textbooks are reported", "cap-ease-page", "", ticket.Read},
-	{"set-in sleeve", "cap", eighths(8), eighths(16), false, "", "round-the-arm-page", "", ticket.Read},
-	{"set-in sleeve", "cap, back half", eighths(4), eighths(5), false, "", "sleeve-facts-page", "", ticket.Read},
-	{"set-in sleeve", "cap, front half", eighths(3), eighths(4), false, "", "sleeve-facts-page", "", ticket.Read},
-	{"knit", "cap", units.Length{}, eighths(6), false, "none, or 1/2 to 3/4", "cap-ease-page", "", ticket.Read},
-	{"tailored, the opposing view", "cap", units.Length{}, units.Length{}, false, "none at all", "cap-ease-dissent", "", ticket.Read},
-	{"any woven, the least", "bust", eighths(24), units.Length{}, true, "", "least-ease-page", "", ticket.Read},
-	{"any woven, the least", "waist", eighths(8), eighths(16), false, "", "least-ease-page", "", ticket.Read},
-	{"any woven, the least", "hip", eighths(16), units.Length{}, true, "", "least-ease-page", "", ticket.Read},
-	{"trousers", "crotch length", eighths(8), units.Length{}, true, "", "least-ease-page", "", ticket.Read},
-	{"shirt sleeve", "cap", units.Length{}, eighths(4), false, "", "", "", ticket.Practice},
-	{"long sleeve in a band or cuff", "wrist", eighths(8), eighths(16), false, "", "", "", ticket.Practice},
-	{"cuff", "lap", eighths(6), eighths(8), false, "", "", "", ticket.Practice},
+	{"bodice", "bust", eighths(12), eighths(16), false, "", costume, girths, source.Read},
+	{"dress", "waist", eighths(6), eighths(8), false, "", costume, girths, source.Read},
+	{"skirt or trousers, women's", "waist", eighths(4), eighths(6), false, "", costume, girths, source.Read},
+	{"any", "hip", eighths(16), eighths(22), false, "", costume, girths, source.Read},
+	{"fitted shirt, men's", "chest", eighths(12), eighths(20), false, "", costume, girths, source.Read},
+	{"standard shirt, men's", "chest", units.Length{}, eighths(24), false, "up to", costume, girths, source.Read},
+	{"trousers, men's", "waist", eighths(6), eighths(8), false, "", costume, girths, source.Read},
+	{"trousers, men's", "seat", eighths(12), eighths(16), false, "", costume, girths, source.Read},
+	{"trousers, men's", "thigh", eighths(8), units.Length{}, true, "", costume, girths, source.Read},
+	{"eased seam", "limit before gathers", eighths(12), eighths(16), false, "in all", costume, "chapter 11", source.Read},
+	{"sleeve", "upper arm", eighths(16), units.Length{}, true, "", "set-in-sleeve-article", "", source.Read},
+	{"sleeve", "upper arm", eighths(16), eighths(24), false, "", "unfitted-sleeve-page", "", source.Read},
+	{"set-in sleeve", "cap", eighths(8), eighths(12), false, "as textbooks are reported", "cap-ease-page", "", source.Read},
+	{"set-in sleeve", "cap", eighths(8), eighths(16), false, "", "round-the-arm-page", "", source.Read},
+	{"set-in sleeve", "cap, back half", eighths(4), eighths(5), false, "", "sleeve-facts-page", "", source.Read},
+	{"set-in sleeve", "cap, front half", eighths(3), eighths(4), false, "", "sleeve-facts-page", "", source.Read},
+	{"knit", "cap", units.Length{}, eighths(6), false, "none, or 1/2 to 3/4", "cap-ease-page", "", source.Read},
+	{"tailored, the opposing view", "cap", units.Length{}, units.Length{}, false, "none at all", "cap-ease-dissent", "", source.Read},
+	{"any woven, the least", "bust", eighths(24), units.Length{}, true, "", "least-ease-page", "", source.Read},
+	{"any woven, the least", "waist", eighths(8), eighths(16), false, "", "least-ease-page", "", source.Read},
+	{"any woven, the least", "hip", eighths(16), units.Length{}, true, "", "least-ease-page", "", source.Read},
+	{"trousers", "crotch length", eighths(8), units.Length{}, true, "", "least-ease-page", "", source.Read},
+	{"shirt sleeve", "cap", units.Length{}, eighths(4), false, "", "", "", source.Practice},
+	{"long sleeve in a band or cuff", "wrist", eighths(8), eighths(16), false, "", "", "", source.Practice},
+	{"cuff", "lap", eighths(6), eighths(8), false, "", "", "", source.Practice},
 }
 
 // Eases yields every row of the table of ease.
@@ -72,7 +72,7 @@ func Eases(yield func(EaseRow) bool) {
 
 // LookupEase is every row for a place, and for a garment where one is given;
 // rows for any garment are among them. What is not in the table is an error,
-// [ticket.ErrUnknown].
+// [fault.Unknown].
 func LookupEase(place, garment string) ([]EaseRow, error) {
 	var rows []EaseRow
 	known := false

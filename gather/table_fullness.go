@@ -4,7 +4,8 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 )
 
 // A FullnessRow is what one source prints of the fullness of one use in one
@@ -18,12 +19,12 @@ type FullnessRow struct {
 	Note   string       // what else the source says
 	Source string       // id in the list of sources; empty for common practice
 	Place  string       // page or chapter
-	Known  ticket.Known // how the figure is known
+	Known  source.Known // how the figure is known
 }
 
 // Cite is the row as a citation.
-func (r FullnessRow) Cite() ticket.Cite {
-	return ticket.Cite{For: r.Use + ", " + r.Cloth, ID: r.Source, Place: r.Place, Known: r.Known}
+func (r FullnessRow) Cite() source.Cite {
+	return source.Cite{For: r.Use + ", " + r.Cloth, ID: r.Source, Place: r.Place, Known: r.Known}
 }
 
 // half is n halves, third n thirds, quarter n quarters.
@@ -34,36 +35,36 @@ func quarter(n int64) units.Ratio { return units.RatioOf(n, 4) }
 // 30 rows: those that name a publication are as it prints them, the rest are
 // common practice.
 var fullnessRows = [...]FullnessRow{
-	{"frill", "any", half(6), half(6), "worked example", "vocational-dressmaking-practice", "page 212", ticket.Read},
-	{"frill", "any", half(5), half(5), "exercise: the finished frill is two fifths of the strip", "vocational-dressmaking-practice", "page 212", ticket.Read},
-	{"tiers", "any", half(3), half(4), "each tier to the one above; the first 1 to 1 1/2 widths of cloth", "vocational-dressmaking-theory", "page 250", ticket.Read},
-	{"full ruffle", "any", half(6), half(6), "a column that also calls 2 times 1 1/2", "extension-newspaper-column", "", ticket.Read},
-	{"gathers", "any", half(3), units.Ratio{}, "below this, ease", "costume-construction-text", "chapter 11", ticket.Read},
-	{"bias ruffle", "silk or sateen", quarter(5), third(4), "", "clothing-for-women", "bias ruffles", ticket.Read},
-	{"dust ruffle", "cotton", quarter(5), third(4), "finished 4 to 5 in deep", "clothing-for-women", "petticoats, part 2", ticket.Read},
-	{"leg ruffle", "cotton", third(4), half(3), "each leg of a pair of drawers", "clothing-for-women", "drawers", ticket.Read},
-	{"petticoat ruffle", "lawn", half(3), half(3), "5 to 10 in deep", "clothing-and-health", "lesson 12", ticket.Read},
-	{"shirred ruche", "chiffon or other soft sheer", half(6), half(6), "", "new-dressmaker", "chapter 28", ticket.Read},
-	{"shirred ruche", "taffeta or messaline", half(4), half(4), "about", "new-dressmaker", "chapter 28", ticket.Read},
-	{"hand gathering", "any", half(4), half(4), "pass over twice as much as is taken up", "school-needlework", "gathering and placing of gathers", ticket.Read},
-	{"smocking", "any", half(8), half(8), "drawn to about a quarter", "clothing-for-women", "", ticket.Read},
-	{"ruffle", "any", half(3), half(6), "by the fullness wanted and the weight of the cloth", "ruffle-estimate-page", "", ticket.Read},
-	{"straight ruffle", "light", half(4), half(6), "", "straight-ruffle-sheet", "step 1", ticket.Read},
-	{"gathers", "fine and soft", half(4), half(4), "", "fullness-lesson-sheet", "", ticket.Read},
-	{"bed ruffle", "light", half(5), half(6), "lighter cloth needs more", "bed-skirt-page", "", ticket.Read},
-	{"bed ruffle", "medium or light", half(5), half(5), "", "bed-ruffle-page", "", ticket.Read},
-	{"ruffle", "heavy", half(3), half(3), "", "", "", ticket.Practice},
-	{"ruffle", "medium", half(4), half(5), "", "", "", ticket.Practice},
-	{"gathered skirt", "medium", half(4), half(5), "", "", "", ticket.Practice},
-	{"puff sleeve into band", "light", half(3), half(4), "", "", "", ticket.Practice},
-	{"curtain", "medium", half(4), half(5), "", "", "", ticket.Practice},
-	{"curtain", "sheer", half(6), half(7), "", "", "", ticket.Practice},
-	{"ruffle", "shoulder of an apron", half(3), half(3), "half as much more", "scientific-sewing", "fifth grade, second model", ticket.Practice},
-	{"apron ruffle", "any", third(4), third(4), "a third longer than the band, and 4 in for the ends", "scientific-sewing", "plain sewing apron", ticket.Practice},
-	{"frill", "cap or shirt", half(4), half(6), "twice; three times is very full", "workwomans-guide", "line 1377", ticket.Practice},
-	{"smocking", "any", half(5), half(5), "", "", "", ticket.Practice},
-	{"smocking", "light", half(6), half(6), "", "", "", ticket.Practice},
-	{"smocking", "batiste", half(8), half(8), "three is thin, five dense", "smocking-ratio-page", "", ticket.Read},
+	{"frill", "any", half(6), half(6), "worked example", "vocational-dressmaking-practice", "page 212", source.Read},
+	{"frill", "any", half(5), half(5), "exercise: the finished frill is two fifths of the strip", "vocational-dressmaking-practice", "page 212", source.Read},
+	{"tiers", "any", half(3), half(4), "each tier to the one above; the first 1 to 1 1/2 widths of cloth", "vocational-dressmaking-theory", "page 250", source.Read},
+	{"full ruffle", "any", half(6), half(6), "a column that also calls 2 times 1 1/2", "extension-newspaper-column", "", source.Read},
+	{"gathers", "any", half(3), units.Ratio{}, "below this, ease", "costume-construction-text", "chapter 11", source.Read},
+	{"bias ruffle", "silk or sateen", quarter(5), third(4), "", "clothing-for-women", "bias ruffles", source.Read},
+	{"dust ruffle", "cotton", quarter(5), third(4), "finished 4 to 5 in deep", "clothing-for-women", "petticoats, part 2", source.Read},
+	{"leg ruffle", "cotton", third(4), half(3), "each leg of a pair of drawers", "clothing-for-women", "drawers", source.Read},
+	{"petticoat ruffle", "lawn", half(3), half(3), "5 to 10 in deep", "clothing-and-health", "lesson 12", source.Read},
+	{"shirred ruche", "chiffon or other soft sheer", half(6), half(6), "", "new-dressmaker", "chapter 28", source.Read},
+	{"shirred ruche", "taffeta or messaline", half(4), half(4), "about", "new-dressmaker", "chapter 28", source.Read},
+	{"hand gathering", "any", half(4), half(4), "pass over twice as much as is taken up", "school-needlework", "gathering and placing of gathers", source.Read},
+	{"smocking", "any", half(8), half(8), "drawn to about a quarter", "clothing-for-women", "", source.Read},
+	{"ruffle", "any", half(3), half(6), "by the fullness wanted and the weight of the cloth", "ruffle-estimate-page", "", source.Read},
+	{"straight ruffle", "light", half(4), half(6), "", "straight-ruffle-sheet", "step 1", source.Read},
+	{"gathers", "fine and soft", half(4), half(4), "", "fullness-lesson-sheet", "", source.Read},
+	{"bed ruffle", "light", half(5), half(6), "lighter cloth needs more", "bed-skirt-page", "", source.Read},
+	{"bed ruffle", "medium or light", half(5), half(5), "", "bed-ruffle-page", "", source.Read},
+	{"ruffle", "heavy", half(3), half(3), "", "", "", source.Practice},
+	{"ruffle", "medium", half(4), half(5), "", "", "", source.Practice},
+	{"gathered skirt", "medium", half(4), half(5), "", "", "", source.Practice},
+	{"puff sleeve into band", "light", half(3), half(4), "", "", "", source.Practice},
+	{"curtain", "medium", half(4), half(5), "", "", "", source.Practice},
+	{"curtain", "sheer", half(6), half(7), "", "", "", source.Practice},
+	{"ruffle", "shoulder of an apron", half(3), half(3), "half as much more", "scientific-sewing", "fifth grade, second model", source.Practice},
+	{"apron ruffle", "any", third(4), third(4), "a third longer than the band, and 4 in for the ends", "scientific-sewing", "plain sewing apron", source.Practice},
+	{"frill", "cap or shirt", half(4), half(6), "twice; three times is very full", "workwomans-guide", "line 1377", source.Practice},
+	{"smocking", "any", half(5), half(5), "", "", "", source.Practice},
+	{"smocking", "light", half(6), half(6), "", "", "", source.Practice},
+	{"smocking", "batiste", half(8), half(8), "three is thin, five dense", "smocking-ratio-page", "", source.Read},
 }
 
 // Fullnesses yields every row of the table of fullness.
@@ -77,7 +78,7 @@ func Fullnesses(yield func(FullnessRow) bool) {
 
 // LookupFullness is every row for a use, and for a cloth where one is given;
 // rows for any cloth are among them. What is not in the table is an error,
-// [ticket.ErrUnknown]: nothing is guessed from other rows.
+// [fault.Unknown]: nothing is guessed from other rows.
 func LookupFullness(use, cloth string) ([]FullnessRow, error) {
 	var rows []FullnessRow
 	known := false
@@ -100,7 +101,7 @@ func LookupFullness(use, cloth string) ([]FullnessRow, error) {
 }
 
 func unknown(path, got, limit string) error {
-	var a ticket.Audit
-	a.Fault(path, strconv.Quote(got[:min(len(got), ticket.MaxName)]), limit, ticket.ErrUnknown)
+	var a fault.Audit
+	a.Fault(path, strconv.Quote(got[:min(len(got), fault.MaxName)]), limit, fault.Unknown)
 	return a.Err()
 }

@@ -4,7 +4,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/gather"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // TestZero puts the zero value of everything through its methods.
@@ -27,7 +27,7 @@ func TestZero(t *testing.T) {
 	for range (gather.CuffPlan{}).Quarters() {
 		t.Error("a mark")
 	}
-	if c := (gather.FullnessRow{}).Cite(); c.Known != ticket.Unknown {
+	if c := (gather.FullnessRow{}).Cite(); c.Known != source.Unknown {
 		t.Error(c)
 	}
 }

@@ -4,17 +4,17 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // audit records what is wrong with s, in the order of its fields. full is s with
 // the defaults filled, or s itself where that could not be done.
-func (s Spec) audit(a *ticket.Audit, full Spec) {
+func (s Spec) audit(a *fault.Audit, full Spec) {
 	if !s.Kind.Valid() {
 		if s.Kind == NoKind {
-			a.Fault("Kind", "", kindList, ticket.ErrMissing)
+			a.Fault("Kind", "", kindList, fault.Missing)
 		} else {
-			a.Fault("Kind", s.Kind.String(), kindList, ticket.ErrUnknown)
+			a.Fault("Kind", s.Kind.String(), kindList, fault.Unknown)
 		}
 	}
 	s.length(a, "Drafted", s.Drafted, s.cutSlit())
@@ -30,13 +30,13 @@ func (s Spec) audit(a *ticket.Audit, full Spec) {
 }
 
 // length records a length that is below zero, or given though it is not used.
-func (s Spec) length(a *ticket.Audit, path string, l units.Length, unused bool) {
+func (s Spec) length(a *fault.Audit, path string, l units.Length, unused bool) {
 	switch {
 	case l.IsZero():
 	case unused && s.Kind.Valid():
-		a.Fault(path, l.String(), "none for "+s.what(), ticket.ErrUnused)
+		a.Fault(path, l.String(), "none for "+s.what(), fault.Unused)
 	case l.Sign() < 0:
-		a.Fault(path, l.String(), "0 in or more", ticket.ErrSign)
+		a.Fault(path, l.String(), "0 in or more", fault.Sign)
 	}
 }
 
@@ -53,7 +53,7 @@ func (s Spec) what() string {
 
 // auditTurns records what is wrong with the turns of s, as given, and with those
 // of full, in which they are solved.
-func (s Spec) auditTurns(a *ticket.Audit, full Spec) {
+func (s Spec) auditTurns(a *fault.Audit, full Spec) {
 	solved := !s.turnsBad()
 	// two is a hem whose first turn lies within its depth.
 	two := solved && !full.oneFold() && s.Kind != TurnUp
@@ -68,9 +68,9 @@ func (s Spec) auditTurns(a *ticket.Audit, full Spec) {
 		if s.Kind.twoTurns() {
 			limit += ", or a Trim of that"
 		}
-		a.Fault("First", s.First.String(), limit, ticket.ErrRange)
+		a.Fault("First", s.First.String(), limit, fault.Range)
 	case solved && !s.Kind.stripped() && !s.oneFold() && s.Take.IsZero() && full.Take.Sign() > 0 && full.Depth.Sign() <= 0:
-		a.Fault("First", s.First.String(), "less than "+full.Take.String()+" (Cut)", ticket.ErrRange)
+		a.Fault("First", s.First.String(), "less than "+full.Take.String()+" (Cut)", fault.Range)
 	}
 
 	s.length(a, "Depth", s.Depth, false)
@@ -79,7 +79,7 @@ func (s Spec) auditTurns(a *ticket.Audit, full Spec) {
 		if s.Kind.stripped() {
 			limit = "more than 0 in"
 		}
-		a.Fault("Depth", "", limit, ticket.ErrMissing)
+		a.Fault("Depth", "", limit, fault.Missing)
 	}
 
 	s.length(a, "Take", s.Take, s.Kind == Bound)
@@ -90,34 +90,34 @@ func (s Spec) auditTurns(a *ticket.Audit, full Spec) {
 	s.length(a, "Trim", s.Trim, !s.Kind.twoTurns())
 	if solved && s.Kind.twoTurns() && full.First.Sign() > 0 && full.Depth.Sign() > 0 {
 		if most := full.First.Min(full.Depth); most.Less(s.Trim) {
-			a.Fault("Trim", s.Trim.String(), "at most "+most.String()+" (the lesser of First and Depth)", ticket.ErrRange)
+			a.Fault("Trim", s.Trim.String(), "at most "+most.String()+" (the lesser of First and Depth)", fault.Range)
 		}
 	}
 	s.auditStitch(a, full, solved && full.Depth.Sign() > 0)
 }
 
 // auditStitch records a stitching, or a fold of the garment, that misses the hem.
-func (s Spec) auditStitch(a *ticket.Audit, full Spec, solved bool) {
+func (s Spec) auditStitch(a *fault.Audit, full Spec, solved bool) {
 	blind := s.Kind == Blind
 	s.length(a, "Stitch", s.Stitch, s.Kind == Bound)
 	switch {
 	case !solved || s.Kind == Bound:
 	case blind && full.Back.Less(full.Stitch):
-		a.Fault("Stitch", s.Stitch.String(), "at most "+full.Back.String()+" (Back)", ticket.ErrRange)
+		a.Fault("Stitch", s.Stitch.String(), "at most "+full.Back.String()+" (Back)", fault.Range)
 	case s.Kind == TurnUp:
 		if full.First.Sign() > 0 && !full.Stitch.Less(full.First) {
-			a.Fault("Stitch", s.Stitch.String(), "less than "+full.First.String()+" (First)", ticket.ErrRange)
+			a.Fault("Stitch", s.Stitch.String(), "less than "+full.First.String()+" (First)", fault.Range)
 		}
 	case full.misses():
-		a.Fault("Stitch", s.Stitch.String(), "less than "+full.turned().String()+full.turnName()+", or the row does not catch the turn", ticket.ErrRange)
+		a.Fault("Stitch", s.Stitch.String(), "less than "+full.turned().String()+full.turnName()+", or the row does not catch the turn", fault.Range)
 	case !blind && !full.Stitch.Less(full.room()):
-		a.Fault("Stitch", s.Stitch.String(), "less than "+full.room().String()+full.roomName(), ticket.ErrRange)
+		a.Fault("Stitch", s.Stitch.String(), "less than "+full.room().String()+full.roomName(), fault.Range)
 	case s.Kind.faced() && full.Stitch == full.First:
-		a.Fault("Stitch", s.Stitch.String(), "more or less than "+full.First.String()+" (First), where the raw edge of the turn lies", ticket.ErrRange)
+		a.Fault("Stitch", s.Stitch.String(), "more or less than "+full.First.String()+" (First), where the raw edge of the turn lies", fault.Range)
 	}
 	s.length(a, "Back", s.Back, !blind)
 	if solved && blind && !full.Back.Less(full.Depth) {
-		a.Fault("Back", s.Back.String(), "less than "+full.Depth.String()+" (Depth)", ticket.ErrRange)
+		a.Fault("Back", s.Back.String(), "less than "+full.Depth.String()+" (Depth)", fault.Range)
 	}
 }
 
@@ -144,7 +144,7 @@ func (s Spec) roomName() string {
 }
 
 // auditTake records a Take that the turns cannot make.
-func (s Spec) auditTake(a *ticket.Audit, full Spec, deep bool) {
+func (s Spec) auditTake(a *fault.Audit, full Spec, deep bool) {
 	depth, named, deepest := s.Depth, " (Depth)", full.Depth.MulInt(2)
 	if s.Kind == TurnUp {
 		depth, named = depth.MulInt(2), " (twice Depth)"
@@ -155,13 +155,13 @@ func (s Spec) auditTake(a *ticket.Audit, full Spec, deep bool) {
 		sum = s.Seam.Add(s.Favour)
 		switch {
 		case !s.Seam.IsZero() && s.Take != sum:
-			a.Fault("Take", s.Take.String(), sum.String()+" (Seam + Favour)", ticket.ErrConflict)
+			a.Fault("Take", s.Take.String(), sum.String()+" (Seam + Favour)", fault.Conflict)
 		case s.Seam.IsZero() && !sum.Less(s.Take):
-			a.Fault("Take", s.Take.String(), "more than "+sum.String()+" (Favour)", ticket.ErrConflict)
+			a.Fault("Take", s.Take.String(), "more than "+sum.String()+" (Favour)", fault.Conflict)
 		}
 	case s.Kind == Single:
 		if s.Take != full.Depth {
-			a.Fault("Take", s.Take.String(), full.Depth.String()+" (Depth)", ticket.ErrConflict)
+			a.Fault("Take", s.Take.String(), full.Depth.String()+" (Depth)", fault.Conflict)
 		}
 	case !s.First.IsZero() && !s.Depth.IsZero():
 		if s.Take != sum {
@@ -169,57 +169,57 @@ func (s Spec) auditTake(a *ticket.Audit, full Spec, deep bool) {
 			if s.Kind == TurnUp {
 				parts = " (First + twice Depth)"
 			}
-			a.Fault("Take", s.Take.String(), sum.String()+parts, ticket.ErrConflict)
+			a.Fault("Take", s.Take.String(), sum.String()+parts, fault.Conflict)
 		}
 	case s.Kind == Blind && s.First.IsZero() && !s.Depth.IsZero() && s.Take.Less(s.Depth):
-		a.Fault("Take", s.Take.String(), s.Depth.String()+" (Depth) or more", ticket.ErrConflict)
+		a.Fault("Take", s.Take.String(), s.Depth.String()+" (Depth) or more", fault.Conflict)
 	case s.Kind == Blind && s.Take == s.Depth:
 	case !sum.IsZero() && !sum.Less(s.Take):
 		which := " (First)"
 		if s.First.IsZero() {
 			which = named
 		}
-		a.Fault("Take", s.Take.String(), "more than "+sum.String()+which, ticket.ErrConflict)
+		a.Fault("Take", s.Take.String(), "more than "+sum.String()+which, fault.Conflict)
 	case deep && s.First.IsZero():
-		a.Fault("Take", s.Take.String(), "at most "+deepest.String()+" (twice Depth)", ticket.ErrRange)
+		a.Fault("Take", s.Take.String(), "at most "+deepest.String()+" (twice Depth)", fault.Range)
 	}
 }
 
 // auditStrip records what is wrong with a facing or a binding.
-func (s Spec) auditStrip(a *ticket.Audit, full Spec) {
+func (s Spec) auditStrip(a *fault.Audit, full Spec) {
 	solved := !s.turnsBad() && full.Depth.Sign() > 0
 	s.length(a, "Seam", s.Seam, !s.Kind.stripped())
 	if solved && s.Kind == Bound && full.Depth.Less(full.Seam) {
 		// The raw edge would reach past the fold of the binding.
-		a.Fault("Seam", s.Seam.String(), "at most "+full.Depth.String()+" (Depth)", ticket.ErrRange)
+		a.Fault("Seam", s.Seam.String(), "at most "+full.Depth.String()+" (Depth)", fault.Range)
 	}
 	s.length(a, "Favour", s.Favour, !s.Kind.faced())
 	if solved && s.Kind.faced() && !s.Favour.Less(full.Depth) {
-		a.Fault("Favour", s.Favour.String(), "less than "+full.Depth.String()+" (Depth)", ticket.ErrRange)
+		a.Fault("Favour", s.Favour.String(), "less than "+full.Depth.String()+" (Depth)", fault.Range)
 	}
 	if s.Doubled && s.Kind.Valid() && s.Kind != Bound {
-		a.Fault("Doubled", "true", "false for "+s.what(), ticket.ErrUnused)
+		a.Fault("Doubled", "true", "false for "+s.what(), fault.Unused)
 	}
 	s.length(a, "Spare", s.Spare, !s.Kind.stripped())
 }
 
-func (s Spec) auditFlare(a *ticket.Audit) {
+func (s Spec) auditFlare(a *fault.Audit) {
 	unused := s.Kind == Slit || s.Kind == Circular
 	if unused && !s.Slope.IsZero() {
-		a.Fault("Slope", s.Slope.String(), "none for "+s.what(), ticket.ErrUnused)
+		a.Fault("Slope", s.Slope.String(), "none for "+s.what(), fault.Unused)
 	}
 	switch n := s.Edges; {
 	case unused && n != 0:
-		a.Fault("Edges", strconv.Itoa(n), "none for "+s.what(), ticket.ErrUnused)
+		a.Fault("Edges", strconv.Itoa(n), "none for "+s.what(), fault.Unused)
 	case n < 0 || n > MaxEdges:
-		a.Fault("Edges", strconv.Itoa(n), "1 to "+strconv.Itoa(MaxEdges), ticket.ErrRange)
+		a.Fault("Edges", strconv.Itoa(n), "1 to "+strconv.Itoa(MaxEdges), fault.Range)
 	case n == 0 && !unused && !s.Slope.IsZero():
-		a.Fault("Edges", "", "1 to "+strconv.Itoa(MaxEdges)+", since Slope is given", ticket.ErrMissing)
+		a.Fault("Edges", "", "1 to "+strconv.Itoa(MaxEdges)+", since Slope is given", fault.Missing)
 	}
 }
 
 // auditSweep records an edge of which nothing would be left.
-func (s Spec) auditSweep(a *ticket.Audit, full Spec) {
+func (s Spec) auditSweep(a *fault.Audit, full Spec) {
 	switch {
 	case s.Sweep.Sign() <= 0, s.turnsBad(), s.Kind == Circular, s.Kind == Slit && !s.Opening.Valid(), s.Edges < 0, s.Edges > MaxEdges:
 		return
@@ -228,20 +228,20 @@ func (s Spec) auditSweep(a *ticket.Audit, full Spec) {
 	}
 	drift := full.sweepDrift()
 	if full.Sweep.Add(drift).Sign() <= 0 {
-		a.Fault("Sweep", s.Sweep.String(), "more than "+drift.Neg().String()+", which the hem takes from it", ticket.ErrRange)
+		a.Fault("Sweep", s.Sweep.String(), "more than "+drift.Neg().String()+", which the hem takes from it", fault.Range)
 		return
 	}
 	curves := arc(full.Circle.Sub(full.Hollow), full.drift()).Plus(drift)
 	if lo, _ := curves.Plus(full.Sweep).Bounds(); lo.Sign() <= 0 {
-		a.Fault("Sweep", s.Sweep.String(), "more than "+curves.Neg().String()+", which the hem takes from it round its curves", ticket.ErrRange)
+		a.Fault("Sweep", s.Sweep.String(), "more than "+curves.Neg().String()+", which the hem takes from it round its curves", fault.Range)
 	}
 }
 
 // auditCurve records what is wrong with the curves of the edge.
-func (s Spec) auditCurve(a *ticket.Audit, full Spec) {
+func (s Spec) auditCurve(a *fault.Audit, full Spec) {
 	s.part(a, "Circle", s.Circle, s.Kind == Slit || s.Kind == TurnUp)
 	if s.Kind == ShirtTail && s.Circle.IsZero() && s.Hollow.IsZero() {
-		a.Fault("Circle", "", "more than 0, or Hollow", ticket.ErrMissing)
+		a.Fault("Circle", "", "more than 0, or Hollow", fault.Missing)
 	}
 	s.part(a, "Hollow", s.Hollow, s.Kind == Slit || s.Kind == TurnUp || s.Kind == Circular)
 	s.length(a, "Radius", s.Radius, s.Kind != Circular)
@@ -250,34 +250,34 @@ func (s Spec) auditCurve(a *ticket.Audit, full Spec) {
 	}
 	// The inner edge of the hem must still lie on the cloth.
 	if least := full.Depth.Sub(full.drift()); !least.Less(s.Radius) {
-		a.Fault("Radius", s.Radius.String(), "more than "+least.String()+" (Depth less the drift)", ticket.ErrRange)
+		a.Fault("Radius", s.Radius.String(), "more than "+least.String()+" (Depth less the drift)", fault.Range)
 	}
 }
 
-func (s Spec) part(a *ticket.Audit, path string, r units.Ratio, unused bool) {
+func (s Spec) part(a *fault.Audit, path string, r units.Ratio, unused bool) {
 	switch {
 	case r.IsZero():
 	case unused:
-		a.Fault(path, r.String(), "none for "+s.what(), ticket.ErrUnused)
+		a.Fault(path, r.String(), "none for "+s.what(), fault.Unused)
 	case r.Sign() < 0:
-		a.Fault(path, r.String(), "0 or more", ticket.ErrSign)
+		a.Fault(path, r.String(), "0 or more", fault.Sign)
 	case units.RatioOf(MaxCircle, 1).Less(r):
-		a.Fault(path, r.String(), "at most "+strconv.Itoa(MaxCircle), ticket.ErrRange)
+		a.Fault(path, r.String(), "at most "+strconv.Itoa(MaxCircle), fault.Range)
 	}
 }
 
-func (s Spec) auditOpening(a *ticket.Audit) {
+func (s Spec) auditOpening(a *fault.Audit) {
 	switch {
 	case s.Kind.Valid() && s.Kind != Slit:
 		if s.Opening != NoOpening {
-			a.Fault("Opening", s.Opening.String(), "none for "+s.what(), ticket.ErrUnused)
+			a.Fault("Opening", s.Opening.String(), "none for "+s.what(), fault.Unused)
 		}
 	case s.Opening == NoOpening:
 		if s.Kind == Slit {
-			a.Fault("Opening", "", openingList, ticket.ErrMissing)
+			a.Fault("Opening", "", openingList, fault.Missing)
 		}
 	case !s.Opening.Valid():
-		a.Fault("Opening", s.Opening.String(), openingList, ticket.ErrUnknown)
+		a.Fault("Opening", s.Opening.String(), openingList, fault.Unknown)
 	}
 	if s.inSeam() {
 		a.Need("SeamTake", s.SeamTake)

@@ -12,12 +12,13 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
 // blamed are the fields of the faults of err.
 func blamed(err error) (paths []string) {
-	var fs ticket.Faults
+	var fs fault.Faults
 	if errors.As(err, &fs) {
 		for _, f := range fs {
 			paths = append(paths, f.Path)
@@ -71,7 +72,7 @@ func TestSweepRoundCurves(t *testing.T) {
 	s := hem.Spec{Kind: hem.ShirtTail, First: l("1/4"), Depth: l("1/4"), Cut: l("1/4"), Circle: units.RatioOf(1, 1)}
 	_, most := units.Pi().Of(l("1/4")).MulInt(2).Bounds()
 	s.Sweep = most
-	if _, err := s.Plan(); !errors.Is(err, ticket.ErrRange) || !slices.Equal(blamed(err), []string{"Sweep"}) {
+	if _, err := s.Plan(); !errors.Is(err, fault.Range) || !slices.Equal(blamed(err), []string{"Sweep"}) {
 		t.Errorf("%v: %v", s.Sweep, err)
 	}
 	s.Sweep = most.Add(l("1/16"))
@@ -209,11 +210,11 @@ func TestCordRules(t *testing.T) {
 // TestGarmentNames: a garment that the table of depths does not have is named in the
 // fault as it was asked for, if it is no longer than a name may be.
 func TestGarmentNames(t *testing.T) {
-	long := strings.Repeat("x", ticket.MaxName)
+	long := strings.Repeat("x", fault.MaxName)
 	for name, want := range map[string]string{"doublet": `"doublet"`, long: `"` + long + `"`, long + "x": "201 bytes"} {
 		_, err := hem.DepthsFor(name)
-		var f *ticket.Fault
-		if !errors.As(err, &f) || f.Got != want || f.Path != "Garment" || f.Err != ticket.ErrUnknown {
+		var f *fault.Fault
+		if !errors.As(err, &f) || f.Got != want || f.Path != "Garment" || f.Kind != fault.Unknown {
 			t.Errorf("%d bytes: %v", len(name), err)
 		}
 	}

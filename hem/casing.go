@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -57,97 +58,97 @@ func (k *CasingKind) UnmarshalText(text []byte) error {
 // negative. The measures from top to bottom are Heading, Tunnel and Lower, and
 // Turn is hidden inside.
 type Casing struct {
-	Kind    CasingKind // what it holds; needed
-	Applied bool       // a strip with both long edges turned is sewn on; else the garment is folded down
+	Kind    CasingKind `json:"kind,omitzero"`    // what it holds; needed
+	Applied bool       `json:"applied,omitzero"` // a strip with both long edges turned is sewn on; else the garment is folded down
 
 	// Drafted is the allowance that the pattern drew above the finished edge.
 	// Default what the casing takes. An applied casing has none.
-	Drafted units.Length
+	Drafted units.Length `json:"drafted,omitzero"`
 	// Width is the width of the elastic or of the cord laid flat, or the diameter
 	// of the rod. It follows from Tunnel and Ease; needed but where Girth is given.
-	Width units.Length
+	Width units.Length `json:"width,omitzero"`
 	// Girth is the measure round a rod, instead of Width.
-	Girth units.Length
+	Girth units.Length `json:"girth,omitzero"`
 	// Ease is how much wider the tunnel is than what it holds, Width, or, with
 	// Girth, how much longer the measure round the tunnel is. It follows from
 	// Tunnel. Default the first row of [CasingEases] for the kind; for a rod, as much
 	// as Width, or 1/2 in with Girth, so that the rod goes through.
-	Ease units.Length
+	Ease units.Length `json:"ease,omitzero"`
 	// Tunnel is the clear room between the two rows of stitching, or between the
 	// fold and the row: Width + Ease, or (Girth + Ease) / 2.
-	Tunnel units.Length
+	Tunnel units.Length `json:"tunnel,omitzero"`
 	// Turn is the raw edge turned under, on both long edges of an applied strip: at
 	// most Heading + Tunnel + Lower, or half of that on a strip. Default 1/4 in, the
 	// first row of [CasingTurns], or as much of it as there is room for.
-	Turn units.Length
+	Turn units.Length `json:"turn,omitzero"`
 	// Heading is from the finished edge, which is the fold, down to the upper row
 	// of stitching. Zero is an answer: there is no upper row and the tunnel begins at
 	// the fold. On an applied strip it is the part above that row, less than Turn so
 	// that the row catches it; there it may be omitted, and the default is that of Lower.
-	Heading units.Length
+	Heading units.Length `json:"heading,omitzero" noun:"zero"`
 	// Lower is from the lower row of stitching to the inner fold, less than Turn so
 	// that the row catches it. It may be omitted; the default is 1/8 in, the row of
 	// [CasingTurns] that has one, or half of Turn where that is less.
-	Lower units.Length
+	Lower units.Length `json:"lower,omitzero" noun:"zero"`
 
 	// Opening is how much of the lower row is left open for elastic to be threaded
 	// through, and is closed last. It may be omitted; the default is 2 in, the row of
 	// [CasingTurns] that has one, or Width + 1/2 in where that is more. A rod has none,
 	// nor a cord, which comes out through eyelets, but where a rule bars it.
-	Opening units.Length
+	Opening units.Length `json:"opening,omitzero"`
 
 	// Around is the finished length of the casing, round the garment or across
 	// the curtain. No default; StripLength and CordLength need it.
-	Around units.Length
+	Around units.Length `json:"around,omitzero"`
 	// End is turned in at each end of an applied strip. Default 1/4 in where Around
 	// is given, common practice.
-	End units.Length
+	End units.Length `json:"end,omitzero"`
 	// Tail is, for a cord, what hangs free at each end when the casing is at its
 	// full width. No default; CordLength needs it.
-	Tail units.Length
+	Tail units.Length `json:"tail,omitzero"`
 	// Neck is whether the cord is at the hood or the neck; else it is at the waist
 	// or the hem.
-	Neck bool
+	Neck bool `json:"neck,omitzero"`
 	// Months is the age of the wearer of a cord in months, at most [MaxMonths];
 	// zero where it is not said.
-	Months int
+	Months int `json:"months,omitzero"`
 }
 
 // A CasingPlan is a casing worked out. It is comparable.
 type CasingPlan struct {
-	Spec    Casing        // as solved
-	Assumed ticket.Fields // the fields that rest on a default
+	Spec    Casing        `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields that rest on a default
 
-	Depth units.Length // from the finished edge to the inner fold, Heading + Tunnel + Lower; of an applied strip, its width once turned
-	Taken units.Length // what the casing takes off the garment, Depth + Turn; zero for an applied one
-	Drift units.Length // Drafted - Taken: how much longer the garment comes out than drafted; zero for an applied one
+	Depth units.Length `json:"depth,omitzero"` // from the finished edge to the inner fold, Heading + Tunnel + Lower; of an applied strip, its width once turned
+	Taken units.Length `json:"taken,omitzero"` // what the casing takes off the garment, Depth + Turn; zero for an applied one
+	Drift units.Length `json:"drift,omitzero"` // Drafted - Taken: how much longer the garment comes out than drafted; zero for an applied one
 	// FromTunnel is the allowance measured from the upper row of stitching instead
 	// of the finished edge, Taken + Heading, as curtains are reckoned from the rod.
-	FromTunnel units.Length
+	FromTunnel units.Length `json:"fromTunnel,omitzero"`
 
-	RawToFold       units.Length // from the raw edge to the inner fold, Turn
-	RawToEdge       units.Length // from the raw edge to the finished edge, Taken; zero for an applied one
-	FinishedToUpper units.Length // from the finished edge, or the upper edge of the strip, down to the upper row; zero where there is none
-	FinishedToLower units.Length // from the same edge down to the lower row
-	Rows            int          // rows of stitching round the casing: 1 where the tunnel begins at the fold, else 2; an applied strip has 2
-	Plies           int          // layers of cloth at the thickest, without what is threaded: 3
+	RawToFold       units.Length `json:"rawToFold,omitzero"`       // from the raw edge to the inner fold, Turn
+	RawToEdge       units.Length `json:"rawToEdge,omitzero"`       // from the raw edge to the finished edge, Taken; zero for an applied one
+	FinishedToUpper units.Length `json:"finishedToUpper,omitzero"` // from the finished edge, or the upper edge of the strip, down to the upper row; zero where there is none
+	FinishedToLower units.Length `json:"finishedToLower,omitzero"` // from the same edge down to the lower row
+	Rows            int          `json:"rows,omitzero"`            // rows of stitching round the casing: 1 where the tunnel begins at the fold, else 2; an applied strip has 2
+	Plies           int          `json:"plies,omitzero"`           // layers of cloth at the thickest, without what is threaded: 3
 
-	StripWidth  units.Length // width to cut an applied strip, Depth + 2 x Turn; else zero
-	StripLength units.Length // length to cut it, Around + 2 x End; zero where Around is not given, or not applied
-	CordLength  units.Length // length of the cord, Around + 2 x Tail; zero unless both are given
+	StripWidth  units.Length `json:"stripWidth,omitzero"`  // width to cut an applied strip, Depth + 2 x Turn; else zero
+	StripLength units.Length `json:"stripLength,omitzero"` // length to cut it, Around + 2 x End; zero where Around is not given, or not applied
+	CordLength  units.Length `json:"cordLength,omitzero"`  // length of the cord, Around + 2 x Tail; zero unless both are given
 
-	HalfGirth units.Near // half the measure round a rod, pi x Width / 2 or Girth / 2; zero for the rest
+	HalfGirth units.Near `json:"halfGirth,omitzero"` // half the measure round a rod, pi x Width / 2 or Girth / 2; zero for the rest
 	// Room is Tunnel - HalfGirth: below zero the rod does not go through. Zero but
 	// for a rod.
-	Room units.Near
+	Room units.Near `json:"room,omitzero"`
 
-	TailMost units.Length // the shortest limit on Tail that this package knows for the age and the place; zero where it knows none
-	Barred   bool         // a rule allows no cord there at that age
-	Over     units.Length // how much longer Tail is than TailMost; zero where it is not
+	TailMost units.Length `json:"tailMost,omitzero"` // the shortest limit on Tail that this package knows for the age and the place; zero where it knows none
+	Barred   bool         `json:"barred,omitzero"`   // a rule allows no cord there at that age
+	Over     units.Length `json:"over,omitzero"`     // how much longer Tail is than TailMost; zero where it is not
 }
 
 // Solve fills the fields that follow from those given, then those that have a
-// default. It fails with [ticket.Faults], and then gives s back as it is.
+// default. It fails with [fault.Faults], and then gives s back as it is.
 func (s Casing) Solve() (Casing, error) {
 	p, err := s.Plan()
 	if err != nil {
@@ -156,9 +157,9 @@ func (s Casing) Solve() (Casing, error) {
 	return p.Spec, nil
 }
 
-// Plan works out the casing. The faults are [ticket.Faults].
+// Plan works out the casing. The faults are [fault.Faults].
 func (s Casing) Plan() (CasingPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	full, names := s.fill()
 	s.audit(&a, full)
 	if a.Failed() {
@@ -311,19 +312,19 @@ func (s Casing) holds() units.Length {
 }
 
 // audit records what is wrong with s, in the order of its fields; full is s filled.
-func (s Casing) audit(a *ticket.Audit, full Casing) {
+func (s Casing) audit(a *fault.Audit, full Casing) {
 	switch {
 	case s.Kind == NoCasing:
-		a.Fault("Kind", "", casingList, ticket.ErrMissing)
+		a.Fault("Kind", "", casingList, fault.Missing)
 	case !s.Kind.Valid():
-		a.Fault("Kind", s.Kind.String(), casingList, ticket.ErrUnknown)
+		a.Fault("Kind", s.Kind.String(), casingList, fault.Unknown)
 	}
 	known := s.Kind.Valid()
 	unused := func(path string, l units.Length, not bool, what string) {
 		switch {
 		case l.IsZero():
 		case known && not:
-			a.Fault(path, l.String(), "none for "+what, ticket.ErrUnused)
+			a.Fault(path, l.String(), "none for "+what, fault.Unused)
 		default:
 			a.NotNegative(path, l)
 		}
@@ -334,9 +335,9 @@ func (s Casing) audit(a *ticket.Audit, full Casing) {
 	if known && s.Girth.IsZero() && s.Width.Sign() >= 0 && full.Width.Sign() <= 0 && s.Ease.Sign() >= 0 {
 		switch {
 		case s.Tunnel.IsZero():
-			a.Fault("Width", "", "more than 0 in", ticket.ErrMissing)
+			a.Fault("Width", "", "more than 0 in", fault.Missing)
 		case s.Tunnel.Sign() > 0:
-			a.Fault("Tunnel", s.Tunnel.String(), "more than "+full.Ease.String()+" (Ease)", ticket.ErrRange)
+			a.Fault("Tunnel", s.Tunnel.String(), "more than "+full.Ease.String()+" (Ease)", fault.Range)
 		}
 	}
 	unused("Girth", s.Girth, !rod, s.Kind.String())
@@ -349,18 +350,18 @@ func (s Casing) audit(a *ticket.Audit, full Casing) {
 	unused("End", s.End, !s.Applied, "a casing folded down")
 	unused("Tail", s.Tail, !cord, s.Kind.String())
 	if s.Neck && known && !cord {
-		a.Fault("Neck", "true", "false for "+s.Kind.String(), ticket.ErrUnused)
+		a.Fault("Neck", "true", "false for "+s.Kind.String(), fault.Unused)
 	}
 	switch {
 	case s.Months < 0 || s.Months > MaxMonths:
-		a.Fault("Months", strconv.Itoa(s.Months), "0 to "+strconv.Itoa(MaxMonths), ticket.ErrRange)
+		a.Fault("Months", strconv.Itoa(s.Months), "0 to "+strconv.Itoa(MaxMonths), fault.Range)
 	case s.Months > 0 && known && !cord:
-		a.Fault("Months", strconv.Itoa(s.Months), "none for "+s.Kind.String(), ticket.ErrUnused)
+		a.Fault("Months", strconv.Itoa(s.Months), "none for "+s.Kind.String(), fault.Unused)
 	}
 }
 
 // auditTunnel records a tunnel that disagrees with what it holds.
-func (s Casing) auditTunnel(a *ticket.Audit, full Casing) {
+func (s Casing) auditTunnel(a *fault.Audit, full Casing) {
 	if s.Tunnel.Sign() <= 0 || full.Tunnel != s.Tunnel || s.Width.Sign() < 0 || s.Girth.Sign() < 0 || s.Ease.Sign() < 0 {
 		return
 	}
@@ -372,31 +373,31 @@ func (s Casing) auditTunnel(a *ticket.Audit, full Casing) {
 		if !s.Girth.IsZero() {
 			what = " (half of Girth)"
 		}
-		a.Fault("Tunnel", s.Tunnel.String(), "at least "+holds.String()+what, ticket.ErrRange)
+		a.Fault("Tunnel", s.Tunnel.String(), "at least "+holds.String()+what, fault.Range)
 	case !s.Ease.IsZero() && s.Tunnel != holds:
 		what := " (Width + Ease)"
 		if !s.Girth.IsZero() {
 			what = " (half of Girth + Ease)"
 		}
-		a.Fault("Tunnel", s.Tunnel.String(), holds.String()+what, ticket.ErrConflict)
+		a.Fault("Tunnel", s.Tunnel.String(), holds.String()+what, fault.Conflict)
 	}
 }
 
 // auditRows records a turn for which there is no room, and a row that does not
 // catch its turn. What rests on a length below zero, or on a tunnel that is not
 // known, is left out.
-func (s Casing) auditRows(a *ticket.Audit, full Casing) {
+func (s Casing) auditRows(a *fault.Audit, full Casing) {
 	room, what := full.room()
 	known := full.Tunnel.Sign() > 0 && full.Turn.Sign() > 0 && s.Heading.Sign() >= 0 && s.Lower.Sign() >= 0
 	a.NotNegative("Turn", s.Turn)
 	if known {
-		a.AtMost("Turn", s.Turn, room, what, ticket.ErrRange)
+		fault.AtMost(a, "Turn", s.Turn, room, what, fault.Range)
 	}
 	// A turn that is too deep has its own fault.
 	known = known && !room.Less(full.Turn)
 	caught := func(path string, row units.Length) {
 		if a.NotNegative(path, row); known && !row.Less(full.Turn) {
-			a.Fault(path, row.String(), "less than "+full.Turn.String()+" (Turn), or the row does not catch the turn", ticket.ErrRange)
+			a.Fault(path, row.String(), "less than "+full.Turn.String()+" (Turn), or the row does not catch the turn", fault.Range)
 		}
 	}
 	if s.Applied {

@@ -1,6 +1,7 @@
 package hem
 
 import (
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -212,49 +213,49 @@ func (p CasingPlan) cordCautions(cs []ticket.Caution) []ticket.Caution {
 	return cs
 }
 
-func (p CasingPlan) sources() []ticket.Cite {
+func (p CasingPlan) sources() []source.Cite {
 	s := p.Spec
-	cs := make([]ticket.Cite, 0, maxStep)
+	cs := make([]source.Cite, 0, maxStep)
 	if p.Assumed.Has("Ease") {
 		for _, e := range casingEases {
 			if e.Kind == s.Kind && e.Round == !s.Girth.IsZero() {
-				cs = append(cs, ticket.Cite{For: "ease of the casing, " + e.Name, ID: e.Source, Place: e.Place, Known: e.Known})
+				cs = append(cs, source.Cite{For: "ease of the casing, " + e.Name, ID: e.Source, Place: e.Place, Known: e.Known})
 			}
 		}
 	}
 	if p.Assumed.Has("Turn") {
 		if s.Turn == casingTurn.Turn {
-			cs = append(cs, ticket.Cite{For: "turn of the raw edge", ID: casingTurn.Source, Place: casingTurn.Place, Known: casingTurn.Known})
+			cs = append(cs, source.Cite{For: "turn of the raw edge", ID: casingTurn.Source, Place: casingTurn.Place, Known: casingTurn.Known})
 		} else {
-			cs = append(cs, ticket.Practise("turn of the raw edge, no more than there is room for"))
+			cs = append(cs, source.Practise("turn of the raw edge, no more than there is room for"))
 		}
 	}
 	if p.Assumed.Has("Lower") || p.Assumed.Has("Heading") {
 		if s.Lower == casingRow.Lower || s.Heading == casingRow.Lower {
-			cs = append(cs, ticket.Cite{For: "row inside the fold", ID: casingRow.Source, Place: casingRow.Place, Known: casingRow.Known})
+			cs = append(cs, source.Cite{For: "row inside the fold", ID: casingRow.Source, Place: casingRow.Place, Known: casingRow.Known})
 		} else {
-			cs = append(cs, ticket.Practise("row inside the fold, half way along the turn"))
+			cs = append(cs, source.Practise("row inside the fold, half way along the turn"))
 		}
 	}
 	if p.Assumed.Has("Opening") {
 		if s.Opening == casingTurn.Open {
-			cs = append(cs, ticket.Cite{For: "opening to thread through", ID: casingTurn.Source, Place: casingTurn.Place, Known: casingTurn.Known})
+			cs = append(cs, source.Cite{For: "opening to thread through", ID: casingTurn.Source, Place: casingTurn.Place, Known: casingTurn.Known})
 		} else {
-			cs = append(cs, ticket.Practise("opening to thread through, 1/2 in more than the elastic"))
+			cs = append(cs, source.Practise("opening to thread through, 1/2 in more than the elastic"))
 		}
 	}
 	if p.Assumed.Has("End") {
-		cs = append(cs, ticket.Practise("turn at the ends of a strip"))
+		cs = append(cs, source.Practise("turn at the ends of a strip"))
 	}
 	if s.Kind == CordCasing {
 		for _, l := range cordLimits {
 			if s.Months > 0 && l.Neck == s.Neck && s.Months >= l.From && s.Months < l.Below {
-				cs = append(cs, ticket.Cite{For: "cords of a child's clothes", ID: l.Source, Place: l.Rule, Known: l.Known})
+				cs = append(cs, source.Cite{For: "cords of a child's clothes", ID: l.Source, Place: l.Rule, Known: l.Known})
 			}
 		}
 	}
 	if s.Kind == RodCasing && s.Girth.IsZero() {
-		cs = append(cs, ticket.Cite{For: "half the measure round a rod, by geometry", Known: ticket.Computed})
+		cs = append(cs, source.Cite{For: "half the measure round a rod, by geometry", Known: source.Computed})
 	}
-	return append(cs, ticket.Practise("parts of the casing add up to what it takes"))
+	return append(cs, source.Practise("parts of the casing add up to what it takes"))
 }

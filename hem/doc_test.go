@@ -9,7 +9,7 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // TestKindTable: the table in the doc of Kind tells which fields each kind reads.
@@ -54,11 +54,11 @@ func TestKindTable(t *testing.T) {
 				f.SetBool(true)
 			}
 			_, err := s.Plan()
-			var fs ticket.Faults
+			var fs fault.Faults
 			unused := false
 			if errors.As(err, &fs) {
 				for _, one := range fs {
-					unused = unused || one.Path == name && one.Err == ticket.ErrUnused
+					unused = unused || one.Path == name && one.Kind == fault.Unused
 				}
 			}
 			if unused != (row[i] == "-") {

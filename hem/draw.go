@@ -2,6 +2,7 @@ package hem
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/ticket"
 )
@@ -27,11 +28,11 @@ const MaxDrawn = 2
 //
 // The thickness is that of a ply as drawn, and may be no more than the least turn
 // of the hem; zero is a twelfth of Depth, or the least turn where that is less. The
-// faults are [ticket.Faults]: a measure above [MaxDrawn], a thickness that does not
+// faults are [fault.Faults]: a measure above [MaxDrawn], a thickness that does not
 // fold, and the row of a facing that would run along the raw edges of its seam.
 func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
 	s := p.Spec
-	var a ticket.Audit
+	var a fault.Audit
 	if planless(&a, s.Kind.String(), s.Kind.Valid(), kindList) {
 		return nil, a.Err()
 	}
@@ -74,21 +75,21 @@ func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
 }
 
 // planless records a kind that no plan has, and reports it.
-func planless(a *ticket.Audit, kind string, valid bool, list string) bool {
+func planless(a *fault.Audit, kind string, valid bool, list string) bool {
 	switch {
 	case valid:
 	case kind == kindNames[NoKind]:
-		a.Fault("Spec.Kind", "", list, ticket.ErrMissing)
+		a.Fault("Spec.Kind", "", list, fault.Missing)
 	default:
-		a.Fault("Spec.Kind", kind, list, ticket.ErrUnknown)
+		a.Fault("Spec.Kind", kind, list, fault.Unknown)
 	}
 	return a.Failed()
 }
 
 // apart records a row at the very place of a raw edge.
-func apart(a *ticket.Audit, path string, row, edge units.Length, what string) {
+func apart(a *fault.Audit, path string, row, edge units.Length, what string) {
 	if row == edge {
-		a.Fault(path, row.String(), "more or less than "+edge.String()+", where the raw edge of "+what+" lies", ticket.ErrRange)
+		a.Fault(path, row.String(), "more or less than "+edge.String()+", where the raw edge of "+what+" lies", fault.Range)
 	}
 }
 
@@ -101,11 +102,11 @@ type measure struct {
 // fold records the measures that are missing or out of reach, and the thickness
 // that one of them is too small for. It gives the thickness, by default a twelfth
 // of the first measure or the least of them.
-func fold(a *ticket.Audit, thickness units.Length, turns []measure) units.Length {
+func fold(a *fault.Audit, thickness units.Length, turns []measure) units.Length {
 	least := turns[0]
 	for _, m := range turns {
 		a.Need(m.path, m.long)
-		a.AtMost(m.path, m.long, units.Metre.Of(MaxDrawn), "MaxDrawn", ticket.ErrRange)
+		fault.AtMost(a, m.path, m.long, units.Metre.Of(MaxDrawn), "MaxDrawn", fault.Range)
 		if m.long.Less(least.long) {
 			least = m
 		}
@@ -114,7 +115,7 @@ func fold(a *ticket.Audit, thickness units.Length, turns []measure) units.Length
 		return thickness
 	}
 	a.NotNegative("Thickness", thickness)
-	a.AtMost("Thickness", thickness, least.long, least.path, ticket.ErrRange)
+	fault.AtMost(a, "Thickness", thickness, least.long, least.path, fault.Range)
 	if thickness.IsZero() {
 		return turns[0].long.DivInt(12).Min(least.long)
 	}
@@ -123,7 +124,7 @@ func fold(a *ticket.Audit, thickness units.Length, turns []measure) units.Length
 
 // proven are the drawings, each of which is what it says.
 func proven(ds ...section.Drawing) ([]section.Drawing, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	for i, d := range ds {
 		a.Include("["+ticket.Of(i).String()+"]", d.Check())
 	}

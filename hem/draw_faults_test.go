@@ -8,8 +8,8 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/section"
-	"example.com/clothyard/units/ticket"
 )
 
 // TestDrawFaults: what cannot be drawn is refused, with the measure and the limit.
@@ -75,7 +75,7 @@ func TestDrawFaults(t *testing.T) {
 		{"a thick tuck", tucked(hem.Tucks{Kind: hem.PinTuck, Count: 1}), l("1"), "Thickness 1 in: out of range, want at most 1/16 in (Spec.Depth)"},
 	} {
 		ds, err := c.draw(c.thick)
-		var fs ticket.Faults
+		var fs fault.Faults
 		if ds != nil || !errors.As(err, &fs) {
 			t.Errorf("%s: %d drawings, %v", c.name, len(ds), err)
 			continue
@@ -126,7 +126,7 @@ func FuzzDraw(f *testing.F) {
 		ds, err := p.Sections(units.Length{})
 		if err != nil {
 			refused(t, err)
-			var fs ticket.Faults
+			var fs fault.Faults
 			for errors.As(err, &fs); len(fs) > 0; fs = fs[1:] {
 				if fs[0].Path[0] == '[' {
 					t.Errorf("%+v is drawn wrong: %v", p.Spec, err)

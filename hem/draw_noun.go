@@ -2,8 +2,8 @@ package hem
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/section"
-	"example.com/clothyard/units/ticket"
 )
 
 // Sections is a drawing of the casing edge-on, with its rows and with nothing
@@ -13,11 +13,11 @@ import (
 //
 // The thickness is that of a ply as drawn, and may be no more than the turn or the
 // depth; zero is a twelfth of the depth, or the turn where that is less. The faults
-// are [ticket.Faults]: a measure above [MaxDrawn], a thickness that does not fold,
+// are [fault.Faults]: a measure above [MaxDrawn], a thickness that does not fold,
 // and an upper row that would run along the raw edge of the turn.
 func (p CasingPlan) Sections(thickness units.Length) ([]section.Drawing, error) {
 	s := p.Spec
-	var a ticket.Audit
+	var a fault.Audit
 	if planless(&a, s.Kind.String(), s.Kind.Valid(), casingList) {
 		return nil, a.Err()
 	}
@@ -79,11 +79,11 @@ func (p CasingPlan) through(name string, row units.Length) []string {
 // run to the inside of each fold, as in [Plan.Sections].
 //
 // The thickness is that of a ply as drawn, and may be no more than Depth; zero is a
-// twelfth of it. The faults are [ticket.Faults]: a depth above [MaxDrawn], and a
+// twelfth of it. The faults are [fault.Faults]: a depth above [MaxDrawn], and a
 // thickness that does not fold.
 func (p TucksPlan) Sections(thickness units.Length) ([]section.Drawing, error) {
 	s := p.Spec
-	var a ticket.Audit
+	var a fault.Audit
 	if planless(&a, s.Kind.String(), s.Kind.Valid(), tuckList) {
 		return nil, a.Err()
 	}

@@ -10,8 +10,8 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/section"
-	"example.com/clothyard/units/ticket"
 )
 
 // A span is from one place to another.
@@ -423,7 +423,7 @@ func TestDrawnCasing(t *testing.T) {
 			s.Turn = part(r, all.DivInt(2))
 		}
 		if s.Turn.Cmp(s.Lower) <= 0 || s.Applied && s.Turn.Cmp(s.Heading) <= 0 {
-			if p, err := s.Plan(); !errors.Is(err, ticket.ErrRange) {
+			if p, err := s.Plan(); !errors.Is(err, fault.Range) {
 				t.Fatalf("%+v: %v", p, err)
 			}
 			continue

@@ -11,7 +11,7 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 func TestFaults(t *testing.T) {
@@ -22,84 +22,84 @@ func TestFaults(t *testing.T) {
 		want []string
 		errs []error
 	}{
-		{"nothing", hem.Spec{}, []string{"Kind: not given, want single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular or turn-up"}, []error{ticket.ErrMissing}},
+		{"nothing", hem.Spec{}, []string{"Kind: not given, want single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular or turn-up"}, []error{fault.Missing}},
 		{"no such kind", hem.Spec{Kind: 77, Depth: l("-1")}, []string{
 			"Kind Kind(77): not known, want single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular or turn-up",
-			"Depth -1 in: wrong sign, want 0 in or more"}, []error{ticket.ErrUnknown, ticket.ErrSign}},
-		{"no depth", hem.Spec{Kind: hem.Double}, []string{"Depth: not given, want more than 0 in, or Take"}, []error{ticket.ErrMissing}},
-		{"no depth of a single hem", hem.Spec{Kind: hem.Single}, []string{"Depth: not given, want more than 0 in, or Take"}, []error{ticket.ErrMissing}},
-		{"only the first turn", hem.Spec{Kind: hem.Double, First: l("1/4")}, []string{"Depth: not given, want more than 0 in, or Take"}, []error{ticket.ErrMissing}},
+			"Depth -1 in: wrong sign, want 0 in or more"}, []error{fault.Unknown, fault.Sign}},
+		{"no depth", hem.Spec{Kind: hem.Double}, []string{"Depth: not given, want more than 0 in, or Take"}, []error{fault.Missing}},
+		{"no depth of a single hem", hem.Spec{Kind: hem.Single}, []string{"Depth: not given, want more than 0 in, or Take"}, []error{fault.Missing}},
+		{"only the first turn", hem.Spec{Kind: hem.Double, First: l("1/4")}, []string{"Depth: not given, want more than 0 in, or Take"}, []error{fault.Missing}},
 		{"no depth of a slit", hem.Spec{Kind: hem.Slit, Opening: hem.InSeam, Drafted: l("1"), SeamTake: l("1/2")},
-			[]string{"Depth: not given, want more than 0 in, or Take"}, []error{ticket.ErrMissing}},
+			[]string{"Depth: not given, want more than 0 in, or Take"}, []error{fault.Missing}},
 		{"every length below zero", hem.Spec{Kind: hem.Double, Drafted: l("-1"), Cut: l("-2"), First: l("-3"), Depth: l("-4"), Take: l("-5"), Trim: l("-6"), Stitch: l("-7"), Sweep: l("-8")},
 			[]string{
 				"Drafted -1 in: wrong sign, want 0 in or more", "Cut -2 in: wrong sign, want 0 in or more",
 				"First -3 in: wrong sign, want 0 in or more", "Depth -4 in: wrong sign, want 0 in or more",
 				"Take -5 in: wrong sign, want 0 in or more", "Trim -6 in: wrong sign, want 0 in or more",
 				"Stitch -7 in: wrong sign, want 0 in or more", "Sweep -8 in: wrong sign, want 0 in or more",
-			}, []error{ticket.ErrSign}},
+			}, []error{fault.Sign}},
 		{"unused in a single hem", hem.Spec{Kind: hem.Single, First: l("1"), Trim: l("1"), Depth: l("1"), Slit: l("3"), Opening: hem.Faced, SeamTake: l("1")},
 			[]string{
 				"First 1 in: not used here, want none for single", "Trim 1 in: not used here, want none for single",
 				"Slit 3 in: not used here, want none for single", "Opening faced: not used here, want none for single",
 				"SeamTake 1 in: not used here, want none for single",
-			}, []error{ticket.ErrUnused}},
+			}, []error{fault.Unused}},
 		{"unused in a cut slit", hem.Spec{Kind: hem.Slit, Opening: hem.Tucked, Drafted: l("1"), Cut: l("1"), Depth: l("1"), Slope: five, Edges: 2, SeamTake: l("1")},
 			[]string{
 				"Drafted 1 in: not used here, want none for a slit that is tucked", "Cut 1 in: not used here, want none for a slit that is tucked",
 				"Slope 5/64: not used here, want none for a slit that is tucked", "Edges 2: not used here, want none for a slit that is tucked",
 				"SeamTake 1 in: not used here, want none for a slit that is tucked",
-			}, []error{ticket.ErrUnused}},
+			}, []error{fault.Unused}},
 		{"slit without an end", hem.Spec{Kind: hem.Slit, Depth: l("1"), Sweep: l("1"), Slit: l("-3")},
-			[]string{"Slit -3 in: wrong sign, want 0 in or more", "Opening: not given, want tucked, faced or in-seam"}, []error{ticket.ErrSign, ticket.ErrMissing}},
+			[]string{"Slit -3 in: wrong sign, want 0 in or more", "Opening: not given, want tucked, faced or in-seam"}, []error{fault.Sign, fault.Missing}},
 		{"slit without a known end", hem.Spec{Kind: hem.Slit, Depth: l("1"), Opening: 9, SeamTake: l("1")},
-			[]string{"Opening Opening(9): not known, want tucked, faced or in-seam", "SeamTake 1 in: not used here, want none for slit"}, []error{ticket.ErrUnknown}},
+			[]string{"Opening Opening(9): not known, want tucked, faced or in-seam", "SeamTake 1 in: not used here, want none for slit"}, []error{fault.Unknown}},
 		{"opening without its seam", hem.Spec{Kind: hem.Slit, Depth: l("1"), Opening: hem.InSeam},
-			[]string{"SeamTake: not given, want more than 0 in"}, []error{ticket.ErrMissing}},
+			[]string{"SeamTake: not given, want more than 0 in"}, []error{fault.Missing}},
 		{"opening in a seam below zero", hem.Spec{Kind: hem.Slit, Depth: l("1"), Opening: hem.InSeam, SeamTake: l("-1")},
-			[]string{"SeamTake -1 in: wrong sign, want more than 0 in"}, []error{ticket.ErrSign}},
+			[]string{"SeamTake -1 in: wrong sign, want more than 0 in"}, []error{fault.Sign}},
 		{"first turn past the finished edge", hem.Spec{Kind: hem.Double, First: l("1/2"), Depth: l("3/8")},
-			[]string{"First 1/2 in: out of range, want at most 3/8 in (Depth), or a Trim of that"}, []error{ticket.ErrRange}},
+			[]string{"First 1/2 in: out of range, want at most 3/8 in (Depth), or a Trim of that"}, []error{fault.Range}},
 		{"the same, by what is taken", hem.Spec{Kind: hem.Double, Depth: l("3/8"), Take: l("1")},
-			[]string{"Take 1 in: out of range, want at most 3/4 in (twice Depth)"}, []error{ticket.ErrRange}},
+			[]string{"Take 1 in: out of range, want at most 3/4 in (twice Depth)"}, []error{fault.Range}},
 		{"no cloth left to turn", hem.Spec{Kind: hem.Double, First: l("1"), Drafted: l("1/2")},
-			[]string{"First 1 in: out of range, want less than 1/2 in (Cut)"}, []error{ticket.ErrRange}},
+			[]string{"First 1 in: out of range, want less than 1/2 in (Cut)"}, []error{fault.Range}},
 		{"all the cloth turned in", hem.Spec{Kind: hem.Double, First: l("1/2"), Drafted: l("1/2")},
-			[]string{"First 1/2 in: out of range, want less than 1/2 in (Cut)"}, []error{ticket.ErrRange}},
+			[]string{"First 1/2 in: out of range, want less than 1/2 in (Cut)"}, []error{fault.Range}},
 		{"trimmed, but not enough", hem.Spec{Kind: hem.Narrow, First: l("1/2"), Depth: l("1/8"), Trim: l("1/4")},
-			[]string{"Trim 1/4 in: out of range, want at most 1/8 in (the lesser of First and Depth)"}, []error{ticket.ErrRange}},
+			[]string{"Trim 1/4 in: out of range, want at most 1/8 in (the lesser of First and Depth)"}, []error{fault.Range}},
 		{"trimmed to more than there is", hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("1"), Trim: l("3/8")},
-			[]string{"Trim 3/8 in: out of range, want at most 1/4 in (the lesser of First and Depth)"}, []error{ticket.ErrRange}},
+			[]string{"Trim 3/8 in: out of range, want at most 1/4 in (the lesser of First and Depth)"}, []error{fault.Range}},
 		{"all three, that disagree", hem.Spec{Kind: hem.Narrow, First: l("1/4"), Depth: l("1/2"), Take: l("1")},
-			[]string{"Take 1 in: disagrees with what else is given, want 3/4 in (First + Depth)"}, []error{ticket.ErrConflict}},
+			[]string{"Take 1 in: disagrees with what else is given, want 3/4 in (First + Depth)"}, []error{fault.Conflict}},
 		{"single, that disagrees", hem.Spec{Kind: hem.Single, Depth: l("1/2"), Take: l("1")},
-			[]string{"Take 1 in: disagrees with what else is given, want 1/2 in (Depth)"}, []error{ticket.ErrConflict}},
+			[]string{"Take 1 in: disagrees with what else is given, want 1/2 in (Depth)"}, []error{fault.Conflict}},
 		{"less taken than the first turn", hem.Spec{Kind: hem.Double, First: l("1"), Take: l("1")},
-			[]string{"Take 1 in: disagrees with what else is given, want more than 1 in (First)"}, []error{ticket.ErrConflict}},
+			[]string{"Take 1 in: disagrees with what else is given, want more than 1 in (First)"}, []error{fault.Conflict}},
 		{"less taken than the depth", hem.Spec{Kind: hem.Double, Depth: l("1"), Take: l("3/4")},
-			[]string{"Take 3/4 in: disagrees with what else is given, want more than 1 in (Depth)"}, []error{ticket.ErrConflict}},
+			[]string{"Take 3/4 in: disagrees with what else is given, want more than 1 in (Depth)"}, []error{fault.Conflict}},
 		{"no more taken than the depth", hem.Spec{Kind: hem.Narrow, Depth: l("1"), Take: l("1")},
-			[]string{"Take 1 in: disagrees with what else is given, want more than 1 in (Depth)"}, []error{ticket.ErrConflict}},
+			[]string{"Take 1 in: disagrees with what else is given, want more than 1 in (Depth)"}, []error{fault.Conflict}},
 		{"stitched past the finished edge", hem.Spec{Kind: hem.Single, Depth: l("1/4"), Stitch: l("1/4")},
-			[]string{"Stitch 1/4 in: out of range, want less than 1/4 in (Depth)"}, []error{ticket.ErrRange}},
+			[]string{"Stitch 1/4 in: out of range, want less than 1/4 in (Depth)"}, []error{fault.Range}},
 		{"flare on no edges", hem.Spec{Kind: hem.Single, Depth: l("1"), Slope: five},
-			[]string{"Edges: not given, want 1 to 1000, since Slope is given"}, []error{ticket.ErrMissing}},
+			[]string{"Edges: not given, want 1 to 1000, since Slope is given"}, []error{fault.Missing}},
 		{"edges below zero", hem.Spec{Kind: hem.Single, Depth: l("1"), Slope: five, Edges: -2},
-			[]string{"Edges -2: out of range, want 1 to 1000"}, []error{ticket.ErrRange}},
+			[]string{"Edges -2: out of range, want 1 to 1000"}, []error{fault.Range}},
 		{"too many edges", hem.Spec{Kind: hem.Single, Depth: l("1"), Sweep: l("3"), Edges: math.MaxInt32},
-			[]string{"Edges 2147483647: out of range, want 1 to 1000"}, []error{ticket.ErrRange}},
+			[]string{"Edges 2147483647: out of range, want 1 to 1000"}, []error{fault.Range}},
 		{"too many edges say nothing of the sweep", hem.Spec{Kind: hem.Single, Drafted: l("1"), Depth: l("2"), Sweep: l("3"), Slope: five, Edges: 2000},
-			[]string{"Edges 2000: out of range, want 1 to 1000"}, []error{ticket.ErrRange}},
+			[]string{"Edges 2000: out of range, want 1 to 1000"}, []error{fault.Range}},
 		{"nor do edges below zero", hem.Spec{Kind: hem.Single, Drafted: l("100"), Depth: l("2"), Sweep: l("3"), Slope: five, Edges: -2},
-			[]string{"Edges -2: out of range, want 1 to 1000"}, []error{ticket.ErrRange}},
+			[]string{"Edges -2: out of range, want 1 to 1000"}, []error{fault.Range}},
 		{"nor does a slit without an end", hem.Spec{Kind: hem.Slit, Drafted: l("1/8"), Depth: l("1"), Sweep: l("1")},
-			[]string{"Opening: not given, want tucked, faced or in-seam"}, []error{ticket.ErrMissing}},
+			[]string{"Opening: not given, want tucked, faced or in-seam"}, []error{fault.Missing}},
 		{"nor a take below zero", hem.Spec{Kind: hem.Single, Drafted: l("1"), Take: l("-1"), Depth: l("3"), Sweep: l("1"), Slope: five, Edges: 40},
-			[]string{"Take -1 in: wrong sign, want 0 in or more"}, []error{ticket.ErrSign}},
+			[]string{"Take -1 in: wrong sign, want 0 in or more"}, []error{fault.Sign}},
 		{"a hem that narrows all away", hem.Spec{Kind: hem.Single, Drafted: l("1"), Depth: l("3"), Sweep: l("1"), Slope: five, Edges: 40},
-			[]string{"Sweep 1 in: out of range, want more than 6 1/4 in, which the hem takes from it"}, []error{ticket.ErrRange}},
+			[]string{"Sweep 1 in: out of range, want more than 6 1/4 in, which the hem takes from it"}, []error{fault.Range}},
 		{"nothing left of the edge", hem.Spec{Kind: hem.Slit, Opening: hem.Faced, First: l("1/4"), Depth: l("1/4"), Sweep: l("1")},
-			[]string{"Sweep 1 in: out of range, want more than 1 in, which the hem takes from it"}, []error{ticket.ErrRange}},
+			[]string{"Sweep 1 in: out of range, want more than 1 in, which the hem takes from it"}, []error{fault.Range}},
 		{"several at once, in the order of the fields", hem.Spec{Kind: hem.Double, First: l("1/2"), Depth: l("1/4"), Take: l("1"), Trim: l("3/4"), Stitch: l("1"), Slope: five, Slit: l("1")},
 			[]string{
 				"Take 1 in: disagrees with what else is given, want 3/4 in (First + Depth)",
@@ -107,7 +107,7 @@ func TestFaults(t *testing.T) {
 				"Stitch 1 in: out of range, want less than 1/4 in (Depth)",
 				"Edges: not given, want 1 to 1000, since Slope is given",
 				"Slit 1 in: not used here, want none for double",
-			}, []error{ticket.ErrConflict, ticket.ErrRange, ticket.ErrMissing, ticket.ErrUnused}},
+			}, []error{fault.Conflict, fault.Range, fault.Missing, fault.Unused}},
 	} {
 		t.Run(test.why, func(t *testing.T) {
 			p, err := test.s.Plan()
@@ -125,7 +125,7 @@ func TestFaults(t *testing.T) {
 					t.Errorf("is not %q", want)
 				}
 			}
-			var fs ticket.Faults
+			var fs fault.Faults
 			if !errors.As(err, &fs) {
 				t.Errorf("%T", err)
 			}
@@ -154,8 +154,8 @@ func TestOneBelowZero(t *testing.T) {
 		s := whole
 		reflect.ValueOf(&s).Elem().Field(i).Set(reflect.ValueOf(was.Neg()))
 		_, err := s.Plan()
-		var fs ticket.Faults
-		if !errors.As(err, &fs) || len(fs) != 1 || fs[0].Path != name || fs[0].Err != ticket.ErrSign || fs[0].Got != was.Neg().String() {
+		var fs fault.Faults
+		if !errors.As(err, &fs) || len(fs) != 1 || fs[0].Path != name || fs[0].Kind != fault.Sign || fs[0].Got != was.Neg().String() {
 			t.Errorf("%s below zero: %v", name, err)
 		}
 	}

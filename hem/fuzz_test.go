@@ -7,6 +7,7 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -74,12 +75,12 @@ func specOf(data []byte) hem.Spec {
 // refused checks the faults of a spec that is not planned.
 func refused(t *testing.T, err error) {
 	t.Helper()
-	var fs ticket.Faults
+	var fs fault.Faults
 	if !errors.As(err, &fs) || len(fs) == 0 {
 		t.Fatalf("%T %v", err, err)
 	}
 	for _, one := range fs {
-		if one.Path == "" || one.Limit == "" || one.Err == nil {
+		if one.Path == "" || one.Limit == "" || one.Kind == "" {
 			t.Errorf("%+v", one)
 		}
 	}

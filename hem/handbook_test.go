@@ -14,6 +14,7 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -111,27 +112,27 @@ func TestHandbook(t *testing.T) {
 	ids, givens, read, sources := map[string]bool{}, map[string]bool{}, 0, map[string]bool{}
 	kinds, from := map[string]int{}, map[string]map[string]bool{}
 	for _, row := range rows[1:] {
-		id, kind, given, want, source, known, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
+		id, kind, given, want, src, known, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
 		if ids[id] || givens[kind+given] {
 			t.Errorf("%s: given twice", id)
 		}
 		ids[id], givens[kind+given] = true, true
-		switch _, found := ticket.Lookup(source); {
-		case source == "":
+		switch _, found := source.Lookup(src); {
+		case src == "":
 			if known != "practice" && known != "computed" {
 				t.Errorf("%s: %s without a source", id, known)
 			}
 		case !found:
-			t.Errorf("%s: no source %s", id, source)
+			t.Errorf("%s: no source %s", id, src)
 		default:
-			sources[source] = true
+			sources[src] = true
 		}
 		if known == "read" {
 			read++
 			if kinds[kind]++; from[kind] == nil {
 				from[kind] = map[string]bool{}
 			}
-			from[kind][source] = true
+			from[kind][src] = true
 		}
 		t.Run(id, func(t *testing.T) { handbookRow(t, kind, given, want, reason) })
 	}

@@ -7,7 +7,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/hem"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 func TestKind(t *testing.T) {
@@ -36,13 +36,13 @@ func TestKind(t *testing.T) {
 	if text, err := k.MarshalText(); len(text) > 0 || err != nil {
 		t.Errorf("no kind is written %q %v", text, err)
 	}
-	if _, err := hem.Kind(13).MarshalText(); !errors.Is(err, ticket.ErrUnknown) || hem.Kind(13).Valid() || hem.Kind(13).String() != "Kind(13)" {
+	if _, err := hem.Kind(13).MarshalText(); !errors.Is(err, fault.Unknown) || hem.Kind(13).Valid() || hem.Kind(13).String() != "Kind(13)" {
 		t.Error(err)
 	}
 	for _, text := range []string{"none", "Single", " single", strings.Repeat("x", 1e6)} {
 		k = hem.Double
 		err := k.UnmarshalText([]byte(text))
-		if !errors.Is(err, ticket.ErrUnknown) || k != hem.Double || len(err.Error()) > 300 {
+		if !errors.Is(err, fault.Unknown) || k != hem.Double || len(err.Error()) > 300 {
 			t.Errorf("%.20q: %s %v", text, k, err)
 		}
 	}
@@ -65,7 +65,7 @@ func TestOpening(t *testing.T) {
 		break
 	}
 	o := hem.Tucked
-	if err := o.UnmarshalText([]byte("open")); !errors.Is(err, ticket.ErrUnknown) || o != hem.Tucked {
+	if err := o.UnmarshalText([]byte("open")); !errors.Is(err, fault.Unknown) || o != hem.Tucked {
 		t.Error(o, err)
 	}
 	if _, err := hem.Opening(4).MarshalText(); err == nil {

@@ -10,6 +10,8 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -69,7 +71,7 @@ func TestRowOnNothing(t *testing.T) {
 		s := c.s
 		*c.field(&s) = l(c.at)
 		_, err := s.Plan()
-		if !errors.Is(err, ticket.ErrRange) {
+		if !errors.Is(err, fault.Range) {
 			t.Errorf("%s: %v", c.why, err)
 			continue
 		}
@@ -178,8 +180,8 @@ func TestCasingRows(t *testing.T) {
 		if err != nil || p.Spec.Turn != l(c.turn) || !p.Assumed.Has("Turn") {
 			t.Errorf("%+v: turned %v, %v", c.s, p.Spec.Turn, err)
 		}
-		if i := slices.IndexFunc(p.Sheet().Sources, func(c ticket.Cite) bool { return strings.HasPrefix(c.For, "turn of the raw edge") }); i < 0 ||
-			(p.Sheet().Sources[i].Known == ticket.Read) != (c.turn == "1/4") {
+		if i := slices.IndexFunc(p.Sheet().Sources, func(c source.Cite) bool { return strings.HasPrefix(c.For, "turn of the raw edge") }); i < 0 ||
+			(p.Sheet().Sources[i].Known == source.Read) != (c.turn == "1/4") {
 			t.Errorf("%+v: %v", c.s, p.Sheet().Sources)
 		}
 	}

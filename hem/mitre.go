@@ -4,6 +4,8 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -13,8 +15,8 @@ const MaxLean = 100
 
 // A HemSide is the hem along one side of a mitred corner.
 type HemSide struct {
-	First units.Length // the first turn, pressed before the mitre is sewn; zero is an answer, a raw edge finished flat
-	Depth units.Length // the depth of the hem; from the finished edge to the first fold
+	First units.Length `json:"first,omitzero" noun:"zero"` // the first turn, pressed before the mitre is sewn; zero is an answer, a raw edge finished flat
+	Depth units.Length `json:"depth,omitzero"`             // the depth of the hem; from the finished edge to the first fold
 }
 
 // Take is all that the hem takes, First + Depth.
@@ -27,57 +29,57 @@ func (h HemSide) Take() units.Length { return h.First.Add(h.Depth) }
 // side A, which runs from there along +X; side B runs up from the same point,
 // Lean to the right for one up. The allowances lie below A and to the left of B.
 type Mitre struct {
-	A HemSide // the hem along side A; its Depth is needed
-	B HemSide // the hem along side B; default that of A
+	A HemSide `json:"a,omitzero"` // the hem along side A; its Depth is needed
+	B HemSide `json:"b,omitzero"` // the hem along side B; default that of A
 	// Lean is how far side B leans over side A for one unit up: plus for a sharp
 	// corner, minus for a blunt one. It is the cotangent of the angle between the
 	// sides, from -[MaxLean] to [MaxLean]. Zero is an answer, a square corner.
-	Lean units.Ratio
+	Lean units.Ratio `json:"lean,omitzero" noun:"zero"`
 	// Trim is what is left beyond the mitre seam when the corner is cut off,
 	// measured square to the seam. Default the first row of [MitreTrims], but at
 	// most half of the lesser Depth.
-	Trim units.Length
+	Trim units.Length `json:"trim,omitzero"`
 }
 
 // A Point is a place on the flat cloth, from the finished corner: X along side A,
 // plus into the garment, and Y square to side A, plus into the garment.
 type Point struct {
-	X units.Near // along side A
-	Y units.Near // square to side A
+	X units.Near `json:"x,omitzero"` // along side A
+	Y units.Near `json:"y,omitzero"` // square to side A
 }
 
 // A MitrePlan is a mitre worked out. It is comparable. Points on the flat cloth are
 // as the cloth lies before the hems are turned up, the first turns pressed.
 type MitrePlan struct {
-	Spec    Mitre         // as solved
-	Assumed ticket.Fields // the fields that rest on a default
+	Spec    Mitre         `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields that rest on a default
 
-	Raw  Point // the corner of the raw edges
-	Fold Point // the corner of the first folds, or of the raw edges where there is no first turn
-	OnA  Point // the mark on the first fold of A, where the mitre seam ends
-	OnB  Point // the mark on the first fold of B, where the mitre seam ends
-	Meet Point // where both marks come to lie when the hems are turned up
+	Raw  Point `json:"raw,omitzero"`  // the corner of the raw edges
+	Fold Point `json:"fold,omitzero"` // the corner of the first folds, or of the raw edges where there is no first turn
+	OnA  Point `json:"onA,omitzero"`  // the mark on the first fold of A, where the mitre seam ends
+	OnB  Point `json:"onB,omitzero"`  // the mark on the first fold of B, where the mitre seam ends
+	Meet Point `json:"meet,omitzero"` // where both marks come to lie when the hems are turned up
 
-	AlongA units.Near // from the corner of the folds along A to its mark; 2 x the depth of B at a square corner
-	AlongB units.Near // from the corner of the folds along B to its mark; 2 x the depth of A at a square corner
-	Seam   units.Near // length of the mitre seam, from either mark to the finished corner
-	Reach  units.Near // from the corner of the raw edges to the finished corner
+	AlongA units.Near `json:"alongA,omitzero"` // from the corner of the folds along A to its mark; 2 x the depth of B at a square corner
+	AlongB units.Near `json:"alongB,omitzero"` // from the corner of the folds along B to its mark; 2 x the depth of A at a square corner
+	Seam   units.Near `json:"seam,omitzero"`   // length of the mitre seam, from either mark to the finished corner
+	Reach  units.Near `json:"reach,omitzero"`  // from the corner of the raw edges to the finished corner
 	// CutA and CutB are from the corner of the folds along A and B to where the
 	// corner is cut off, Trim outside the seam. Below zero there is nothing to cut.
-	CutA units.Near
-	CutB units.Near // as CutA, along B
+	CutA units.Near `json:"cutA,omitzero"`
+	CutB units.Near `json:"cutB,omitzero"` // as CutA, along B
 
-	TakenA units.Length // what the hem takes along A, First + Depth
-	TakenB units.Length // what the hem takes along B
-	Plies  int          // layers of cloth beside the mitre seam: 3 with first turns, else 2; the seam itself has as many again
+	TakenA units.Length `json:"takenA,omitzero"` // what the hem takes along A, First + Depth
+	TakenB units.Length `json:"takenB,omitzero"` // what the hem takes along B
+	Plies  int          `json:"plies,omitzero"`  // layers of cloth beside the mitre seam: 3 with first turns, else 2; the seam itself has as many again
 }
 
 // A MitreTrim is a printed allowance outside a mitre seam.
 type MitreTrim struct {
-	Trim   units.Length // outside the seam
-	Source string       // id of the source, see ticket.Lookup
-	Place  string       // where in it
-	Known  ticket.Known // how the figure is known
+	Trim   units.Length `json:"trim,omitzero"`   // outside the seam
+	Source string       `json:"source,omitzero"` // id of the source, see source.Lookup
+	Place  string       `json:"place,omitzero"`  // where in it
+	Known  source.Known `json:"known,omitzero"`  // how the figure is known
 }
 
 // MitreTrims yields the table of allowances outside a mitre seam. The first row is
@@ -96,18 +98,18 @@ var (
 	rootTwo   = rootOf(units.RatioOf(2, 1))
 
 	mitreTrims = [...]MitreTrim{
-		{inches(0, 1, 4), "school-needlework", "to mitre the corners of a hem", ticket.Read},
-		{inches(0, 1, 4), "sewing-lessons-model", "model 7", ticket.Read},
-		{inches(0, 1, 4), "mitred-corner-guide", "", ticket.Read},
-		{inches(0, 3, 8), "pocket-mitre-page", "", ticket.Read},
+		{inches(0, 1, 4), "school-needlework", "to mitre the corners of a hem", source.Read},
+		{inches(0, 1, 4), "sewing-lessons-model", "model 7", source.Read},
+		{inches(0, 1, 4), "mitred-corner-guide", "", source.Read},
+		{inches(0, 3, 8), "pocket-mitre-page", "", source.Read},
 	}
 )
 
-// Solve fills the fields that have a default. It fails with [ticket.Faults], and
+// Solve fills the fields that have a default. It fails with [fault.Faults], and
 // then gives s back as it is.
 func (s Mitre) Solve() (Mitre, error) {
 	full, _ := s.fill()
-	var a ticket.Audit
+	var a fault.Audit
 	s.audit(&a, full)
 	if a.Failed() {
 		return s, a.Err()
@@ -127,7 +129,7 @@ func (s Mitre) fill() (Mitre, ticket.Fields) {
 }
 
 // audit records what is wrong with s, in the order of its fields; full is s filled.
-func (s Mitre) audit(a *ticket.Audit, full Mitre) {
+func (s Mitre) audit(a *fault.Audit, full Mitre) {
 	s.A.audit(a, "A.First", "A.Depth")
 	if s.B != (HemSide{}) {
 		s.B.audit(a, "B.First", "B.Depth")
@@ -135,44 +137,44 @@ func (s Mitre) audit(a *ticket.Audit, full Mitre) {
 	lean := s.Lean.Abs()
 	switch {
 	case units.RatioOf(MaxLean, 1).Less(lean):
-		a.Fault("Lean", s.Lean.String(), "from -"+strconv.Itoa(MaxLean)+" to "+strconv.Itoa(MaxLean), ticket.ErrRange)
+		a.Fault("Lean", s.Lean.String(), "from -"+strconv.Itoa(MaxLean)+" to "+strconv.Itoa(MaxLean), fault.Range)
 	case s.Lean.Sign() < 0 && !a.Failed():
 		// At a blunt corner a mark lies beyond the corner of the folds where the
 		// depths differ too much: the lesser must be more than cos x the greater.
 		less, more := full.A.Depth.Min(full.B.Depth), full.A.Depth.Max(full.B.Depth)
 		if less.Times(less).Scale(one.Add(lean.Mul(lean))).Cmp(more.Times(more).Scale(lean.Mul(lean))) <= 0 {
-			a.Fault("Lean", s.Lean.String(), "a less blunt corner, or depths nearer to each other than "+less.String()+" and "+more.String(), ticket.ErrRange)
+			a.Fault("Lean", s.Lean.String(), "a less blunt corner, or depths nearer to each other than "+less.String()+" and "+more.String(), fault.Range)
 		}
 	}
 	switch {
 	case mitreMost.Less(s.Trim):
-		a.Fault("Trim", s.Trim.String(), "at most "+mitreMost.String(), ticket.ErrRange)
+		a.Fault("Trim", s.Trim.String(), "at most "+mitreMost.String(), fault.Range)
 	default:
 		a.NotNegative("Trim", s.Trim)
 	}
 }
 
 // audit records what is wrong with one side, under the paths of its fields.
-func (h HemSide) audit(a *ticket.Audit, first, depth string) {
+func (h HemSide) audit(a *fault.Audit, first, depth string) {
 	switch {
 	case mitreMost.Less(h.First):
-		a.Fault(first, h.First.String(), "at most "+mitreMost.String(), ticket.ErrRange)
+		a.Fault(first, h.First.String(), "at most "+mitreMost.String(), fault.Range)
 	case h.Depth.Sign() > 0 && h.Depth.Less(h.First):
-		a.Fault(first, h.First.String(), "at most "+h.Depth.String()+" ("+depth+")", ticket.ErrRange)
+		a.Fault(first, h.First.String(), "at most "+h.Depth.String()+" ("+depth+")", fault.Range)
 	default:
 		a.NotNegative(first, h.First)
 	}
 	if mitreMost.Less(h.Depth) {
-		a.Fault(depth, h.Depth.String(), "at most "+mitreMost.String(), ticket.ErrRange)
+		a.Fault(depth, h.Depth.String(), "at most "+mitreMost.String(), fault.Range)
 	} else {
 		a.Need(depth, h.Depth)
 	}
 }
 
-// Plan works out the mitre. The faults are [ticket.Faults].
+// Plan works out the mitre. The faults are [fault.Faults].
 func (s Mitre) Plan() (MitrePlan, error) {
 	full, names := s.fill()
-	var a ticket.Audit
+	var a fault.Audit
 	s.audit(&a, full)
 	if a.Failed() {
 		return MitrePlan{}, a.Err()

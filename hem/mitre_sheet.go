@@ -2,6 +2,7 @@ package hem
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -105,15 +106,15 @@ func (p MitrePlan) cautions() []ticket.Caution {
 	return append(cs, ticket.IronCare(), ticket.CutCare())
 }
 
-func (p MitrePlan) sources() []ticket.Cite {
-	cs := make([]ticket.Cite, 0, 6)
+func (p MitrePlan) sources() []source.Cite {
+	cs := make([]source.Cite, 0, 6)
 	if p.Assumed.Has("B") {
-		cs = append(cs, ticket.Practise("both hems alike"))
+		cs = append(cs, source.Practise("both hems alike"))
 	}
 	if p.Assumed.Has("Trim") {
 		for _, t := range mitreTrims {
-			cs = append(cs, ticket.Cite{For: "left outside the mitre seam, " + t.Trim.String(), ID: t.Source, Place: t.Place, Known: t.Known})
+			cs = append(cs, source.Cite{For: "left outside the mitre seam, " + t.Trim.String(), ID: t.Source, Place: t.Place, Known: t.Known})
 		}
 	}
-	return append(cs, ticket.Cite{For: "places of the marks, by folding the corner", Known: ticket.Computed})
+	return append(cs, source.Cite{For: "places of the marks, by folding the corner", Known: source.Computed})
 }

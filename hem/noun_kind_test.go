@@ -10,6 +10,8 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -54,7 +56,7 @@ func TestNounKinds(t *testing.T) {
 	}
 	for _, read := range []func(string) (kind, error){tuck, casing} {
 		for _, text := range []string{"none", "Pin", strings.Repeat("x", 1e6)} {
-			if k, err := read(text); !errors.Is(err, ticket.ErrUnknown) || k.Valid() || len(err.Error()) > 300 {
+			if k, err := read(text); !errors.Is(err, fault.Unknown) || k.Valid() || len(err.Error()) > 300 {
 				t.Errorf("%.9q: %v %v", text, k, err)
 			}
 		}
@@ -73,10 +75,10 @@ func TestNounKinds(t *testing.T) {
 // TestNounTables: every row has a source and is read in it or computed from it, and may be left early; the defaults are rows.
 func TestNounTables(t *testing.T) {
 	n := 0
-	row := func(source string, known ticket.Known, values ...units.Length) {
+	row := func(src string, known source.Known, values ...units.Length) {
 		n++
-		if _, found := ticket.Lookup(source); !found || known != ticket.Read && known != ticket.Computed {
-			t.Errorf("row %d: %q %v", n, source, known)
+		if _, found := source.Lookup(src); !found || known != source.Read && known != source.Computed {
+			t.Errorf("row %d: %q %v", n, src, known)
 		}
 		for _, v := range values {
 			if v.Sign() < 0 {
@@ -317,9 +319,9 @@ func TestNounsSay(t *testing.T) {
 		"blind, turned under":    {"trebles each"},
 		"rolled, deep":           {"deeper than is usual", "most that a rolled hem is deep"},
 		"faced":                  {"rolled inside", "1/16 in from the finished edge, inwards", "9/16 in seam + 1/16 in rolled"},
-		"faced, plain":           {"with the grain", source("school-needlework")},
+		"faced, plain":           {"with the grain", src("school-needlework")},
 		"faced, pegged":          {"Stretch the free edge"},
-		"bound":                  {"cut the whole allowance away", "to cut off the allowance drafted: 5/8 in", source("bias-binding-guideline")},
+		"bound":                  {"cut the whole allowance away", "to cut off the allowance drafted: 5/8 in", src("bias-binding-guideline")},
 		"bound, left on":         {"stands out beyond the raw edge", "a neck or an armhole tighter"},
 		"bound, doubled":         {"Fold the strip in half", "x 2 layers"},
 		"shirt-tail":             {"convex curves only", "snip it to the first fold"},
@@ -327,14 +329,14 @@ func TestNounsSay(t *testing.T) {
 		"turn-up":                {"Trouser turn-up", "too tight for the leg", "catch the turn-up", "1 1/2 in depth x 2 layers"},
 		"tucks: spaced, meeting": {"The tucks meet"},
 		"tucks: growth":          {"unpick one tuck for each size"},
-		"tucks: pin":             {source("adding-tucks-page")},
-		"tucks: blind":           {"over the stitching of the one before", source("sewing-lessons-model")},
+		"tucks: pin":             {src("adding-tucks-page")},
+		"tucks: blind":           {"over the stitching of the one before", src("sewing-lessons-model")},
 		"casing: rod, too tight": {"The rod does not go through", "where there is too little"},
-		"casing: cord, child":    {"longer than a rule allows", "at the limit or less = 3 in", source("us-drawstring-rule")},
+		"casing: cord, child":    {"longer than a rule allows", "at the limit or less = 3 in", src("us-drawstring-rule")},
 		"casing: cord":           {"give the wearer's age", "length of the cord: 36 in"},
 		"casing: cord, within":   {"keep the free ends within the limit"},
 		"casing: elastic":        {"comes out longer"},
-		"mitre: square":          {"2 x 1 in depth of the other hem", source("school-needlework")},
+		"mitre: square":          {"2 x 1 in depth of the other hem", src("school-needlework")},
 		"mitre: square, unequal": {"different depths"},
 		"mitre: blunt, left on":  {"Leave the corner on"},
 		"mitre: sharp":           {"long tongue"},

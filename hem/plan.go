@@ -11,85 +11,85 @@ import (
 // the raw edge as cut, minus upwards into the garment. For a slit the line is
 // that of the slit, or of the seam as drafted, and plus is towards the raw edge.
 type Plan struct {
-	Spec    Spec          // as solved
-	Assumed ticket.Fields // the fields that rest on a default
+	Spec    Spec          `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields that rest on a default
 
 	// Taken is what the hem takes: First + Depth, Depth for a hem turned once,
 	// First + 2 x Depth for a turn-up, Seam + Favour for a faced edge. For a bound
 	// edge it is Seam - Depth: zero where the binding is as deep as its seam, below
 	// zero where it stands out beyond the raw edge.
-	Taken units.Length
+	Taken units.Length `json:"taken,omitzero"`
 	// Drift is Cut - Taken: how much longer the garment comes out than drafted;
 	// below zero, how much shorter. For a slit, how far each finished edge of it
 	// lies outside the line, which is below zero for one that is cut.
-	Drift  units.Length
-	CutOff units.Length // Drafted - Cut: what is cut off the allowance drafted; below zero if more was left on
+	Drift  units.Length `json:"drift,omitzero"`
+	CutOff units.Length `json:"cutOff,omitzero"` // Drafted - Cut: what is cut off the allowance drafted; below zero if more was left on
 	// Plies is the layers of cloth in the hem at its thickest: 2 for a hem turned
 	// once, 3 turned twice, 4 for a turn-up and a faced edge, or 5 for a facing so
 	// narrow that its turn lies on the allowances of its seam, 5 for a bound edge and
 	// 7 where the binding is doubled.
-	Plies int
+	Plies int `json:"plies,omitzero"`
 
-	RawToFirstFold   units.Length // from the raw edge as cut to the first fold made; the only fold of a single hem; zero for a bound edge
-	RawToSecondFold  units.Length // from the raw edge as cut to the second fold, which is the finished edge, or the top of a turn-up; zero for a hem of one fold
-	RawToThirdFold   units.Length // from the raw edge as cut to the foot of a turn-up, its finished edge; zero for the rest
-	RawToStitch      units.Length // from the raw edge as cut to the stitching, on the flat cloth of the hem; of a faced or bound edge, to the seam of the strip
-	FinishedToStitch units.Length // from the finished edge up to the stitching: the guide at the machine; of a bound edge, to the seam of the binding
-	FinishedToBack   units.Length // from the finished edge up to the fold of the garment, folded back for a blind hem; zero for the rest
-	LineToFirstFold  units.Length // from the drafted line to the first fold made; zero for a bound edge
-	LineToSecondFold units.Length // from the drafted line to the second fold; zero for a hem of one fold
-	LineToThirdFold  units.Length // from the drafted line to the foot of a turn-up; zero for the rest
-	LineToRaw        units.Length // from the drafted line to the raw edge as cut
-	LineToStitch     units.Length // from the drafted line to the stitching as seen from the right side
+	RawToFirstFold   units.Length `json:"rawToFirstFold,omitzero"`   // from the raw edge as cut to the first fold made; the only fold of a single hem; zero for a bound edge
+	RawToSecondFold  units.Length `json:"rawToSecondFold,omitzero"`  // from the raw edge as cut to the second fold, which is the finished edge, or the top of a turn-up; zero for a hem of one fold
+	RawToThirdFold   units.Length `json:"rawToThirdFold,omitzero"`   // from the raw edge as cut to the foot of a turn-up, its finished edge; zero for the rest
+	RawToStitch      units.Length `json:"rawToStitch,omitzero"`      // from the raw edge as cut to the stitching, on the flat cloth of the hem; of a faced or bound edge, to the seam of the strip
+	FinishedToStitch units.Length `json:"finishedToStitch,omitzero"` // from the finished edge up to the stitching: the guide at the machine; of a bound edge, to the seam of the binding
+	FinishedToBack   units.Length `json:"finishedToBack,omitzero"`   // from the finished edge up to the fold of the garment, folded back for a blind hem; zero for the rest
+	LineToFirstFold  units.Length `json:"lineToFirstFold,omitzero"`  // from the drafted line to the first fold made; zero for a bound edge
+	LineToSecondFold units.Length `json:"lineToSecondFold,omitzero"` // from the drafted line to the second fold; zero for a hem of one fold
+	LineToThirdFold  units.Length `json:"lineToThirdFold,omitzero"`  // from the drafted line to the foot of a turn-up; zero for the rest
+	LineToRaw        units.Length `json:"lineToRaw,omitzero"`        // from the drafted line to the raw edge as cut
+	LineToStitch     units.Length `json:"lineToStitch,omitzero"`     // from the drafted line to the stitching as seen from the right side
 
 	// Excess is how much longer the turned cloth is than the garment it is sewn
 	// to, over all flared edges: 2 x Depth x Slope x Edges, the same at the inner
 	// fold and at the raw edge, or at the top fold of a turn-up. Of a straight
 	// facing it is (Depth + Favour) x Slope x Edges, of a binding minus
 	// Depth x Slope x Edges. Below zero it is too short by that.
-	Excess units.Length
+	Excess units.Length `json:"excess,omitzero"`
 	// Inset is Excess for one edge: how far inside the straight run of a flared
 	// side edge the first fold and the raw edge of the hem each lie, if the edge
 	// is cut as its own mirror image about each fold so that nothing is left to
 	// ease. Of a single hem it is for the raw edge, of a turn-up for its top fold,
 	// of a facing cut to shape for its free edge. [Plan.Taper] has the points.
-	Inset units.Length
+	Inset units.Length `json:"inset,omitzero"`
 	// Fullness is all that the turned cloth is too long by and has to lose, over
 	// the flared edges and the convex curves: on a curve 2 x pi x Circle x twice
 	// the Depth, or as for Excess. A circle of any size has the same.
-	Fullness units.Near
+	Fullness units.Near `json:"fullness,omitzero"`
 	// Lack is all that the turned cloth is too short by and has to gain, over the
 	// edges that narrow and the concave curves.
-	Lack units.Near
+	Lack units.Near `json:"lack,omitzero"`
 	// SweepDrift is what the drift adds to the edge: Drift x Slope x Edges along
 	// a flared hem, 2 x Drift across a slit.
-	SweepDrift units.Length
-	Swept      units.Length // Sweep + SweepDrift; zero where no Sweep is given
+	SweepDrift units.Length `json:"sweepDrift,omitzero"`
+	Swept      units.Length `json:"swept,omitzero"` // Sweep + SweepDrift; zero where no Sweep is given
 	// Round is the finished edge as sewn, its curves and all: Swept, and on a curve
 	// 2 x pi x (Circle - Hollow) x Drift more; for a circular hem
 	// 2 x pi x Circle x (Radius + Drift). Zero where neither is given.
-	Round units.Near
+	Round units.Near `json:"round,omitzero"`
 
 	// Lost is what the hems of the two sides of a slit take in, 2 x Taken, from
 	// the raw edges: all of it is off the edge that a cut slit opens into.
-	Lost units.Length
+	Lost units.Length `json:"lost,omitzero"`
 	// Jog is, for an opening in a seam, SeamTake - Taken: how far each finished
 	// edge of the opening lies beyond the line of the seam. Plus, the two edges
 	// lap by twice this; minus, they gape by twice this.
-	Jog units.Length
-	Run units.Length // length of hem to sew: twice Slit, or Swept; zero where that is not given
+	Jog units.Length `json:"jog,omitzero"`
+	Run units.Length `json:"run,omitzero"` // length of hem to sew: twice Slit, or Swept; zero where that is not given
 
 	// StripWidth is the width of the strip as cut: of a facing
 	// Seam + Depth - Favour + First, of a binding Seam + 2 x Depth + First, of a
 	// doubled one 2 x (Seam + 2 x Depth); each with Spare. Zero for the rest.
-	StripWidth units.Length
+	StripWidth units.Length `json:"stripWidth,omitzero"`
 	// StripToFold is from the edge of the strip that is sewn on to the fold of its
 	// free edge; of a doubled binding to the fold along its middle. Zero for the
 	// rest. Spare lies beyond it.
-	StripToFold units.Length
+	StripToFold units.Length `json:"stripToFold,omitzero"`
 }
 
-// Plan works out the hem. The faults are [ticket.Faults].
+// Plan works out the hem. The faults are [fault.Faults].
 func (s Spec) Plan() (Plan, error) {
 	s, names, err := s.solve()
 	if err != nil {

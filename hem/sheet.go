@@ -2,6 +2,7 @@ package hem
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -123,15 +124,15 @@ func (p Plan) cautions() []ticket.Caution {
 	return append(cs, ticket.IronCare(), ticket.CutCare())
 }
 
-func (p Plan) sources() []ticket.Cite {
+func (p Plan) sources() []source.Cite {
 	s := p.Spec
-	cs := make([]ticket.Cite, 0, maxStep)
+	cs := make([]source.Cite, 0, maxStep)
 	first, depth := p.Assumed.Has("First"), p.Assumed.Has("Depth")
 	switch {
 	case s.Kind.narrow() && first && depth && p.Assumed.Has("Take"):
 		cs = narrowDefault(s.Kind).citeWith(cs, "turns of a narrow hem")
 	case s.Kind.narrow() && (first || depth):
-		cs = append(cs, ticket.Practise("equal turns, so that the raw edge lies in the fold"))
+		cs = append(cs, source.Practise("equal turns, so that the raw edge lies in the fold"))
 	case first && s.Kind == TurnUp:
 		cs = turnUpTurn.citeWith(cs, "hem inside a turn-up, as deep as the turn-up")
 	case first && s.Kind.faced():
@@ -142,7 +143,7 @@ func (p Plan) sources() []ticket.Cite {
 		cs = wideTurn.citeWith(cs, "first turn of a double hem")
 	}
 	if p.Assumed.Has("Take") && p.Assumed.Has("Depth") && !s.Kind.narrow() {
-		cs = append(cs, ticket.Practise("finished edge on the drafted line"))
+		cs = append(cs, source.Practise("finished edge on the drafted line"))
 	}
 	if s.Doubled {
 		cs = append(cs, doubledStrip.cite("width of a doubled binding"))
@@ -150,11 +151,11 @@ func (p Plan) sources() []ticket.Cite {
 	if p.Assumed.Has("Seam") {
 		switch {
 		case s.Kind == Bound:
-			cs = append(cs, ticket.Practise("seam of a binding as deep as the binding"))
+			cs = append(cs, source.Practise("seam of a binding as deep as the binding"))
 		case p.Assumed.Has("Drafted") && p.Assumed.Has("Cut"):
 			cs = append(cs, facingStrip.cite("seam of a facing"))
 		default:
-			cs = append(cs, ticket.Practise("seam of a facing on the drafted line"))
+			cs = append(cs, source.Practise("seam of a facing on the drafted line"))
 		}
 	}
 	if s.Kind == Blind && p.Assumed.Has("Back") {
@@ -163,17 +164,17 @@ func (p Plan) sources() []ticket.Cite {
 			if i > 0 {
 				what = "another such edge, " + b.Name
 			}
-			cs = append(cs, ticket.Cite{For: what, ID: b.Source, Place: b.Place, Known: b.Known})
+			cs = append(cs, source.Cite{For: what, ID: b.Source, Place: b.Place, Known: b.Known})
 		}
 	}
 	if p.Assumed.Has("Circle") {
-		cs = append(cs, ticket.Practise("a whole circle"))
+		cs = append(cs, source.Practise("a whole circle"))
 	}
 	if p.Assumed.Has("Stitch") {
-		cs = append(cs, ticket.Practise("distance of the stitching"))
+		cs = append(cs, source.Practise("distance of the stitching"))
 	}
 	if (s.Kind == Narrow || s.Kind == ShirtTail) && narrowMax.Less(p.Taken) {
-		cs = append(cs, ticket.Cite{For: "most that a narrow hem takes", ID: "garment-hem-course", Place: "narrow folded hem", Known: ticket.Read})
+		cs = append(cs, source.Cite{For: "most that a narrow hem takes", ID: "garment-hem-course", Place: "narrow folded hem", Known: source.Read})
 	}
 	if !s.Trim.IsZero() {
 		cs = append(cs, babyTurn.cite("first turn stitched, trimmed and rolled"))
@@ -182,26 +183,26 @@ func (p Plan) sources() []ticket.Cite {
 		cs = append(cs, rolledTurn.cite("most that a rolled hem is deep"), rolledMost.cite("the same in millimetres"))
 	}
 	if !p.Fullness.IsZero() && !s.Kind.stripped() && s.Kind != TurnUp {
-		cs = append(cs, ticket.Cite{For: "row of ease stitches from the raw edge", ID: "apparel-textbook", Place: "page 459", Known: ticket.Read})
+		cs = append(cs, source.Cite{For: "row of ease stitches from the raw edge", ID: "apparel-textbook", Place: "page 459", Known: source.Read})
 	}
 	if !s.Slope.IsZero() {
-		cs = append(cs, ticket.Cite{For: "fullness of a flared hem and its mirrored side edge, by geometry", Known: ticket.Computed})
+		cs = append(cs, source.Cite{For: "fullness of a flared hem and its mirrored side edge, by geometry", Known: source.Computed})
 	}
 	if !s.Circle.IsZero() || !s.Hollow.IsZero() {
-		cs = append(cs, ticket.Cite{For: "fullness of a hem on a curve, by geometry", Known: ticket.Computed})
+		cs = append(cs, source.Cite{For: "fullness of a hem on a curve, by geometry", Known: source.Computed})
 	}
 	if s.Kind == Slit {
-		cs = append(cs, ticket.Practise("ends of a slit"))
+		cs = append(cs, source.Practise("ends of a slit"))
 	}
 	if s.Kind.stripped() {
-		return append(cs, ticket.Practise("parts of the strip add up to its width"))
+		return append(cs, source.Practise("parts of the strip add up to its width"))
 	}
-	return append(cs, ticket.Practise("depth of the hem and its turns add up to what it takes"))
+	return append(cs, source.Practise("depth of the hem and its turns add up to what it takes"))
 }
 
 // citeWith cites the row that is the default, and then the rows that print
 // something else.
-func (t Turn) citeWith(cs []ticket.Cite, what string) []ticket.Cite {
+func (t Turn) citeWith(cs []source.Cite, what string) []source.Cite {
 	cs = append(cs, t.cite(what))
 	for _, other := range turns {
 		if other.Kind == t.Kind && (other.First != t.First || other.Depth != t.Depth && !t.Depth.IsZero()) {
@@ -211,10 +212,10 @@ func (t Turn) citeWith(cs []ticket.Cite, what string) []ticket.Cite {
 	return cs
 }
 
-func (t Turn) cite(what string) ticket.Cite {
-	return ticket.Cite{For: what, ID: t.Source, Place: t.Place, Known: t.Known}
+func (t Turn) cite(what string) source.Cite {
+	return source.Cite{For: what, ID: t.Source, Place: t.Place, Known: t.Known}
 }
 
-func (s Strip) cite(what string) ticket.Cite {
-	return ticket.Cite{For: what, ID: s.Source, Place: s.Place, Known: s.Known}
+func (s Strip) cite(what string) source.Cite {
+	return source.Cite{For: what, ID: s.Source, Place: s.Place, Known: s.Known}
 }

@@ -7,6 +7,7 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -95,7 +96,7 @@ func TestSheet(t *testing.T) {
 			}
 		}
 		for _, c := range sheet.Sources {
-			if _, found := ticket.Lookup(c.ID); !found && c.Known != ticket.Practice && c.Known != ticket.Computed {
+			if _, found := source.Lookup(c.ID); !found && c.Known != source.Practice && c.Known != source.Computed {
 				t.Errorf("%s: %+v", name, c)
 			}
 		}
@@ -108,8 +109,8 @@ func TestSheet(t *testing.T) {
 }
 
 // source is how a source is written on a sheet.
-func source(id string) string {
-	s, _ := ticket.Lookup(id)
+func src(id string) string {
+	s, _ := source.Lookup(id)
 	return s.String()
 }
 
@@ -119,14 +120,14 @@ func TestSheetSays(t *testing.T) {
 	for name, wants := range map[string][]string{
 		"single":              {"Single hem", "overcast, bind or pink", "blind-stitch", "doubles each"},
 		"single, short":       {"shorter than drafted", "garment comes out shorter", "2 x 1 in depth x 5/64 slope", "- 5/64 in drift"},
-		"double":              {"Double hem\n", "Assumed: Drafted, Cut, First, Take, Stitch", source("cotton-dress-bulletin"), "another pair of turns, towel"},
+		"double":              {"Double hem\n", "Assumed: Drafted, Cut, First, Take, Stitch", src("cotton-dress-bulletin"), "another pair of turns, towel"},
 		"double, equal":       {"equal turns", "15/64 in", "to cut off the allowance drafted: 1/2 in", "shrink it", "5/16 in from the finished edge", "trebles each"},
 		"double, long":        {"left on beyond the allowance", "longer than drafted", "garment comes out longer by: 3/4 in"},
 		"double, pegged":      {"too short to lie flat", "turned cloth too short by"},
-		"double, trimmed":     {"Stitch a row for the first fold", "trim: to 1/4 in", source("baby-hem-article")},
+		"double, trimmed":     {"Stitch a row for the first fold", "trim: to 1/4 in", src("baby-hem-article")},
 		"double, on the line": {"finished edge on the drafted line"},
 		"narrow":              {"another pair of turns, baby hem", "lose its fullness"},
-		"narrow, equal":       {"more than is usual", "equal turns, so that", source("garment-hem-course")},
+		"narrow, equal":       {"more than is usual", "equal turns, so that", src("garment-hem-course")},
 		"slit, tucked":        {"Hem round a cut slit", "tapers to nothing", "RIGHT SIDES TOGETHER", "= 16 3/4 in", "no cloth to turn", "not with snips", "hem to sew: 6 in"},
 		"slit, faced":         {"Face the top"},
 		"slit, lapping":       {"opening left in a seam", "1/16 in = 7/16 in taken by the seam - 3/8 in", "pass the line of the seam and lap", "18 in = 17 1/2 in"},

@@ -2,6 +2,7 @@ package hem
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -17,7 +18,7 @@ func (s Spec) solve() (Spec, ticket.Fields, error) {
 		derived = s.derive()
 		full = derived.fill()
 	}
-	var a ticket.Audit
+	var a fault.Audit
 	s.audit(&a, full)
 	if a.Failed() {
 		return s, "", a.Err()

@@ -2,7 +2,7 @@ package hem
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // A CasingEase is a printed allowance by which a casing is wider than what it holds.
@@ -12,9 +12,9 @@ type CasingEase struct {
 	Ease   units.Length // how much wider the tunnel is; zero where Part
 	Part   units.Ratio  // the same as a part of Width; zero where Ease
 	Round  bool         // Ease is added to the measure round a rod, not to its diameter
-	Source string       // id of the source, see ticket.Lookup
+	Source string       // id of the source, see source.Lookup
 	Place  string       // where in it
-	Known  ticket.Known // how the figure is known
+	Known  source.Known // how the figure is known
 }
 
 // CasingEases yields the table of eases. The first row of a kind is its default,
@@ -38,9 +38,9 @@ type CasingTurn struct {
 	Upper  units.Length // from the fold to the upper row; zero where none is printed
 	Lower  units.Length // from the inner fold to the lower row; zero where none is printed
 	Open   units.Length // left open in the lower row for threading; zero where none is printed
-	Source string       // id of the source, see ticket.Lookup
+	Source string       // id of the source, see source.Lookup
 	Place  string       // where in it
-	Known  ticket.Known // how the figure is known
+	Known  source.Known // how the figure is known
 }
 
 // CasingTurns yields the table of turns. The first row is the default, and the last
@@ -58,26 +58,26 @@ var (
 	casingRow  = casingTurns[4]
 
 	casingEases = [...]CasingEase{
-		{"any elastic", ElasticCasing, inches(0, 1, 4), units.Ratio{}, false, "waistband-casing-leaflet", "", ticket.Read},
-		{"any elastic, at least", ElasticCasing, units.Millimetre.Of(6), units.Ratio{}, false, "casing-project-guide", "", ticket.Read},
-		{"any elastic, at least", ElasticCasing, inches(0, 1, 8), units.Ratio{}, false, "fold-down-casing-leaflet", "", ticket.Read},
-		{"any elastic", ElasticCasing, inches(0, 1, 4), units.Ratio{}, false, "sewing-test-bank", "", ticket.Read},
-		{"applied strip, before stitching", ElasticCasing, inches(0, 1, 2), units.Ratio{}, false, "clothing-construction-handbook", "applied casing", ticket.Read},
-		{"drawstring, at least", CordCasing, inches(0, 1, 4), units.Ratio{}, false, "fold-down-casing-leaflet", "", ticket.Read},
-		{"twice the diameter, at least", RodCasing, units.Length{}, units.RatioOf(1, 1), false, "home-making-manual", "portieres", ticket.Read},
-		{"simple casing, at least", RodCasing, inches(0, 1, 4), units.Ratio{}, false, "home-sewing-handbook", "casings", ticket.Read},
-		{"simple casing, at most", RodCasing, inches(1, 0, 1), units.Ratio{}, false, "home-sewing-handbook", "casings", ticket.Read},
-		{"to the measure round the rod", RodCasing, inches(0, 1, 2), units.Ratio{}, true, "rod-pocket-page", "", ticket.Read},
-		{"to the diameter, at least", RodCasing, inches(0, 1, 4), units.Ratio{}, false, "curtain-making-page", "", ticket.Read},
+		{"any elastic", ElasticCasing, inches(0, 1, 4), units.Ratio{}, false, "waistband-casing-leaflet", "", source.Read},
+		{"any elastic, at least", ElasticCasing, units.Millimetre.Of(6), units.Ratio{}, false, "casing-project-guide", "", source.Read},
+		{"any elastic, at least", ElasticCasing, inches(0, 1, 8), units.Ratio{}, false, "fold-down-casing-leaflet", "", source.Read},
+		{"any elastic", ElasticCasing, inches(0, 1, 4), units.Ratio{}, false, "sewing-test-bank", "", source.Read},
+		{"applied strip, before stitching", ElasticCasing, inches(0, 1, 2), units.Ratio{}, false, "clothing-construction-handbook", "applied casing", source.Read},
+		{"drawstring, at least", CordCasing, inches(0, 1, 4), units.Ratio{}, false, "fold-down-casing-leaflet", "", source.Read},
+		{"twice the diameter, at least", RodCasing, units.Length{}, units.RatioOf(1, 1), false, "home-making-manual", "portieres", source.Read},
+		{"simple casing, at least", RodCasing, inches(0, 1, 4), units.Ratio{}, false, "home-sewing-handbook", "casings", source.Read},
+		{"simple casing, at most", RodCasing, inches(1, 0, 1), units.Ratio{}, false, "home-sewing-handbook", "casings", source.Read},
+		{"to the measure round the rod", RodCasing, inches(0, 1, 2), units.Ratio{}, true, "rod-pocket-page", "", source.Read},
+		{"to the diameter, at least", RodCasing, inches(0, 1, 4), units.Ratio{}, false, "curtain-making-page", "", source.Read},
 	}
 
 	casingTurns = [...]CasingTurn{
-		{"folded down or applied", inches(0, 1, 4), units.Length{}, units.Length{}, inches(2, 0, 1), "clothing-construction-handbook", "self-casing", ticket.Read},
-		{"waistband", inches(0, 1, 4), inches(0, 1, 8), units.Length{}, units.Length{}, "waistband-casing-leaflet", "", ticket.Read},
-		{"waistband, metric", units.Millimetre.Of(6), inches(0, 1, 16), units.Length{}, units.Length{}, "casing-project-guide", "", ticket.Read},
-		{"curtain", inches(0, 1, 2), units.Length{}, units.Length{}, units.Length{}, "home-sewing-handbook", "casings", ticket.Read},
+		{"folded down or applied", inches(0, 1, 4), units.Length{}, units.Length{}, inches(2, 0, 1), "clothing-construction-handbook", "self-casing", source.Read},
+		{"waistband", inches(0, 1, 4), inches(0, 1, 8), units.Length{}, units.Length{}, "waistband-casing-leaflet", "", source.Read},
+		{"waistband, metric", units.Millimetre.Of(6), inches(0, 1, 16), units.Length{}, units.Length{}, "casing-project-guide", "", source.Read},
+		{"curtain", inches(0, 1, 2), units.Length{}, units.Length{}, units.Length{}, "home-sewing-handbook", "casings", source.Read},
 		// A fold of 1 3/4 in is printed, with an opening of 1 5/8 in.
-		{"edge stitched", units.Length{}, units.Length{}, inches(0, 1, 8), units.Length{}, "elastic-casing-page", "", ticket.Computed},
+		{"edge stitched", units.Length{}, units.Length{}, inches(0, 1, 8), units.Length{}, "elastic-casing-page", "", source.Computed},
 	}
 )
 
@@ -101,8 +101,8 @@ type CordLimit struct {
 	Below  int          // below this age in months
 	None   bool         // none at all is allowed
 	Most   units.Length // the longest free end; zero where none is allowed
-	Source string       // id of the source, see ticket.Lookup
-	Known  ticket.Known // how the figure is known
+	Source string       // id of the source, see source.Lookup
+	Known  source.Known // how the figure is known
 }
 
 // CordLimits yields the rules on cords that this package knows. The sizes of the
@@ -116,11 +116,11 @@ func CordLimits(yield func(CordLimit) bool) {
 }
 
 var cordLimits = [...]CordLimit{
-	{"16 CFR 1120", true, 2 * 12, 13 * 12, true, units.Length{}, "us-drawstring-rule", ticket.Read},
-	{"16 CFR 1120", false, 2 * 12, 17 * 12, false, units.Inch.Of(3), "us-drawstring-rule", ticket.Read},
-	{"EN 14682", true, 0, 7 * 12, true, units.Length{}, "eu-cords-standard", ticket.Read},
-	{"EN 14682", true, 7 * 12, 14 * 12, false, units.Millimetre.Of(75), "eu-cords-standard", ticket.Read},
-	{"EN 14682", false, 0, 14 * 12, false, units.Millimetre.Of(140), "eu-cords-standard", ticket.Read},
+	{"16 CFR 1120", true, 2 * 12, 13 * 12, true, units.Length{}, "us-drawstring-rule", source.Read},
+	{"16 CFR 1120", false, 2 * 12, 17 * 12, false, units.Inch.Of(3), "us-drawstring-rule", source.Read},
+	{"EN 14682", true, 0, 7 * 12, true, units.Length{}, "eu-cords-standard", source.Read},
+	{"EN 14682", true, 7 * 12, 14 * 12, false, units.Millimetre.Of(75), "eu-cords-standard", source.Read},
+	{"EN 14682", false, 0, 14 * 12, false, units.Millimetre.Of(140), "eu-cords-standard", source.Read},
 }
 
 // tailMost is the shortest limit on the free end of a cord for a wearer of an age

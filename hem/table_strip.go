@@ -2,7 +2,7 @@ package hem
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // A Strip is a printed facing, binding or placket strip: how it is sewn on and
@@ -14,9 +14,9 @@ type Strip struct {
 	Seam   units.Length // the seam by which it is sewn on; zero where it is that of the finished width
 	Turn   units.Length // the turn of its free edge; zero where it is that of the finished width
 	Depth  units.Length // finished width; zero where it is the caller's
-	Source string       // id of the source, see ticket.Lookup
+	Source string       // id of the source, see source.Lookup
 	Place  string       // where in it
-	Known  ticket.Known // how the figure is known
+	Known  source.Known // how the figure is known
 }
 
 // Strips yields the table of strips.
@@ -34,16 +34,16 @@ var (
 	doubledStrip = strips[4]
 
 	strips = [...]Strip{
-		{"facing", FacedHem, units.Length{}, inches(0, 1, 4), inches(0, 1, 4), units.Length{}, "school-needlework", "facing", ticket.Read},
-		{"hem facing", FacedHem, inches(3, 0, 1), inches(0, 1, 2), inches(0, 1, 2), inches(2, 0, 1), "hem-facing-page", "", ticket.Read},
-		{"placket facing", FacedHem, inches(2, 1, 4), units.Length{}, units.Length{}, units.Length{}, "sewing-lessons-model", "model 14", ticket.Read},
-		{"binding of four times the finished width", Bound, units.Length{}, units.Length{}, units.Length{}, units.Length{}, "bias-binding-guideline", "", ticket.Read},
-		{"doubled binding of six times the finished width", Bound, units.Length{}, units.Length{}, units.Length{}, units.Length{}, "bias-binding-guideline", "French binding", ticket.Read},
-		{"bias band", Bound, inches(2, 1, 2), inches(0, 1, 4), inches(0, 1, 4), inches(1, 0, 1), "clothing-and-health", "bias band", ticket.Read},
-		{"placket strip", Bound, inches(2, 1, 2), inches(0, 1, 4), inches(0, 1, 4), inches(1, 0, 1), "clothing-and-health", "placket", ticket.Read},
-		{"continuous placket strip", Bound, inches(1, 1, 2), inches(0, 1, 4), inches(0, 1, 4), inches(0, 1, 2), "sleeve-placket-page", "", ticket.Read},
-		{"bound cuff placket strip", Bound, inches(1, 1, 4), inches(0, 1, 4), inches(0, 1, 4), inches(0, 3, 8), "cuff-placket-page", "", ticket.Read},
-		{"placket binding", Bound, inches(1, 1, 4), inches(0, 1, 4), inches(0, 1, 4), units.Length{}, "placket-pointers-page", "", ticket.Read},
+		{"facing", FacedHem, units.Length{}, inches(0, 1, 4), inches(0, 1, 4), units.Length{}, "school-needlework", "facing", source.Read},
+		{"hem facing", FacedHem, inches(3, 0, 1), inches(0, 1, 2), inches(0, 1, 2), inches(2, 0, 1), "hem-facing-page", "", source.Read},
+		{"placket facing", FacedHem, inches(2, 1, 4), units.Length{}, units.Length{}, units.Length{}, "sewing-lessons-model", "model 14", source.Read},
+		{"binding of four times the finished width", Bound, units.Length{}, units.Length{}, units.Length{}, units.Length{}, "bias-binding-guideline", "", source.Read},
+		{"doubled binding of six times the finished width", Bound, units.Length{}, units.Length{}, units.Length{}, units.Length{}, "bias-binding-guideline", "French binding", source.Read},
+		{"bias band", Bound, inches(2, 1, 2), inches(0, 1, 4), inches(0, 1, 4), inches(1, 0, 1), "clothing-and-health", "bias band", source.Read},
+		{"placket strip", Bound, inches(2, 1, 2), inches(0, 1, 4), inches(0, 1, 4), inches(1, 0, 1), "clothing-and-health", "placket", source.Read},
+		{"continuous placket strip", Bound, inches(1, 1, 2), inches(0, 1, 4), inches(0, 1, 4), inches(0, 1, 2), "sleeve-placket-page", "", source.Read},
+		{"bound cuff placket strip", Bound, inches(1, 1, 4), inches(0, 1, 4), inches(0, 1, 4), inches(0, 3, 8), "cuff-placket-page", "", source.Read},
+		{"placket binding", Bound, inches(1, 1, 4), inches(0, 1, 4), inches(0, 1, 4), units.Length{}, "placket-pointers-page", "", source.Read},
 	}
 )
 
@@ -53,9 +53,9 @@ type FoldBack struct {
 	Name   string       // what the source says of it
 	Least  units.Length // at least; from the fold of the garment to the edge of the hem
 	Most   units.Length // at most; the same as Least where the source gives one figure
-	Source string       // id of the source, see ticket.Lookup
+	Source string       // id of the source, see source.Lookup
 	Place  string       // where in it
-	Known  ticket.Known // how the figure is known
+	Known  source.Known // how the figure is known
 }
 
 // FoldBacks yields the table of distances for a blind hem.
@@ -71,10 +71,10 @@ var (
 	blindBack = foldBacks[0]
 
 	foldBacks = [...]FoldBack{
-		{"stretch cloth, by machine", inches(0, 1, 4), inches(0, 3, 8), "machine-handbook-blind-hem", "page 80", ticket.Read},
-		{"by machine", inches(0, 1, 4), inches(0, 1, 4), "blind-hem-note", "", ticket.Read},
-		{"by machine, turned under first", inches(0, 1, 4), inches(0, 1, 4), "double-blind-hem-note", "", ticket.Read},
-		{"by machine, metric", units.Millimetre.Of(5), units.Millimetre.Of(5), "blind-hem-page", "", ticket.Read},
-		{"by hand", inches(0, 1, 4), inches(0, 1, 4), "blindstitch-glossary", "", ticket.Read},
+		{"stretch cloth, by machine", inches(0, 1, 4), inches(0, 3, 8), "machine-handbook-blind-hem", "page 80", source.Read},
+		{"by machine", inches(0, 1, 4), inches(0, 1, 4), "blind-hem-note", "", source.Read},
+		{"by machine, turned under first", inches(0, 1, 4), inches(0, 1, 4), "double-blind-hem-note", "", source.Read},
+		{"by machine, metric", units.Millimetre.Of(5), units.Millimetre.Of(5), "blind-hem-page", "", source.Read},
+		{"by hand", inches(0, 1, 4), inches(0, 1, 4), "blindstitch-glossary", "", source.Read},
 	}
 )

@@ -7,7 +7,8 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 )
 
 func TestDepths(t *testing.T) {
@@ -20,7 +21,7 @@ func TestDepths(t *testing.T) {
 			t.Errorf("twice: %+v", d)
 		}
 		seen[d] = true
-		if _, found := ticket.Lookup(d.Source); !found || d.Known == ticket.Unknown {
+		if _, found := source.Lookup(d.Source); !found || d.Known == source.Unknown {
 			t.Errorf("no source: %+v", d)
 		}
 		if d.Garment != strings.ToLower(d.Garment) && !strings.Contains(d.Garment, "A-line") {
@@ -39,9 +40,9 @@ func TestDepths(t *testing.T) {
 			t.Errorf("%s: %d rows, want %d, %v", garment, len(got), n, err)
 		}
 		for i, d := range got {
-			src, _ := ticket.Lookup(d.Source)
+			src, _ := source.Lookup(d.Source)
 			if i > 0 {
-				before, _ := ticket.Lookup(got[i-1].Source)
+				before, _ := source.Lookup(got[i-1].Source)
 				if src.Rank < before.Rank {
 					t.Errorf("%s: %s after %s", garment, d.Source, got[i-1].Source)
 				}
@@ -56,7 +57,7 @@ func TestDepths(t *testing.T) {
 		t.Errorf("%+v %v", rows, err)
 	}
 	for _, text := range []string{"", "ruff", "Coat", strings.Repeat("x", 1e6)} {
-		if rows, err := hem.DepthsFor(text); !errors.Is(err, ticket.ErrUnknown) || rows != nil || len(err.Error()) > 300 {
+		if rows, err := hem.DepthsFor(text); !errors.Is(err, fault.Unknown) || rows != nil || len(err.Error()) > 300 {
 			t.Errorf("%.20q: %v %v", text, rows, err)
 		}
 	}
@@ -67,13 +68,13 @@ func TestDepths(t *testing.T) {
 func TestTurns(t *testing.T) {
 	first := map[hem.Kind]hem.Turn{}
 	for turn := range hem.Turns {
-		src, found := ticket.Lookup(turn.Source)
-		if !found || turn.Known == ticket.Unknown {
+		src, found := source.Lookup(turn.Source)
+		if !found || turn.Known == source.Unknown {
 			t.Errorf("no source: %+v", turn)
 		}
 		if d, ok := first[turn.Kind]; !ok {
 			first[turn.Kind] = turn
-		} else if best, _ := ticket.Lookup(d.Source); src.Rank < best.Rank {
+		} else if best, _ := source.Lookup(d.Source); src.Rank < best.Rank {
 			t.Errorf("%s is of a higher rank than the default", turn.Source)
 		}
 		s := hem.Spec{Kind: turn.Kind, First: turn.First, Depth: turn.Depth, Trim: turn.Trim}

@@ -2,7 +2,7 @@ package hem
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // A TuckWidth is a printed depth of tuck.
@@ -10,9 +10,9 @@ type TuckWidth struct {
 	Name   string       // what the source calls it
 	Kind   TuckKind     // the kind of tuck
 	Depth  units.Length // from fold to stitching
-	Source string       // id of the source, see ticket.Lookup
+	Source string       // id of the source, see source.Lookup
 	Place  string       // where in it
-	Known  ticket.Known // how the figure is known
+	Known  source.Known // how the figure is known
 }
 
 // A TuckSpace is a printed rule for the clear cloth between tucks.
@@ -20,9 +20,9 @@ type TuckSpace struct {
 	Name   string       // what the source says of it
 	Kind   TuckKind     // the kind of tuck
 	Space  units.Ratio  // clear cloth between two tucks, as part of the depth of one
-	Source string       // id of the source, see ticket.Lookup
+	Source string       // id of the source, see source.Lookup
 	Place  string       // where in it
-	Known  ticket.Known // how the figure is known
+	Known  source.Known // how the figure is known
 }
 
 // TuckWidths yields the table of depths of tucks.
@@ -48,17 +48,17 @@ var (
 	pinWidth = tuckWidths[0]
 
 	tuckWidths = [...]TuckWidth{
-		{"pin tuck", PinTuck, inches(0, 1, 16), "adding-tucks-page", "", ticket.Read},
-		{"narrow tuck", SpacedTuck, inches(0, 1, 8), "handicraft-for-girls", "exercise 41", ticket.Read},
-		{"tuck of a skirt", SpacedTuck, inches(0, 1, 2), "clothing-and-health", "tucks", ticket.Read},
-		{"nun's tuck, this or more", SpacedTuck, inches(2, 0, 1), "new-dressmaker", "page 101", ticket.Read},
-		{"growth tuck of a hem", GrowthTuck, inches(0, 1, 2), "growth-tuck-hem-page", "", ticket.Read},
+		{"pin tuck", PinTuck, inches(0, 1, 16), "adding-tucks-page", "", source.Read},
+		{"narrow tuck", SpacedTuck, inches(0, 1, 8), "handicraft-for-girls", "exercise 41", source.Read},
+		{"tuck of a skirt", SpacedTuck, inches(0, 1, 2), "clothing-and-health", "tucks", source.Read},
+		{"nun's tuck, this or more", SpacedTuck, inches(2, 0, 1), "new-dressmaker", "page 101", source.Read},
+		{"growth tuck of a hem", GrowthTuck, inches(0, 1, 2), "growth-tuck-hem-page", "", source.Read},
 	}
 
 	tuckSpaces = [...]TuckSpace{
-		{"ordinary muslin", SpacedTuck, units.RatioOf(1, 2), "home-school-sewing", "chapter XXI", ticket.Read},
-		{"as wide as the tuck", SpacedTuck, units.RatioOf(1, 1), "tuck-gauge-column", "", ticket.Read},
-		{"as wide as the tuck, on old garments", GrowthTuck, units.RatioOf(1, 1), "growth-tuck-page", "", ticket.Read},
+		{"ordinary muslin", SpacedTuck, units.RatioOf(1, 2), "home-school-sewing", "chapter XXI", source.Read},
+		{"as wide as the tuck", SpacedTuck, units.RatioOf(1, 1), "tuck-gauge-column", "", source.Read},
+		{"as wide as the tuck, on old garments", GrowthTuck, units.RatioOf(1, 1), "growth-tuck-page", "", source.Read},
 	}
 )
 
@@ -66,9 +66,9 @@ var (
 type Growth struct {
 	Garment string       // what is let out, lower case
 	Removed units.Length // how much for one size, in the length
-	Source  string       // id of the source, see ticket.Lookup
+	Source  string       // id of the source, see source.Lookup
 	Place   string       // where in it
-	Known   ticket.Known // how the figure is known
+	Known   source.Known // how the figure is known
 }
 
 // Growths yields the table of what a child's garment is let out by.
@@ -81,9 +81,9 @@ func Growths(yield func(Growth) bool) {
 }
 
 var growths = [...]Growth{
-	{"sizes 1 to 3, above the waist", inches(0, 1, 2), "growing-clothes-article", "", ticket.Read},
-	{"sizes 1 to 3, below the waist", inches(0, 1, 2), "growing-clothes-article", "", ticket.Read},
-	{"sizes 4 to 6, skirt of a short dress", inches(1, 1, 2), "growing-clothes-article", "", ticket.Read},
-	{"sizes 4 to 6, bodice", inches(0, 1, 2), "growing-clothes-article", "", ticket.Read},
-	{"floor-length skirt", inches(2, 1, 4), "growing-clothes-article", "", ticket.Read},
+	{"sizes 1 to 3, above the waist", inches(0, 1, 2), "growing-clothes-article", "", source.Read},
+	{"sizes 1 to 3, below the waist", inches(0, 1, 2), "growing-clothes-article", "", source.Read},
+	{"sizes 4 to 6, skirt of a short dress", inches(1, 1, 2), "growing-clothes-article", "", source.Read},
+	{"sizes 4 to 6, bodice", inches(0, 1, 2), "growing-clothes-article", "", source.Read},
+	{"floor-length skirt", inches(2, 1, 4), "growing-clothes-article", "", source.Read},
 }

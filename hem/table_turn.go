@@ -2,7 +2,7 @@ package hem
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // A Turn is a printed pair of turns. The first row of a kind is its default; the
@@ -13,9 +13,9 @@ type Turn struct {
 	First  units.Length // first turn; from the raw edge; zero where the source leaves it open
 	Depth  units.Length // the hem that shows; zero where the source leaves it open
 	Trim   units.Length // what is left of the first turn; zero where it is not trimmed
-	Source string       // id of the source, see ticket.Lookup
+	Source string       // id of the source, see source.Lookup
 	Place  string       // where in it
-	Known  ticket.Known // how the figure is known
+	Known  source.Known // how the figure is known
 }
 
 // Turns yields the table of turns.
@@ -37,25 +37,25 @@ var (
 	turnUpTurn = turns[16]
 
 	turns = [...]Turn{
-		{"wide hem", Double, inches(0, 1, 4), units.Length{}, units.Length{}, "cotton-dress-bulletin", "wide hem", ticket.Read},
-		{"narrow hem", Narrow, inches(0, 1, 4), inches(0, 1, 4), units.Length{}, "cotton-dress-bulletin", "narrow hem", ticket.Read},
-		{"baby hem", Narrow, inches(0, 1, 2), inches(0, 1, 8), inches(0, 1, 8), "baby-hem-article", "", ticket.Read},
-		{"petticoat hem", Double, inches(0, 1, 4), units.Inch.Of(2), units.Length{}, "clothing-and-health", "petticoat", ticket.Read},
-		{"apron hem", Double, inches(0, 1, 4), units.Inch.Mixed(3, 1, 2), units.Length{}, "clothing-and-health", "apron", ticket.Read},
-		{"towel hem", Double, inches(0, 1, 8), inches(0, 1, 4), units.Length{}, "clothing-and-health", "towel", ticket.Read},
-		{"narrow hem", Narrow, inches(0, 1, 16), inches(0, 1, 8), units.Length{}, "dressmaking-course-two", "page 6", ticket.Read},
-		{"narrow hem", Narrow, units.Millimetre.Of(2), units.Millimetre.Of(2), units.Length{}, "needlework-encyclopedia", "chapter 1", ticket.Read},
-		{"napkin hem", Narrow, inches(0, 1, 4), inches(0, 1, 4), units.Length{}, "napkin-corner-page", "", ticket.Read},
-		{"clean-finished hem", Double, inches(0, 1, 4), units.Length{}, units.Length{}, "hem-preparation-page", "", ticket.Read},
-		{"roll of a baby hem", Rolled, units.Length{}, inches(0, 1, 8), units.Length{}, "baby-hem-article", "", ticket.Read},
-		{"rolled hem, at most", Rolled, units.Length{}, units.Millimetre.Of(3), units.Length{}, "garment-hem-course", "rolled hem", ticket.Read},
-		{"rolled by hand", Rolled, inches(0, 1, 4), units.Length{}, units.Length{}, "hand-rolled-page", "", ticket.Read},
-		{"rolled by hand, fine", Rolled, inches(0, 1, 16), units.Length{}, units.Length{}, "hand-rolled-page", "", ticket.Read},
-		{"circle skirt", Circular, units.Length{}, inches(0, 1, 4), units.Length{}, "cotton-dress-bulletin", "circle skirt", ticket.Read},
-		{"deep curve", Circular, inches(0, 1, 2), inches(0, 1, 2), units.Length{}, "deep-curve-hem-page", "", ticket.Read},
-		{"trouser turn-up", TurnUp, inches(1, 1, 2), inches(1, 1, 2), units.Length{}, "trouser-turn-up-page", "", ticket.Read},
-		{"trouser turn-up", TurnUp, units.Centimetre.Of(1), units.Centimetre.Frac(7, 2), units.Length{}, "trouser-cuff-page", "", ticket.Read},
-		{"narrow trouser turn-up", TurnUp, units.Centimetre.Frac(1, 2), units.Centimetre.Frac(5, 2), units.Length{}, "trouser-cuff-page", "", ticket.Read},
+		{"wide hem", Double, inches(0, 1, 4), units.Length{}, units.Length{}, "cotton-dress-bulletin", "wide hem", source.Read},
+		{"narrow hem", Narrow, inches(0, 1, 4), inches(0, 1, 4), units.Length{}, "cotton-dress-bulletin", "narrow hem", source.Read},
+		{"baby hem", Narrow, inches(0, 1, 2), inches(0, 1, 8), inches(0, 1, 8), "baby-hem-article", "", source.Read},
+		{"petticoat hem", Double, inches(0, 1, 4), units.Inch.Of(2), units.Length{}, "clothing-and-health", "petticoat", source.Read},
+		{"apron hem", Double, inches(0, 1, 4), units.Inch.Mixed(3, 1, 2), units.Length{}, "clothing-and-health", "apron", source.Read},
+		{"towel hem", Double, inches(0, 1, 8), inches(0, 1, 4), units.Length{}, "clothing-and-health", "towel", source.Read},
+		{"narrow hem", Narrow, inches(0, 1, 16), inches(0, 1, 8), units.Length{}, "dressmaking-course-two", "page 6", source.Read},
+		{"narrow hem", Narrow, units.Millimetre.Of(2), units.Millimetre.Of(2), units.Length{}, "needlework-encyclopedia", "chapter 1", source.Read},
+		{"napkin hem", Narrow, inches(0, 1, 4), inches(0, 1, 4), units.Length{}, "napkin-corner-page", "", source.Read},
+		{"clean-finished hem", Double, inches(0, 1, 4), units.Length{}, units.Length{}, "hem-preparation-page", "", source.Read},
+		{"roll of a baby hem", Rolled, units.Length{}, inches(0, 1, 8), units.Length{}, "baby-hem-article", "", source.Read},
+		{"rolled hem, at most", Rolled, units.Length{}, units.Millimetre.Of(3), units.Length{}, "garment-hem-course", "rolled hem", source.Read},
+		{"rolled by hand", Rolled, inches(0, 1, 4), units.Length{}, units.Length{}, "hand-rolled-page", "", source.Read},
+		{"rolled by hand, fine", Rolled, inches(0, 1, 16), units.Length{}, units.Length{}, "hand-rolled-page", "", source.Read},
+		{"circle skirt", Circular, units.Length{}, inches(0, 1, 4), units.Length{}, "cotton-dress-bulletin", "circle skirt", source.Read},
+		{"deep curve", Circular, inches(0, 1, 2), inches(0, 1, 2), units.Length{}, "deep-curve-hem-page", "", source.Read},
+		{"trouser turn-up", TurnUp, inches(1, 1, 2), inches(1, 1, 2), units.Length{}, "trouser-turn-up-page", "", source.Read},
+		{"trouser turn-up", TurnUp, units.Centimetre.Of(1), units.Centimetre.Frac(7, 2), units.Length{}, "trouser-cuff-page", "", source.Read},
+		{"narrow trouser turn-up", TurnUp, units.Centimetre.Frac(1, 2), units.Centimetre.Frac(5, 2), units.Length{}, "trouser-cuff-page", "", source.Read},
 	}
 )
 

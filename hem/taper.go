@@ -9,15 +9,15 @@ import (
 // A Taper is where a side edge of the hem has to be cut so that the turned cloth
 // lies on the garment with nothing to lose and nothing to gain.
 type Taper struct {
-	At   string       // a fold or the raw edge, as in first fold
-	Down units.Length // below the finished edge, on the flat cloth
-	Up   units.Length // above the finished edge, where it comes to lie when the hem is turned
+	At   string       `json:"at,omitzero"`   // a fold or the raw edge, as in first fold
+	Down units.Length `json:"down,omitzero"` // below the finished edge, on the flat cloth
+	Up   units.Length `json:"up,omitzero"`   // above the finished edge, where it comes to lie when the hem is turned
 	// Out is how far the side edge lies outside its end at the finished edge:
 	// -Slope x Up, below zero where it lies inside.
-	Out units.Length
+	Out units.Length `json:"out,omitzero"`
 	// Inset is how far inside the straight run of the side edge that is:
 	// Slope x (Down + Up).
-	Inset units.Length
+	Inset units.Length `json:"inset,omitzero"`
 }
 
 // Taper yields the points of one side edge below the finished edge, from the

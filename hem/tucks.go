@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -57,62 +58,62 @@ func (k *TuckKind) UnmarshalText(text []byte) error {
 // may not be negative. Depth, Count and Removed follow from each other, and so do
 // Count, Pitch and Span.
 type Tucks struct {
-	Kind TuckKind // what tucks they are; needed
+	Kind TuckKind `json:"kind,omitzero"` // what tucks they are; needed
 
 	// Depth is the depth of a tuck, from its fold to its stitching. Of Removed it
 	// is the part for one layer of one tuck. Default the first row of
 	// [TuckWidths] for a pin tuck.
-	Depth units.Length
+	Depth units.Length `json:"depth,omitzero"`
 	// Count is how many tucks, at most [MaxTucks]. It follows from Span and Pitch,
 	// or from Removed and Depth, where that comes to a whole number. Default 1
 	// for a growth tuck.
-	Count int
+	Count int `json:"count,omitzero"`
 	// Removed is all the length that the tucks take up, 2 x Depth x Count.
-	Removed units.Length
+	Removed units.Length `json:"removed,omitzero"`
 	// Pitch is from the stitching of one tuck to that of the next, on the tucked
 	// cloth. It follows from Span and Count. Default for more than one tuck: Depth
 	// for blind tucks, else Depth and the space of [TuckSpaces]. A single tuck has
 	// none.
-	Pitch units.Length
+	Pitch units.Length `json:"pitch,omitzero"`
 	// Edge is from each edge of the section to the nearest stitching, on the tucked
 	// cloth. Zero is an answer: the first and the last tuck are stitched at the very
 	// edges.
-	Edge units.Length
+	Edge units.Length `json:"edge,omitzero" noun:"zero"`
 	// Span is the length of the section once tucked, 2 x Edge + (Count - 1) x
 	// Pitch. Of a single tuck it may be longer than that, and the tuck lies at Edge
 	// from the first edge.
-	Span units.Length
+	Span units.Length `json:"span,omitzero"`
 }
 
 // A TucksPlan is a row of tucks worked out. It is comparable.
 type TucksPlan struct {
-	Spec    Tucks         // as solved
-	Assumed ticket.Fields // the fields that rest on a default
+	Spec    Tucks         `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields that rest on a default
 
-	Removed   units.Length // what the tucks take up, 2 x Depth x Count
-	Cloth     units.Length // the section before it is tucked, Span + Removed
-	PerTuck   units.Length // what one tuck takes up, 2 x Depth
-	FlatPitch units.Length // from one fold to the next on the flat cloth, Pitch + 2 x Depth; zero for a single tuck
-	Space     units.Length // clear cloth between the fold of one tuck and the stitching of the next, Pitch - Depth
-	FirstFold units.Length // from the edge of the section to the first fold on the flat cloth, Edge + Depth
-	LastFold  units.Length // from the same edge to the last fold on the flat cloth
-	Plies     int          // layers of cloth where a tuck lies on the section, 3
+	Removed   units.Length `json:"removed,omitzero"`   // what the tucks take up, 2 x Depth x Count
+	Cloth     units.Length `json:"cloth,omitzero"`     // the section before it is tucked, Span + Removed
+	PerTuck   units.Length `json:"perTuck,omitzero"`   // what one tuck takes up, 2 x Depth
+	FlatPitch units.Length `json:"flatPitch,omitzero"` // from one fold to the next on the flat cloth, Pitch + 2 x Depth; zero for a single tuck
+	Space     units.Length `json:"space,omitzero"`     // clear cloth between the fold of one tuck and the stitching of the next, Pitch - Depth
+	FirstFold units.Length `json:"firstFold,omitzero"` // from the edge of the section to the first fold on the flat cloth, Edge + Depth
+	LastFold  units.Length `json:"lastFold,omitzero"`  // from the same edge to the last fold on the flat cloth
+	Plies     int          `json:"plies,omitzero"`     // layers of cloth where a tuck lies on the section, 3
 }
 
 // A Tuck is where one tuck is marked on the flat cloth, each line measured from
 // the same edge of the section.
 type Tuck struct {
-	Number int          // from 1
-	Near   units.Length // the line of stitching nearer the edge
-	Fold   units.Length // the fold
-	Far    units.Length // the line of stitching beyond the fold
+	Number int          `json:"number,omitzero"` // from 1
+	Near   units.Length `json:"near,omitzero"`   // the line of stitching nearer the edge
+	Fold   units.Length `json:"fold,omitzero"`   // the fold
+	Far    units.Length `json:"far,omitzero"`    // the line of stitching beyond the fold
 	// Off is how far the exact place of the tuck lies beyond the place given,
 	// which was rounded to a step.
-	Off units.Length
+	Off units.Length `json:"off,omitzero"`
 }
 
 // Solve fills the fields that follow from those given, then those that have a
-// default. It fails with [ticket.Faults], and then gives s back as it is.
+// default. It fails with [fault.Faults], and then gives s back as it is.
 func (s Tucks) Solve() (Tucks, error) {
 	p, err := s.Plan()
 	if err != nil {
@@ -121,9 +122,9 @@ func (s Tucks) Solve() (Tucks, error) {
 	return p.Spec, nil
 }
 
-// Plan works out the tucks. The faults are [ticket.Faults].
+// Plan works out the tucks. The faults are [fault.Faults].
 func (s Tucks) Plan() (TucksPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	s.audit(&a)
 	if a.Failed() {
 		return TucksPlan{}, a.Err()
@@ -146,16 +147,16 @@ func (s Tucks) Plan() (TucksPlan, error) {
 }
 
 // audit looks at each field by itself.
-func (s Tucks) audit(a *ticket.Audit) {
+func (s Tucks) audit(a *fault.Audit) {
 	switch {
 	case s.Kind == NoTuck:
-		a.Fault("Kind", "", tuckList, ticket.ErrMissing)
+		a.Fault("Kind", "", tuckList, fault.Missing)
 	case !s.Kind.Valid():
-		a.Fault("Kind", s.Kind.String(), tuckList, ticket.ErrUnknown)
+		a.Fault("Kind", s.Kind.String(), tuckList, fault.Unknown)
 	}
 	a.NotNegative("Depth", s.Depth)
 	if s.Count < 0 || s.Count > MaxTucks {
-		a.Fault("Count", strconv.Itoa(s.Count), "1 to "+strconv.Itoa(MaxTucks), ticket.ErrRange)
+		a.Fault("Count", strconv.Itoa(s.Count), "1 to "+strconv.Itoa(MaxTucks), fault.Range)
 	}
 	a.NotNegative("Removed", s.Removed)
 	a.NotNegative("Pitch", s.Pitch)
@@ -164,7 +165,7 @@ func (s Tucks) audit(a *ticket.Audit) {
 }
 
 // fill works out what is not given, and names what rests on a default.
-func (s Tucks) fill(a *ticket.Audit) (Tucks, ticket.Fields) {
+func (s Tucks) fill(a *fault.Audit) (Tucks, ticket.Fields) {
 	var names ticket.Fields
 	given := s
 	if s.Depth.IsZero() && s.Kind == PinTuck && (s.Removed.IsZero() || s.Count == 0) {
@@ -178,17 +179,17 @@ func (s Tucks) fill(a *ticket.Audit) (Tucks, ticket.Fields) {
 		s.Depth = s.Removed.DivInt(2 * int64(s.Count))
 	}
 	if s.Depth.IsZero() {
-		a.Fault("Depth", "", "more than 0 in, or Removed and Count", ticket.ErrMissing)
+		a.Fault("Depth", "", "more than 0 in, or Removed and Count", fault.Missing)
 	}
 	if s.Count == 0 && !a.Failed() {
-		a.Fault("Count", "", "1 to "+strconv.Itoa(MaxTucks)+", or Span and Pitch, or Removed", ticket.ErrMissing)
+		a.Fault("Count", "", "1 to "+strconv.Itoa(MaxTucks)+", or Span and Pitch, or Removed", fault.Missing)
 	}
 	if a.Failed() {
 		return given, ""
 	}
 	s.Removed = s.Depth.MulInt(2 * int64(s.Count))
 	if !given.Removed.IsZero() && given.Removed != s.Removed {
-		a.Fault("Removed", given.Removed.String(), s.Removed.String()+" (2 x Depth x Count)", ticket.ErrConflict)
+		a.Fault("Removed", given.Removed.String(), s.Removed.String()+" (2 x Depth x Count)", fault.Conflict)
 	}
 	if s.Count == 1 {
 		return s.single(a), names
@@ -196,14 +197,14 @@ func (s Tucks) fill(a *ticket.Audit) (Tucks, ticket.Fields) {
 	inner := s.Span.Sub(s.Edge.MulInt(2))
 	switch gaps := int64(s.Count - 1); {
 	case !s.Span.IsZero() && inner.Sign() <= 0:
-		a.Fault("Span", s.Span.String(), "more than "+s.Edge.MulInt(2).String()+" (twice Edge)", ticket.ErrRange)
+		a.Fault("Span", s.Span.String(), "more than "+s.Edge.MulInt(2).String()+" (twice Edge)", fault.Range)
 		return s, names
 	case !s.Span.IsZero() && s.Pitch.IsZero():
 		s.Pitch = inner.DivInt(gaps)
 	case s.Pitch.IsZero():
 		s.Pitch, names = s.pitch(), names.With("Pitch")
 		if s.Pitch.IsZero() {
-			a.Fault("Pitch", "", "more than 0 in, or Span", ticket.ErrMissing)
+			a.Fault("Pitch", "", "more than 0 in, or Span", fault.Missing)
 			return s, names
 		}
 		fallthrough
@@ -211,21 +212,21 @@ func (s Tucks) fill(a *ticket.Audit) (Tucks, ticket.Fields) {
 		s.Span = s.Edge.MulInt(2).Add(s.Pitch.MulInt(gaps))
 	case s.Pitch.MulInt(gaps) != inner:
 		want := s.Edge.MulInt(2).Add(s.Pitch.MulInt(gaps))
-		a.Fault("Span", s.Span.String(), want.String()+" (2 x Edge + (Count - 1) x Pitch)", ticket.ErrConflict)
+		a.Fault("Span", s.Span.String(), want.String()+" (2 x Edge + (Count - 1) x Pitch)", fault.Conflict)
 		return s, names
 	}
 	switch {
 	case s.Pitch.Less(s.Depth):
 		// The tuck would cover the stitching of the next.
-		a.Fault("Pitch", s.Pitch.String(), "at least "+s.Depth.String()+" (Depth)", ticket.ErrRange)
+		a.Fault("Pitch", s.Pitch.String(), "at least "+s.Depth.String()+" (Depth)", fault.Range)
 	case s.Kind == BlindTuck && s.Pitch != s.Depth:
-		a.Fault("Pitch", s.Pitch.String(), s.Depth.String()+" (Depth), since the tucks meet", ticket.ErrConflict)
+		a.Fault("Pitch", s.Pitch.String(), s.Depth.String()+" (Depth), since the tucks meet", fault.Conflict)
 	}
 	return s, names
 }
 
 // counted fills Count where the rest comes to a whole number of tucks.
-func (s Tucks) counted(a *ticket.Audit) Tucks {
+func (s Tucks) counted(a *fault.Audit) Tucks {
 	if s.Count != 0 {
 		return s
 	}
@@ -241,11 +242,11 @@ func (s Tucks) counted(a *ticket.Audit) Tucks {
 
 // whole is n and more, where n is a whole number; else it records a fault that
 // names the lengths on either side, each so many steps beside what is fixed.
-func whole(a *ticket.Audit, path string, got units.Length, n units.Ratio, step, fixed units.Length, more int) int {
+func whole(a *fault.Audit, path string, got units.Length, n units.Ratio, step, fixed units.Length, more int) int {
 	below, ok := n.Int(units.Down)
 	switch {
 	case !ok || below > int64(MaxTucks-more):
-		a.Fault(path, got.String(), "for 1 to "+strconv.Itoa(MaxTucks)+" tucks", ticket.ErrRange)
+		a.Fault(path, got.String(), "for 1 to "+strconv.Itoa(MaxTucks)+" tucks", fault.Range)
 		return 0
 	case n.IsInt():
 		return int(below) + more
@@ -257,21 +258,21 @@ func whole(a *ticket.Audit, path string, got units.Length, n units.Ratio, step, 
 	if below > 0 {
 		limit = at(below) + " or " + limit
 	}
-	a.Fault(path, got.String(), limit, ticket.ErrConflict)
+	a.Fault(path, got.String(), limit, fault.Conflict)
 	return 0
 }
 
 // single ends the solving of one tuck alone.
-func (s Tucks) single(a *ticket.Audit) Tucks {
+func (s Tucks) single(a *fault.Audit) Tucks {
 	if !s.Pitch.IsZero() {
-		a.Fault("Pitch", s.Pitch.String(), "none for a single tuck", ticket.ErrUnused)
+		a.Fault("Pitch", s.Pitch.String(), "none for a single tuck", fault.Unused)
 	}
 	least := s.Edge.MulInt(2)
 	switch {
 	case s.Span.IsZero():
 		s.Span = least
 	case s.Span.Less(least):
-		a.Fault("Span", s.Span.String(), "at least "+least.String()+" (twice Edge)", ticket.ErrRange)
+		a.Fault("Span", s.Span.String(), "at least "+least.String()+" (twice Edge)", fault.Range)
 	}
 	return s
 }

@@ -1,6 +1,7 @@
 package hem
 
 import (
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -93,23 +94,23 @@ func (p TucksPlan) cautions() []ticket.Caution {
 	return append(cs, ticket.IronCare(), ticket.CutCare())
 }
 
-func (p TucksPlan) sources() []ticket.Cite {
-	cs := make([]ticket.Cite, 0, 6)
+func (p TucksPlan) sources() []source.Cite {
+	cs := make([]source.Cite, 0, 6)
 	if p.Assumed.Has("Depth") {
-		cs = append(cs, ticket.Cite{For: "depth of a pin tuck", ID: pinWidth.Source, Place: pinWidth.Place, Known: pinWidth.Known})
+		cs = append(cs, source.Cite{For: "depth of a pin tuck", ID: pinWidth.Source, Place: pinWidth.Place, Known: pinWidth.Known})
 	}
 	if p.Assumed.Has("Count") {
-		cs = append(cs, ticket.Practise("one growth tuck"))
+		cs = append(cs, source.Practise("one growth tuck"))
 	}
 	if p.Assumed.Has("Pitch") {
 		if p.Spec.Kind == BlindTuck {
-			cs = append(cs, ticket.Cite{For: "a blind tuck meets the next stitching", ID: "sewing-lessons-model", Place: "model 6", Known: ticket.Read})
+			cs = append(cs, source.Cite{For: "a blind tuck meets the next stitching", ID: "sewing-lessons-model", Place: "model 6", Known: source.Read})
 		}
 		for _, t := range tuckSpaces {
 			if t.Kind == p.Spec.Kind {
-				cs = append(cs, ticket.Cite{For: "space between tucks, " + t.Name, ID: t.Source, Place: t.Place, Known: t.Known})
+				cs = append(cs, source.Cite{For: "space between tucks, " + t.Name, ID: t.Source, Place: t.Place, Known: t.Known})
 			}
 		}
 	}
-	return append(cs, ticket.Cite{For: "a tuck takes up twice its depth", ID: "home-school-sewing", Place: "chapter XXI", Known: ticket.Read})
+	return append(cs, source.Cite{For: "a tuck takes up twice its depth", ID: "home-school-sewing", Place: "chapter XXI", Known: source.Read})
 }

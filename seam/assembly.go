@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -59,56 +60,56 @@ func Plies(yield func(Ply) bool) {
 // A Joint is a seam of a garment: a name and how it is sewn. A left and a right
 // seam sewn alike are one Joint.
 type Joint struct {
-	Name string // compulsory, and no other Joint's
-	Spec Spec   // how it is sewn
+	Name string `json:"name,omitzero"` // compulsory, and no other Joint's
+	Spec Spec   `json:"spec,omitzero"` // how it is sewn
 }
 
 // A Crossing is a seam that crosses an edge.
 type Crossing struct {
-	Seam  string      // the name of a [Joint]
-	Times int         // how many times it crosses this edge: the neck is crossed by two shoulder seams; default 1
-	Plies int         // plies of this edge in it each time: a seam between two pieces of the edge 2, an open end 1; default 2
-	Ply   Ply         // which ply of the seam, where Plies is 1; default upper
-	Slant units.Ratio // tangent of the angle between edge and seam, as in [Take]; zero is square
+	Seam  string      `json:"seam,omitzero"`              // the name of a [Joint]
+	Times int         `json:"times,omitzero"`             // how many times it crosses this edge: the neck is crossed by two shoulder seams; default 1
+	Plies int         `json:"plies,omitzero"`             // plies of this edge in it each time: a seam between two pieces of the edge 2, an open end 1; default 2
+	Ply   Ply         `json:"ply,omitzero"`               // which ply of the seam, where Plies is 1; default upper
+	Slant units.Ratio `json:"slant,omitzero" noun:"zero"` // tangent of the angle between edge and seam, as in [Take]; zero is square
 }
 
 // A Course is an edge of a garment, as [Edge] is, that names its seams.
 type Course struct {
-	Name      string       // compulsory, and no other Course's
-	Net       units.Length // drafted length between the drafted seam lines
-	Spread    units.Length // how much longer its piece is made than drafted, as in [Edge]
-	Crossings []Crossing   // the seams that cross it; a seam may stand more than once
-	Own       string       // the name of the seam along the edge itself; empty where it is sewn as drafted
-	OwnPly    Ply          // which ply of that seam the edge is; default upper
-	Turn      units.Ratio  // signed turning of the line in radians, as in [Edge]
+	Name      string       `json:"name,omitzero"`             // compulsory, and no other Course's
+	Net       units.Length `json:"net,omitzero"`              // drafted length between the drafted seam lines
+	Spread    units.Length `json:"spread,omitzero"`           // how much longer its piece is made than drafted, as in [Edge]
+	Crossings []Crossing   `json:"crossings,omitzero"`        // the seams that cross it; a seam may stand more than once
+	Own       string       `json:"own,omitzero"`              // the name of the seam along the edge itself; empty where it is sewn as drafted
+	OwnPly    Ply          `json:"ownPly,omitzero"`           // which ply of that seam the edge is; default upper
+	Turn      units.Ratio  `json:"turn,omitzero" noun:"zero"` // signed turning of the line in radians, as in [Edge]
 }
 
 // A Pair is two edges that are sewn together, as in [Match]. An edge with
 // several partners stands in a Pair with each.
 type Pair struct {
-	Long       string      // the name of the [Course] that may be the longer
-	Short      string      // the name of the one it goes onto
-	MaxEase    units.Ratio // as in [Match]
-	MaxGathers units.Ratio // as in [Match]
+	Long       string      `json:"long,omitzero"`       // the name of the [Course] that may be the longer
+	Short      string      `json:"short,omitzero"`      // the name of the one it goes onto
+	MaxEase    units.Ratio `json:"maxEase,omitzero"`    // as in [Match]
+	MaxGathers units.Ratio `json:"maxGathers,omitzero"` // as in [Match]
 }
 
 // An Assembly is the seams and the edges of a garment, by name. It answers what
 // a change to one seam does to every edge that it crosses, and to every partner
 // of these.
 type Assembly struct {
-	Seams []Joint  // at most [MaxSeams]
-	Edges []Course // 1 to [MaxEdges]
-	Pairs []Pair   // at most [MaxPairs]
+	Seams []Joint  `json:"seams,omitzero"` // at most [MaxSeams]
+	Edges []Course `json:"edges,omitzero"` // 1 to [MaxEdges]
+	Pairs []Pair   `json:"pairs,omitzero"` // at most [MaxPairs]
 }
 
 // An AssemblyPlan is what every seam, edge and pair of a garment comes to, each
 // in the order of the [Assembly].
 type AssemblyPlan struct {
-	Spec    Assembly      // a copy, with Times, Plies, Ply and OwnPly filled; the seams' specs stay as given, solved in Seams
-	Assumed ticket.Fields // what a default filled, named once for all edges and pairs; those of a seam are in its own plan
-	Seams   []Plan        // each seam
-	Edges   []EdgePlan    // each edge
-	Pairs   []MatchPlan   // each pair
+	Spec    Assembly      `json:"spec,omitzero"`    // a copy, with Times, Plies, Ply and OwnPly filled; the seams' specs stay as given, solved in Seams
+	Assumed ticket.Fields `json:"assumed,omitzero"` // what a default filled, named once for all edges and pairs; those of a seam are in its own plan
+	Seams   []Plan        `json:"seams,omitzero"`   // each seam
+	Edges   []EdgePlan    `json:"edges,omitzero"`   // each edge
+	Pairs   []MatchPlan   `json:"pairs,omitzero"`   // each pair
 }
 
 // Mismatched is how many pairs do not go together.
@@ -148,10 +149,10 @@ func (p AssemblyPlan) Pair(long, short string) (MatchPlan, bool) {
 func (a Assembly) With(name string, s Spec) (Assembly, error) {
 	i := slices.IndexFunc(a.Seams, func(j Joint) bool { return j.Name == name })
 	if i < 0 {
-		return Assembly{}, ticket.Faults{{Path: "Seams", Got: quote(name), Limit: "the name of a seam", Err: ticket.ErrUnknown}}
+		return Assembly{}, fault.Faults{{Path: "Seams", Got: quote(name), Limit: "the name of a seam", Kind: fault.Unknown}}
 	}
 	if _, err := s.Plan(); err != nil {
-		return Assembly{}, ticket.Under("Seams["+strconv.Itoa(i)+"].Spec", err)
+		return Assembly{}, fault.Under("Seams["+strconv.Itoa(i)+"].Spec", err)
 	}
 	a = a.clone()
 	a.Seams[i].Spec = s
@@ -173,7 +174,7 @@ func (a Assembly) clone() Assembly {
 }
 
 // Plan works out every seam, every edge and every pair. The faults are
-// [ticket.Faults]; those of a part stand under its path, as in
+// [fault.Faults]; those of a part stand under its path, as in
 // Edges[2].Crossings[0].Seam.
 func (a Assembly) Plan() (AssemblyPlan, error) {
 	f, err := a.frame()
@@ -190,7 +191,7 @@ func (a Assembly) Plan() (AssemblyPlan, error) {
 // quote and short keep what a fault repeats to the length of a name.
 func quote(name string) string { return strconv.Quote(short(name)) }
 
-func short(text string) string { return text[:min(len(text), ticket.MaxName)] }
+func short(text string) string { return text[:min(len(text), fault.MaxName)] }
 
 // assemblyFields is a set of what was assumed of an assembly, in the order of
 // its fields.

@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -49,13 +50,13 @@ func (x index) find(name string) int {
 }
 
 // label checks a name that must be given, and be the first of its kind.
-func (x index) label(a *ticket.Audit, i int) {
+func (x index) label(a *fault.Audit, i int) {
 	name := x.name(i)
 	switch {
 	case name == "":
-		a.Fault("Name", "", "a name", ticket.ErrMissing)
+		a.Fault("Name", "", "a name", fault.Missing)
 	case x.find(name) != i:
-		a.Fault("Name", quote(name), "a name that no other has", ticket.ErrTwice)
+		a.Fault("Name", quote(name), "a name that no other has", fault.Twice)
 	default:
 		a.Text("Name", name)
 	}
@@ -63,7 +64,7 @@ func (x index) label(a *ticket.Audit, i int) {
 
 // frame checks everything that does not need the lengths.
 func (a Assembly) frame() (*frame, error) {
-	var audit ticket.Audit
+	var audit fault.Audit
 	audit.Count("Seams", len(a.Seams), 0, MaxSeams)
 	audit.Count("Edges", len(a.Edges), 1, MaxEdges)
 	for i := 0; i < min(len(a.Edges), MaxEdges); i++ {
@@ -81,7 +82,7 @@ func (a Assembly) frame() (*frame, error) {
 	edges := newIndex(len(a.Edges), func(i int) string { return a.Edges[i].Name })
 	f.seams = make([]Plan, len(a.Seams))
 	for i, j := range a.Seams {
-		var one ticket.Audit
+		var one fault.Audit
 		seams.label(&one, i)
 		p, err := j.Spec.Plan()
 		if err != nil {
@@ -100,7 +101,7 @@ func (a Assembly) frame() (*frame, error) {
 	places, slopes := make([]int, n), make([]slope, n)
 	var set assemblyFields
 	for i := range a.Edges {
-		var one ticket.Audit
+		var one fault.Audit
 		c, e := &a.Edges[i], &f.edges[i]
 		n := len(c.Crossings)
 		e.seams, places = places[:n:n], places[n:]
@@ -114,10 +115,10 @@ func (a Assembly) frame() (*frame, error) {
 	}
 	f.pairs = make([][2]int, len(a.Pairs))
 	for i, q := range a.Pairs {
-		var one ticket.Audit
+		var one fault.Audit
 		f.pairs[i] = q.frame(&one, edges)
 		if slices.Contains(f.pairs[:i], f.pairs[i]) && !one.Failed() {
-			one.Fault("Short", quote(q.Short), "a pair that no other is", ticket.ErrTwice)
+			one.Fault("Short", quote(q.Short), "a pair that no other is", fault.Twice)
 		}
 		limits(&one, q.MaxEase, q.MaxGathers)
 		if q.MaxEase.IsZero() {
@@ -132,18 +133,18 @@ func (a Assembly) frame() (*frame, error) {
 }
 
 // frame looks up the seams of c and fills its defaults.
-func (c *Course) frame(a *ticket.Audit, e *edgeFrame, seams index) (set assemblyFields) {
+func (c *Course) frame(a *fault.Audit, e *edgeFrame, seams index) (set assemblyFields) {
 	for k := range c.Crossings {
-		var one ticket.Audit
+		var one fault.Audit
 		x := &c.Crossings[k]
 		e.seams[k] = lookUp(&one, "Seam", x.Seam, "seam", seams)
 		one.Count("Times", x.Times, 0, MaxTimes)
 		one.Count("Plies", x.Plies, 0, 2)
 		switch {
 		case int(x.Ply) >= len(plyNames):
-			one.Fault("Ply", x.Ply.String(), "upper or under", ticket.ErrUnknown)
+			one.Fault("Ply", x.Ply.String(), "upper or under", fault.Unknown)
 		case x.Ply != NoPly && x.Plies != 1:
-			one.Fault("Ply", x.Ply.String(), "none unless Plies is 1", ticket.ErrUnused)
+			one.Fault("Ply", x.Ply.String(), "none unless Plies is 1", fault.Unused)
 		case x.Plies == 1 && x.Ply == NoPly:
 			x.Ply, set = UpperPly, set|crossingsPly
 		}
@@ -164,9 +165,9 @@ func (c *Course) frame(a *ticket.Audit, e *edgeFrame, seams index) (set assembly
 	}
 	switch {
 	case int(c.OwnPly) >= len(plyNames):
-		a.Fault("OwnPly", c.OwnPly.String(), "upper or under", ticket.ErrUnknown)
+		a.Fault("OwnPly", c.OwnPly.String(), "upper or under", fault.Unknown)
 	case c.OwnPly != NoPly && c.Own == "":
-		a.Fault("OwnPly", c.OwnPly.String(), "none without Own", ticket.ErrUnused)
+		a.Fault("OwnPly", c.OwnPly.String(), "none without Own", fault.Unused)
 	case c.OwnPly == NoPly && c.Own != "":
 		c.OwnPly, set = UpperPly, set|edgesOwnPly
 	}
@@ -174,29 +175,29 @@ func (c *Course) frame(a *ticket.Audit, e *edgeFrame, seams index) (set assembly
 }
 
 // frame looks up the edges of q.
-func (q Pair) frame(a *ticket.Audit, edges index) [2]int {
+func (q Pair) frame(a *fault.Audit, edges index) [2]int {
 	at := [2]int{lookUp(a, "Long", q.Long, "edge", edges), lookUp(a, "Short", q.Short, "edge", edges)}
 	if at[0] >= 0 && at[0] == at[1] {
-		a.Fault("Short", quote(q.Short), "an edge other than Long", ticket.ErrConflict)
+		a.Fault("Short", quote(q.Short), "an edge other than Long", fault.Conflict)
 	}
 	return at
 }
 
-func lookUp(a *ticket.Audit, path, name, what string, in index) int {
+func lookUp(a *fault.Audit, path, name, what string, in index) int {
 	if name == "" {
-		a.Fault(path, "", "the name of a "+what, ticket.ErrMissing)
+		a.Fault(path, "", "the name of a "+what, fault.Missing)
 		return -1
 	}
 	i := in.find(name)
 	if i < 0 {
-		a.Fault(path, quote(name), "the name of a "+what, ticket.ErrUnknown)
+		a.Fault(path, quote(name), "the name of a "+what, fault.Unknown)
 	}
 	return i
 }
 
 // measure works out every edge and judges every pair.
 func (f *frame) measure() ([]edgeWork, []matchWork, error) {
-	var audit ticket.Audit
+	var audit fault.Audit
 	edges := make([]edgeWork, len(f.edges))
 	n := 0
 	for _, e := range f.edges {
@@ -240,7 +241,7 @@ func (f *frame) measure() ([]edgeWork, []matchWork, error) {
 		q := f.spec.Pairs[i]
 		var err error
 		if pairs[i], err = compare(&edges[at[0]], &edges[at[1]], q.MaxEase, q.MaxGathers); err != nil {
-			audit.Fault("Pairs["+strconv.Itoa(i)+"].Long", quote(q.Long), "amounts of fewer places", err)
+			audit.Fault("Pairs["+strconv.Itoa(i)+"].Long", quote(q.Long), "amounts of fewer places", fault.KindOf(err))
 		}
 	}
 	return edges, pairs, audit.Err()

@@ -9,6 +9,8 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -254,11 +256,11 @@ func TestAssemblyWith(t *testing.T) {
 	if diff := cmp.Diff(before, a, cmp.Comparer(func(x, y units.Length) bool { return x == y }), cmp.Comparer(func(x, y units.Ratio) bool { return x == y })); diff != "" {
 		t.Errorf("With changed what it was given:\n%s", diff)
 	}
-	if _, err := a.With("hem", Spec{Kind: Plain}); !errors.Is(err, ticket.ErrUnknown) {
+	if _, err := a.With("hem", Spec{Kind: Plain}); !errors.Is(err, fault.Unknown) {
 		t.Errorf("a seam that is not there: %v", err)
 	}
 	_, err = a.With("sleeve seam", Spec{Kind: French, First: in("-1")})
-	var fs ticket.Faults
+	var fs fault.Faults
 	if !errors.As(err, &fs) || fs[0].Path != "Seams[2].Spec.First" {
 		t.Errorf("a spec with a fault: %v", err)
 	}
@@ -278,17 +280,17 @@ func TestAssemblyCopies(t *testing.T) {
 
 // faults are the paths and the kinds of an error's faults, one a line.
 func faults(err error) string {
-	var fs ticket.Faults
+	var fs fault.Faults
 	if !errors.As(err, &fs) {
 		return ""
 	}
 	names := map[error]string{
-		ticket.ErrMissing: "missing", ticket.ErrUnused: "unused", ticket.ErrSign: "sign", ticket.ErrRange: "range",
-		ticket.ErrConflict: "conflict", ticket.ErrUnknown: "unknown", ticket.ErrTwice: "twice", ticket.ErrForm: "form", units.ErrBound: "bound",
+		fault.Missing: "missing", fault.Unused: "unused", fault.Sign: "sign", fault.Range: "range",
+		fault.Conflict: "conflict", fault.Unknown: "unknown", fault.Twice: "twice", fault.Form: "form", units.ErrBound: "bound",
 	}
 	var lines []string
 	for _, f := range fs {
-		lines = append(lines, f.Path+" "+names[f.Err])
+		lines = append(lines, f.Path+" "+names[f.Kind])
 	}
 	return strings.Join(lines, "\n")
 }
@@ -375,7 +377,7 @@ func TestAssemblySheet(t *testing.T) {
 		t.Errorf("the neck reads %q", got)
 	}
 	for _, c := range s.Sources {
-		if c.ID == "" && c.Known != ticket.Practice {
+		if c.ID == "" && c.Known != source.Practice {
 			t.Errorf("%q has no source and is not called practice", c.For)
 		}
 	}
@@ -467,25 +469,6 @@ func anyAssembly(rnd *rand.Rand) Assembly {
 	return a
 }
 
-func TestAssemblyAllocs(t *testing.T) {
-	a := shirt("3/16", "1/4")
-	p := mustPlan(t, a)
-	for _, c := range []struct {
-		what string
-		most float64
-		run  func()
-	}{
-		// An assembly's plan is made of slices; their number does not grow
-		// with the number of edges.
-		{"Assembly.Plan", 32, func() { _, _ = a.Plan() }},
-		{"Assembly.Sheet", 40, func() { _ = p.Sheet() }},
-	} {
-		if got := testing.AllocsPerRun(100, c.run); got > c.most {
-			t.Errorf("%s: %v allocations, want at most %v", c.what, got, c.most)
-		}
-	}
-}
-
 func TestPlyText(t *testing.T) {
 	checkText(t, Plies, 3, Ply.String, Ply.MarshalText, func(b []byte) (Ply, error) { var p Ply; err := p.UnmarshalText(b); return p, err })
 }
@@ -517,11 +500,11 @@ func checkText[E ~uint8](t *testing.T, all func(func(E) bool), count int, text f
 	if e, err := read(nil); e != 0 || err != nil {
 		t.Errorf("empty text reads as %v, %v", e, err)
 	}
-	if _, err := write(200); !errors.Is(err, ticket.ErrUnknown) || !strings.HasSuffix(text(200), "(200)") {
+	if _, err := write(200); !errors.Is(err, fault.Unknown) || !strings.HasSuffix(text(200), "(200)") {
 		t.Errorf("200 is written as %v, and String is %q", err, text(200))
 	}
 	for _, bad := range []string{"none", "Upper", strings.Repeat("x", 1<<20)} {
-		if _, err := read([]byte(bad)); !errors.Is(err, ticket.ErrUnknown) || len(err.Error()) > 1000 {
+		if _, err := read([]byte(bad)); !errors.Is(err, fault.Unknown) || len(err.Error()) > 1000 {
 			t.Errorf("%.20q is read, or the fault is too long", bad)
 		}
 	}
@@ -587,12 +570,12 @@ func FuzzAssembly(f *testing.F) {
 		}
 		p, err := a.Plan()
 		if err != nil {
-			var fs ticket.Faults
+			var fs fault.Faults
 			if !errors.As(err, &fs) || len(fs) == 0 {
 				t.Fatalf("not faults: %v", err)
 			}
 			for _, one := range fs {
-				if one.Path == "" || one.Err == nil {
+				if one.Path == "" || one.Kind == "" {
 					t.Fatalf("a fault without a path or a kind: %v", one)
 				}
 			}

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 )
@@ -22,71 +23,71 @@ const MaxCorners = 1000
 // wide, and four times finished and 1 in where it is 1/2 in; piping is the way
 // round the cord and twice Seam.
 type Binding struct {
-	Kind     BindingKind  // which strip; there is no default
-	Finished units.Length // the width that shows on each face of the edge
-	Cord     units.Length // diameter of the cord
+	Kind     BindingKind  `json:"kind,omitzero"`     // which strip; there is no default
+	Finished units.Length `json:"finished,omitzero"` // the width that shows on each face of the edge
+	Cord     units.Length `json:"cord,omitzero"`     // diameter of the cord
 
 	// Seam is from the raw edge of the strip, laid to the raw edge of the garment,
 	// to the first row. Default Finished; of piping 5/8 in, [Standard].
-	Seam units.Length
-	Turn units.Length // turned in at the free edge of a single strip; default Seam
+	Seam units.Length `json:"seam,omitzero"`
+	Turn units.Length `json:"turn,omitzero"` // turned in at the free edge of a single strip; default Seam
 	// Give is added to the width for what turning takes and for a bias strip
 	// narrowing as it is stretched. Default 1/8 in for a strip on the bias, none
 	// for a straight one: common practice.
-	Give units.Length
-	Bias bool // it is cut on the bias, at half a right angle to the grain
+	Give units.Length `json:"give,omitzero"`
+	Bias bool         `json:"bias,omitzero"` // it is cut on the bias, at half a right angle to the grain
 
 	// Allowance is what the pattern drew beyond the line where the finished edge
 	// is to lie. A bound edge takes nothing, so all of it is cut off first. Not
 	// given: there is none.
-	Allowance units.Length
+	Allowance units.Length `json:"allowance,omitzero"`
 	// Curve is how far the edge bends in radians, less than 0 where the allowance lies
 	// inside the curve, as in [Edge].Turn; with Allowance only. Not given: a
 	// straight edge.
-	Curve units.Ratio
+	Curve units.Ratio `json:"curve,omitzero"`
 
-	Edge    units.Length // length to be bound or piped, on its seam line; not given: the width alone is worked out
-	Ring    bool         // the edge closes, and the strip with it
-	Corners int          // square outward corners that the strip is mitred round; at most [MaxCorners]
-	Ends    units.Length // beyond the edge at each open end, to be turned in
-	Join    units.Length // allowance of the joins of the strip, square to the join; default 1/4 in, common practice
-	Cloth   units.Length // usable width of the cloth, across which the strips are cut; not given: the strip is of one piece
+	Edge    units.Length `json:"edge,omitzero"`    // length to be bound or piped, on its seam line; not given: the width alone is worked out
+	Ring    bool         `json:"ring,omitzero"`    // the edge closes, and the strip with it
+	Corners int          `json:"corners,omitzero"` // square outward corners that the strip is mitred round; at most [MaxCorners]
+	Ends    units.Length `json:"ends,omitzero"`    // beyond the edge at each open end, to be turned in
+	Join    units.Length `json:"join,omitzero"`    // allowance of the joins of the strip, square to the join; default 1/4 in, common practice
+	Cloth   units.Length `json:"cloth,omitzero"`   // usable width of the cloth, across which the strips are cut; not given: the strip is of one piece
 }
 
 // A BindingPlan is what the strip comes to. It is comparable.
 type BindingPlan struct {
-	Spec    Binding       // as solved
-	Assumed ticket.Fields // the fields of Spec filled with a default
+	Spec    Binding       `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
-	Width units.Near // to be cut, square to the strip
-	Bare  units.Near // the same without Give
+	Width units.Near `json:"width,omitzero"` // to be cut, square to the strip
+	Bare  units.Near `json:"bare,omitzero"`  // the same without Give
 
 	// IfLeft is how much longer the finished edge would be if Allowance were left
 	// on: Curve x Allowance. A neck left with its allowance is smaller.
-	IfLeft units.Length
+	IfLeft units.Length `json:"ifLeft,omitzero"`
 
-	Mitres units.Length // what the corners need beyond the length of the seam line: twice Seam each
-	Needed units.Length // the strip between its end seams, or round: Edge and Mitres; zero where Edge is not given
+	Mitres units.Length `json:"mitres,omitzero"` // what the corners need beyond the length of the seam line: twice Seam each
+	Needed units.Length `json:"needed,omitzero"` // the strip between its end seams, or round: Edge and Mitres; zero where Edge is not given
 
-	Pieces   int        // strips to be cut; zero where Cloth or Edge is not given
-	Joins    int        // how often they are joined
-	Each     units.Near // how long one strip is, along it: the width of the cloth, and more on the bias
-	JoinLoss units.Near // what one join takes along the strip: twice Join, and more on the bias, whose ends are slanted
-	Sewn     units.Near // the whole strip after its joins and Ends
-	Spare    units.Near // Sewn less Needed
+	Pieces   int        `json:"pieces,omitzero"`   // strips to be cut; zero where Cloth or Edge is not given
+	Joins    int        `json:"joins,omitzero"`    // how often they are joined
+	Each     units.Near `json:"each,omitzero"`     // how long one strip is, along it: the width of the cloth, and more on the bias
+	JoinLoss units.Near `json:"joinLoss,omitzero"` // what one join takes along the strip: twice Join, and more on the bias, whose ends are slanted
+	Sewn     units.Near `json:"sewn,omitzero"`     // the whole strip after its joins and Ends
+	Spare    units.Near `json:"spare,omitzero"`    // Sewn less Needed
 
 	// Uses is how much of the length of the cloth the strips take: side by side,
 	// and on the bias the triangles at both ends too.
-	Uses units.Near
+	Uses units.Near `json:"uses,omitzero"`
 }
 
 // joinUsual is the allowance of a join of strips: common practice.
 func joinUsual() units.Length { return inch(1, 4) }
 
-func (b Binding) audit(a *ticket.Audit) {
+func (b Binding) audit(a *fault.Audit) {
 	switch {
 	case b.Kind == NoBinding:
-		a.Fault("Kind", "", "one of single, double, piping", ticket.ErrMissing)
+		a.Fault("Kind", "", "one of single, double, piping", fault.Missing)
 		return
 	case int(b.Kind) >= len(bindingNames):
 		oneOf(a, "Kind", bindingNames[:], int(b.Kind), b.Kind.String())
@@ -115,13 +116,13 @@ func (b Binding) audit(a *ticket.Audit) {
 	case !binds && !b.Curve.IsZero():
 		a.Unused("Curve", b.Curve, false, b.Kind)
 	case binds && b.Allowance.IsZero() && !b.Curve.IsZero():
-		a.Fault("Curve", short(b.Curve.String()), "none where Allowance is not given", ticket.ErrUnused)
+		a.Fault("Curve", short(b.Curve.String()), "none where Allowance is not given", fault.Unused)
 	}
 	a.NotNegative("Edge", b.Edge)
 	long := !b.Edge.IsZero()
 	without := func(path, got string, zero bool) {
 		if !long && !zero {
-			a.Fault(path, got, "none where Edge is not given", ticket.ErrUnused)
+			a.Fault(path, got, "none where Edge is not given", fault.Unused)
 		}
 	}
 	without("Ring", "true", !b.Ring)
@@ -129,7 +130,7 @@ func (b Binding) audit(a *ticket.Audit) {
 	case !long:
 		without("Corners", strconv.Itoa(b.Corners), b.Corners == 0)
 	case !binds && b.Corners != 0:
-		a.Fault("Corners", strconv.Itoa(b.Corners), "none for piping, which is clipped at corners", ticket.ErrUnused)
+		a.Fault("Corners", strconv.Itoa(b.Corners), "none for piping, which is clipped at corners", fault.Unused)
 	default:
 		a.Count("Corners", b.Corners, 0, MaxCorners)
 	}
@@ -141,18 +142,18 @@ func (b Binding) audit(a *ticket.Audit) {
 		}
 	}
 	if length("Ends", b.Ends); long && b.Ring && b.Ends.Sign() > 0 {
-		a.Fault("Ends", b.Ends.String(), "none in a ring, which has no open end", ticket.ErrUnused)
+		a.Fault("Ends", b.Ends.String(), "none in a ring, which has no open end", fault.Unused)
 	}
 	length("Join", b.Join)
 	length("Cloth", b.Cloth)
 	if long && b.Join.Sign() > 0 && b.Cloth.IsZero() {
-		a.Fault("Join", b.Join.String(), "none where Cloth is not given", ticket.ErrUnused)
+		a.Fault("Join", b.Join.String(), "none where Cloth is not given", fault.Unused)
 	}
 }
 
-// Plan works out the strip. The faults are [ticket.Faults].
+// Plan works out the strip. The faults are [fault.Faults].
 func (b Binding) Plan() (BindingPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	if b.audit(&a); a.Failed() {
 		return BindingPlan{}, a.Err()
 	}
@@ -213,7 +214,7 @@ func (b Binding) flat() units.Length {
 // and what a slanted join takes of it, are the root of 2 times what they are
 // across the cloth, so that the strip is counted across the cloth, exactly, and
 // drawn out once.
-func (p *BindingPlan) strips(a *ticket.Audit) {
+func (p *BindingPlan) strips(a *fault.Audit) {
 	b := p.Spec
 	least := p.Needed.Add(b.Ends.MulInt(2))
 	root := units.ExactlyRatio(units.RatioOf(1, 1))
@@ -224,7 +225,7 @@ func (p *BindingPlan) strips(a *ticket.Audit) {
 	}
 	st, err := strip.Spec{Each: b.Cloth, Allowance: b.Join, Ring: b.Ring, Least: least}.Plan()
 	if err != nil {
-		a.Fault("Cloth", b.Cloth.String(), "a width of which at most "+ticket.Of(strip.MaxPieces).String()+" strips, each longer than its joins take, make the strip", ticket.ErrRange)
+		a.Fault("Cloth", b.Cloth.String(), "a width of which at most "+ticket.Of(strip.MaxPieces).String()+" strips, each longer than its joins take, make the strip", fault.Range)
 		return
 	}
 	p.Pieces, p.Joins = st.Spec.Pieces, st.Joins

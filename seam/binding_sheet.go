@@ -1,6 +1,9 @@
 package seam
 
-import "example.com/clothyard/units/ticket"
+import (
+	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
+)
 
 // Sheet is the plan as work.
 func (p BindingPlan) Sheet() ticket.Sheet {
@@ -11,23 +14,23 @@ func (p BindingPlan) Sheet() ticket.Sheet {
 	}
 	sh.Lines = make([]ticket.Line, 0, 8)
 	sh.Steps = make([]ticket.Step, 0, 8)
-	sh.Sources = make([]ticket.Cite, 0, 5)
+	sh.Sources = make([]source.Cite, 0, 5)
 	wide := ticket.Line{Label: "width to be cut", Result: ticket.About(p.Width), Terms: make([]ticket.Term, 0, 5)}
 	switch b.Kind {
 	case SingleBinding:
 		sh.Title = "Binding of one thickness"
 		wide.Terms = append(wide.Terms, plus(b.Finished, "finished"), times(2), plus(b.Seam, "to the first row"), plus(b.Turn, "turned in"))
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "four times finished", ID: "bias-binding-guideline", Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "four times finished", ID: "bias-binding-guideline", Known: source.Read})
 	case DoubleBinding:
 		sh.Title = "Binding folded double"
 		wide.Terms = append(wide.Terms, plus(b.Finished, "finished"), times(2), plus(b.Seam, "to the first row"), times(2))
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "six times finished", ID: "bias-binding-guideline", Known: ticket.Read},
-			ticket.Cite{For: "four times finished and a fixed amount", ID: "binding-width-page", Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "six times finished", ID: "bias-binding-guideline", Known: source.Read},
+			source.Cite{For: "four times finished and a fixed amount", ID: "binding-width-page", Known: source.Read})
 	case Piping:
 		sh.Title = "Piping"
 		sh.Lines = append(sh.Lines, ticket.Line{Label: "round the cord", Result: ticket.About(p.Bare.Plus(b.flat().Neg()))})
 		wide.Terms = append(wide.Terms, ticket.Term{Amount: ticket.About(p.Bare.Plus(b.flat().Neg())), Name: "round the cord"}, plus(b.flat(), "both allowances"))
-		sh.Sources = append(sh.Sources, ticket.Practise("way round the cord and both allowances"))
+		sh.Sources = append(sh.Sources, source.Practise("way round the cord and both allowances"))
 	}
 	if !b.Give.IsZero() {
 		wide.Terms = append(wide.Terms, plus(b.Give, "give"))
@@ -39,7 +42,7 @@ func (p BindingPlan) Sheet() ticket.Sheet {
 	p.lengthLines(&sh)
 	p.steps(&sh)
 	if b.Bias {
-		sh.Sources = append(sh.Sources, ticket.Practise("a bias strip narrows as it is stretched"))
+		sh.Sources = append(sh.Sources, source.Practise("a bias strip narrows as it is stretched"))
 	}
 	return sh
 }

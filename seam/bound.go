@@ -2,6 +2,8 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -14,7 +16,7 @@ func (v *solver) bound() {
 	if !v.Trim.IsZero() {
 		left = left.Min(v.Trim)
 	}
-	v.audit.AtMost("Second", v.Second, left, "what is left of the allowance to bind", ticket.ErrRange)
+	fault.AtMost(&v.audit, "Second", v.Second, left, "what is left of the allowance to bind", fault.Range)
 	v.trimmed(v.First)
 }
 
@@ -51,11 +53,11 @@ func (p Plan) boundSheet(sh *ticket.Sheet) {
 			},
 		},
 		ticket.Step{Do: "Press the bound seam", Press: "to the back", Note: "nothing is taken beyond the seam itself; an edge bound instead of faced is another thing"})
-	sh.Sources = append(sh.Sources, ticket.Practise("both allowances bound together and pressed to one side"))
+	sh.Sources = append(sh.Sources, source.Practise("both allowances bound together and pressed to one side"))
 	for i := range bindings {
 		r := &bindings[i]
 		if r.Finished == s.Second {
-			sh.Sources = append(sh.Sources, ticket.Cite{For: r.Rule, ID: r.Source, Place: r.Place, Known: r.Known})
+			sh.Sources = append(sh.Sources, source.Cite{For: r.Rule, ID: r.Source, Place: r.Place, Known: r.Known})
 		}
 	}
 }

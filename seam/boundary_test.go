@@ -10,6 +10,8 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -25,7 +27,7 @@ func TestOnePastTheLast(t *testing.T) {
 		Seams: []seam.Joint{{Name: "shoulder", Spec: plain}},
 		Edges: []seam.Course{{Name: "neck", Net: in(15, 1), Own: "shoulder", OwnPly: none, Crossings: []seam.Crossing{{Seam: "shoulder", Plies: 1, Ply: none}}}},
 	}.Plan()
-	if faultPaths(t, err) != "Edges[0].Crossings[0].Ply Edges[0].OwnPly" || !errors.Is(err, ticket.ErrUnknown) {
+	if faultPaths(t, err) != "Edges[0].Crossings[0].Ply Edges[0].OwnPly" || !errors.Is(err, fault.Unknown) {
 		t.Error(err)
 	}
 }
@@ -37,7 +39,7 @@ func TestFirstEdgeAgainstItself(t *testing.T) {
 			Edges: []seam.Course{{Name: "neck", Net: in(15, 1)}, {Name: "collar", Net: in(15, 1)}},
 			Pairs: []seam.Pair{{Long: name, Short: name}},
 		}.Plan()
-		if faultPaths(t, err) != "Pairs[0].Short" || !errors.Is(err, ticket.ErrConflict) {
+		if faultPaths(t, err) != "Pairs[0].Short" || !errors.Is(err, fault.Conflict) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
@@ -46,7 +48,7 @@ func TestFirstEdgeAgainstItself(t *testing.T) {
 // A bound seam cites the printed strips for its own width, and those alone.
 func TestBoundCites(t *testing.T) {
 	for _, finished := range []units.Length{in(1, 4), in(3, 8), in(1, 2), in(7, 16)} {
-		var want, got []ticket.Cite
+		var want, got []source.Cite
 		for r := range seam.Bindings {
 			if r.Finished == finished {
 				want = append(want, r.Cite())

@@ -2,6 +2,7 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -10,73 +11,73 @@ import (
 // reads. Zero means not given. The length of one that opens on an edge is given
 // along the centre line or along a leg; given both ways it must agree.
 type Dart struct {
-	Kind DartKind // its shape; default single
+	Kind DartKind `json:"kind,omitzero"` // its shape; default single
 
 	// Length is along the centre line from the drawn point to the cut edge,
 	// square to it; of one that is double-pointed, from the upper point to the
 	// widest place; of one that is open-ended, from where the stitching is let
 	// go to the cut edge. Or give Leg.
-	Length units.Length
-	Leg    units.Length // along either leg, from the point to the cut edge, both legs trued to this; or give Length
-	Other  units.Length // the other leg as the pattern drew it, where it drew the legs unequal; with Leg only
-	Lower  units.Length // double-pointed: from the widest place to the lower point; default Length
-	Width  units.Length // straight across between the legs, at the cut edge, or at the widest place
-	End    units.Length // open-ended: straight across where the stitching is let go; as wide as Width for a tuck
+	Length units.Length `json:"length,omitzero"`
+	Leg    units.Length `json:"leg,omitzero"`   // along either leg, from the point to the cut edge, both legs trued to this; or give Length
+	Other  units.Length `json:"other,omitzero"` // the other leg as the pattern drew it, where it drew the legs unequal; with Leg only
+	Lower  units.Length `json:"lower,omitzero"` // double-pointed: from the widest place to the lower point; default Length
+	Width  units.Length `json:"width,omitzero"` // straight across between the legs, at the cut edge, or at the widest place
+	End    units.Length `json:"end,omitzero"`   // open-ended: straight across where the stitching is let go; as wide as Width for a tuck
 
-	Allowance units.Length // of the seam that crosses the legs, from the cut edge; default 5/8 in, [Standard]
-	Stop      units.Length // how far short of the drawn point the stitching ends, the legs redrawn to there; not given: at the point; with Length only
+	Allowance units.Length `json:"allowance,omitzero"` // of the seam that crosses the legs, from the cut edge; default 5/8 in, [Standard]
+	Stop      units.Length `json:"stop,omitzero"`      // how far short of the drawn point the stitching ends, the legs redrawn to there; not given: at the point; with Length only
 
 	// Trim is what is left beyond the stitching, at the seam line. Not given: the
 	// fold is not cut; but a French dart whose fold is wider than 5/8 in there is
 	// cut to that, [Standard].
-	Trim units.Length
+	Trim units.Length `json:"trim,omitzero"`
 	// Overlap is how far the two rows of a double-pointed dart run over each
 	// other at the widest place, where both begin. Default 1 in.
-	Overlap units.Length
+	Overlap units.Length `json:"overlap,omitzero"`
 	// Slope is how far the cut edge, on the side that the dart is pressed to,
 	// falls away from the point for each unit out from the dart; less than zero
 	// where it comes nearer. Not given: square to the centre line.
-	Slope  units.Ratio
-	Across bool // it lies across the body and is pressed down; else it is upright and pressed to the centre
+	Slope  units.Ratio `json:"slope,omitzero"`
+	Across bool        `json:"across,omitzero"` // it lies across the body and is pressed down; else it is upright and pressed to the centre
 }
 
 // A DartPlan is what a dart comes to. Where Length is given all but the legs are
 // exact; where only Leg is given they are irrational as a rule. It is comparable.
 type DartPlan struct {
-	Spec    Dart          // as solved
-	Assumed ticket.Fields // the fields of Spec filled with a default
+	Spec    Dart          `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
-	Centre units.Near // the centre line, from where the stitching ends to the cut edge; of one that is double-pointed, from point to point
-	Leg    units.Near // either leg, between the same; of one that is double-pointed, of its upper half
-	Below  units.Near // double-pointed: either leg of the lower half
-	Sewn   units.Near // the centre line, from where the stitching ends to the seam line; of one that is double-pointed, Centre
+	Centre units.Near `json:"centre,omitzero"` // the centre line, from where the stitching ends to the cut edge; of one that is double-pointed, from point to point
+	Leg    units.Near `json:"leg,omitzero"`    // either leg, between the same; of one that is double-pointed, of its upper half
+	Below  units.Near `json:"below,omitzero"`  // double-pointed: either leg of the lower half
+	Sewn   units.Near `json:"sewn,omitzero"`   // the centre line, from where the stitching ends to the seam line; of one that is double-pointed, Centre
 
 	// AtSeam is what the dart takes from the seam line that crosses it, both
 	// halves together: less than Width, which is measured at the cut edge. Of one
 	// that is double-pointed it is what is taken at the widest place.
-	AtSeam units.Near
-	Half   units.Near // half of AtSeam: each leg from the fold, at the seam line
+	AtSeam units.Near `json:"atSeam,omitzero"`
+	Half   units.Near `json:"half,omitzero"` // half of AtSeam: each leg from the fold, at the seam line
 
 	// Trued is what must be added to the other leg at the cut edge, so that both
 	// are Leg; less than zero is cut off. Zero where Other was not given.
-	Trued units.Length
+	Trued units.Length `json:"trued,omitzero"`
 
 	// Cap is the shape of the cut edge across the dart, so that it meets the seam
 	// once folded and pressed over: how far the fold must stand out beyond a
 	// straight line between the ends of the legs, away from the point. Less than
 	// zero stands back. The edge runs straight from each leg's end to there.
-	Cap units.Near
+	Cap units.Near `json:"cap,omitzero"`
 	// Folds is false where the dart is too wide for its length, or the edge too
 	// steep to either side, for the fold to meet the seam when pressed over: there is
 	// no cap then, and the dart is slit and pressed open. It is true where twice the
 	// angle between leg and fold, and the edge's own without its sign, are less than
 	// a right angle together. Nor has one that is
 	// double-pointed a cap.
-	Folds bool
+	Folds bool `json:"folds,omitzero"`
 
 	// Clip is how deep a double-pointed dart is clipped at its widest place, from
 	// the fold: to 1/8 in from the stitching. Zero where it is too narrow for it.
-	Clip units.Length
+	Clip units.Length `json:"clip,omitzero"`
 }
 
 // Solve fills in what follows and the defaults. It fails as [Dart.Plan] does, and
@@ -96,7 +97,7 @@ func (d Dart) opens() bool { return d.Kind != DoubleDart }
 func (d Dart) pointed() bool { return d.Kind == SingleDart || d.Kind == FrenchDart }
 
 // audit checks each field by itself.
-func (d Dart) audit(a *ticket.Audit) {
+func (d Dart) audit(a *fault.Audit) {
 	oneOf(a, "Kind", dartNames[:], int(d.Kind), d.Kind.String())
 	if a.Failed() {
 		return
@@ -110,7 +111,7 @@ func (d Dart) audit(a *ticket.Audit) {
 	}
 	switch {
 	case d.pointed() && d.Length.IsZero() && d.Leg.IsZero():
-		a.Fault("Length", "", "more than 0 in, or Leg", ticket.ErrMissing)
+		a.Fault("Length", "", "more than 0 in, or Leg", fault.Missing)
 	case d.pointed():
 		a.NotNegative("Length", d.Length)
 	default:
@@ -119,13 +120,13 @@ func (d Dart) audit(a *ticket.Audit) {
 	only("Leg", d.Leg, d.pointed())
 	only("Other", d.Other, d.pointed())
 	if d.pointed() && d.Leg.IsZero() && d.Other.Sign() > 0 {
-		a.Fault("Other", d.Other.String(), "none where Leg is not given", ticket.ErrUnused)
+		a.Fault("Other", d.Other.String(), "none where Leg is not given", fault.Unused)
 	}
 	only("Lower", d.Lower, d.Kind == DoubleDart)
 	a.Need("Width", d.Width)
 	if d.Kind == OpenEndedDart {
 		if a.Need("End", d.End); d.Width.Sign() > 0 {
-			a.AtMost("End", d.End, d.Width, "Width", ticket.ErrRange)
+			fault.AtMost(a, "End", d.End, d.Width, "Width", fault.Range)
 		}
 	} else {
 		only("End", d.End, false)
@@ -133,7 +134,7 @@ func (d Dart) audit(a *ticket.Audit) {
 	only("Allowance", d.Allowance, d.opens())
 	only("Stop", d.Stop, d.pointed())
 	if d.pointed() && d.Length.IsZero() && !d.Leg.IsZero() && d.Stop.Sign() > 0 {
-		a.Fault("Stop", d.Stop.String(), "none where only Leg is given", ticket.ErrUnused)
+		a.Fault("Stop", d.Stop.String(), "none where only Leg is given", fault.Unused)
 	}
 	only("Trim", d.Trim, d.pointed())
 	only("Overlap", d.Overlap, d.Kind == DoubleDart)
@@ -141,7 +142,7 @@ func (d Dart) audit(a *ticket.Audit) {
 	case !d.opens() && !d.Slope.IsZero():
 		a.Unused("Slope", d.Slope, false, d.Kind)
 	case !slight(d.Slope):
-		a.Fault("Slope", short(d.Slope.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), ticket.ErrRange)
+		a.Fault("Slope", short(d.Slope.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), fault.Range)
 	}
 }
 

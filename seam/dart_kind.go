@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -58,8 +59,8 @@ func DartKinds(yield func(DartKind) bool) {
 }
 
 // oneOf refuses a value of an enumeration that is none of its names.
-func oneOf(a *ticket.Audit, path string, names []string, i int, got string) {
+func oneOf(a *fault.Audit, path string, names []string, i int, got string) {
 	if i >= len(names) {
-		a.Fault(path, got, "one of "+strings.Join(names[1:], ", "), ticket.ErrUnknown)
+		a.Fault(path, got, "one of "+strings.Join(names[1:], ", "), fault.Unknown)
 	}
 }

@@ -2,6 +2,8 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -13,52 +15,55 @@ import (
 // are fractions too, and whatever is carried round the point stays exact. Zero
 // means not given.
 type Pivot struct {
-	Length units.Length // the old dart along its centre line, from the point to the edge
-	Width  units.Length // the old dart straight across at that edge
-	Turn   units.Ratio  // tangent of half the angle to be moved; at most the whole dart, Width over twice Length, which is the default
-	To     units.Length // the new dart along its centre line, from the point to the edge it opens on; or give ToLeg
-	ToLeg  units.Length // the new dart along either leg, which is where the slit meets the edge; or give To
+	Length units.Length `json:"length,omitzero"` // the old dart along its centre line, from the point to the edge
+	Width  units.Length `json:"width,omitzero"`  // the old dart straight across at that edge
+	Turn   units.Ratio  `json:"turn,omitzero"`   // tangent of half the angle to be moved; at most the whole dart, Width over twice Length, which is the default
+	To     units.Length `json:"to,omitzero"`     // the new dart along its centre line, from the point to the edge it opens on; or give ToLeg
+	ToLeg  units.Length `json:"toLeg,omitzero"`  // the new dart along either leg, which is where the slit meets the edge; or give To
 
 	// X and Y are a point of the pattern on the part that is swung round: a notch,
 	// the end of an edge. They are measured from the point of the dart, X to the
 	// side that the part swings from, Y away from there. Not given: none.
-	X, Y units.Length
+	X units.Length `json:"x,omitzero"`
+	Y units.Length `json:"y,omitzero"` // from the point of the dart away
 }
 
 // A PivotPlan is the moved dart. It is comparable.
 type PivotPlan struct {
-	Spec    Pivot         // as solved
-	Assumed ticket.Fields // the fields of Spec filled with a default
+	Spec    Pivot         `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
-	Sine, Cosine units.Ratio  // of the angle moved
-	Width        units.Near   // the new dart straight across between the ends of its legs; exact where To is given
-	Leg          units.Near   // either leg of the new dart
-	Left         units.Near   // what stays of the old dart, straight across between the ends of its legs, which a move does not shorten; zero where all of it is moved
-	LeftTurn     units.Ratio  // tangent of half the angle that stays
-	X, Y         units.Length // where the point X, Y comes to lie, swung from X towards Y
+	Sine     units.Ratio  `json:"sine,omitzero"`     // of the angle moved
+	Cosine   units.Ratio  `json:"cosine,omitzero"`   // of the angle moved
+	Width    units.Near   `json:"width,omitzero"`    // the new dart straight across between the ends of its legs; exact where To is given
+	Leg      units.Near   `json:"leg,omitzero"`      // either leg of the new dart
+	Left     units.Near   `json:"left,omitzero"`     // what stays of the old dart, straight across between the ends of its legs, which a move does not shorten; zero where all of it is moved
+	LeftTurn units.Ratio  `json:"leftTurn,omitzero"` // tangent of half the angle that stays
+	X        units.Length `json:"x,omitzero"`        // where the point X, Y comes to lie
+	Y        units.Length `json:"y,omitzero"`        // where the point X, Y comes to lie, swung from X towards Y
 }
 
 // whole is the tangent of half the angle of the whole old dart.
 func (v Pivot) whole() units.Ratio { return v.Width.DivInt(2).Div(v.Length) }
 
-// Plan works out the move. The faults are [ticket.Faults].
+// Plan works out the move. The faults are [fault.Faults].
 func (v Pivot) Plan() (PivotPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Need("Length", v.Length)
 	a.Need("Width", v.Width)
 	switch {
 	case v.Turn.Sign() < 0:
-		a.Fault("Turn", short(v.Turn.String()), "more than 0", ticket.ErrSign)
+		a.Fault("Turn", short(v.Turn.String()), "more than 0", fault.Sign)
 	case !slight(v.Turn) && v.Length.Sign() > 0 && v.Turn != v.whole(): // the default may be given too
-		a.Fault("Turn", short(v.Turn.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), ticket.ErrRange)
+		a.Fault("Turn", short(v.Turn.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), fault.Range)
 	}
 	if v.To.IsZero() && v.ToLeg.IsZero() {
-		a.Fault("To", "", "more than 0 in, or ToLeg", ticket.ErrMissing)
+		a.Fault("To", "", "more than 0 in, or ToLeg", fault.Missing)
 	}
 	a.NotNegative("To", v.To)
 	a.NotNegative("ToLeg", v.ToLeg)
 	if v.To.Sign() > 0 && v.ToLeg.Sign() > 0 {
-		a.Fault("ToLeg", v.ToLeg.String(), "none where To is given", ticket.ErrUnused)
+		a.Fault("ToLeg", v.ToLeg.String(), "none where To is given", fault.Unused)
 	}
 	if a.Failed() {
 		return PivotPlan{}, a.Err()
@@ -70,7 +75,7 @@ func (v Pivot) Plan() (PivotPlan, error) {
 		v.Turn, p.Assumed = whole, "Turn"
 	}
 	if whole.Less(v.Turn) {
-		a.Fault("Turn", short(v.Turn.String()), "at most "+short(whole.String())+" (the whole dart: Width over twice Length)", ticket.ErrRange)
+		a.Fault("Turn", short(v.Turn.String()), "at most "+short(whole.String())+" (the whole dart: Width over twice Length)", fault.Range)
 		return PivotPlan{}, a.Err()
 	}
 	u := v.Turn
@@ -85,14 +90,14 @@ func (v Pivot) Plan() (PivotPlan, error) {
 	var err error
 	flat := v.Width.Sub(v.Length.Scale(u).MulInt(2))
 	if p.Left, err = units.Sqrt(flat.Times(flat).Scale(one.Quo(one.Add(uu))), units.Length{}); err != nil {
-		a.Fault("Width", short(v.Width.String()), "a length whose square root can be enclosed", err)
+		a.Fault("Width", short(v.Width.String()), "a length whose square root can be enclosed", fault.KindOf(err))
 		return PivotPlan{}, a.Err()
 	}
 	if !v.To.IsZero() {
 		half := v.To.Scale(u)
 		p.Width = units.Exactly(half.MulInt(2))
 		if p.Leg, err = hypotenuse(v.To, half); err != nil {
-			a.Fault("To", short(v.To.String()), "a length whose square root can be enclosed", err)
+			a.Fault("To", short(v.To.String()), "a length whose square root can be enclosed", fault.KindOf(err))
 			return PivotPlan{}, a.Err()
 		}
 		return p, nil
@@ -101,7 +106,7 @@ func (v Pivot) Plan() (PivotPlan, error) {
 	// Half the width is the leg x u / root of (1 + u u).
 	square := v.ToLeg.Times(v.ToLeg).Scale(uu.Mul(units.RatioOf(4, 1)).Quo(one.Add(uu)))
 	if p.Width, err = units.Sqrt(square, units.Length{}); err != nil {
-		a.Fault("ToLeg", short(v.ToLeg.String()), "a length whose square root can be enclosed", err)
+		a.Fault("ToLeg", short(v.ToLeg.String()), "a length whose square root can be enclosed", fault.KindOf(err))
 		return PivotPlan{}, a.Err()
 	}
 	return p, nil
@@ -146,9 +151,9 @@ func (p PivotPlan) Sheet() ticket.Sheet {
 		Text:  "Cap, legs and what the new edge loses follow from the new dart: plan it as a dart before the cloth is cut.",
 		Refer: "common practice",
 	})
-	sh.Sources = []ticket.Cite{
-		{For: "the angle is what a move keeps", ID: "dart-principle-article", Known: ticket.Read},
-		ticket.Practise("new width from the new leg and the angle"),
+	sh.Sources = []source.Cite{
+		{For: "the angle is what a move keeps", ID: "dart-principle-article", Known: source.Read},
+		source.Practise("new width from the new leg and the angle"),
 	}
 	return sh
 }

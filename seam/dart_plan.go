@@ -2,13 +2,13 @@ package seam
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
-// Plan works out the dart. The faults are [ticket.Faults]; a square root too
+// Plan works out the dart. The faults are [fault.Faults]; a square root too
 // large to be enclosed is [units.ErrBound].
 func (d Dart) Plan() (DartPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	var set assumptions
 	if d.Kind == NoDart {
 		d.Kind = SingleDart
@@ -27,7 +27,7 @@ func (d Dart) Plan() (DartPlan, error) {
 		path, value = "Leg", d.Leg
 	}
 	if err := p.measure(); err != nil {
-		a.Fault(path, short(value.String()), "a length whose square root can be enclosed", err)
+		a.Fault(path, short(value.String()), "a length whose square root can be enclosed", fault.KindOf(err))
 		return DartPlan{}, a.Err()
 	}
 	if d.pointed() {
@@ -44,7 +44,7 @@ func (d Dart) Plan() (DartPlan, error) {
 }
 
 // fits checks what is given against each other.
-func (p *DartPlan) fits(a *ticket.Audit, set *assumptions) {
+func (p *DartPlan) fits(a *fault.Audit, set *assumptions) {
 	d := &p.Spec
 	switch d.Kind {
 	case DoubleDart:
@@ -53,12 +53,12 @@ func (p *DartPlan) fits(a *ticket.Audit, set *assumptions) {
 			d.Overlap = units.Inch.Of(1).Min(d.Length.Min(d.Lower))
 			set.add("Overlap")
 		} else if !d.Overlap.Less(whole) {
-			a.Fault("Overlap", d.Overlap.String(), "less than "+whole.String()+" (from point to point)", ticket.ErrRange)
+			a.Fault("Overlap", d.Overlap.String(), "less than "+whole.String()+" (from point to point)", fault.Range)
 		}
 		return
 	case OpenEndedDart:
 		if !d.Allowance.Less(d.Length) {
-			a.Fault("Length", d.Length.String(), "more than "+d.Allowance.String()+" (Allowance)", ticket.ErrRange)
+			a.Fault("Length", d.Length.String(), "more than "+d.Allowance.String()+" (Allowance)", fault.Range)
 		}
 		return
 	}
@@ -69,11 +69,11 @@ func (p *DartPlan) fits(a *ticket.Audit, set *assumptions) {
 		square := d.Leg.Times(d.Leg).Sub(half.Times(half))
 		switch {
 		case square.Sign() <= 0:
-			a.Fault("Leg", d.Leg.String(), "more than "+half.String()+" (half of Width)", ticket.ErrRange)
+			a.Fault("Leg", d.Leg.String(), "more than "+half.String()+" (half of Width)", fault.Range)
 		case d.Length.IsZero():
 			drawn, longest, path = square, d.Leg, "Leg"
 		case square != drawn:
-			a.Fault("Leg", d.Leg.String(), "none, or the leg that Length "+d.Length.String()+" and Width "+d.Width.String()+" make", ticket.ErrConflict)
+			a.Fault("Leg", d.Leg.String(), "none, or the leg that Length "+d.Length.String()+" and Width "+d.Width.String()+" make", fault.Conflict)
 		}
 		if !d.Other.IsZero() {
 			p.Trued = d.Leg.Sub(d.Other)
@@ -81,7 +81,7 @@ func (p *DartPlan) fits(a *ticket.Audit, set *assumptions) {
 	}
 	gone := d.Allowance.Add(d.Stop)
 	if !a.Failed() && drawn.Cmp(gone.Times(gone)) <= 0 {
-		a.Fault(path, longest.String(), "a centre line of more than "+gone.String()+" (Allowance and Stop)", ticket.ErrRange)
+		a.Fault(path, longest.String(), "a centre line of more than "+gone.String()+" (Allowance and Stop)", fault.Range)
 	}
 }
 
@@ -142,7 +142,7 @@ func (p *DartPlan) measure() (err error) {
 }
 
 // trim fills the trim of a French dart, and holds any trim inside the fold.
-func (p *DartPlan) trim(a *ticket.Audit, set *assumptions) {
+func (p *DartPlan) trim(a *fault.Audit, set *assumptions) {
 	d := &p.Spec
 	if d.Trim.IsZero() && d.Kind == FrenchDart {
 		if n, err := units.Exactly(Standard()).Cmp(p.Half); err == nil && n < 0 {
@@ -152,7 +152,7 @@ func (p *DartPlan) trim(a *ticket.Audit, set *assumptions) {
 		return
 	}
 	if over, err := units.Exactly(d.Trim).Cmp(p.Half); err != nil || over >= 0 {
-		a.Fault("Trim", d.Trim.String(), "less than "+short(p.Half.String())+" (the fold beyond the stitching, at the seam line)", ticket.ErrRange)
+		a.Fault("Trim", d.Trim.String(), "less than "+short(p.Half.String())+" (the fold beyond the stitching, at the seam line)", fault.Range)
 	}
 }
 
@@ -206,7 +206,7 @@ func fine(n units.Near) units.Near {
 // Across is how wide the dart is at h from where its stitching ends, along the
 // centre line: what it takes there, both halves together. Of one that is
 // double-pointed h is measured from the upper point. It fails with
-// [ticket.ErrRange] for an h that lies off the dart.
+// [fault.Range] for an h that lies off the dart.
 func (p DartPlan) Across(h units.Length) (units.Near, error) {
 	d := p.Spec
 	square := d.square()
@@ -215,7 +215,7 @@ func (p DartPlan) Across(h units.Length) (units.Near, error) {
 		square = whole.Times(whole)
 	}
 	if h.Sign() < 0 || square.IsZero() || square.Cmp(h.Times(h)) < 0 {
-		return units.Near{}, &ticket.Fault{Path: "h", Got: h.String(), Limit: "0 in to " + p.Centre.String() + " (the centre line)", Err: ticket.ErrRange}
+		return units.Near{}, &fault.Fault{Path: "h", Got: h.String(), Limit: "0 in to " + p.Centre.String() + " (the centre line)", Kind: fault.Range}
 	}
 	switch {
 	case d.Kind == DoubleDart && d.Length.Less(h):

@@ -1,6 +1,7 @@
 package seam
 
 import (
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -27,9 +28,9 @@ func (p DartPlan) Sheet() ticket.Sheet {
 	}
 	sh.Lines = make([]ticket.Line, 0, 8)
 	sh.Steps = make([]ticket.Step, 0, 10)
-	sh.Sources = append(make([]ticket.Cite, 0, 8),
-		ticket.Cite{For: "which way a dart is pressed", ID: "dress-making-trade-theory", Place: "p. 200", Known: ticket.Read},
-		ticket.Practise("width in proportion to the distance from the point"))
+	sh.Sources = append(make([]source.Cite, 0, 8),
+		source.Cite{For: "which way a dart is pressed", ID: "dress-making-trade-theory", Place: "p. 200", Known: source.Read},
+		source.Practise("width in proportion to the distance from the point"))
 	if d.Kind == DoubleDart {
 		p.doubleSheet(&sh)
 		return sh
@@ -37,7 +38,7 @@ func (p DartPlan) Sheet() ticket.Sheet {
 	p.edgeLines(&sh)
 	p.edgeSteps(&sh)
 	if d.pointed() {
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "the last stitches on the fold", ID: "darts-course-page", Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "the last stitches on the fold", ID: "darts-course-page", Known: source.Read})
 	}
 	if p.Assumed.Has("Allowance") {
 		sh.Sources = append(sh.Sources, standardCite())
@@ -164,8 +165,8 @@ func (p DartPlan) doubleSheet(sh *ticket.Sheet) {
 	if !p.Clip.IsZero() {
 		sh.Lines = append(sh.Lines, line("clip from the fold", p.Clip, plus(d.Width.DivInt(2), "half"), minus(inch(1, 8), "short of the stitching")))
 		sh.Steps = append(sh.Steps, ticket.Step{Do: "Clip the fold at the widest place, so that the dart can lie flat", At: ticket.Long(p.Clip), From: "the fold", Note: "never through the stitching"})
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "a clip stops short of the stitching", ID: "trim-and-clip-page", Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "a clip stops short of the stitching", ID: "trim-and-clip-page", Known: source.Read})
 	}
 	sh.Steps = append(sh.Steps, ticket.Step{Do: "Press the dart over a curved pad", Press: d.pressed()})
-	sh.Sources = append(sh.Sources, ticket.Cite{For: "the rows overlap at the widest place, which is clipped", ID: "clothing-construction-handbook", Place: "darts", Known: ticket.Read})
+	sh.Sources = append(sh.Sources, source.Cite{For: "the rows overlap at the widest place, which is clipped", ID: "clothing-construction-handbook", Place: "darts", Known: source.Read})
 }

@@ -2,8 +2,8 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/section"
-	"example.com/clothyard/units/ticket"
 )
 
 // MaxDrawn is the greatest measure, in metres, of a seam that is drawn.
@@ -18,7 +18,7 @@ const MaxDrawn = 2
 // Thickness is that of one ply as drawn, which may be more than it is. Zero takes a
 // tenth of the widest of First, Second and half of Strip, but no more than half of
 // what the tightest place of the seam has room for. A seam that has no room for
-// plies so thick is refused with [ticket.Faults] that name each measure and what it
+// plies so thick is refused with [fault.Faults] that name each measure and what it
 // lacks, as is a measure of more than [MaxDrawn]; a picture is never bent to fit.
 //
 // A plain seam has two drawings, sewn and pressed; French three, its two passes and
@@ -30,16 +30,16 @@ const MaxDrawn = 2
 // at the inside of that turn. An edge may lie against the inside of a fold: then
 // measures to it end there. The picture marks both ends of every measure.
 func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	most := units.Metre.Of(MaxDrawn)
 	a.NotNegative("Thickness", thickness)
-	a.AtMost("Thickness", thickness, most, "MaxDrawn", ticket.ErrRange)
+	fault.AtMost(&a, "Thickness", thickness, most, "MaxDrawn", fault.Range)
 	s := p.Spec
 	switch {
 	case s.Kind == NoKind:
-		a.Fault("Spec.Kind", "", kindList(), ticket.ErrMissing)
+		a.Fault("Spec.Kind", "", kindList(), fault.Missing)
 	case !s.Kind.Valid():
-		a.Fault("Spec.Kind", s.Kind.String(), kindList(), ticket.ErrUnknown)
+		a.Fault("Spec.Kind", s.Kind.String(), kindList(), fault.Unknown)
 	}
 	if s.Kind == Graded {
 		a.Count("Spec.Layers", s.Layers, 2, MaxLayers)
@@ -55,7 +55,7 @@ func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
 		{"Spec.Turned", s.Turned}, {"Spec.Strip", s.Strip}, {"Spec.Cord", s.Cord}, {"Spec.Row", s.Row},
 		{"Wrapped", p.Wrapped}, {"StripSingle", p.StripSingle},
 	} {
-		a.AtMost(f.path, f.is, most, "MaxDrawn", ticket.ErrRange)
+		fault.AtMost(&a, f.path, f.is, most, "MaxDrawn", fault.Range)
 	}
 	needs := p.needs()
 	if thickness.IsZero() {
@@ -68,9 +68,9 @@ func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
 	for _, n := range needs {
 		switch low := half.MulInt(n.halves); {
 		case n.room.Sign() <= 0:
-			a.Fault(n.path, n.is.String(), "more than 0 "+n.what, ticket.ErrRange)
+			a.Fault(n.path, n.is.String(), "more than 0 "+n.what, fault.Range)
 		case n.room.Less(low):
-			a.Fault(n.path, n.is.String(), "at least "+low.String()+" "+n.what+", drawn so thick", ticket.ErrRange)
+			a.Fault(n.path, n.is.String(), "at least "+low.String()+" "+n.what+", drawn so thick", fault.Range)
 		}
 	}
 	if a.Failed() {

@@ -9,7 +9,7 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // What cannot be drawn is named, all of it at once.
@@ -49,7 +49,7 @@ func TestSectionsRefuse(t *testing.T) {
 	}
 	// A changed plan whose figures contradict each other fails the check of the drawing.
 	p := plan(seam.Spec{Kind: seam.Slot}, func(p *seam.Plan) { p.Finished = in(1, 1) })
-	if ds, err := p.Sections(none); !errors.Is(err, ticket.ErrConflict) || len(ds) > 0 {
+	if ds, err := p.Sections(none); !errors.Is(err, fault.Conflict) || len(ds) > 0 {
 		t.Errorf("a width that is none: %d drawings, %v", len(ds), err)
 	}
 }

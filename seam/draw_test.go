@@ -9,6 +9,7 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/ticket"
 )
@@ -222,12 +223,12 @@ func disagrees(t *testing.T, p seam.Plan, d section.Drawing) {
 // lacks fails unless err is a list of measures that have too little room.
 func lacks(t *testing.T, err error) {
 	t.Helper()
-	var fs ticket.Faults
+	var fs fault.Faults
 	if !errors.As(err, &fs) || len(fs) == 0 {
 		t.Fatalf("%v", err)
 	}
 	for _, f := range fs {
-		if f.Err != ticket.ErrRange || f.Path == "" || f.Got == "" || !strings.Contains(f.Limit, "at least") {
+		if f.Kind != fault.Range || f.Path == "" || f.Got == "" || !strings.Contains(f.Limit, "at least") {
 			t.Errorf("%v", f)
 		}
 	}

@@ -4,6 +4,8 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -13,21 +15,21 @@ const MaxZones = 100
 // A Zone is a stretch of the shorter edge, along which a share of the ease is put
 // or none.
 type Zone struct {
-	Name   string       // as in back of the head
-	Length units.Length // along the seam line of the shorter edge
-	Share  units.Ratio  // of the ease, against the Shares of the other zones; not given: nothing is eased here
+	Name   string       `json:"name,omitzero"`   // as in back of the head
+	Length units.Length `json:"length,omitzero"` // along the seam line of the shorter edge
+	Share  units.Ratio  `json:"share,omitzero"`  // of the ease, against the Shares of the other zones; not given: nothing is eased here
 }
 
 // An Easing puts the ease of a longer edge where it is wanted along the shorter
 // one. Zero means not given.
 type Easing struct {
-	Long  units.Length // the longer edge as sewn, as of the head of a sleeve; see [MatchPlan]
-	Zones []Zone       // the shorter edge, zone by zone from one end to the other: 1 to [MaxZones]
+	Long  units.Length `json:"long,omitzero"`  // the longer edge as sewn, as of the head of a sleeve; see [MatchPlan]
+	Zones []Zone       `json:"zones,omitzero"` // the shorter edge, zone by zone from one end to the other: 1 to [MaxZones]
 
 	// Limit is the most that may be eased into each unit of a zone and lie smooth.
 	// Default 1/16, as for lawn: common practice, and not a sure figure. A cloth
 	// that shrinks under the iron takes more.
-	Limit units.Ratio
+	Limit units.Ratio `json:"limit,omitzero"`
 }
 
 // smoothEase is what can be eased into each unit of cloth like lawn and lie smooth:
@@ -36,22 +38,22 @@ func smoothEase() units.Ratio { return units.RatioOf(1, 16) }
 
 // A ZonePlan is what one zone takes. It is comparable.
 type ZonePlan struct {
-	From units.Length // where it begins, along the shorter edge
-	Ease units.Length // what is eased into it
-	Long units.Length // what of the longer edge goes into it: Length and Ease
-	Per  units.Ratio  // Ease for each unit of Length
-	Fits bool         // Per is at most Limit
+	From units.Length `json:"from,omitzero"` // where it begins, along the shorter edge
+	Ease units.Length `json:"ease,omitzero"` // what is eased into it
+	Long units.Length `json:"long,omitzero"` // what of the longer edge goes into it: Length and Ease
+	Per  units.Ratio  `json:"per,omitzero"`  // Ease for each unit of Length
+	Fits bool         `json:"fits,omitzero"` // Per is at most Limit
 }
 
 // An EasingPlan is where the ease goes.
 type EasingPlan struct {
-	Spec    Easing        // as solved; a copy of the caller's Zones
-	Assumed ticket.Fields // the fields of Spec filled with a default
-	Short   units.Length  // the shorter edge: all zones
-	Ease    units.Length  // Long less Short
-	Per     units.Ratio   // Ease for each unit of the zones that take any
-	Smooth  bool          // every zone is within Limit
-	Zones   []ZonePlan    // in the order of the spec
+	Spec    Easing        `json:"spec,omitzero"`    // as solved; a copy of the caller's Zones
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
+	Short   units.Length  `json:"short,omitzero"`   // the shorter edge: all zones
+	Ease    units.Length  `json:"ease,omitzero"`    // Long less Short
+	Per     units.Ratio   `json:"per,omitzero"`     // Ease for each unit of the zones that take any
+	Smooth  bool          `json:"smooth,omitzero"`  // every zone is within Limit
+	Zones   []ZonePlan    `json:"zones,omitzero"`   // in the order of the spec
 }
 
 // SleeveZones are the zones of an armhole, from the underarm over the front and
@@ -78,10 +80,10 @@ func SleeveZones(front, back units.Length) []Zone {
 	}
 }
 
-// Plan places the ease. The faults are [ticket.Faults]. An edge that is longer
+// Plan places the ease. The faults are [fault.Faults]. An edge that is longer
 // than its partner is a mismatch, never ease less than zero: it is refused.
 func (e Easing) Plan() (EasingPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Need("Long", e.Long)
 	if a.Count("Zones", len(e.Zones), 1, MaxZones); len(e.Zones) > MaxZones {
 		return EasingPlan{}, a.Err()
@@ -89,11 +91,11 @@ func (e Easing) Plan() (EasingPlan, error) {
 	var all, taking units.Length
 	var shares units.Ratio
 	for i, z := range e.Zones {
-		var one ticket.Audit
+		var one fault.Audit
 		one.Text("Name", z.Name)
 		one.Need("Length", z.Length)
 		if z.Share.Sign() < 0 {
-			one.Fault("Share", short(z.Share.String()), "0 or more", ticket.ErrSign)
+			one.Fault("Share", short(z.Share.String()), "0 or more", fault.Sign)
 		}
 		if one.Failed() {
 			a.Include("Zones["+strconv.Itoa(i)+"]", one.Err())
@@ -104,7 +106,7 @@ func (e Easing) Plan() (EasingPlan, error) {
 		}
 	}
 	if e.Limit.Sign() < 0 {
-		a.Fault("Limit", short(e.Limit.String()), "more than 0", ticket.ErrSign)
+		a.Fault("Limit", short(e.Limit.String()), "more than 0", fault.Sign)
 	}
 	if a.Failed() {
 		return EasingPlan{}, a.Err()
@@ -112,9 +114,9 @@ func (e Easing) Plan() (EasingPlan, error) {
 	ease := e.Long.Sub(all)
 	switch {
 	case ease.Sign() < 0:
-		a.Fault("Long", short(e.Long.String()), "at least "+short(all.String())+" (all Zones): an edge shorter than its partner is a mismatch", ticket.ErrRange)
+		a.Fault("Long", short(e.Long.String()), "at least "+short(all.String())+" (all Zones): an edge shorter than its partner is a mismatch", fault.Range)
 	case ease.Sign() > 0 && shares.IsZero():
-		a.Fault("Zones", "", "a Share in one of them, since there is "+short(ease.String())+" to ease in", ticket.ErrMissing)
+		a.Fault("Zones", "", "a Share in one of them, since there is "+short(ease.String())+" to ease in", fault.Missing)
 	}
 	if a.Failed() {
 		return EasingPlan{}, a.Err()
@@ -181,9 +183,9 @@ func (p EasingPlan) Sheet() ticket.Sheet {
 			Refer: "common practice; try it on a scrap",
 		})
 	}
-	sh.Sources = []ticket.Cite{
-		ticket.Practise("no ease next to the underarm and at the shoulder seam"),
-		ticket.Practise("what can be eased into each unit and lie smooth"),
+	sh.Sources = []source.Cite{
+		source.Practise("no ease next to the underarm and at the shoulder seam"),
+		source.Practise("what can be eased into each unit and lie smooth"),
 	}
 	return sh
 }

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -17,12 +18,12 @@ const (
 // each ply, Cut less Taken, makes the edge longer; what it takes beyond the cut
 // allowance makes the edge shorter. The rule is common practice.
 type Take struct {
-	Name    string       // the seam's name; takes of one name are one seam
-	Drafted units.Length // allowance the pattern drew, beyond its stitching line
-	Cut     units.Length // allowance as cut, beyond the drafted stitching line; default Drafted; where it differs from Drafted it is the most that may be taken
-	Taken   units.Length // what is sewn away from each ply, from the raw edge as cut; default Drafted
-	Plies   int          // plies of this edge in it: a seam between two pieces 2, an open end 1; a fold is no Take; default 2
-	Slant   units.Ratio  // tangent of the angle between the edge's seam line and this seam, taken below a right angle; zero is square
+	Name    string       `json:"name,omitzero"`              // the seam's name; takes of one name are one seam
+	Drafted units.Length `json:"drafted,omitzero"`           // allowance the pattern drew, beyond its stitching line
+	Cut     units.Length `json:"cut,omitzero"`               // allowance as cut, beyond the drafted stitching line; default Drafted; where it differs from Drafted it is the most that may be taken
+	Taken   units.Length `json:"taken,omitzero"`             // what is sewn away from each ply, from the raw edge as cut; default Drafted
+	Plies   int          `json:"plies,omitzero"`             // plies of this edge in it: a seam between two pieces 2, an open end 1; a fold is no Take; default 2
+	Slant   units.Ratio  `json:"slant,omitzero" noun:"zero"` // tangent of the angle between the edge's seam line and this seam, taken below a right angle; zero is square
 }
 
 // Drift is what each ply keeps of its allowance: Cut less Taken, measured
@@ -41,25 +42,25 @@ func (t Take) Drift() units.Length { return t.Cut.Sub(t.Taken) }
 // holds while the allowance is less than the radius of the curve; corners are
 // not counted. The rules are common practice and plain geometry.
 type Edge struct {
-	Name  string       // as the pattern calls it
-	Along units.Length // drafted length from raw end to raw end
-	Net   units.Length // drafted length between the drafted seam lines: Along less Plies x Drafted for each of Takes
+	Name  string       `json:"name,omitzero"`  // as the pattern calls it
+	Along units.Length `json:"along,omitzero"` // drafted length from raw end to raw end
+	Net   units.Length `json:"net,omitzero"`   // drafted length between the drafted seam lines: Along less Plies x Drafted for each of Takes
 	// Spread is how much longer the pattern piece is made than it was drafted, between
 	// the drafted seam lines; negative where it is folded. Zero leaves it as drafted.
-	Spread units.Length
-	Takes  []Take      // what crosses the edge, at most [MaxTakes]
-	Own    Take        // the seam along the edge itself, without Plies and Slant; zero where it is sewn as drafted
-	Turn   units.Ratio // signed turning of the line in radians: more than zero where the allowance lies outside the curve (a collar), less where inside (a neck, an armhole); zero is straight
+	Spread units.Length `json:"spread,omitzero"`
+	Takes  []Take       `json:"takes,omitzero"`            // what crosses the edge, at most [MaxTakes]
+	Own    Take         `json:"own,omitzero"`              // the seam along the edge itself, without Plies and Slant; zero where it is sewn as drafted
+	Turn   units.Ratio  `json:"turn,omitzero" noun:"zero"` // signed turning of the line in radians: more than zero where the allowance lies outside the curve (a collar), less where inside (a neck, an armhole); zero is straight
 }
 
 // An EdgePlan is what an edge comes to once the seams that cross it are sewn.
 type EdgePlan struct {
-	Spec      Edge          // as solved; a copy of the caller's Takes
-	Assumed   ticket.Fields // what a default filled; a field of Takes is named once for all of them
-	Drafted   units.Near    // between the drafted seam lines
-	Sewn      units.Near    // between the seam lines as sewn, along the edge's own seam line as sewn
-	Change    units.Near    // Sewn less Drafted
-	CutLength units.Near    // along the raw edge of the own seam, between the drafted seam lines, once spread; shorter than Drafted where the line is concave. Never compare it with another edge
+	Spec      Edge          `json:"spec,omitzero"`      // as solved; a copy of the caller's Takes
+	Assumed   ticket.Fields `json:"assumed,omitzero"`   // what a default filled; a field of Takes is named once for all of them
+	Drafted   units.Near    `json:"drafted,omitzero"`   // between the drafted seam lines
+	Sewn      units.Near    `json:"sewn,omitzero"`      // between the seam lines as sewn, along the edge's own seam line as sewn
+	Change    units.Near    `json:"change,omitzero"`    // Sewn less Drafted
+	CutLength units.Near    `json:"cutLength,omitzero"` // along the raw edge of the own seam, between the drafted seam lines, once spread; shorter than Drafted where the line is concave. Never compare it with another edge
 }
 
 // edgeFields is a set of what was assumed of an edge.
@@ -107,7 +108,7 @@ func (w edgeWork) plan() EdgePlan {
 	}
 }
 
-// Plan works out the edge. The faults are [ticket.Faults]; a sum of slanted
+// Plan works out the edge. The faults are [fault.Faults]; a sum of slanted
 // crossings beyond the limit of work is a fault with [units.ErrBound]. A seam may
 // take more than the pattern drew: the edge is then shorter.
 func (e Edge) Plan() (EdgePlan, error) {
@@ -131,12 +132,12 @@ func (e Edge) Solve() (Edge, error) {
 
 // work solves and measures e; its takes are appended to space.
 func (e Edge) work(space []Take) (edgeWork, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Text("Name", e.Name)
 	a.NotNegative("Along", e.Along)
 	a.NotNegative("Net", e.Net)
 	if e.Along.IsZero() && e.Net.IsZero() {
-		a.Fault("Along", "", "Along or Net, more than 0 in", ticket.ErrMissing)
+		a.Fault("Along", "", "Along or Net, more than 0 in", fault.Missing)
 	}
 	a.Count("Takes", len(e.Takes), 0, MaxTakes)
 	if len(e.Takes) <= MaxTakes {
@@ -173,7 +174,7 @@ func (e Edge) work(space []Take) (edgeWork, error) {
 
 // audit checks a crossing.
 func (t Take) audit() error {
-	var a ticket.Audit
+	var a fault.Audit
 	t.lengths(&a)
 	a.Count("Plies", t.Plies, 0, MaxPlies)
 	if !t.Slant.IsZero() {
@@ -187,18 +188,18 @@ func (t Take) auditOwn() error {
 	if t == (Take{}) {
 		return nil
 	}
-	var a ticket.Audit
+	var a fault.Audit
 	t.lengths(&a)
 	if t.Plies != 0 {
-		a.Fault("Plies", strconv.Itoa(t.Plies), "none for the edge's own seam", ticket.ErrUnused)
+		a.Fault("Plies", strconv.Itoa(t.Plies), "none for the edge's own seam", fault.Unused)
 	}
 	if !t.Slant.IsZero() {
-		a.Fault("Slant", short(t.Slant.String()), "none for the edge's own seam", ticket.ErrUnused)
+		a.Fault("Slant", short(t.Slant.String()), "none for the edge's own seam", fault.Unused)
 	}
 	return a.Err()
 }
 
-func (t Take) lengths(a *ticket.Audit) {
+func (t Take) lengths(a *fault.Audit) {
 	a.Text("Name", t.Name)
 	a.Need("Drafted", t.Drafted)
 	a.NotNegative("Cut", t.Cut)
@@ -208,9 +209,9 @@ func (t Take) lengths(a *ticket.Audit) {
 	}
 	switch {
 	case t.Taken.IsZero() && t.Cut.Less(t.Drafted):
-		a.Fault("Taken", "", "at most "+t.Cut.String()+" (Cut)", ticket.ErrMissing)
+		a.Fault("Taken", "", "at most "+t.Cut.String()+" (Cut)", fault.Missing)
 	default:
-		a.AtMost("Taken", t.Taken, t.Cut, "Cut", ticket.ErrRange)
+		fault.AtMost(a, "Taken", t.Taken, t.Cut, "Cut", fault.Range)
 	}
 }
 
@@ -230,7 +231,7 @@ func (t *Take) fill() (set edgeFields) {
 // measure works out an edge whose takes are solved. The slopes are those of its
 // takes; nil works them out.
 func (e Edge) measure(slopes []slope) (edgeWork, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	var drawn, gain sum // the drafted allowances, and the drift, along the edge
 	for i, t := range e.Takes {
 		s := square()
@@ -257,9 +258,9 @@ func (e Edge) measure(slopes []slope) (edgeWork, error) {
 			e.Along = e.Net.Add(drawn.exact)
 		}
 	case !exact:
-		a.Fault("Net", e.Net.String(), "Along or Net, not both, where a slanted seam has no exact sine", ticket.ErrConflict)
+		a.Fault("Net", e.Net.String(), "Along or Net, not both, where a slanted seam has no exact sine", fault.Conflict)
 	case e.Along.Sub(drawn.exact) != e.Net:
-		a.Fault("Net", e.Net.String(), e.Along.Sub(drawn.exact).String()+" (Along "+e.Along.String()+" less the drafted allowances "+drawn.exact.String()+")", ticket.ErrConflict)
+		a.Fault("Net", e.Net.String(), e.Along.Sub(drawn.exact).String()+" (Along "+e.Along.String()+" less the drafted allowances "+drawn.exact.String()+")", fault.Conflict)
 	}
 	made := w.drafted.add(just(e.Spread))
 	w.sewn = made.add(gain)
@@ -297,9 +298,9 @@ func (e Edge) measure(slopes []slope) (edgeWork, error) {
 			got = e.Turn.String()
 		}
 		if err != nil {
-			a.Fault(one.path, short(got), "amounts of fewer places", err)
+			a.Fault(one.path, short(got), "amounts of fewer places", fault.KindOf(err))
 		} else {
-			a.Fault(one.path, short(got), one.want, ticket.ErrRange)
+			a.Fault(one.path, short(got), one.want, fault.Range)
 		}
 		break
 	}

@@ -2,17 +2,18 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
 // The sheets of edges, pairs and assemblies. None of their rules is taken from
 // one book: they are common practice and plain geometry.
 
-func edgeSources() []ticket.Cite {
-	return []ticket.Cite{
-		ticket.Practise("what a seam keeps of its allowance, each ply adds to every edge that the seam crosses"),
-		ticket.Practise("edges are compared on their seam lines, never on the cut edges"),
-		ticket.Practise("a line parallel to a curve is longer outside it and shorter inside, by the turning times the distance"),
+func edgeSources() []source.Cite {
+	return []source.Cite{
+		source.Practise("what a seam keeps of its allowance, each ply adds to every edge that the seam crosses"),
+		source.Practise("edges are compared on their seam lines, never on the cut edges"),
+		source.Practise("a line parallel to a curve is longer outside it and shorter inside, by the turning times the distance"),
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -71,13 +72,13 @@ func squareFree(n int64) (side, rest int64) {
 }
 
 // slant checks a tangent and finds its slope.
-func slant(a *ticket.Audit, tangent units.Ratio) slope {
+func slant(a *fault.Audit, tangent units.Ratio) slope {
 	s, ok := slopeOf(tangent)
 	switch {
 	case tangent.Sign() < 0:
-		a.Fault("Slant", tangent.String(), "0 (square) or more, the angle below a right angle", ticket.ErrSign)
+		a.Fault("Slant", tangent.String(), "0 (square) or more, the angle below a right angle", fault.Sign)
 	case !ok:
-		a.Fault("Slant", short(tangent.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), ticket.ErrRange)
+		a.Fault("Slant", short(tangent.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), fault.Range)
 	}
 	return s
 }

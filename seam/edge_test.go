@@ -455,29 +455,3 @@ func TestEdgeSheet(t *testing.T) {
 		}
 	}
 }
-
-func TestEdgeAllocs(t *testing.T) {
-	shoulder := Take{Name: "shoulder", Drafted: in("5/8"), Taken: in("7/16")}
-	e := Edge{Name: "neck", Net: in("16 1/2"), Takes: []Take{shoulder, shoulder}, Own: shoulder, Turn: frac(-7, 2)}
-	e.Own.Name = ""
-	m := Match{Long: e, Short: Edge{Name: "facing", Net: in("16 1/2"), Takes: []Take{shoulder}}}
-	pe, err1 := e.Plan()
-	pm, err2 := m.Plan()
-	if err1 != nil || err2 != nil {
-		t.Fatal(err1, err2)
-	}
-	for _, c := range []struct {
-		what string
-		most float64
-		run  func()
-	}{
-		{"Edge.Plan", 1, func() { _, _ = e.Plan() }},
-		{"Edge.Sheet", 40, func() { _ = pe.Sheet() }},
-		{"Match.Plan", 2, func() { _, _ = m.Plan() }},
-		{"Match.Sheet", 40, func() { _ = pm.Sheet() }},
-	} {
-		if got := testing.AllocsPerRun(100, c.run); got > c.most {
-			t.Errorf("%s: %v allocations, want at most %v", c.what, got, c.most)
-		}
-	}
-}

@@ -8,19 +8,19 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // faultPaths are the paths of err, which must be Faults that say something.
 func faultPaths(t *testing.T, err error) string {
 	t.Helper()
-	var fs ticket.Faults
+	var fs fault.Faults
 	if !errors.As(err, &fs) || len(fs) == 0 {
 		t.Fatalf("%v is not Faults", err)
 	}
 	var paths []string
 	for _, f := range fs {
-		if f.Path == "" || f.Err == nil || f.Limit == "" {
+		if f.Path == "" || f.Kind == "" || f.Limit == "" {
 			t.Errorf("fault says too little: %+v", *f)
 		}
 		paths = append(paths, f.Path)
@@ -36,84 +36,84 @@ func TestFaults(t *testing.T) {
 		paths string
 		err   error
 	}{
-		{"no kind", S{}, "Kind", ticket.ErrMissing},
-		{"no such kind", S{Kind: 200}, "Kind", ticket.ErrUnknown},
+		{"no kind", S{}, "Kind", fault.Missing},
+		{"no such kind", S{Kind: 200}, "Kind", fault.Unknown},
 		{"negative everywhere", S{Kind: seam.French, Drafted: in(-1, 8), DraftedUnder: in(-1, 8), Cut: in(-1, 8), CutUnder: in(-1, 8), First: in(-1, 8),
 			Second: in(-1, 8), Take: in(-1, 8), Trim: in(-1, 8), Thickness: in(-1, 8)},
-			"Drafted DraftedUnder Cut CutUnder First Second Take Trim Thickness", ticket.ErrSign},
-		{"no kind and a negative field", S{First: in(-1, 8)}, "Kind First", ticket.ErrSign},
-		{"a field that plain does not read", S{Kind: seam.Plain, Second: in(1, 4), Thickness: in(1, 32)}, "Second Thickness", ticket.ErrUnused},
-		{"a field that felled does not read", S{Kind: seam.FlatFelled, Thickness: in(-1, 32)}, "Thickness", ticket.ErrUnused},
-		{"a field that bound does not read", S{Kind: seam.Bound, Thickness: in(1, 32)}, "Thickness", ticket.ErrUnused},
-		{"unequal plies, plain", S{Kind: seam.Plain, Drafted: in(1, 1), DraftedUnder: in(5, 8)}, "First", ticket.ErrMissing},
-		{"unequal plies, French", S{Kind: seam.French, Drafted: in(1, 1), DraftedUnder: in(5, 8)}, "First", ticket.ErrMissing},
-		{"unequal plies, felled", S{Kind: seam.FlatFelled, Drafted: in(1, 1), DraftedUnder: in(5, 8)}, "First", ticket.ErrMissing},
-		{"unequal plies, bound", S{Kind: seam.Bound, Drafted: in(1, 1), DraftedUnder: in(5, 8)}, "First", ticket.ErrMissing},
-		{"take against first", S{Kind: seam.Plain, First: in(1, 2), Take: in(5, 8)}, "Take", ticket.ErrConflict},
-		{"take against the passes", S{Kind: seam.French, First: in(3, 16), Second: in(1, 4), Take: in(5, 8)}, "Take", ticket.ErrConflict},
-		{"first leaves nothing", S{Kind: seam.French, First: in(5, 8), Take: in(5, 8)}, "First", ticket.ErrConflict},
-		{"second leaves nothing", S{Kind: seam.French, Second: in(3, 4), Take: in(5, 8)}, "Second", ticket.ErrConflict},
-		{"more than was cut", S{Kind: seam.French, Cut: in(3, 8), First: in(3, 16), Second: in(1, 4)}, "Cut CutUnder", ticket.ErrRange},
-		{"more than the under ply has", S{Kind: seam.Plain, CutUnder: in(3, 8), First: in(1, 2)}, "CutUnder", ticket.ErrRange},
-		{"second pass too narrow", S{Kind: seam.French, First: in(3, 8), Second: in(1, 8), Trim: in(1, 16)}, "Second", ticket.ErrRange},
+			"Drafted DraftedUnder Cut CutUnder First Second Take Trim Thickness", fault.Sign},
+		{"no kind and a negative field", S{First: in(-1, 8)}, "Kind First", fault.Sign},
+		{"a field that plain does not read", S{Kind: seam.Plain, Second: in(1, 4), Thickness: in(1, 32)}, "Second Thickness", fault.Unused},
+		{"a field that felled does not read", S{Kind: seam.FlatFelled, Thickness: in(-1, 32)}, "Thickness", fault.Unused},
+		{"a field that bound does not read", S{Kind: seam.Bound, Thickness: in(1, 32)}, "Thickness", fault.Unused},
+		{"unequal plies, plain", S{Kind: seam.Plain, Drafted: in(1, 1), DraftedUnder: in(5, 8)}, "First", fault.Missing},
+		{"unequal plies, French", S{Kind: seam.French, Drafted: in(1, 1), DraftedUnder: in(5, 8)}, "First", fault.Missing},
+		{"unequal plies, felled", S{Kind: seam.FlatFelled, Drafted: in(1, 1), DraftedUnder: in(5, 8)}, "First", fault.Missing},
+		{"unequal plies, bound", S{Kind: seam.Bound, Drafted: in(1, 1), DraftedUnder: in(5, 8)}, "First", fault.Missing},
+		{"take against first", S{Kind: seam.Plain, First: in(1, 2), Take: in(5, 8)}, "Take", fault.Conflict},
+		{"take against the passes", S{Kind: seam.French, First: in(3, 16), Second: in(1, 4), Take: in(5, 8)}, "Take", fault.Conflict},
+		{"first leaves nothing", S{Kind: seam.French, First: in(5, 8), Take: in(5, 8)}, "First", fault.Conflict},
+		{"second leaves nothing", S{Kind: seam.French, Second: in(3, 4), Take: in(5, 8)}, "Second", fault.Conflict},
+		{"more than was cut", S{Kind: seam.French, Cut: in(3, 8), First: in(3, 16), Second: in(1, 4)}, "Cut CutUnder", fault.Range},
+		{"more than the under ply has", S{Kind: seam.Plain, CutUnder: in(3, 8), First: in(1, 2)}, "CutUnder", fault.Range},
+		{"second pass too narrow", S{Kind: seam.French, First: in(3, 8), Second: in(1, 8), Trim: in(1, 16)}, "Second", fault.Range},
 		{"not hidden", S{Kind: seam.French, First: in(3, 8), Second: in(1, 4), Trim: in(1, 4)}, "Trim", seam.ErrHidden},
-		{"trim wider than the first pass", S{Kind: seam.French, First: in(1, 8), Second: in(1, 4), Trim: in(3, 16)}, "Trim", ticket.ErrRange},
-		{"trim too near, fraying", S{Kind: seam.French, Trim: in(1, 16), Fraying: true}, "Trim", ticket.ErrRange},
-		{"trim too near", S{Kind: seam.French, Trim: in(1, 32)}, "Trim", ticket.ErrRange},
+		{"trim wider than the first pass", S{Kind: seam.French, First: in(1, 8), Second: in(1, 4), Trim: in(3, 16)}, "Trim", fault.Range},
+		{"trim too near, fraying", S{Kind: seam.French, Trim: in(1, 16), Fraying: true}, "Trim", fault.Range},
+		{"trim too near", S{Kind: seam.French, Trim: in(1, 32)}, "Trim", fault.Range},
 		{"four at once", S{Kind: seam.French, Drafted: in(5, 8), Cut: in(3, 8), First: in(3, 8), Second: in(1, 8), Take: in(9, 16), Trim: in(1, 8)},
 			"Cut CutUnder Second Take Trim", seam.ErrHidden},
 		{"a fell that cannot lie flat", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(1, 4)}, "Second", seam.ErrFlat},
 		{"a fell with nothing to turn in", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(5, 8)}, "Second", seam.ErrHidden},
 		{"a fell that shows", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(3, 8), Trim: in(3, 8)}, "Trim", seam.ErrHidden},
-		{"a binding wider than the allowance", S{Kind: seam.Bound, First: in(3, 8), Second: in(1, 2)}, "Second", ticket.ErrRange},
-		{"a binding wider than what is left", S{Kind: seam.Bound, Trim: in(3, 16)}, "Second", ticket.ErrRange},
-		{"no such finish", S{Kind: seam.Plain, Finish: 9}, "Finish", ticket.ErrUnknown},
-		{"no kind, but options", S{Layers: 9, Finish: 9, Aside: true}, "Kind Layers Finish", ticket.ErrUnknown},
-		{"options that a fell does not read", S{Kind: seam.FlatFelled, Layers: 2, Finish: seam.Pinked, Aside: true}, "Layers Finish Aside", ticket.ErrUnused},
-		{"one layer graded", S{Kind: seam.Graded, Layers: 1}, "Layers", ticket.ErrRange},
-		{"too many layers", S{Kind: seam.Graded, Layers: math.MaxInt}, "Layers", ticket.ErrRange},
-		{"layers alike", S{Kind: seam.Graded, Trim: in(1, 4), TrimUnder: in(1, 4)}, "TrimUnder", ticket.ErrRange},
-		{"a layer that frays away", S{Kind: seam.Graded, TrimUnder: in(1, 16), Fraying: true}, "TrimUnder", ticket.ErrRange},
-		{"a layer wider than the seam", S{Kind: seam.Graded, TrimUnder: in(3, 4)}, "TrimUnder", ticket.ErrRange},
+		{"a binding wider than the allowance", S{Kind: seam.Bound, First: in(3, 8), Second: in(1, 2)}, "Second", fault.Range},
+		{"a binding wider than what is left", S{Kind: seam.Bound, Trim: in(3, 16)}, "Second", fault.Range},
+		{"no such finish", S{Kind: seam.Plain, Finish: 9}, "Finish", fault.Unknown},
+		{"no kind, but options", S{Layers: 9, Finish: 9, Aside: true}, "Kind Layers Finish", fault.Unknown},
+		{"options that a fell does not read", S{Kind: seam.FlatFelled, Layers: 2, Finish: seam.Pinked, Aside: true}, "Layers Finish Aside", fault.Unused},
+		{"one layer graded", S{Kind: seam.Graded, Layers: 1}, "Layers", fault.Range},
+		{"too many layers", S{Kind: seam.Graded, Layers: math.MaxInt}, "Layers", fault.Range},
+		{"layers alike", S{Kind: seam.Graded, Trim: in(1, 4), TrimUnder: in(1, 4)}, "TrimUnder", fault.Range},
+		{"a layer that frays away", S{Kind: seam.Graded, TrimUnder: in(1, 16), Fraying: true}, "TrimUnder", fault.Range},
+		{"a layer wider than the seam", S{Kind: seam.Graded, TrimUnder: in(3, 4)}, "TrimUnder", fault.Range},
 		{"turned past the seam", S{Kind: seam.TurnedStitched, Turned: in(3, 8)}, "Turned", seam.ErrFlat},
 		{"turned by all there is", S{Kind: seam.MockFrench, Turned: in(5, 8)}, "Turned", seam.ErrFlat},
-		{"turned and left disagree", S{Kind: seam.TurnedStitched, Trim: in(1, 2), Turned: in(1, 4), Second: in(3, 8)}, "Turned", ticket.ErrConflict},
-		{"turned and left are more than there is", S{Kind: seam.MockFrench, Turned: in(3, 8), Second: in(3, 8)}, "Trim", ticket.ErrRange},
-		{"unequal plies, turned and stitched", S{Kind: seam.TurnedStitched, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"turned and left disagree", S{Kind: seam.TurnedStitched, Trim: in(1, 2), Turned: in(1, 4), Second: in(3, 8)}, "Turned", fault.Conflict},
+		{"turned and left are more than there is", S{Kind: seam.MockFrench, Turned: in(3, 8), Second: in(3, 8)}, "Trim", fault.Range},
+		{"unequal plies, turned and stitched", S{Kind: seam.TurnedStitched, DraftedUnder: in(1, 1)}, "First", fault.Missing},
 		{"a fell turned by more than half", S{Kind: seam.FlatFelled, Turned: in(3, 8)}, "Turned", seam.ErrFlat},
-		{"a fell and its turned edge disagree", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(3, 8), Turned: in(3, 8)}, "Turned", ticket.ErrConflict},
+		{"a fell and its turned edge disagree", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(3, 8), Turned: in(3, 8)}, "Turned", fault.Conflict},
 		{"an untrimmed fell folded by more than it is wide", S{Kind: seam.UntrimmedFell, First: in(1, 4), Turned: in(3, 8)}, "Turned", seam.ErrFlat},
-		{"an untrimmed fell that takes more than was cut", S{Kind: seam.UntrimmedFell, Cut: in(3, 8), CutUnder: in(3, 8), First: in(1, 4)}, "CutUnder", ticket.ErrRange},
-		{"unequal plies, welt", S{Kind: seam.Welt, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
-		{"a row that misses the wide allowance", S{Kind: seam.Welt, Second: in(5, 8)}, "Second", ticket.ErrRange},
+		{"an untrimmed fell that takes more than was cut", S{Kind: seam.UntrimmedFell, Cut: in(3, 8), CutUnder: in(3, 8), First: in(1, 4)}, "CutUnder", fault.Range},
+		{"unequal plies, welt", S{Kind: seam.Welt, DraftedUnder: in(1, 1)}, "First", fault.Missing},
+		{"a row that misses the wide allowance", S{Kind: seam.Welt, Second: in(5, 8)}, "Second", fault.Range},
 		{"a row that catches the trimmed edge", S{Kind: seam.Welt, Second: in(1, 4), Trim: in(1, 4)}, "Trim", seam.ErrHidden},
 		{"nothing for the row to miss", S{Kind: seam.Welt, Trim: in(5, 8)}, "Second Trim", seam.ErrHidden},
-		{"a lapped row beyond the lap", S{Kind: seam.Lapped, Second: in(1, 2), Row: in(1, 2)}, "Row", ticket.ErrRange},
-		{"lapped, take against first", S{Kind: seam.Lapped, First: in(1, 2), Take: in(5, 8)}, "Take", ticket.ErrConflict},
-		{"lapped further than was cut", S{Kind: seam.Lapped, CutUnder: in(1, 2), Second: in(5, 8)}, "CutUnder", ticket.ErrRange},
-		{"unequal plies, both turned", S{Kind: seam.LappedTurned, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"a lapped row beyond the lap", S{Kind: seam.Lapped, Second: in(1, 2), Row: in(1, 2)}, "Row", fault.Range},
+		{"lapped, take against first", S{Kind: seam.Lapped, First: in(1, 2), Take: in(5, 8)}, "Take", fault.Conflict},
+		{"lapped further than was cut", S{Kind: seam.Lapped, CutUnder: in(1, 2), Second: in(5, 8)}, "CutUnder", fault.Range},
+		{"unequal plies, both turned", S{Kind: seam.LappedTurned, DraftedUnder: in(1, 1)}, "First", fault.Missing},
 		{"a turned edge wider than the lap", S{Kind: seam.LappedTurned, Turned: in(1, 2)}, "Turned", seam.ErrHidden},
 		{"a lap with nothing to turn", S{Kind: seam.LappedTurned, Second: in(5, 4)}, "Second", seam.ErrHidden},
 		{"a lap too narrow for what is turned", S{Kind: seam.LappedTurned, Second: in(3, 8)}, "Second", seam.ErrHidden},
-		{"lap and turn disagree", S{Kind: seam.LappedTurned, First: in(5, 8), Second: in(1, 2), Turned: in(1, 4)}, "Turned", ticket.ErrConflict},
-		{"unequal plies, raw lap", S{Kind: seam.LappedRaw, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
-		{"raw lap and seam disagree", S{Kind: seam.LappedRaw, First: in(5, 8), Second: in(5, 8)}, "Second", ticket.ErrConflict},
-		{"unequal plies, slot", S{Kind: seam.Slot, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
-		{"a slot row beyond the allowance", S{Kind: seam.Slot, Second: in(5, 8)}, "Second", ticket.ErrRange},
-		{"an underlay too narrow", S{Kind: seam.Slot, Strip: in(9, 16)}, "Strip", ticket.ErrRange},
-		{"unequal plies, Hong Kong", S{Kind: seam.HongKong, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"lap and turn disagree", S{Kind: seam.LappedTurned, First: in(5, 8), Second: in(1, 2), Turned: in(1, 4)}, "Turned", fault.Conflict},
+		{"unequal plies, raw lap", S{Kind: seam.LappedRaw, DraftedUnder: in(1, 1)}, "First", fault.Missing},
+		{"raw lap and seam disagree", S{Kind: seam.LappedRaw, First: in(5, 8), Second: in(5, 8)}, "Second", fault.Conflict},
+		{"unequal plies, slot", S{Kind: seam.Slot, DraftedUnder: in(1, 1)}, "First", fault.Missing},
+		{"a slot row beyond the allowance", S{Kind: seam.Slot, Second: in(5, 8)}, "Second", fault.Range},
+		{"an underlay too narrow", S{Kind: seam.Slot, Strip: in(9, 16)}, "Strip", fault.Range},
+		{"unequal plies, Hong Kong", S{Kind: seam.HongKong, DraftedUnder: in(1, 1)}, "First", fault.Missing},
 		{"a Hong Kong strip that is not caught", S{Kind: seam.HongKong, Strip: in(3, 4)}, "Strip", seam.ErrHidden},
-		{"a binding as wide as the allowance", S{Kind: seam.HongKong, Second: in(5, 8)}, "Second", ticket.ErrRange},
-		{"unequal plies, self-bound", S{Kind: seam.SelfBound, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
+		{"a binding as wide as the allowance", S{Kind: seam.HongKong, Second: in(5, 8)}, "Second", fault.Range},
+		{"unequal plies, self-bound", S{Kind: seam.SelfBound, DraftedUnder: in(1, 1)}, "First", fault.Missing},
 		{"a first fold of half", S{Kind: seam.SelfBound, Turned: in(5, 16)}, "Turned", seam.ErrFlat},
 		{"a binding of half", S{Kind: seam.SelfBound, Second: in(5, 16)}, "Second", seam.ErrFlat},
 		{"a binding of less than a quarter", S{Kind: seam.SelfBound, Second: in(1, 8)}, "Second", seam.ErrFlat},
 		{"a first fold over the trimmed edge", S{Kind: seam.SelfBound, Turned: in(9, 32), Trim: in(1, 8)}, "Turned", seam.ErrFlat},
-		{"folds that disagree", S{Kind: seam.SelfBound, First: in(5, 8), Turned: in(1, 4), Second: in(1, 4)}, "Turned", ticket.ErrConflict},
+		{"folds that disagree", S{Kind: seam.SelfBound, First: in(5, 8), Turned: in(1, 4), Second: in(1, 4)}, "Turned", fault.Conflict},
 		{"trimmed too wide to bind", S{Kind: seam.SelfBound, Trim: in(1, 4)}, "Trim", seam.ErrHidden},
-		{"unequal plies, piped", S{Kind: seam.Piped, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
-		{"unequal plies, graded", S{Kind: seam.Graded, DraftedUnder: in(1, 1)}, "First", ticket.ErrMissing},
-		{"in the order of the fields", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(1, 4), Take: in(1, 2), Trim: in(1, 4), Cut: in(1, 2)}, "Second Take Trim", ticket.ErrConflict},
+		{"unequal plies, piped", S{Kind: seam.Piped, DraftedUnder: in(1, 1)}, "First", fault.Missing},
+		{"unequal plies, graded", S{Kind: seam.Graded, DraftedUnder: in(1, 1)}, "First", fault.Missing},
+		{"in the order of the fields", S{Kind: seam.FlatFelled, First: in(5, 8), Second: in(1, 4), Take: in(1, 2), Trim: in(1, 4), Cut: in(1, 2)}, "Second Take Trim", fault.Conflict},
 	} {
 		p, err := c.spec.Plan()
 		if got := faultPaths(t, err); got != c.paths || !errors.Is(err, c.err) {
@@ -145,15 +145,15 @@ func TestDartFaults(t *testing.T) {
 		paths string
 		err   error
 	}{
-		{"nothing", D{}, "Length Width", ticket.ErrMissing},
+		{"nothing", D{}, "Length Width", fault.Missing},
 		{"negative", D{Length: in(-1, 1), Leg: in(-1, 1), Width: in(-1, 1), Allowance: in(-1, 1), Stop: in(-1, 1), Trim: in(-1, 1)},
-			"Length Leg Width Allowance Stop Trim", ticket.ErrSign},
-		{"stop with a leg", D{Leg: in(6, 1), Width: in(1, 1), Stop: in(1, 2)}, "Stop", ticket.ErrUnused},
-		{"leg too short", D{Leg: in(1, 2), Width: in(1, 1)}, "Leg", ticket.ErrRange},
-		{"leg against length", D{Length: in(4, 1), Leg: in(6, 1), Width: in(6, 1)}, "Leg", ticket.ErrConflict},
-		{"all allowance", D{Length: in(1, 1), Width: in(1, 1), Stop: in(3, 8)}, "Length", ticket.ErrRange},
-		{"all allowance, by the leg", D{Leg: in(5, 8), Width: in(1, 1)}, "Leg", ticket.ErrRange},
-		{"trim wider than the fold", D{Length: in(6, 1), Width: in(1, 1), Trim: in(1, 2)}, "Trim", ticket.ErrRange},
+			"Length Leg Width Allowance Stop Trim", fault.Sign},
+		{"stop with a leg", D{Leg: in(6, 1), Width: in(1, 1), Stop: in(1, 2)}, "Stop", fault.Unused},
+		{"leg too short", D{Leg: in(1, 2), Width: in(1, 1)}, "Leg", fault.Range},
+		{"leg against length", D{Length: in(4, 1), Leg: in(6, 1), Width: in(6, 1)}, "Leg", fault.Conflict},
+		{"all allowance", D{Length: in(1, 1), Width: in(1, 1), Stop: in(3, 8)}, "Length", fault.Range},
+		{"all allowance, by the leg", D{Leg: in(5, 8), Width: in(1, 1)}, "Leg", fault.Range},
+		{"trim wider than the fold", D{Length: in(6, 1), Width: in(1, 1), Trim: in(1, 2)}, "Trim", fault.Range},
 	} {
 		p, err := c.dart.Plan()
 		if got := faultPaths(t, err); got != c.paths || !errors.Is(err, c.err) {
@@ -207,7 +207,7 @@ func TestAcrossOffTheDart(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, h := range []units.Length{in(-1, 16), in(97, 16)} {
-			if n, err := p.Across(h); !errors.Is(err, ticket.ErrRange) || !n.IsZero() {
+			if n, err := p.Across(h); !errors.Is(err, fault.Range) || !n.IsZero() {
 				t.Errorf("%v off the dart: %v, %v", h, n, err)
 			}
 		}

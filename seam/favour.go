@@ -2,6 +2,8 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -9,29 +11,29 @@ import (
 // smaller along its outside edges, so that the seam rolls to the under side and
 // does not show. Zero means not given.
 type Favour struct {
-	By    units.Length // how much smaller at each outside edge, square to it; default 1/16 in for fine cloth and 1/8 in for thick, common practice
-	Thick bool         // the cloth is thick
-	Edge  units.Length // of the upper piece along its outside edge, on the seam line; not given: only the difference is worked out
+	By    units.Length `json:"by,omitzero"`    // how much smaller at each outside edge, square to it; default 1/16 in for fine cloth and 1/8 in for thick, common practice
+	Thick bool         `json:"thick,omitzero"` // the cloth is thick
+	Edge  units.Length `json:"edge,omitzero"`  // of the upper piece along its outside edge, on the seam line; not given: only the difference is worked out
 
 	// Bend is the turning of that edge in radians, its corners counted: more than 0
 	// where the piece lies inside the curve, as the outside of a collar, less where
 	// outside, as at a neck. Not given: a straight edge.
-	Bend units.Ratio
+	Bend units.Ratio `json:"bend,omitzero"`
 }
 
 // A FavourPlan is the under piece. It is comparable.
 type FavourPlan struct {
-	Spec    Favour        // as solved
-	Assumed ticket.Fields // the fields of Spec filled with a default
-	Shorter units.Length  // how much shorter its outside edge comes out: Bend x By; less than zero is longer
-	Under   units.Length  // its outside edge: Edge less Shorter; zero where Edge is not given
-	Row     RowPlan       // the understitching that holds it
-	Corner  units.Length  // how far before a corner the understitching stops: 1 in, common practice
+	Spec    Favour        `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
+	Shorter units.Length  `json:"shorter,omitzero"` // how much shorter its outside edge comes out: Bend x By; less than zero is longer
+	Under   units.Length  `json:"under,omitzero"`   // its outside edge: Edge less Shorter; zero where Edge is not given
+	Row     RowPlan       `json:"row,omitzero"`     // the understitching that holds it
+	Corner  units.Length  `json:"corner,omitzero"`  // how far before a corner the understitching stops: 1 in, common practice
 }
 
-// Plan works out the under piece. The faults are [ticket.Faults].
+// Plan works out the under piece. The faults are [fault.Faults].
 func (f Favour) Plan() (FavourPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	a.NotNegative("By", f.By)
 	if a.NotNegative("Edge", f.Edge); a.Failed() {
 		return FavourPlan{}, a.Err()
@@ -47,7 +49,7 @@ func (f Favour) Plan() (FavourPlan, error) {
 	p.Shorter = f.By.Scale(f.Bend)
 	if !f.Edge.IsZero() {
 		if p.Under = f.Edge.Sub(p.Shorter); p.Under.Sign() <= 0 {
-			a.Fault("Edge", short(f.Edge.String()), "more than "+short(p.Shorter.String())+" (Bend x By)", ticket.ErrRange)
+			a.Fault("Edge", short(f.Edge.String()), "more than "+short(p.Shorter.String())+" (Bend x By)", fault.Range)
 			return FavourPlan{}, a.Err()
 		}
 	}
@@ -87,6 +89,6 @@ func (p FavourPlan) Sheet() ticket.Sheet {
 		{Do: "Pin the outside edges together and stitch them as one, the upper piece eased to the under", Together: ticket.RightTogether},
 		under,
 		{Do: "Stop the understitching before each corner", At: ticket.Long(p.Corner), From: "the corner", Press: "with the seam rolled to the under side"}}
-	sh.Sources = []ticket.Cite{ticket.Practise("under piece smaller at its outside edges"), p.Row.Spec.Kind.cite()}
+	sh.Sources = []source.Cite{source.Practise("under piece smaller at its outside edges"), p.Row.Spec.Kind.cite()}
 	return sh
 }

@@ -2,6 +2,8 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -76,21 +78,21 @@ func (p Plan) felledSheet(sh *ticket.Sheet) {
 		row,
 		ticket.Step{Do: "Press the fell", Press: "flat from both sides"})
 	p.tight(sh, "fell")
-	sh.Sources = append(sh.Sources, ticket.Practise("a turned edge no wider than the fell"))
+	sh.Sources = append(sh.Sources, source.Practise("a turned edge no wider than the fell"))
 	if mock {
 		p.printed(sh)
 		return
 	}
-	sh.Sources = append(sh.Sources, ticket.Cite{For: "trim of the under ply", ID: "clothing-construction-handbook", Known: ticket.Read})
+	sh.Sources = append(sh.Sources, source.Cite{For: "trim of the under ply", ID: "clothing-construction-handbook", Known: source.Read})
 	if p.Assumed.Has("Second") && p.Turned == s.Second {
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "half of the allowance turned in", ID: "tablecloth-seams-thread", Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "half of the allowance turned in", ID: "tablecloth-seams-thread", Known: source.Read})
 	}
 	for i := range enclosed {
 		r := &enclosed[i]
 		if r.Seam != "flat-felled" || r.First != s.First || r.Second.IsZero() || r.Second.Less(r.Turn) {
 			continue
 		}
-		c := ticket.Cite{For: "fell as here", ID: r.Source, Place: r.Place, Known: r.Known}
+		c := source.Cite{For: "fell as here", ID: r.Source, Place: r.Place, Known: r.Known}
 		if r.Second != s.Second {
 			c.For = "another fell from the same allowance"
 		}
@@ -116,11 +118,11 @@ func (v *solver) untrimmed() {
 	}
 	v.fill(&v.Turned, fieldTurned, usual)
 	v.enough()
-	v.audit.AtMost("Turned", v.Turned, v.First, "First", ErrFlat)
+	fault.AtMost(&v.audit, "Turned", v.Turned, v.First, "First", ErrFlat)
 	// The upper raw edge reaches into the fold no further than where the half round begins.
 	if !v.Thickness.IsZero() && !standsOut(v.Thickness, 1).Less(v.First) {
 		most := v.First.Scale(units.RatioOf(2, 3))
-		v.audit.Fault("Thickness", v.Thickness.String(), "less than "+most.String()+" (two thirds of First: the row must go through the upper ply)", ticket.ErrRange)
+		v.audit.Fault("Thickness", v.Thickness.String(), "less than "+most.String()+" (two thirds of First: the row must go through the upper ply)", fault.Range)
 	}
 }
 

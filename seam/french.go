@@ -2,6 +2,8 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -13,10 +15,10 @@ func (v *solver) french() {
 	}
 	v.enough()
 	if low := narrowest(); v.Second.Cmp(low) <= 0 {
-		v.audit.Fault("Second", v.Second.String(), "more than "+low.String()+" (the trimmed edges must fit inside)", ticket.ErrRange)
+		v.audit.Fault("Second", v.Second.String(), "more than "+low.String()+" (the trimmed edges must fit inside)", fault.Range)
 	}
 	if sum := v.First.Add(v.Second); v.Take != sum {
-		v.audit.Fault("Take", v.Take.String(), sum.String()+" (First and Second)", ticket.ErrConflict)
+		v.audit.Fault("Take", v.Take.String(), sum.String()+" (First and Second)", fault.Conflict)
 	}
 	usual := usualTrim()
 	if !row.Trim.IsZero() {
@@ -56,7 +58,7 @@ func (v *solver) passes() (row EnclosedRow) {
 // rest is what one pass leaves of Take for the other.
 func (v *solver) rest(pass units.Length, path string) units.Length {
 	if !pass.Less(v.Take) {
-		v.audit.Fault(path, pass.String(), "less than "+v.Take.String()+" (Take)", ticket.ErrConflict)
+		v.audit.Fault(path, pass.String(), "less than "+v.Take.String()+" (Take)", fault.Conflict)
 		return units.Length{}
 	}
 	return v.Take.Sub(pass)
@@ -125,17 +127,17 @@ func (p Plan) frenchSheet(sh *ticket.Sheet) {
 		ticket.Step{Do: "Press the ridge", Press: "to the back", Note: "where two ridges meet press them opposite ways"})
 	p.tight(sh, "second pass")
 	sh.Sources = append(sh.Sources,
-		ticket.Cite{For: "trim before the second pass", ID: "extension-french-seam-sheet", Known: ticket.Read},
-		ticket.Practise("the clearance inside the second pass, and the turn of cloth"))
+		source.Cite{For: "trim before the second pass", ID: "extension-french-seam-sheet", Known: source.Read},
+		source.Practise("the clearance inside the second pass, and the turn of cloth"))
 	if p.Assumed.Has("First") && p.Assumed.Has("Second") && s.First == s.Second {
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "half of the allowance for each pass", ID: "seam-finishing-methods", Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "half of the allowance for each pass", ID: "seam-finishing-methods", Known: source.Read})
 	}
 	for i := range enclosed {
 		r := &enclosed[i]
 		if r.Seam != "french" || r.First.IsZero() || r.Second.IsZero() || !r.FirstMost.IsZero() || r.First.Add(r.Second) != s.Take {
 			continue
 		}
-		c := ticket.Cite{For: "passes as here", ID: r.Source, Place: r.Place, Known: r.Known}
+		c := source.Cite{For: "passes as here", ID: r.Source, Place: r.Place, Known: r.Known}
 		if r.First != s.First {
 			c.For = "other passes that come to the same"
 		}

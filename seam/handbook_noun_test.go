@@ -12,6 +12,8 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -153,7 +155,7 @@ func TestHandbookNouns(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, r := range rows[1:] {
-		id, kind, given, want, source, known, reason := r[0], r[1], r[2], r[3], r[4], r[6], r[7]
+		id, kind, given, want, src, known, reason := r[0], r[1], r[2], r[3], r[4], r[6], r[7]
 		if ids[id] || inputs[kind+given] || reason == "" || strings.Contains(string(book), "\n"+id+",") {
 			t.Errorf("%s: id or input twice, or no reason", id)
 		}
@@ -161,12 +163,12 @@ func TestHandbookNouns(t *testing.T) {
 		kinds[kind]++
 		switch known {
 		case "read", "memory":
-			read[source]++
-			if _, ok := ticket.Lookup(source); !ok {
-				t.Errorf("%s: unknown source %q", id, source)
+			read[src]++
+			if _, ok := source.Lookup(src); !ok {
+				t.Errorf("%s: unknown source %q", id, src)
 			}
 		case "practice", "computed":
-			if source != "" {
+			if src != "" {
 				t.Errorf("%s: %s has a source", id, known)
 			}
 		default:
@@ -196,7 +198,7 @@ func bookNoun(t *testing.T, kind, given, want, reason string) {
 	p, err := n.plan(spec.Interface())
 	wants := bookPairs(t, want)
 	if wants[0].name == "fault" {
-		var fs ticket.Faults
+		var fs fault.Faults
 		if !errors.As(err, &fs) || fs[0].Path != wants[0].value {
 			t.Errorf("got %v, want a fault of %s (%s)", err, wants[0].value, reason)
 		}

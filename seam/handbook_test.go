@@ -10,6 +10,8 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -55,7 +57,7 @@ func TestHandbook(t *testing.T) {
 	ids, inputs, read := map[string]bool{}, map[string]bool{}, map[string]int{}
 	rowsOf, sourcesOf := map[string]int{}, map[string]map[string]bool{}
 	for _, r := range rows[1:] {
-		id, kind, given, want, source, known, reason := r[0], r[1], r[2], r[3], r[4], r[6], r[7]
+		id, kind, given, want, src, known, reason := r[0], r[1], r[2], r[3], r[4], r[6], r[7]
 		if ids[id] || inputs[kind+given] {
 			t.Errorf("%s: id or input twice", id)
 		}
@@ -66,21 +68,21 @@ func TestHandbook(t *testing.T) {
 		if rowsOf[kind]++; sourcesOf[kind] == nil {
 			sourcesOf[kind] = map[string]bool{}
 		}
-		if source != "" {
-			sourcesOf[kind][source] = true
+		if src != "" {
+			sourcesOf[kind][src] = true
 		}
 		switch known {
 		case "read":
-			read[source]++
-			if _, ok := ticket.Lookup(source); !ok {
-				t.Errorf("%s: unknown source %q", id, source)
+			read[src]++
+			if _, ok := source.Lookup(src); !ok {
+				t.Errorf("%s: unknown source %q", id, src)
 			}
 		case "memory":
-			if _, ok := ticket.Lookup(source); !ok {
-				t.Errorf("%s: unknown source %q", id, source)
+			if _, ok := source.Lookup(src); !ok {
+				t.Errorf("%s: unknown source %q", id, src)
 			}
 		case "practice", "computed":
-			if source != "" {
+			if src != "" {
 				t.Errorf("%s: %s has a source", id, known)
 			}
 		default:
@@ -153,7 +155,7 @@ func bookSeam(t *testing.T, kind string, given, want []bookPair, reason string) 
 	}
 	p, err := s.Plan()
 	if want[0].name == "fault" {
-		var fs ticket.Faults
+		var fs fault.Faults
 		if !errors.As(err, &fs) || fs[0].Path != want[0].value {
 			t.Errorf("got %v, want a fault of %s (%s)", err, want[0].value, reason)
 		}

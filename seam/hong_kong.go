@@ -2,6 +2,8 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -18,7 +20,7 @@ func (v *solver) hongKong() {
 	}
 	v.fill(&v.Second, fieldSecond, usual)
 	if !v.Second.Less(v.Trim) {
-		v.audit.Fault("Second", v.Second.String(), "less than "+v.Trim.String()+" (what is left of the allowance to bind)", ticket.ErrRange)
+		v.audit.Fault("Second", v.Second.String(), "less than "+v.Trim.String()+" (what is left of the allowance to bind)", fault.Range)
 		return
 	}
 	low := hongKongLeast(v.Spec)
@@ -73,7 +75,7 @@ func (p Plan) hongKongSheet(sh *ticket.Sheet) {
 		last.Do = "Trim the under edge of the strip beside the last row, and press the seam again"
 		last.Note = "left whole it would reach past the seam"
 	}
-	sh.Sources = append(sh.Sources, ticket.Practise("the under edge of the strip caught by the last row"))
+	sh.Sources = append(sh.Sources, source.Practise("the under edge of the strip caught by the last row"))
 	p.printed(sh)
 }
 
@@ -105,7 +107,7 @@ func (v *solver) selfBound() {
 		v.Turned = v.First.Sub(v.Second.MulInt(2))
 		path, value = "Second", v.Second
 	case v.Turned.Add(v.Second.MulInt(2)) != v.First:
-		v.audit.Fault("Turned", v.Turned.String(), v.First.Sub(v.Second.MulInt(2)).String()+" (First less twice Second)", ticket.ErrConflict)
+		v.audit.Fault("Turned", v.Turned.String(), v.First.Sub(v.Second.MulInt(2)).String()+" (First less twice Second)", fault.Conflict)
 		return
 	}
 	half := v.First.DivInt(2)
@@ -182,6 +184,6 @@ func (p Plan) selfBoundSheet(sh *ticket.Sheet) {
 		},
 		ticket.Step{Do: "Press the bound seam", Press: "to the back"})
 	p.tight(sh, "binding")
-	sh.Sources = append(sh.Sources, ticket.Practise("the folds of a self-bound seam"))
+	sh.Sources = append(sh.Sources, source.Practise("the folds of a self-bound seam"))
 	p.printed(sh)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -106,11 +107,11 @@ func (k *Kind) UnmarshalText(text []byte) error {
 			return nil
 		}
 	}
-	return unknownKind(fmt.Sprintf("%q", text[:min(len(text), ticket.MaxName)]))
+	return unknownKind(fmt.Sprintf("%q", text[:min(len(text), fault.MaxName)]))
 }
 
-func unknownKind(got string) *ticket.Fault {
-	return &ticket.Fault{Path: "Kind", Got: got, Limit: kindList(), Err: ticket.ErrUnknown}
+func unknownKind(got string) *fault.Fault {
+	return &fault.Fault{Path: "Kind", Got: got, Limit: kindList(), Kind: fault.Unknown}
 }
 
 // kindList names the kinds there are, for a fault.

@@ -8,7 +8,7 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 func TestKindText(t *testing.T) {
@@ -42,10 +42,10 @@ func TestKindText(t *testing.T) {
 	if text, err := seam.NoKind.MarshalText(); len(text) > 0 || err != nil || seam.NoKind.String() != "none" {
 		t.Errorf("no kind: %q, %v", text, err)
 	}
-	if _, err := seam.Kind(99).MarshalText(); !errors.Is(err, ticket.ErrUnknown) || seam.Kind(99).String() != "Kind(99)" {
+	if _, err := seam.Kind(99).MarshalText(); !errors.Is(err, fault.Unknown) || seam.Kind(99).String() != "Kind(99)" {
 		t.Errorf("a kind that is none: %v", err)
 	}
-	if err := k.UnmarshalText([]byte(strings.Repeat("French ", 1000))); !errors.Is(err, ticket.ErrUnknown) || len(err.Error()) > 600 {
+	if err := k.UnmarshalText([]byte(strings.Repeat("French ", 1000))); !errors.Is(err, fault.Unknown) || len(err.Error()) > 600 {
 		t.Errorf("a long name: %v", err)
 	}
 }
@@ -68,7 +68,7 @@ func TestKindReads(t *testing.T) {
 				f.SetBool(true)
 			}
 			_, err := s.Plan()
-			if got := !errors.Is(err, ticket.ErrUnused); got != k.Reads(name) {
+			if got := !errors.Is(err, fault.Unused); got != k.Reads(name) {
 				t.Errorf("%v reads %s: %v, but Plan says %v", k, name, k.Reads(name), err)
 			}
 		}
@@ -107,10 +107,10 @@ func TestFinishText(t *testing.T) {
 	if text, err := seam.NoFinish.MarshalText(); len(text) > 0 || err != nil || seam.NoFinish.String() != "none" {
 		t.Errorf("no finish: %q, %v", text, err)
 	}
-	if _, err := seam.Finish(9).MarshalText(); !errors.Is(err, ticket.ErrUnknown) || seam.Finish(9).String() != "Finish(9)" {
+	if _, err := seam.Finish(9).MarshalText(); !errors.Is(err, fault.Unknown) || seam.Finish(9).String() != "Finish(9)" {
 		t.Errorf("a finish that is none: %v", err)
 	}
-	if err := f.UnmarshalText([]byte(strings.Repeat("Pinked ", 1000))); !errors.Is(err, ticket.ErrUnknown) || len(err.Error()) > 400 {
+	if err := f.UnmarshalText([]byte(strings.Repeat("Pinked ", 1000))); !errors.Is(err, fault.Unknown) || len(err.Error()) > 400 {
 		t.Errorf("a long name: %v", err)
 	}
 }

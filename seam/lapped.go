@@ -2,6 +2,8 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -20,7 +22,7 @@ func (v *solver) lapped() {
 	}
 	v.fill(&v.Row, fieldRow, edgeStitch().Min(narrow.DivInt(2)))
 	if !v.Row.Less(narrow) {
-		v.audit.Fault("Row", v.Row.String(), "less than "+narrow.String()+" ("+name+"), to catch both allowances", ticket.ErrRange)
+		v.audit.Fault("Row", v.Row.String(), "less than "+narrow.String()+" ("+name+"), to catch both allowances", fault.Range)
 		return
 	}
 	// The fold takes half round of what is turned under, and stands out.
@@ -39,9 +41,9 @@ func (v *solver) thin(gone units.Near, room units.Length, why string) {
 	}
 	limit := "an amount of fewer places"
 	if most, e := gone.Under(room); err == nil && e == nil {
-		limit, err = "less than "+short(most.Of(v.Thickness).String())+" ("+why+")", ticket.ErrRange
+		limit, err = "less than "+short(most.Of(v.Thickness).String())+" ("+why+")", fault.Range
 	}
-	v.audit.Fault("Thickness", short(v.Thickness.String()), limit, err)
+	v.audit.Fault("Thickness", short(v.Thickness.String()), limit, fault.KindOf(err))
 }
 
 func (p *Plan) lapped() {
@@ -74,9 +76,9 @@ func (p Plan) lappedSheet(sh *ticket.Sheet) {
 		ticket.Step{Do: "Press the seam", Press: "from the wrong side"})
 	p.finish(sh)
 	if p.Assumed.Has("Row") {
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "the row along the fold", ID: "edge-stitch-note", Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "the row along the fold", ID: "edge-stitch-note", Known: source.Read})
 	}
-	sh.Sources = append(sh.Sources, ticket.Practise("the fold laid on the stitching line of the under ply"))
+	sh.Sources = append(sh.Sources, source.Practise("the fold laid on the stitching line of the under ply"))
 	p.printed(sh)
 }
 
@@ -97,7 +99,7 @@ func (v *solver) lappedTurned() {
 		path, value = "Second", v.Second
 		v.Turned = v.First.Sub(v.Second.DivInt(2))
 	case v.Turned.Add(v.Second.DivInt(2)) != v.First:
-		v.audit.Fault("Turned", v.Turned.String(), v.First.Sub(v.Second.DivInt(2)).String()+" (First less half of Second)", ticket.ErrConflict)
+		v.audit.Fault("Turned", v.Turned.String(), v.First.Sub(v.Second.DivInt(2)).String()+" (First less half of Second)", fault.Conflict)
 		return
 	}
 	most, least := v.First.MulInt(2), v.First.MulInt(2).Scale(units.RatioOf(1, 3))
@@ -170,7 +172,7 @@ func (v *solver) lappedRaw() {
 	case v.Second.IsZero():
 		v.Second = lap
 	case v.Second != lap:
-		v.audit.Fault("Second", v.Second.String(), lap.String()+" (twice First)", ticket.ErrConflict)
+		v.audit.Fault("Second", v.Second.String(), lap.String()+" (twice First)", fault.Conflict)
 	}
 }
 

@@ -2,6 +2,8 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -11,41 +13,41 @@ import (
 // alike, both pieces spread by the same; two that do not need not. Zero means not
 // given.
 type Lengthening struct {
-	By     units.Length // the change, along the length of the piece: more than zero spreads it, less folds it up
-	Height units.Length // of the edge, end to end, along the length of the piece
-	Run    units.Length // of the edge, end to end, across the piece; not given: it runs straight up and down
+	By     units.Length `json:"by,omitzero"`     // the change, along the length of the piece: more than zero spreads it, less folds it up
+	Height units.Length `json:"height,omitzero"` // of the edge, end to end, along the length of the piece
+	Run    units.Length `json:"run,omitzero"`    // of the edge, end to end, across the piece; not given: it runs straight up and down
 
 	// WithRun is the same of the edge that it is sewn to, whose height follows,
 	// since the two match before the change. Not given: straight up and down.
-	WithRun units.Length
+	WithRun units.Length `json:"withRun,omitzero"`
 }
 
 // A LengtheningPlan is what both edges come to, each drawn again as a straight
 // line from end to end. It is comparable.
 type LengtheningPlan struct {
-	Spec       Lengthening   // as given
-	Assumed    ticket.Fields // always empty: a lengthening has no default
-	Before     units.Near    // both edges, before the change
-	After      units.Near    // the edge, after it
-	Gain       units.Near    // After less Before: not By, unless the edge is straight up and down
-	WithHeight units.Near    // of the edge that it is sewn to, end to end, along the length of its piece
+	Spec       Lengthening   `json:"spec,omitzero"`       // as given
+	Assumed    ticket.Fields `json:"assumed,omitzero"`    // always empty: a lengthening has no default
+	Before     units.Near    `json:"before,omitzero"`     // both edges, before the change
+	After      units.Near    `json:"after,omitzero"`      // the edge, after it
+	Gain       units.Near    `json:"gain,omitzero"`       // After less Before: not By, unless the edge is straight up and down
+	WithHeight units.Near    `json:"withHeight,omitzero"` // of the edge that it is sewn to, end to end, along the length of its piece
 
 	// WithBy is how much the other piece must be changed, so that its edge is After
 	// too; where both slant alike it is By.
-	WithBy units.Near
-	Out    units.Near // By less WithBy: how far the other piece would be out, were it changed by By too
+	WithBy units.Near `json:"withBy,omitzero"`
+	Out    units.Near `json:"out,omitzero"` // By less WithBy: how far the other piece would be out, were it changed by By too
 
 	// Jog is how far the lower part of the edge lies aside of the upper part drawn
 	// straight on, once the piece is spread: By x Run / Height. The edge is drawn
 	// again from end to end, not along either part.
-	Jog units.Length
+	Jog units.Length `json:"jog,omitzero"`
 }
 
-// Plan works out both edges. The faults are [ticket.Faults].
+// Plan works out both edges. The faults are [fault.Faults].
 func (l Lengthening) Plan() (LengtheningPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	if l.By.IsZero() {
-		a.Fault("By", "", "more than 0 in to lengthen, less to shorten", ticket.ErrMissing)
+		a.Fault("By", "", "more than 0 in to lengthen, less to shorten", fault.Missing)
 	}
 	a.Need("Height", l.Height)
 	a.NotNegative("Run", l.Run)
@@ -55,14 +57,14 @@ func (l Lengthening) Plan() (LengtheningPlan, error) {
 	}
 	tall := l.Height.Add(l.By)
 	if tall.Sign() <= 0 {
-		a.Fault("Height", short(l.Height.String()), "more than "+short(l.By.Neg().String())+" (what is folded up)", ticket.ErrRange)
+		a.Fault("Height", short(l.Height.String()), "more than "+short(l.By.Neg().String())+" (what is folded up)", fault.Range)
 		return LengtheningPlan{}, a.Err()
 	}
 	before := l.Height.Times(l.Height).Add(l.Run.Times(l.Run))
 	after := tall.Times(tall).Add(l.Run.Times(l.Run))
 	with := l.WithRun.Times(l.WithRun)
 	if before.Cmp(with) <= 0 || after.Cmp(with) <= 0 {
-		a.Fault("WithRun", short(l.WithRun.String()), "less than the edge is long, before and after the change", ticket.ErrRange)
+		a.Fault("WithRun", short(l.WithRun.String()), "less than the edge is long, before and after the change", fault.Range)
 		return LengtheningPlan{}, a.Err()
 	}
 	p := LengtheningPlan{Spec: l, Jog: l.Run.Scale(l.By.Div(l.Height))}
@@ -88,7 +90,7 @@ func (l Lengthening) Plan() (LengtheningPlan, error) {
 	}
 	p.Out = p.WithBy.Neg().Plus(l.By)
 	if failed != nil {
-		a.Fault("Height", short(l.Height.String()), "lengths whose square roots can be enclosed", failed)
+		a.Fault("Height", short(l.Height.String()), "lengths whose square roots can be enclosed", fault.KindOf(failed))
 		return LengtheningPlan{}, a.Err()
 	}
 	return p, nil
@@ -135,6 +137,6 @@ func (p LengtheningPlan) Sheet() ticket.Sheet {
 			Refer: "plain geometry",
 		})
 	}
-	sh.Sources = []ticket.Cite{ticket.Practise("lengthen and shorten on a line square to the grain, and draw the edges again")}
+	sh.Sources = []source.Cite{source.Practise("lengthen and shorten on a line square to the grain, and draw the edges again")}
 	return sh
 }

@@ -4,6 +4,8 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -15,49 +17,49 @@ const (
 
 // A Let is a seam, or several sewn alike, that is let out or taken in.
 type Let struct {
-	Name  string // the seam's name, as in the [Joint] of an [Assembly]
-	Spec  Spec   // how it is sewn now
-	Times int    // how many seams of the garment are sewn alike: two side seams; default 1
+	Name  string `json:"name,omitzero"`  // the seam's name, as in the [Joint] of an [Assembly]
+	Spec  Spec   `json:"spec,omitzero"`  // how it is sewn now
+	Times int    `json:"times,omitzero"` // how many seams of the garment are sewn alike: two side seams; default 1
 
 	// Sewn says that the seam has been made up, so that what it trimmed away is
 	// gone: a French seam, both of whose plies were trimmed, has little left to let
 	// out. Else all that was cut is still there.
-	Sewn bool
+	Sewn bool `json:"sewn,omitzero"`
 
 	// Least is the narrowest allowance that the new seam is to take from each ply.
 	// Default 1/4 in: common practice.
-	Least units.Length
-	Each  units.Length // the change of each ply, which this seam is to give and no more; less than zero takes in; not given: an equal share
-	Then  Kind         // how the seam is sewn afterwards; default as now
+	Least units.Length `json:"least,omitzero"`
+	Each  units.Length `json:"each,omitzero"` // the change of each ply, which this seam is to give and no more; less than zero takes in; not given: an equal share
+	Then  Kind         `json:"then,omitzero"` // how the seam is sewn afterwards; default as now
 }
 
 // A Letting lets a garment out, or takes it in, by a total that is spread over
 // chosen seams. Every ply gives alike; a seam that cannot give so much gives what
 // it can, and the others more. Zero means not given.
 type Letting struct {
-	Total units.Length // the change of the garment, all plies of all seams together: more than zero lets it out, less takes it in
-	Seams []Let        // 1 to [MaxLettings]
+	Total units.Length `json:"total,omitzero"` // the change of the garment, all plies of all seams together: more than zero lets it out, less takes it in
+	Seams []Let        `json:"seams,omitzero"` // 1 to [MaxLettings]
 }
 
 // A LetPlan is what one of the seams gives. It is comparable.
 type LetPlan struct {
-	Has   units.Length // what is left of the allowance on each ply beyond the drafted or the sewn line: all that the seam takes, less what was trimmed off the shorter ply
-	Gives units.Length // the most that each ply can give: Has less Least; zero where it can give nothing
-	Each  units.Length // what each ply gives; less than zero takes in
-	Seam  units.Length // what each seam gives: twice Each
-	Total units.Length // what all seams alike give
-	Take  units.Length // what the seam then takes from each ply, from the raw edge as it is then: Has less Each
+	Has   units.Length `json:"has,omitzero"`   // what is left of the allowance on each ply beyond the drafted or the sewn line: all that the seam takes, less what was trimmed off the shorter ply
+	Gives units.Length `json:"gives,omitzero"` // the most that each ply can give: Has less Least; zero where it can give nothing
+	Each  units.Length `json:"each,omitzero"`  // what each ply gives; less than zero takes in
+	Seam  units.Length `json:"seam,omitzero"`  // what each seam gives: twice Each
+	Total units.Length `json:"total,omitzero"` // what all seams alike give
+	Take  units.Length `json:"take,omitzero"`  // what the seam then takes from each ply, from the raw edge as it is then: Has less Each
 
-	Before Plan // the seam as it is now
-	After  Plan // the seam as it is then sewn; where it was trimmed, Drafted and Cut of its spec are what is left of them; Before where it is left alone
+	Before Plan `json:"before,omitzero"` // the seam as it is now
+	After  Plan `json:"after,omitzero"`  // the seam as it is then sewn; where it was trimmed, Drafted and Cut of its spec are what is left of them; Before where it is left alone
 }
 
 // A LettingPlan is the change, seam by seam.
 type LettingPlan struct {
-	Spec    Letting       // as solved; a copy of the caller's Seams, their specs as given
-	Assumed ticket.Fields // the fields filled with a default, named once for all seams
-	Most    units.Length  // the most that the seams can let out together
-	Seams   []LetPlan     // in the order of the spec
+	Spec    Letting       `json:"spec,omitzero"`    // as solved; a copy of the caller's Seams, their specs as given
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields filled with a default, named once for all seams
+	Most    units.Length  `json:"most,omitzero"`    // the most that the seams can let out together
+	Seams   []LetPlan     `json:"seams,omitzero"`   // in the order of the spec
 }
 
 // leastTake is the narrowest allowance that a seam let out should keep.
@@ -76,12 +78,12 @@ func (p Plan) has() units.Length {
 	return left(p.Upper).Min(left(p.Under))
 }
 
-// Plan spreads the change. The faults are [ticket.Faults]: a total beyond what
+// Plan spreads the change. The faults are [fault.Faults]: a total beyond what
 // the seams can give states that.
 func (l Letting) Plan() (LettingPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	if l.Total.IsZero() {
-		a.Fault("Total", "", "more than 0 in to let out, less to take in", ticket.ErrMissing)
+		a.Fault("Total", "", "more than 0 in to let out, less to take in", fault.Missing)
 	}
 	if a.Count("Seams", len(l.Seams), 1, MaxLettings); len(l.Seams) > MaxLettings {
 		return LettingPlan{}, a.Err()
@@ -90,7 +92,7 @@ func (l Letting) Plan() (LettingPlan, error) {
 	p.Spec.Seams = append(make([]Let, 0, len(l.Seams)), l.Seams...)
 	var assumed letFields
 	for i := range p.Spec.Seams {
-		var one ticket.Audit
+		var one fault.Audit
 		assumed |= p.Spec.Seams[i].look(&one, &p.Seams[i], l.Total.Sign())
 		if one.Failed() {
 			a.Include("Seams["+strconv.Itoa(i)+"]", one.Err())
@@ -134,7 +136,7 @@ func (f letFields) list() ticket.Fields {
 }
 
 // look checks one seam, fills its defaults and finds what it has to give.
-func (s *Let) look(a *ticket.Audit, p *LetPlan, sign int) (set letFields) {
+func (s *Let) look(a *fault.Audit, p *LetPlan, sign int) (set letFields) {
 	a.Text("Name", s.Name)
 	before, err := s.Spec.Plan()
 	if err != nil {
@@ -143,10 +145,10 @@ func (s *Let) look(a *ticket.Audit, p *LetPlan, sign int) (set letFields) {
 	a.Count("Times", s.Times, 0, MaxAlike)
 	a.NotNegative("Least", s.Least)
 	if s.Each.Sign() == -sign {
-		a.Fault("Each", s.Each.String(), "of the sign of Total", ticket.ErrConflict)
+		a.Fault("Each", s.Each.String(), "of the sign of Total", fault.Conflict)
 	}
 	if s.Then != NoKind && !s.Then.Valid() {
-		a.Fault("Then", s.Then.String(), kindList(), ticket.ErrUnknown)
+		a.Fault("Then", s.Then.String(), kindList(), fault.Unknown)
 	}
 	if a.Failed() {
 		return 0
@@ -161,7 +163,7 @@ func (s *Let) look(a *ticket.Audit, p *LetPlan, sign int) (set letFields) {
 		s.Then, set = before.Spec.Kind, set|letThen
 	}
 	if before.Upper.Taken != before.Under.Taken {
-		a.Fault("Spec.Take", before.Under.Taken.String()+" from the under ply", before.Upper.Taken.String()+", as from the upper: both plies give alike", ticket.ErrConflict)
+		a.Fault("Spec.Take", before.Under.Taken.String()+" from the under ply", before.Upper.Taken.String()+", as from the upper: both plies give alike", fault.Conflict)
 		return 0
 	}
 	p.Before = before
@@ -171,14 +173,14 @@ func (s *Let) look(a *ticket.Audit, p *LetPlan, sign int) (set letFields) {
 	}
 	p.Gives = p.Has.Sub(s.Least).Max(units.Length{})
 	if s.Each.Sign() > 0 {
-		a.AtMost("Each", s.Each, p.Gives, "what its allowance can give", ticket.ErrRange)
+		fault.AtMost(a, "Each", s.Each, p.Gives, "what its allowance can give", fault.Range)
 	}
 	return set
 }
 
 // spread shares the total out: first the amounts that are fixed, then equal
 // shares of what remains, a seam that cannot give its share giving all it can.
-func (p *LettingPlan) spread(a *ticket.Audit) {
+func (p *LettingPlan) spread(a *fault.Audit) {
 	rest := p.Spec.Total
 	out := rest.Sign() > 0
 	var space [MaxLettings]int
@@ -197,10 +199,10 @@ func (p *LettingPlan) spread(a *ticket.Audit) {
 	}
 	switch {
 	case rest.Sign() == -p.Spec.Total.Sign(), !rest.IsZero() && len(open) == 0:
-		a.Fault("Total", p.Spec.Total.String(), p.Spec.Total.Sub(rest).String()+" (what Each gives in all)", ticket.ErrConflict)
+		a.Fault("Total", p.Spec.Total.String(), p.Spec.Total.Sub(rest).String()+" (what Each gives in all)", fault.Conflict)
 		return
 	case out && p.Most.Less(p.Spec.Total):
-		a.Fault("Total", p.Spec.Total.String(), "at most "+p.Most.String()+" (what the allowances can give)", ticket.ErrRange)
+		a.Fault("Total", p.Spec.Total.String(), "at most "+p.Most.String()+" (what the allowances can give)", fault.Range)
 		return
 	case !out:
 		p.Most = units.Length{}.Max(p.Most)
@@ -251,7 +253,7 @@ func (p *LettingPlan) resew(i int) error {
 	}
 	made, ok := withTake(spec, o.Before, o.Take)
 	if !ok {
-		return ticket.Faults{{Path: "Then", Got: s.Then.String(), Limit: "a kind that can be sewn with " + o.Take.String() + " from each ply", Err: ticket.ErrConflict}}
+		return fault.Faults{{Path: "Then", Got: s.Then.String(), Limit: "a kind that can be sewn with " + o.Take.String() + " from each ply", Kind: fault.Conflict}}
 	}
 	after, err := made.Plan()
 	o.After = after
@@ -317,6 +319,6 @@ func (p LettingPlan) Sheet() ticket.Sheet {
 	}
 	sh.Lines = append(sh.Lines, sum)
 	sh.Steps = append(sh.Steps, ticket.Step{Do: "Measure every edge that these seams cross, and its partner, before anything is sewn to it", Note: "waist, armhole and hem have moved with them"})
-	sh.Sources = []ticket.Cite{ticket.Practise("a change is shared equally by the plies of the seams chosen"), ticket.Practise("the allowance to be kept")}
+	sh.Sources = []source.Cite{source.Practise("a change is shared equally by the plies of the seams chosen"), source.Practise("the allowance to be kept")}
 	return sh
 }

@@ -6,6 +6,7 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -142,7 +143,7 @@ func TestSheetWords(t *testing.T) {
 // title is how a sheet names a source.
 func title(t *testing.T, id string) string {
 	t.Helper()
-	s, ok := ticket.Lookup(id)
+	s, ok := source.Lookup(id)
 	if !ok {
 		t.Fatalf("no source %q", id)
 	}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -55,22 +56,23 @@ func Verdicts(yield func(Fit) bool) {
 // How much ease or gathering is right is the caller's to say: the limits are
 // shares of Short as sewn.
 type Match struct {
-	Long       Edge        // the edge that may be the longer: it is eased or gathered; Name defaults to "long edge"
-	Short      Edge        // the edge it goes onto; Name defaults to "short edge"
-	MaxEase    units.Ratio // most that Long may be longer, as a share of Short, and be eased in; zero: the difference that the pattern drew
-	MaxGathers units.Ratio // most that Long may be longer, as a share of Short, and be gathered; zero: it is not gathered
+	Long       Edge        `json:"long,omitzero"`       // the edge that may be the longer: it is eased or gathered; Name defaults to "long edge"
+	Short      Edge        `json:"short,omitzero"`      // the edge it goes onto; Name defaults to "short edge"
+	MaxEase    units.Ratio `json:"maxEase,omitzero"`    // most that Long may be longer, as a share of Short, and be eased in; zero: the difference that the pattern drew
+	MaxGathers units.Ratio `json:"maxGathers,omitzero"` // most that Long may be longer, as a share of Short, and be gathered; zero: it is not gathered
 }
 
 // A MatchPlan is how two edges go together. Differences are Long less Short.
 type MatchPlan struct {
-	Spec        Match         // as solved; MaxEase stays zero where it was, since the pattern's difference then is the limit
-	Assumed     ticket.Fields // what a default filled; a field of Takes is named once for all of them
-	Long, Short EdgePlan      // each edge by itself
-	Drafted     units.Near    // the difference that the pattern drew: ease or fullness on purpose
-	Sewn        units.Near    // the difference as sewn
-	Change      units.Near    // Sewn less Drafted
-	Limit       units.Near    // most that Sewn may be and still be eased in
-	Fit         Fit           // whether and how the two go together
+	Spec    Match         `json:"spec,omitzero"`    // as solved; MaxEase stays zero where it was, since the pattern's difference then is the limit
+	Assumed ticket.Fields `json:"assumed,omitzero"` // what a default filled; a field of Takes is named once for all of them
+	Long    EdgePlan      `json:"long,omitzero"`    // the longer edge by itself
+	Short   EdgePlan      `json:"short,omitzero"`   // the shorter edge by itself
+	Drafted units.Near    `json:"drafted,omitzero"` // the difference that the pattern drew: ease or fullness on purpose
+	Sewn    units.Near    `json:"sewn,omitzero"`    // the difference as sewn
+	Change  units.Near    `json:"change,omitzero"`  // Sewn less Drafted
+	Limit   units.Near    `json:"limit,omitzero"`   // most that Sewn may be and still be eased in
+	Fit     Fit           `json:"fit,omitzero"`     // whether and how the two go together
 }
 
 // matchWork is a match with its lengths before they are enclosed.
@@ -81,7 +83,7 @@ type matchWork struct {
 	fit           Fit
 }
 
-// Plan works out both edges and judges the fit. The faults are [ticket.Faults];
+// Plan works out both edges and judges the fit. The faults are [fault.Faults];
 // where a comparison of slanted crossings passes the limit of work, it is a
 // fault with [units.ErrBound].
 func (m Match) Plan() (MatchPlan, error) {
@@ -96,7 +98,7 @@ func (m Match) Plan() (MatchPlan, error) {
 
 // solve works out both edges; their takes share one piece of memory.
 func (m Match) solve() (matchFields, matchWork, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	var set matchFields
 	if m.Long.Name == "" {
 		m.Long.Name, set = "long edge", set|longName
@@ -116,7 +118,7 @@ func (m Match) solve() (matchFields, matchWork, error) {
 		a.Include("Short", err)
 	}
 	if m.Long.Name == m.Short.Name {
-		a.Fault("Short.Name", fmt.Sprintf("%.*q", ticket.MaxName, m.Short.Name), "a name other than Long has", ticket.ErrConflict)
+		a.Fault("Short.Name", fmt.Sprintf("%.*q", fault.MaxName, m.Short.Name), "a name other than Long has", fault.Conflict)
 	}
 	limits(&a, m.MaxEase, m.MaxGathers)
 	if a.Failed() {
@@ -128,21 +130,21 @@ func (m Match) solve() (matchFields, matchWork, error) {
 	}
 	w, err := compare(&long, &short, m.MaxEase, m.MaxGathers)
 	if err != nil {
-		a.Fault("Long", "", "amounts of fewer places", err)
+		a.Fault("Long", "", "amounts of fewer places", fault.KindOf(err))
 	}
 	return set, w, a.Err()
 }
 
 // limits checks the limits of ease and gathers.
-func limits(a *ticket.Audit, ease, gathers units.Ratio) {
+func limits(a *fault.Audit, ease, gathers units.Ratio) {
 	if ease.Sign() < 0 {
-		a.Fault("MaxEase", ease.String(), "0 or more", ticket.ErrSign)
+		a.Fault("MaxEase", ease.String(), "0 or more", fault.Sign)
 	}
 	switch {
 	case gathers.Sign() < 0:
-		a.Fault("MaxGathers", gathers.String(), "0 or more", ticket.ErrSign)
+		a.Fault("MaxGathers", gathers.String(), "0 or more", fault.Sign)
 	case gathers.Sign() > 0 && gathers.Less(ease):
-		a.Fault("MaxGathers", gathers.String(), "at least "+ease.String()+" (MaxEase)", ticket.ErrConflict)
+		a.Fault("MaxGathers", gathers.String(), "at least "+ease.String()+" (MaxEase)", fault.Conflict)
 	}
 }
 

@@ -2,6 +2,7 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -13,39 +14,41 @@ import (
 // Each angle is stated as a lean, its cotangent: not given it is square, more than
 // 0 the piece is narrower than a right angle there, and less than 0 wider.
 type Meeting struct {
-	Drafted units.Length // allowance the pattern drew, beyond its stitching line
-	Cut     units.Length // allowance as cut; default Drafted
-	Taken   units.Length // what the seam takes from each ply, from the raw edge as cut; default Drafted
-	Front   units.Ratio  // cotangent of the angle between seam line and edge, within the one piece; not given: a right angle
-	Back    units.Ratio  // the same within the other piece
+	Drafted units.Length `json:"drafted,omitzero"` // allowance the pattern drew, beyond its stitching line
+	Cut     units.Length `json:"cut,omitzero"`     // allowance as cut; default Drafted
+	Taken   units.Length `json:"taken,omitzero"`   // what the seam takes from each ply, from the raw edge as cut; default Drafted
+	Front   units.Ratio  `json:"front,omitzero"`   // cotangent of the angle between seam line and edge, within the one piece; not given: a right angle
+	Back    units.Ratio  `json:"back,omitzero"`    // the same within the other piece
 }
 
 // A MeetingPlan is what the seam does to the edge. It is comparable.
 type MeetingPlan struct {
-	Spec    Meeting       // as solved
-	Assumed ticket.Fields // the fields of Spec filled with a default
+	Spec    Meeting       `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
-	Drift               units.Length // Cut less Taken, per ply
-	FrontGain, BackGain units.Near   // what each piece adds along the edge: Drift over the sine of its angle
-	Gain                units.Near   // both
-	FrontPart, BackPart units.Length // how far the released edge of each piece lies off, where its allowance was cut as the mirror of the edge (so that it lies flat when pressed) and not straight on: 2 x Drift x the lean; less than zero to the other side
+	Drift     units.Length `json:"drift,omitzero"`     // Cut less Taken, per ply
+	FrontGain units.Near   `json:"frontGain,omitzero"` // what the front adds along the edge: Drift over the sine of its angle
+	BackGain  units.Near   `json:"backGain,omitzero"`  // what each piece adds along the edge: Drift over the sine of its angle
+	Gain      units.Near   `json:"gain,omitzero"`      // both
+	FrontPart units.Length `json:"frontPart,omitzero"` // the same of the front as BackPart of the back
+	BackPart  units.Length `json:"backPart,omitzero"`  // how far the released edge of each piece lies off, where its allowance was cut as the mirror of the edge (so that it lies flat when pressed) and not straight on: 2 x Drift x the lean; less than zero to the other side
 
 	// Kink is the tangent of the angle by which the edge fails to run straight on
 	// across the seam: more than 0 for a peak in the finished edge, less for a dip,
 	// zero where the two angles add up to two right angles.
-	Kink  units.Ratio
-	Sharp bool // that angle is a right one or more, and Kink says nothing
+	Kink  units.Ratio `json:"kink,omitzero"`
+	Sharp bool        `json:"sharp,omitzero"` // that angle is a right one or more, and Kink says nothing
 }
 
-// Plan works out the meeting. The faults are [ticket.Faults].
+// Plan works out the meeting. The faults are [fault.Faults].
 func (m Meeting) Plan() (MeetingPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Need("Drafted", m.Drafted)
 	a.NotNegative("Cut", m.Cut)
 	a.NotNegative("Taken", m.Taken)
 	lean := func(path string, r units.Ratio) {
 		if !slight(r) {
-			a.Fault(path, short(r.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), ticket.ErrRange)
+			a.Fault(path, short(r.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), fault.Range)
 		}
 	}
 	lean("Front", m.Front)

@@ -8,7 +8,7 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // planNoun plans any of the nouns, and looks that Solve agrees with Plan.
@@ -122,83 +122,83 @@ func TestNounFaults(t *testing.T) {
 		paths string
 		err   error
 	}{
-		{"no such dart", D{Kind: 99, Length: minus}, "Kind", ticket.ErrUnknown},
-		{"double-pointed, nothing", D{Kind: seam.DoubleDart}, "Length Width", ticket.ErrMissing},
+		{"no such dart", D{Kind: 99, Length: minus}, "Kind", fault.Unknown},
+		{"double-pointed, nothing", D{Kind: seam.DoubleDart}, "Length Width", fault.Missing},
 		{"double-pointed, what it does not read", D{Kind: seam.DoubleDart, Length: inch, Leg: inch, Other: inch, Width: inch, End: inch, Allowance: inch, Stop: inch, Trim: inch, Slope: r(1, 2)},
-			"Leg Other End Allowance Stop Trim Slope", ticket.ErrUnused},
-		{"double-pointed, below zero", D{Kind: seam.DoubleDart, Length: inch, Width: inch, Lower: minus, Overlap: minus}, "Lower Overlap", ticket.ErrSign},
-		{"double-pointed, all overlap", D{Kind: seam.DoubleDart, Length: inch, Width: inch, Overlap: in(2, 1)}, "Overlap", ticket.ErrRange},
-		{"single, what it does not read", D{Length: in(6, 1), Width: inch, Lower: inch, End: inch, Overlap: inch}, "Lower End Overlap", ticket.ErrUnused},
-		{"the other leg without one", D{Length: in(6, 1), Other: in(6, 1), Width: inch}, "Other", ticket.ErrUnused},
-		{"open-ended, nothing", D{Kind: seam.OpenEndedDart}, "Length Width End", ticket.ErrMissing},
-		{"open-ended, widening", D{Kind: seam.OpenEndedDart, Length: in(6, 1), Width: inch, End: in(2, 1)}, "End", ticket.ErrRange},
-		{"open-ended, all allowance", D{Kind: seam.OpenEndedDart, Length: in(5, 8), Width: inch, End: inch}, "Length", ticket.ErrRange},
-		{"French, trim wider than the fold", D{Kind: seam.FrenchDart, Length: in(6, 1), Width: inch, Trim: inch}, "Trim", ticket.ErrRange},
-		{"a slope too fine", D{Length: in(6, 1), Width: inch, Slope: many}, "Slope", ticket.ErrRange},
+			"Leg Other End Allowance Stop Trim Slope", fault.Unused},
+		{"double-pointed, below zero", D{Kind: seam.DoubleDart, Length: inch, Width: inch, Lower: minus, Overlap: minus}, "Lower Overlap", fault.Sign},
+		{"double-pointed, all overlap", D{Kind: seam.DoubleDart, Length: inch, Width: inch, Overlap: in(2, 1)}, "Overlap", fault.Range},
+		{"single, what it does not read", D{Length: in(6, 1), Width: inch, Lower: inch, End: inch, Overlap: inch}, "Lower End Overlap", fault.Unused},
+		{"the other leg without one", D{Length: in(6, 1), Other: in(6, 1), Width: inch}, "Other", fault.Unused},
+		{"open-ended, nothing", D{Kind: seam.OpenEndedDart}, "Length Width End", fault.Missing},
+		{"open-ended, widening", D{Kind: seam.OpenEndedDart, Length: in(6, 1), Width: inch, End: in(2, 1)}, "End", fault.Range},
+		{"open-ended, all allowance", D{Kind: seam.OpenEndedDart, Length: in(5, 8), Width: inch, End: inch}, "Length", fault.Range},
+		{"French, trim wider than the fold", D{Kind: seam.FrenchDart, Length: in(6, 1), Width: inch, Trim: inch}, "Trim", fault.Range},
+		{"a slope too fine", D{Length: in(6, 1), Width: inch, Slope: many}, "Slope", fault.Range},
 
-		{"no move", P{}, "Length Width To", ticket.ErrMissing},
-		{"a move below zero", P{Length: minus, Width: minus, Turn: r(-1, 2), To: minus, ToLeg: minus}, "Length Width Turn To ToLeg", ticket.ErrSign},
-		{"a move too fine, told twice", P{Length: inch, Width: inch, Turn: many, To: inch, ToLeg: inch}, "Turn ToLeg", ticket.ErrUnused},
-		{"more than the dart", P{Length: in(6, 1), Width: inch, Turn: r(1, 11), To: inch}, "Turn", ticket.ErrRange},
+		{"no move", P{}, "Length Width To", fault.Missing},
+		{"a move below zero", P{Length: minus, Width: minus, Turn: r(-1, 2), To: minus, ToLeg: minus}, "Length Width Turn To ToLeg", fault.Sign},
+		{"a move too fine, told twice", P{Length: inch, Width: inch, Turn: many, To: inch, ToLeg: inch}, "Turn ToLeg", fault.Unused},
+		{"more than the dart", P{Length: in(6, 1), Width: inch, Turn: r(1, 11), To: inch}, "Turn", fault.Range},
 
-		{"no strip", B{}, "Kind", ticket.ErrMissing},
-		{"no such strip", B{Kind: 99}, "Kind", ticket.ErrUnknown},
-		{"single, nothing", B{Kind: seam.SingleBinding}, "Finished", ticket.ErrMissing},
+		{"no strip", B{}, "Kind", fault.Missing},
+		{"no such strip", B{Kind: 99}, "Kind", fault.Unknown},
+		{"single, nothing", B{Kind: seam.SingleBinding}, "Finished", fault.Missing},
 		{"single, below zero", B{Kind: seam.SingleBinding, Finished: minus, Cord: minus, Seam: minus, Turn: minus, Give: minus, Allowance: minus, Edge: minus, Corners: -1, Ends: minus, Join: minus, Cloth: minus},
-			"Finished Cord Seam Turn Give Allowance Edge Corners Ends Join Cloth", ticket.ErrSign},
-		{"single, without an edge", B{Kind: seam.SingleBinding, Finished: inch, Curve: r(1, 2), Ring: true, Corners: 4, Ends: inch, Join: inch, Cloth: inch}, "Curve Ring Corners Ends Join Cloth", ticket.ErrUnused},
-		{"double, what it does not read", B{Kind: seam.DoubleBinding, Finished: inch, Cord: inch, Turn: inch}, "Cord Turn", ticket.ErrUnused},
-		{"piping, what it does not read", B{Kind: seam.Piping, Finished: inch, Cord: inch, Turn: inch, Allowance: inch, Curve: r(1, 2), Edge: inch, Corners: 4}, "Finished Turn Allowance Curve Corners", ticket.ErrUnused},
-		{"piping, nothing", B{Kind: seam.Piping}, "Cord", ticket.ErrMissing},
-		{"a ring with ends", B{Kind: seam.DoubleBinding, Finished: inch, Edge: inch, Ring: true, Ends: inch}, "Ends", ticket.ErrUnused},
-		{"a join in no cloth", B{Kind: seam.DoubleBinding, Finished: inch, Edge: inch, Join: inch}, "Join", ticket.ErrUnused},
-		{"too many corners", B{Kind: seam.DoubleBinding, Finished: inch, Edge: inch, Corners: math.MaxInt}, "Corners", ticket.ErrRange},
-		{"cloth all joins", B{Kind: seam.DoubleBinding, Finished: inch, Edge: in(90, 1), Cloth: in(1, 2)}, "Cloth", ticket.ErrRange},
-		{"too many strips", B{Kind: seam.DoubleBinding, Finished: inch, Bias: true, Edge: huge(1), Cloth: in(44, 1)}, "Cloth", ticket.ErrRange},
+			"Finished Cord Seam Turn Give Allowance Edge Corners Ends Join Cloth", fault.Sign},
+		{"single, without an edge", B{Kind: seam.SingleBinding, Finished: inch, Curve: r(1, 2), Ring: true, Corners: 4, Ends: inch, Join: inch, Cloth: inch}, "Curve Ring Corners Ends Join Cloth", fault.Unused},
+		{"double, what it does not read", B{Kind: seam.DoubleBinding, Finished: inch, Cord: inch, Turn: inch}, "Cord Turn", fault.Unused},
+		{"piping, what it does not read", B{Kind: seam.Piping, Finished: inch, Cord: inch, Turn: inch, Allowance: inch, Curve: r(1, 2), Edge: inch, Corners: 4}, "Finished Turn Allowance Curve Corners", fault.Unused},
+		{"piping, nothing", B{Kind: seam.Piping}, "Cord", fault.Missing},
+		{"a ring with ends", B{Kind: seam.DoubleBinding, Finished: inch, Edge: inch, Ring: true, Ends: inch}, "Ends", fault.Unused},
+		{"a join in no cloth", B{Kind: seam.DoubleBinding, Finished: inch, Edge: inch, Join: inch}, "Join", fault.Unused},
+		{"too many corners", B{Kind: seam.DoubleBinding, Finished: inch, Edge: inch, Corners: math.MaxInt}, "Corners", fault.Range},
+		{"cloth all joins", B{Kind: seam.DoubleBinding, Finished: inch, Edge: in(90, 1), Cloth: in(1, 2)}, "Cloth", fault.Range},
+		{"too many strips", B{Kind: seam.DoubleBinding, Finished: inch, Bias: true, Edge: huge(1), Cloth: in(44, 1)}, "Cloth", fault.Range},
 
-		{"no row", W{}, "Kind", ticket.ErrMissing},
-		{"no such row", W{Kind: 99}, "Kind", ticket.ErrUnknown},
-		{"staystitch, below zero", W{Kind: seam.StayStitch, Allowance: minus, Distance: minus, Trim: minus}, "Allowance Distance Trim", ticket.ErrSign},
-		{"staystitch, what it does not read", W{Kind: seam.StayStitch, Layer: inch, Margin: inch, Start: inch, End: inch}, "Layer Margin Start End", ticket.ErrUnused},
-		{"topstitch, what it does not read", W{Kind: seam.TopStitch, Allowance: inch, Trim: inch, Margin: inch}, "Allowance Trim Margin", ticket.ErrUnused},
-		{"topstitch, below zero", W{Kind: seam.TopStitch, Distance: minus, Layer: minus, Margin: minus, Start: minus, End: minus}, "Distance Layer Margin Start End", ticket.ErrSign},
-		{"an end before its start", W{Kind: seam.TopStitch, Start: inch, End: inch}, "End", ticket.ErrRange},
-		{"a row in the raw edge, a trim beyond it", W{Kind: seam.StayStitch, Distance: in(5, 8), Trim: inch}, "Distance Trim", ticket.ErrRange},
+		{"no row", W{}, "Kind", fault.Missing},
+		{"no such row", W{Kind: 99}, "Kind", fault.Unknown},
+		{"staystitch, below zero", W{Kind: seam.StayStitch, Allowance: minus, Distance: minus, Trim: minus}, "Allowance Distance Trim", fault.Sign},
+		{"staystitch, what it does not read", W{Kind: seam.StayStitch, Layer: inch, Margin: inch, Start: inch, End: inch}, "Layer Margin Start End", fault.Unused},
+		{"topstitch, what it does not read", W{Kind: seam.TopStitch, Allowance: inch, Trim: inch, Margin: inch}, "Allowance Trim Margin", fault.Unused},
+		{"topstitch, below zero", W{Kind: seam.TopStitch, Distance: minus, Layer: minus, Margin: minus, Start: minus, End: minus}, "Distance Layer Margin Start End", fault.Sign},
+		{"an end before its start", W{Kind: seam.TopStitch, Start: inch, End: inch}, "End", fault.Range},
+		{"a row in the raw edge, a trim beyond it", W{Kind: seam.StayStitch, Distance: in(5, 8), Trim: inch}, "Distance Trim", fault.Range},
 
-		{"no roll", O{}, "Apart Quarters", ticket.ErrMissing},
-		{"a roll below zero", O{Apart: minus, Quarters: -1, Angle: r(-1, 2), Length: minus}, "Apart Quarters Angle Length", ticket.ErrSign},
-		{"a roll told twice", O{Apart: inch, Quarters: 4, Angle: r(1, 2)}, "Angle", ticket.ErrUnused},
-		{"a roll too far", O{Apart: inch, Quarters: math.MaxInt}, "Quarters", ticket.ErrRange},
-		{"a roll of nothing", O{Apart: inch, Quarters: 4, Length: inch}, "Length", ticket.ErrRange},
+		{"no roll", O{}, "Apart Quarters", fault.Missing},
+		{"a roll below zero", O{Apart: minus, Quarters: -1, Angle: r(-1, 2), Length: minus}, "Apart Quarters Angle Length", fault.Sign},
+		{"a roll told twice", O{Apart: inch, Quarters: 4, Angle: r(1, 2)}, "Angle", fault.Unused},
+		{"a roll too far", O{Apart: inch, Quarters: math.MaxInt}, "Quarters", fault.Range},
+		{"a roll of nothing", O{Apart: inch, Quarters: 4, Length: inch}, "Length", fault.Range},
 
-		{"a favour below zero", F{By: minus, Edge: minus}, "By Edge", ticket.ErrSign},
-		{"a favour of nothing", F{By: inch, Edge: inch, Bend: r(1, 1)}, "Edge", ticket.ErrRange},
+		{"a favour below zero", F{By: minus, Edge: minus}, "By Edge", fault.Sign},
+		{"a favour of nothing", F{By: inch, Edge: inch, Bend: r(1, 1)}, "Edge", fault.Range},
 
-		{"no ease", E{}, "Long Zones", ticket.ErrMissing},
-		{"ease below zero", E{Long: minus, Zones: []seam.Zone{{Name: "a\n", Length: minus, Share: r(-1, 1)}}, Limit: r(-1, 2)}, "Long Zones[0].Name Zones[0].Length Zones[0].Share Limit", ticket.ErrSign},
-		{"too many zones", E{Long: inch, Zones: make([]seam.Zone, 1_000_000)}, "Zones", ticket.ErrRange},
-		{"ease with nowhere to go", E{Long: in(2, 1), Zones: []seam.Zone{{Length: inch}}}, "Zones", ticket.ErrMissing},
-		{"less than no ease", E{Long: in(1, 2), Zones: []seam.Zone{{Length: inch, Share: r(1, 1)}}}, "Long", ticket.ErrRange},
+		{"no ease", E{}, "Long Zones", fault.Missing},
+		{"ease below zero", E{Long: minus, Zones: []seam.Zone{{Name: "a\n", Length: minus, Share: r(-1, 1)}}, Limit: r(-1, 2)}, "Long Zones[0].Name Zones[0].Length Zones[0].Share Limit", fault.Sign},
+		{"too many zones", E{Long: inch, Zones: make([]seam.Zone, 1_000_000)}, "Zones", fault.Range},
+		{"ease with nowhere to go", E{Long: in(2, 1), Zones: []seam.Zone{{Length: inch}}}, "Zones", fault.Missing},
+		{"less than no ease", E{Long: in(1, 2), Zones: []seam.Zone{{Length: inch, Share: r(1, 1)}}}, "Long", fault.Range},
 
-		{"no meeting", M{}, "Drafted", ticket.ErrMissing},
-		{"a meeting below zero, too fine", M{Drafted: minus, Cut: minus, Taken: minus, Front: many, Back: many}, "Drafted Cut Taken Front Back", ticket.ErrSign},
+		{"no meeting", M{}, "Drafted", fault.Missing},
+		{"a meeting below zero, too fine", M{Drafted: minus, Cut: minus, Taken: minus, Front: many, Back: many}, "Drafted Cut Taken Front Back", fault.Sign},
 
-		{"nothing let out", L{}, "Total Seams", ticket.ErrMissing},
-		{"too many seams", L{Total: inch, Seams: make([]seam.Let, 1_000_000)}, "Seams", ticket.ErrRange},
+		{"nothing let out", L{}, "Total Seams", fault.Missing},
+		{"too many seams", L{Total: inch, Seams: make([]seam.Let, 1_000_000)}, "Seams", fault.Range},
 		{"seams that are none", L{Total: inch, Seams: []seam.Let{{Name: "a\x00", Times: -1, Least: minus, Each: minus, Then: 99}}},
-			"Seams[0].Name Seams[0].Spec.Kind Seams[0].Times Seams[0].Least Seams[0].Each Seams[0].Then", ticket.ErrConflict},
-		{"more than there is", L{Total: inch, Seams: []seam.Let{{Spec: plain}}}, "Total", ticket.ErrRange},
-		{"each more than there is", L{Total: inch, Seams: []seam.Let{{Spec: plain, Each: in(1, 2)}}}, "Seams[0].Each", ticket.ErrRange},
-		{"each makes another total", L{Total: inch, Seams: []seam.Let{{Spec: plain, Each: in(1, 8)}}}, "Total", ticket.ErrConflict},
-		{"each makes more than the total", L{Total: in(1, 8), Seams: []seam.Let{{Spec: plain, Each: in(1, 8)}, {Spec: plain}}}, "Total", ticket.ErrConflict},
-		{"unequal plies", L{Total: in(1, 8), Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.Lapped, Drafted: in(5, 8), First: in(5, 8), Second: in(1, 2)}}}}, "Seams[0].Spec.Take", ticket.ErrConflict},
-		{"a French seam too narrow", L{Total: in(1, 4), Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.French, First: in(1, 8), Second: in(3, 16)}, Least: in(1, 16)}}}, "Seams[0].Then", ticket.ErrConflict},
-		{"then French, of no width", L{Total: in(5, 4).Sub(in(1, 16)), Seams: []seam.Let{{Spec: plain, Least: in(1, 64), Then: seam.French}}}, "Seams[0].Then", ticket.ErrConflict},
+			"Seams[0].Name Seams[0].Spec.Kind Seams[0].Times Seams[0].Least Seams[0].Each Seams[0].Then", fault.Conflict},
+		{"more than there is", L{Total: inch, Seams: []seam.Let{{Spec: plain}}}, "Total", fault.Range},
+		{"each more than there is", L{Total: inch, Seams: []seam.Let{{Spec: plain, Each: in(1, 2)}}}, "Seams[0].Each", fault.Range},
+		{"each makes another total", L{Total: inch, Seams: []seam.Let{{Spec: plain, Each: in(1, 8)}}}, "Total", fault.Conflict},
+		{"each makes more than the total", L{Total: in(1, 8), Seams: []seam.Let{{Spec: plain, Each: in(1, 8)}, {Spec: plain}}}, "Total", fault.Conflict},
+		{"unequal plies", L{Total: in(1, 8), Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.Lapped, Drafted: in(5, 8), First: in(5, 8), Second: in(1, 2)}}}}, "Seams[0].Spec.Take", fault.Conflict},
+		{"a French seam too narrow", L{Total: in(1, 4), Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.French, First: in(1, 8), Second: in(3, 16)}, Least: in(1, 16)}}}, "Seams[0].Then", fault.Conflict},
+		{"then French, of no width", L{Total: in(5, 4).Sub(in(1, 16)), Seams: []seam.Let{{Spec: plain, Least: in(1, 64), Then: seam.French}}}, "Seams[0].Then", fault.Conflict},
 
-		{"nothing lengthened", G{}, "By Height", ticket.ErrMissing},
-		{"lengthened below zero", G{By: inch, Height: minus, Run: minus, WithRun: minus}, "Height Run WithRun", ticket.ErrSign},
-		{"folded up", G{By: in(-2, 1), Height: in(2, 1)}, "Height", ticket.ErrRange},
-		{"a partner all across", G{By: inch, Height: in(3, 1), WithRun: in(3, 1)}, "WithRun", ticket.ErrRange},
+		{"nothing lengthened", G{}, "By Height", fault.Missing},
+		{"lengthened below zero", G{By: inch, Height: minus, Run: minus, WithRun: minus}, "Height Run WithRun", fault.Sign},
+		{"folded up", G{By: in(-2, 1), Height: in(2, 1)}, "Height", fault.Range},
+		{"a partner all across", G{By: inch, Height: in(3, 1), WithRun: in(3, 1)}, "WithRun", fault.Range},
 	} {
 		p, err := planNoun(t, c.spec)
 		if err == nil {
@@ -275,7 +275,7 @@ func TestNounKinds(t *testing.T) {
 		t.Error("the names of no kinds")
 	}
 	for _, m := range []interface{ MarshalText() ([]byte, error) }{seam.DartKind(99), seam.BindingKind(99), seam.RowKind(99)} {
-		if _, err := m.MarshalText(); !errors.Is(err, ticket.ErrUnknown) {
+		if _, err := m.MarshalText(); !errors.Is(err, fault.Unknown) {
 			t.Errorf("%v: %v", m, err)
 		}
 	}
@@ -293,7 +293,7 @@ func checkName[K interface {
 	if got, err := read(b); err != nil || got != k {
 		t.Errorf("%s is read as %v, %v", b, got, err)
 	}
-	if _, err := read([]byte("no such")); !errors.Is(err, ticket.ErrUnknown) {
+	if _, err := read([]byte("no such")); !errors.Is(err, fault.Unknown) {
 		t.Errorf("no such kind: %v", err)
 	}
 	var zero K

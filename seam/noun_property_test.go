@@ -7,6 +7,7 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 )
@@ -66,7 +67,7 @@ func TestNounSheets(t *testing.T) {
 			}
 		}
 		for _, c := range sh.Sources {
-			if _, ok := ticket.Lookup(c.ID); !ok && (c.ID != "" || c.Known != ticket.Practice) {
+			if _, ok := source.Lookup(c.ID); !ok && (c.ID != "" || c.Known != source.Practice) {
 				t.Errorf("no such source: %+v", c)
 			}
 		}
@@ -83,35 +84,6 @@ func TestNounSheets(t *testing.T) {
 	}
 	if sh := (seam.RowPlan{Spec: seam.Row{Kind: 99}}).Sheet(); len(sh.Steps) > 0 {
 		t.Errorf("the sheet of no kind of row: %+v", sh)
-	}
-}
-
-// A plan takes at most two allocations, a sheet at most 40 for a few seams or zones.
-func TestNounAllocs(t *testing.T) {
-	for _, spec := range nounSpecs() {
-		p, err := planNoun(t, spec)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if n := testing.AllocsPerRun(50, func() { _ = p.Sheet() }); n > 40 {
-			t.Errorf("%+v: a sheet takes %v allocations", spec, n)
-		}
-		most := 2
-		switch s := spec.(type) {
-		case seam.Letting:
-			// The seams and their plans, and for each what its plans before, tried
-			// and after assumed.
-			most = 3 + 6*len(s.Seams)
-		case seam.Binding:
-			// What piping on the bias uses of the cloth is pi and the root of 2
-			// multiplied and added, whose ends leave 64 bits.
-			if s.Kind == seam.Piping && s.Bias && !s.Cloth.IsZero() {
-				most = 170
-			}
-		}
-		if n := int(testing.AllocsPerRun(50, planOf(t, spec))); n > most {
-			t.Errorf("%+v: a plan takes %d allocations, want at most %d", spec, n, most)
-		}
 	}
 }
 

@@ -9,7 +9,7 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // The oracle lays the plies of a seam edge-on, as they lie when it is finished:
@@ -506,7 +506,7 @@ func TestOracleRefusals(t *testing.T) {
 			continue
 		}
 		_, err := s.Plan()
-		if errors.Is(err, ticket.ErrRange) {
+		if errors.Is(err, fault.Range) {
 			continue
 		}
 		p.Spec, p.Turned = s, s.Turned

@@ -2,6 +2,8 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -47,7 +49,7 @@ func (p Plan) pipedSheet(sh *ticket.Sheet) {
 	last.Note = "in thick cloth trim the allowances of the strip narrower than the others"
 	sh.Steps = append(sh.Steps, last)
 	p.finish(sh)
-	sh.Sources = append(sh.Sources, ticket.Practise("strip once round the cord and two allowances"))
+	sh.Sources = append(sh.Sources, source.Practise("strip once round the cord and two allowances"))
 	p.printed(sh)
 }
 
@@ -70,7 +72,7 @@ func (v *solver) graded() {
 	case v.TrimUnder.Less(v.Trim):
 		v.holds("TrimUnder", v.TrimUnder)
 	default:
-		v.audit.Fault("TrimUnder", v.TrimUnder.String(), "less than "+v.Trim.String()+" (Trim)", ticket.ErrRange)
+		v.audit.Fault("TrimUnder", v.TrimUnder.String(), "less than "+v.Trim.String()+" (Trim)", fault.Range)
 	}
 }
 
@@ -122,7 +124,7 @@ func (p Plan) gradedSheet(sh *ticket.Sheet) {
 			},
 		})
 	sh.Sources = append(sh.Sources,
-		ticket.Cite{For: "the layer next to the outside, widest", ID: "apparel-textbook", Place: "p. 451", Known: ticket.Read},
-		ticket.Cite{For: "the smallest grade", ID: "apparel-class-slides", Known: ticket.Read},
-		ticket.Practise("equal steps from layer to layer"))
+		source.Cite{For: "the layer next to the outside, widest", ID: "apparel-textbook", Place: "p. 451", Known: source.Read},
+		source.Cite{For: "the smallest grade", ID: "apparel-class-slides", Known: source.Read},
+		source.Practise("equal steps from layer to layer"))
 }

@@ -1,6 +1,9 @@
 package seam
 
-import "example.com/clothyard/units/ticket"
+import (
+	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
+)
 
 // plain solves the plain seam, open or to one side, and the hairline.
 func (v *solver) plain() {
@@ -52,9 +55,9 @@ func (p Plan) plainSheet(sh *ticket.Sheet) {
 		last.Note = "overcast or bind each raw edge, or trim, zigzag and press both to one side"
 	}
 	if s.Aside && s.Finish == NoFinish {
-		sh.Sources = append(sh.Sources, ticket.Practise("plain seam pressed to one side"))
+		sh.Sources = append(sh.Sources, source.Practise("plain seam pressed to one side"))
 	} else {
-		sh.Sources = append(sh.Sources, ticket.Practise("plain seam pressed open"))
+		sh.Sources = append(sh.Sources, source.Practise("plain seam pressed open"))
 	}
 	p.finish(sh)
 	sh.Steps = append(sh.Steps, last)

@@ -8,40 +8,42 @@ import (
 // A Side is one ply of a seam: all from the drafted stitching line or from the
 // stitching, as each field says.
 type Side struct {
-	Drafted units.Length // the allowance drawn, from the drafted stitching line to the raw edge
-	Cut     units.Length // the allowance as cut, from the same line
-	Taken   units.Length // what the seam takes, from the raw edge as cut to where the finished seam lies
+	Drafted units.Length `json:"drafted,omitzero"` // the allowance drawn, from the drafted stitching line to the raw edge
+	Cut     units.Length `json:"cut,omitzero"`     // the allowance as cut, from the same line
+	Taken   units.Length `json:"taken,omitzero"`   // what the seam takes, from the raw edge as cut to where the finished seam lies
 
 	// Drift is Cut less Taken: how far the seam lies outside the drafted
 	// stitching line. Plus makes the piece bigger, minus smaller.
-	Drift units.Length
+	Drift units.Length `json:"drift,omitzero"`
 
 	// TrimMin and TrimMax are the least and the most that should be left of this
 	// ply beyond the first row before the next stage: the narrowest that holds,
 	// the widest that stays hidden or is of use, for a French seam less Thickness.
 	// Both are the whole allowance where this ply must not be trimmed.
-	TrimMin, TrimMax units.Length
+	TrimMin units.Length `json:"trimMin,omitzero"`
+	TrimMax units.Length `json:"trimMax,omitzero"` // the most; see TrimMin
 }
 
 // A Plan is what a seam comes to. It is comparable.
 type Plan struct {
-	Spec    Spec          // as solved
-	Assumed ticket.Fields // the fields of Spec filled with a default
+	Spec    Spec          `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
-	Upper, Under Side // the two plies
+	Upper Side `json:"upper,omitzero"` // the upper ply
+	Under Side `json:"under,omitzero"` // the under ply
 
 	// Gain is the drift of both plies together: how much longer an edge comes
 	// out that this seam crosses square.
-	Gain units.Length
+	Gain units.Length `json:"gain,omitzero"`
 
 	// Finished is how wide the finished seam is: the pressed allowance of a plain,
 	// piped or graded seam on one side of it, the ridge, the fell, the binding,
 	// the welt, the lap; of a slot seam from row to row.
-	Finished units.Length
+	Finished units.Length `json:"finished,omitzero"`
 
 	// Turned is how much of an allowance is turned in, as [Spec].Turned; zero for
 	// kinds that turn nothing in.
-	Turned units.Length
+	Turned units.Length `json:"turned,omitzero"`
 
 	// Plies is how many layers lie one above another at the thickest place of
 	// the finished seam as the sheet presses it, the garment included. Edges that
@@ -51,13 +53,13 @@ type Plan struct {
 	// the upper and the under ply that run on over them. The layers between those
 	// are taken to run out at the seam, as a collar does; one that runs on into the
 	// garment, as an interfacing may, lies there once more and is not counted.
-	Plies int
+	Plies int `json:"plies,omitzero"`
 
 	// Rows is how many rows of stitching are seen on the right side.
-	Rows int
+	Rows int `json:"rows,omitzero"`
 
 	// Raw is true where raw edges stay exposed.
-	Raw bool
+	Raw bool `json:"raw,omitzero"`
 
 	// Turn and TurnUnder are what folds take from the upper and the under ply beside
 	// Taken, less than zero where the seam takes so much less; zero if Thickness
@@ -74,31 +76,34 @@ type Plan struct {
 	// Of the other kinds the row that makes the seam is sewn flat, from the raw
 	// edges, before anything is folded, or there is no fold: what bends lies in the
 	// allowance, and moves no seam.
-	Turn, TurnUnder units.Near
+	Turn      units.Near `json:"turn,omitzero"`
+	TurnUnder units.Near `json:"turnUnder,omitzero"` // the same of the under ply
 
 	// StripSingle, StripDouble and StripDoubleWide are how wide to cut the strip
 	// of a bound seam of finished width f: single binding 4f, folded double 6f,
 	// and folded double by the rule 4f + 1 in, which keeps a fixed amount for the
 	// seam and agrees with 6f only where f is 1/2 in. See [Bindings].
-	StripSingle, StripDouble, StripDoubleWide units.Length
+	StripSingle     units.Length `json:"stripSingle,omitzero"`
+	StripDouble     units.Length `json:"stripDouble,omitzero"`     // folded double, 6f
+	StripDoubleWide units.Length `json:"stripDoubleWide,omitzero"` // folded double, 4f + 1 in
 
 	// StripLeast is the narrowest strip that does: for a Hong Kong finish three
 	// times Second and Thickness, at which its under edge would only just reach
 	// the stitching; for a slot seam twice Second and a margin beyond each row.
-	StripLeast units.Length
+	StripLeast units.Length `json:"stripLeast,omitzero"`
 	// Wrapped is what of the strip of a Hong Kong finish lies on the under face of
 	// the allowance: Strip less twice Second, less Thickness if that is given.
-	Wrapped units.Length
+	Wrapped units.Length `json:"wrapped,omitzero"`
 	// StripCorded is how wide to cut the strip of a piped seam: once round the
 	// cord and First on each side.
-	StripCorded units.Near
+	StripCorded units.Near `json:"stripCorded,omitzero"`
 
 	// Step is how much narrower each layer of a graded seam is than the one
 	// outside it.
-	Step units.Length
+	Step units.Length `json:"step,omitzero"`
 }
 
-// Plan solves the Spec and works out the seam. The faults are [ticket.Faults];
+// Plan solves the Spec and works out the seam. The faults are [fault.Faults];
 // see [Spec.Solve].
 func (s Spec) Plan() (Plan, error) {
 	v := solver{Spec: s}

@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -57,11 +59,11 @@ func (f *Finish) UnmarshalText(text []byte) error {
 			return nil
 		}
 	}
-	return unknownFinish(fmt.Sprintf("%q", text[:min(len(text), ticket.MaxName)]))
+	return unknownFinish(fmt.Sprintf("%q", text[:min(len(text), fault.MaxName)]))
 }
 
-func unknownFinish(got string) *ticket.Fault {
-	return &ticket.Fault{Path: "Finish", Got: got, Limit: finishList(), Err: ticket.ErrUnknown}
+func unknownFinish(got string) *fault.Fault {
+	return &fault.Fault{Path: "Finish", Got: got, Limit: finishList(), Kind: fault.Unknown}
 }
 
 func finishList() string { return "one of " + strings.Join(finishNames[Overcast:], ", ") }
@@ -82,13 +84,13 @@ func (p Plan) finish(sh *ticket.Sheet) {
 	switch s.Finish {
 	case Overcast:
 		sh.Steps = append(sh.Steps, ticket.Step{Do: "Overcast the raw edges", Note: "before pressing open each edge by itself; both together where they lie to one side"})
-		sh.Sources = append(sh.Sources, ticket.Practise("edges overcast"))
+		sh.Sources = append(sh.Sources, source.Practise("edges overcast"))
 	case Zigzagged:
 		sh.Steps = append(sh.Steps, ticket.Step{Do: "Zigzag beside the raw edges and trim to the zigzag", Note: "trim no further than the plan allows"})
-		sh.Sources = append(sh.Sources, ticket.Practise("edges zigzagged"))
+		sh.Sources = append(sh.Sources, source.Practise("edges zigzagged"))
 	case Pinked:
 		sh.Steps = append(sh.Steps, ticket.Step{Do: "Stitch beside each raw edge, then pink the edge", At: ticket.Long(s.pinked()), From: "the raw edge"})
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "a row beside the pinked edge", ID: "seam-cards", Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "a row beside the pinked edge", ID: "seam-cards", Known: source.Read})
 	}
 	if s.Fraying && p.Raw {
 		name := "a plain"

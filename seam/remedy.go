@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -59,15 +60,15 @@ func Acts(yield func(Act) bool) {
 // counts are found by working out the whole anew with the change made. It is
 // comparable.
 type Remedy struct {
-	Act    Act          // what it does
-	Edge   string       // the edge in question: the first mismatched one that the seam crosses; the one spread
-	Seam   string       // the seam that is changed; empty where none is
-	Spec   Spec         // how that seam is then sewn; from a [Match], which knows no kinds, Drafted, Cut and Take only
-	Net    units.Length // for SpreadPartner, the length of Edge between its drafted seam lines once its piece is spread; else zero
-	Left   units.Near   // the greatest difference, beyond what the pattern drew and without sign, that stays in the pairs which the seam touches
-	Mends  int          // pairs that were mismatched and no longer are
-	Breaks int          // pairs that were not mismatched and now are
-	Cuts   int          // cut edges to be trimmed: both plies of the seam, as often as it crosses the edge that it crosses most often; from a [Match], the plies of the edge
+	Act    Act          `json:"act,omitzero"`    // what it does
+	Edge   string       `json:"edge,omitzero"`   // the edge in question: the first mismatched one that the seam crosses; the one spread
+	Seam   string       `json:"seam,omitzero"`   // the seam that is changed; empty where none is
+	Spec   Spec         `json:"spec,omitzero"`   // how that seam is then sewn; from a [Match], which knows no kinds, Drafted, Cut and Take only
+	Net    units.Length `json:"net,omitzero"`    // for SpreadPartner, the length of Edge between its drafted seam lines once its piece is spread; else zero
+	Left   units.Near   `json:"left,omitzero"`   // the greatest difference, beyond what the pattern drew and without sign, that stays in the pairs which the seam touches
+	Mends  int          `json:"mends,omitzero"`  // pairs that were mismatched and no longer are
+	Breaks int          `json:"breaks,omitzero"` // pairs that were not mismatched and now are
+	Cuts   int          `json:"cuts,omitzero"`   // cut edges to be trimmed: both plies of the seam, as often as it crosses the edge that it crosses most often; from a [Match], the plies of the edge
 }
 
 // Apply is a copy of a with the remedy carried out. It fails as
@@ -79,7 +80,7 @@ func (r Remedy) Apply(a Assembly) (Assembly, error) {
 	case SpreadPartner:
 		i := slices.IndexFunc(a.Edges, func(c Course) bool { return c.Name == r.Edge })
 		if i < 0 {
-			return Assembly{}, ticket.Faults{{Path: "Edge", Got: quote(r.Edge), Limit: "the name of an edge", Err: ticket.ErrUnknown}}
+			return Assembly{}, fault.Faults{{Path: "Edge", Got: quote(r.Edge), Limit: "the name of an edge", Kind: fault.Unknown}}
 		}
 		a = a.clone()
 		a.Edges[i].Spread = r.Net.Sub(a.Edges[i].Net)
@@ -89,7 +90,7 @@ func (r Remedy) Apply(a Assembly) (Assembly, error) {
 }
 
 func (r Remedy) noAct() error {
-	return ticket.Faults{{Path: "Act", Got: r.Act.String(), Limit: "one of the acts", Err: ticket.ErrUnknown}}
+	return fault.Faults{{Path: "Act", Got: r.Act.String(), Limit: "one of the acts", Kind: fault.Unknown}}
 }
 
 // ranked puts the remedies in order: most pairs mended, fewest left mismatched,

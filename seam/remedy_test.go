@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -372,10 +373,10 @@ func TestRemediesBounded(t *testing.T) {
 
 func TestRemedyApplyFaults(t *testing.T) {
 	a := shirt("3/16", "1/4")
-	if _, err := (Remedy{}).Apply(a); !errors.Is(err, ticket.ErrUnknown) {
+	if _, err := (Remedy{}).Apply(a); !errors.Is(err, fault.Unknown) {
 		t.Errorf("no act: %v", err)
 	}
-	if _, err := (Remedy{Act: CutDrift, Seam: "hem", Spec: a.Seams[0].Spec}).Apply(a); !errors.Is(err, ticket.ErrUnknown) {
+	if _, err := (Remedy{Act: CutDrift, Seam: "hem", Spec: a.Seams[0].Spec}).Apply(a); !errors.Is(err, fault.Unknown) {
 		t.Errorf("no such seam: %v", err)
 	}
 	if s := (Remedy{}).Step(); s != (ticket.Step{}) {

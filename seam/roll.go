@@ -4,6 +4,8 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -15,40 +17,40 @@ const MaxQuarters = 1000
 // whatever its size), a collar folded right over (2), a front edge turned square
 // (1). The rule is plain geometry. Zero means not given.
 type Roll struct {
-	Apart    units.Length // between the middles of the two layers: one thickness, where both are of one cloth and lie together
-	Quarters int          // quarter turns that the layers are bent through, at most [MaxQuarters]; or give Angle
-	Angle    units.Ratio  // the bend in radians; or give Quarters
-	Length   units.Length // of the outer layer along the bend; not given: only the difference is worked out
+	Apart    units.Length `json:"apart,omitzero"`    // between the middles of the two layers: one thickness, where both are of one cloth and lie together
+	Quarters int          `json:"quarters,omitzero"` // quarter turns that the layers are bent through, at most [MaxQuarters]; or give Angle
+	Angle    units.Ratio  `json:"angle,omitzero"`    // the bend in radians; or give Quarters
+	Length   units.Length `json:"length,omitzero"`   // of the outer layer along the bend; not given: only the difference is worked out
 }
 
 // A RollPlan is what the bend takes. It is comparable.
 type RollPlan struct {
-	Spec    Roll          // as given
-	Assumed ticket.Fields // always empty: a roll has no default
-	Shorter units.Near    // how much shorter the inner layer must be, or longer the outer
-	Inner   units.Near    // Length less Shorter; zero where Length is not given
+	Spec    Roll          `json:"spec,omitzero"`    // as given
+	Assumed ticket.Fields `json:"assumed,omitzero"` // always empty: a roll has no default
+	Shorter units.Near    `json:"shorter,omitzero"` // how much shorter the inner layer must be, or longer the outer
+	Inner   units.Near    `json:"inner,omitzero"`   // Length less Shorter; zero where Length is not given
 
 	// Flat is what one flat fold of a cloth as thick as Apart takes from each side
 	// of it, (pi/2 - 1)/2 of the thickness: less than a third, and ignored in a
 	// hem.
-	Flat units.Near
+	Flat units.Near `json:"flat,omitzero"`
 }
 
-// Plan works out the bend. The faults are [ticket.Faults].
+// Plan works out the bend. The faults are [fault.Faults].
 func (r Roll) Plan() (RollPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Need("Apart", r.Apart)
 	switch {
 	case r.Quarters == 0 && r.Angle.IsZero():
-		a.Fault("Quarters", "", "1 or more, or Angle", ticket.ErrMissing)
+		a.Fault("Quarters", "", "1 or more, or Angle", fault.Missing)
 	case r.Quarters != 0:
 		a.Count("Quarters", r.Quarters, 1, MaxQuarters)
 	}
 	switch {
 	case r.Angle.Sign() < 0:
-		a.Fault("Angle", short(r.Angle.String()), "more than 0", ticket.ErrSign)
+		a.Fault("Angle", short(r.Angle.String()), "more than 0", fault.Sign)
 	case r.Angle.Sign() > 0 && r.Quarters != 0:
-		a.Fault("Angle", short(r.Angle.String()), "none where Quarters is "+strconv.Itoa(r.Quarters), ticket.ErrUnused)
+		a.Fault("Angle", short(r.Angle.String()), "none where Quarters is "+strconv.Itoa(r.Quarters), fault.Unused)
 	}
 	a.NotNegative("Length", r.Length)
 	if a.Failed() {
@@ -62,7 +64,7 @@ func (r Roll) Plan() (RollPlan, error) {
 	if !r.Length.IsZero() {
 		p.Inner = units.Exactly(r.Length).Sub(p.Shorter)
 		if n, err := p.Inner.Sign(); err != nil || n <= 0 {
-			a.Fault("Length", short(r.Length.String()), "more than "+short(p.Shorter.String())+" (what the bend takes)", ticket.ErrRange)
+			a.Fault("Length", short(r.Length.String()), "more than "+short(p.Shorter.String())+" (what the bend takes)", fault.Range)
 			return RollPlan{}, a.Err()
 		}
 	}
@@ -96,6 +98,6 @@ func (p RollPlan) Sheet() ticket.Sheet {
 			Mend: "move the end seams of the inner layer alone"}
 	}
 	sh.Steps = []ticket.Step{cut, {Do: "Roll the two layers over the hand as they will lie, and pin them so before the raw edges are trimmed to one"}}
-	sh.Sources = []ticket.Cite{ticket.Practise("the inner of two layers is shorter by the bend times what lies between them")}
+	sh.Sources = []source.Cite{source.Practise("the inner of two layers is shorter by the bend times what lies between them")}
 	return sh
 }

@@ -2,6 +2,8 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -36,20 +38,20 @@ type Row struct {
 
 // A RowPlan is where the row runs. It is comparable.
 type RowPlan struct {
-	Spec    Row           // as solved
-	Assumed ticket.Fields // the fields of Spec filled with a default
+	Spec    Row           `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
-	FromRaw units.Length // from the raw edge as cut, for a row in the allowance; else zero
-	Beyond  units.Length // from the row to the end of Layer, or to the trimmed edge; zero where neither was given, less than zero where the row misses it
-	Caught  bool         // the layer is caught with Margin to spare, or the trimming leaves the row in; true where neither was given
-	Crosses units.Length // how far the row runs inside Start to End, from the nearer of them; zero where it runs clear
-	Clear   units.Length // how far it runs clear of Start to End; zero where it crosses or nothing was given
+	FromRaw units.Length `json:"fromRaw,omitzero"` // from the raw edge as cut, for a row in the allowance; else zero
+	Beyond  units.Length `json:"beyond,omitzero"`  // from the row to the end of Layer, or to the trimmed edge; zero where neither was given, less than zero where the row misses it
+	Caught  bool         `json:"caught,omitzero"`  // the layer is caught with Margin to spare, or the trimming leaves the row in; true where neither was given
+	Crosses units.Length `json:"crosses,omitzero"` // how far the row runs inside Start to End, from the nearer of them; zero where it runs clear
+	Clear   units.Length `json:"clear,omitzero"`   // how far it runs clear of Start to End; zero where it crosses or nothing was given
 }
 
-func (r Row) audit(a *ticket.Audit) {
+func (r Row) audit(a *fault.Audit) {
 	switch {
 	case r.Kind == NoRow:
-		a.Fault("Kind", "", "one of staystitch, ease-stitch, reinforcement, understitch, edgestitch, topstitch", ticket.ErrMissing)
+		a.Fault("Kind", "", "one of staystitch, ease-stitch, reinforcement, understitch, edgestitch, topstitch", fault.Missing)
 		return
 	case int(r.Kind) >= len(rowNames):
 		oneOf(a, "Kind", rowNames[:], int(r.Kind), r.Kind.String())
@@ -69,11 +71,11 @@ func (r Row) audit(a *ticket.Audit) {
 	only("Layer", r.Layer, !in)
 	only("Margin", r.Margin, !in)
 	if !in && r.Layer.IsZero() && r.Margin.Sign() > 0 {
-		a.Fault("Margin", r.Margin.String(), "none where Layer is not given", ticket.ErrUnused)
+		a.Fault("Margin", r.Margin.String(), "none where Layer is not given", fault.Unused)
 	}
 	only("Start", r.Start, !in)
 	if only("End", r.End, !in); !in && r.Start.Sign() >= 0 && r.End.Sign() >= 0 && !(r.Start.IsZero() && r.End.IsZero()) && !r.Start.Less(r.End) {
-		a.Fault("End", r.End.String(), "more than "+r.Start.String()+" (Start)", ticket.ErrRange)
+		a.Fault("End", r.End.String(), "more than "+r.Start.String()+" (Start)", fault.Range)
 	}
 }
 
@@ -88,11 +90,11 @@ func (k RowKind) usual() units.Length {
 	return inch(1, 4)
 }
 
-// Plan works out the row. The faults are [ticket.Faults]. A row that misses its
+// Plan works out the row. The faults are [fault.Faults]. A row that misses its
 // layer, or that runs into what it should clear, is no fault: the plan says by how
 // much.
 func (r Row) Plan() (RowPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	if r.audit(&a); a.Failed() {
 		return RowPlan{}, a.Err()
 	}
@@ -113,9 +115,9 @@ func (r Row) Plan() (RowPlan, error) {
 		fill(&r.Trim, "Trim", inch(3, 8).Min(r.Allowance))
 	}
 	if in && !r.Distance.Less(r.Allowance) {
-		a.Fault("Distance", r.Distance.String(), "less than "+r.Allowance.String()+" (Allowance)", ticket.ErrRange)
+		a.Fault("Distance", r.Distance.String(), "less than "+r.Allowance.String()+" (Allowance)", fault.Range)
 	}
-	if a.AtMost("Trim", r.Trim, r.Allowance, "Allowance", ticket.ErrRange); a.Failed() {
+	if fault.AtMost(&a, "Trim", r.Trim, r.Allowance, "Allowance", fault.Range); a.Failed() {
 		return RowPlan{}, a.Err()
 	}
 	if !r.Layer.IsZero() {
@@ -228,18 +230,18 @@ func (p RowPlan) Sheet() ticket.Sheet {
 }
 
 // cite is where the usual distance of a row is printed.
-func (k RowKind) cite() ticket.Cite {
+func (k RowKind) cite() source.Cite {
 	switch k {
 	case StayStitch:
-		return ticket.Cite{For: "staystitching, from the cut edge", ID: "clothing-construction-handbook", Known: ticket.Read}
+		return source.Cite{For: "staystitching, from the cut edge", ID: "clothing-construction-handbook", Known: source.Read}
 	case EaseStitch:
-		return ticket.Cite{For: "ease stitching, inside the allowance", ID: "stitch-length-slides", Known: ticket.Read}
+		return source.Cite{For: "ease stitching, inside the allowance", ID: "stitch-length-slides", Known: source.Read}
 	case Reinforcement:
-		return ticket.Cite{For: "second row and trim where a seam is strained", ID: "stitch-length-slides", Known: ticket.Read}
+		return source.Cite{For: "second row and trim where a seam is strained", ID: "stitch-length-slides", Known: source.Read}
 	case EdgeStitch:
-		return ticket.Cite{For: "edgestitching, from the edge", ID: "edge-stitch-page", Known: ticket.Read}
+		return source.Cite{For: "edgestitching, from the edge", ID: "edge-stitch-page", Known: source.Read}
 	case TopStitch:
-		return ticket.Cite{For: "topstitching, from the edge", ID: "edge-stitch-page", Known: ticket.Read}
+		return source.Cite{For: "topstitching, from the edge", ID: "edge-stitch-page", Known: source.Read}
 	}
-	return ticket.Practise("understitching close to the seam, on the facing")
+	return source.Practise("understitching close to the seam, on the facing")
 }

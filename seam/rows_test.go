@@ -8,7 +8,7 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // csvRows reads a file of testdata and checks its header.
@@ -67,12 +67,12 @@ func TestRowsAreKeptOrLeftOut(t *testing.T) {
 }
 
 // inTable looks for a row of the table that has this source and this figure.
-func inTable(t *testing.T, table, source, figure string) bool {
+func inTable(t *testing.T, table, src, figure string) bool {
 	t.Helper()
 	found := false
-	match := func(c ticket.Cite, widths ...units.Length) {
+	match := func(c source.Cite, widths ...units.Length) {
 		for _, w := range widths {
-			found = found || c.ID == source && w == bookLength(t, figure)
+			found = found || c.ID == src && w == bookLength(t, figure)
 		}
 	}
 	switch table {
@@ -90,7 +90,7 @@ func inTable(t *testing.T, table, source, figure string) bool {
 		}
 	case "Codes":
 		for r := range seam.Codes {
-			found = found || r.Source == source && r.Code == figure
+			found = found || r.Source == src && r.Code == figure
 		}
 	default:
 		t.Fatalf("no table %s", table)

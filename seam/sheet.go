@@ -2,6 +2,7 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -14,7 +15,7 @@ func (p Plan) Sheet() ticket.Sheet {
 		Steps:    make([]ticket.Step, 0, 10),
 		Lines:    make([]ticket.Line, 0, 10),
 		Cautions: make([]ticket.Caution, 0, 6),
-		Sources:  make([]ticket.Cite, 0, 12),
+		Sources:  make([]source.Cite, 0, 12),
 	}
 	if !p.Spec.Kind.Valid() {
 		return sh // the plan of no seam has nothing to say
@@ -264,7 +265,7 @@ func (p Plan) printed(sh *ticket.Sheet) {
 			figures = true
 			other = other || f.is.Less(f.least) || f.least.Max(f.most).Less(f.is)
 		}
-		c := ticket.Cite{For: "the seam and its rule", ID: r.Source, Place: r.Place, Known: r.Known}
+		c := source.Cite{For: "the seam and its rule", ID: r.Source, Place: r.Place, Known: r.Known}
 		switch {
 		case other:
 			c.For = "other figures for this seam"

@@ -6,6 +6,7 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -75,7 +76,7 @@ func checkSheet(t *testing.T, sh ticket.Sheet) {
 		if c.For == "" {
 			t.Errorf("a citation for nothing: %+v", c)
 		}
-		if _, ok := ticket.Lookup(c.ID); !ok && (c.ID != "" || c.Known != ticket.Practice) {
+		if _, ok := source.Lookup(c.ID); !ok && (c.ID != "" || c.Known != source.Practice) {
 			t.Errorf("no such source: %+v", c)
 		}
 	}

@@ -6,7 +6,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // MaxLayers is the most layers that a graded seam has.
@@ -15,29 +15,29 @@ const MaxLayers = 6
 // A Spec is a seam between two plies. Zero means not given, in every field; see
 // [Kind] for which kind reads which, and [Spec.Solve] for what follows from what.
 type Spec struct {
-	Kind Kind // how it is sewn; there is no default
+	Kind Kind `json:"kind,omitzero"` // how it is sewn; there is no default
 
 	// Drafted is the allowance that the pattern drew on the upper ply, from the
 	// drafted stitching line to the raw edge. Default 5/8 in, [Standard].
-	Drafted units.Length
+	Drafted units.Length `json:"drafted,omitzero"`
 	// DraftedUnder is the same of the under ply. Default Drafted.
-	DraftedUnder units.Length
+	DraftedUnder units.Length `json:"draftedUnder,omitzero"`
 
 	// Cut is the allowance actually left on the upper ply when it was cut or
 	// trimmed before the first pass, from the drafted stitching line. Default
 	// Drafted. Where it is given and differs from Drafted it is also the most
 	// that the seam may take from that ply.
-	Cut units.Length
+	Cut units.Length `json:"cut,omitzero"`
 	// CutUnder is the same of the under ply. Default DraftedUnder; but where Cut
 	// was given and DraftedUnder was not, Cut.
-	CutUnder units.Length
+	CutUnder units.Length `json:"cutUnder,omitzero"`
 
 	// First is the first pass, from the raw edges as cut, which lie together. For
 	// an untrimmed fell it is measured from the raw edge of the upper ply, for
 	// lapped seams from each raw edge to where the seam lies: the fold that is
 	// seen, and where both edges are alike the middle of the lap. Default: see
 	// [Spec.Solve].
-	First units.Length
+	First units.Length `json:"first,omitzero"`
 	// Second is the second pass, or what the finished seam has in its place:
 	//
 	//	french                           from the fold: the width of the ridge
@@ -49,11 +49,11 @@ type Spec struct {
 	//	lapped                           the under allowance, from its raw edge to where the upper fold lies
 	//	lapped-turned                    the lap, from fold to fold
 	//	lapped-raw                       the lap, from raw edge to raw edge
-	Second units.Length
+	Second units.Length `json:"second,omitzero"`
 	// Take is what the seam takes from each ply: First and Second for French,
 	// First for the others. Where the plies give up unequal amounts (untrimmed
 	// fell, lapped) it is the upper ply's.
-	Take units.Length
+	Take units.Length `json:"take,omitzero"`
 
 	// Trim is what is left of the allowance beyond the first row of stitching
 	// before the next stage: of both plies, but for the fells, the welt and the
@@ -64,48 +64,48 @@ type Spec struct {
 	// The default of a self-bound seam is 1/8 in, or as much less as a quarter of
 	// First, the first fold or the binding asks for, but no less than 1/16 in, or
 	// 1/8 in where the cloth frays.
-	Trim units.Length
+	Trim units.Length `json:"trim,omitzero"`
 	// TrimUnder is what is left of the innermost layer of a graded seam, the
 	// narrowest. Default 1/8 in.
-	TrimUnder units.Length
+	TrimUnder units.Length `json:"trimUnder,omitzero"`
 	// Turned is what is turned in, from fold to raw edge: of the upper allowance
 	// for the fells, of the under one that is folded over the upper edge for the
 	// untrimmed fell, of both for the others; for self-bound the first fold.
-	Turned units.Length
+	Turned units.Length `json:"turned,omitzero"`
 	// Strip is the width to cut of the strip of a Hong Kong finish, and of the
 	// underlay of a slot seam, default twice First. The default of a Hong Kong finish
 	// is 1 in where Trim is 1/2 in or more, Second 1/4 in, and that is wide enough;
 	// else Trim, twice Second and Thickness, so that its under edge lies along the seam.
-	Strip units.Length
+	Strip units.Length `json:"strip,omitzero"`
 	// Cord is the diameter of the cord of a piped seam. Default 1/4 in.
-	Cord units.Length
+	Cord units.Length `json:"cord,omitzero"`
 	// Row is the row of a lapped seam from the fold that is seen. Default 1/8 in,
 	// the widest edge-stitch.
-	Row units.Length
+	Row units.Length `json:"row,omitzero"`
 
 	// Thickness of one ply, from which [Plan].Turn and TurnUnder follow, and which
 	// leaves the trimmed edges of a French seam that much less room. A thickness that
 	// leaves no room for an edge or a row is refused. No default: the turn of cloth is
 	// left out unless asked.
-	Thickness units.Length
+	Thickness units.Length `json:"thickness,omitzero"`
 
 	// Layers is how many layers of allowance a graded seam has, interfacing
 	// included, 2 to [MaxLayers]. Default 2.
-	Layers int
+	Layers int `json:"layers,omitzero"`
 	// Finish keeps raw edges from fraying. No default: the edges stay as cut.
-	Finish Finish
+	Finish Finish `json:"finish,omitzero"`
 	// Aside says that a plain seam is pressed to one side and not open.
-	Aside bool
+	Aside bool `json:"aside,omitzero"`
 	// Fraying says that the cloth frays, so that trims are kept wider and raw
 	// edges are warned of.
-	Fraying bool
+	Fraying bool `json:"fraying,omitzero"`
 }
 
 // solver carries a spec while it is solved: what is assumed, what is wrong.
 type solver struct {
 	Spec
 	assumed field
-	audit   ticket.Audit
+	audit   fault.Audit
 }
 
 // Solve fills in the fields that follow from those given, and then the defaults:
@@ -134,7 +134,7 @@ type solver struct {
 //     it, else half way between them; slot 1/4 in or half of First.
 //
 // Where the two plies are cut with unequal allowances, and nothing says what the
-// seam takes, First is missing. The faults are [ticket.Faults] in the order of the
+// seam takes, First is missing. The faults are [fault.Faults] in the order of the
 // fields: first those of single fields, and where there are none those between
 // fields. Solving a solved Spec changes nothing.
 func (s Spec) Solve() (Spec, error) {
@@ -186,9 +186,9 @@ func (v *solver) solve() error {
 
 // inOrder puts faults in the order of the fields.
 func inOrder(err error) error {
-	var fs ticket.Faults
+	var fs fault.Faults
 	if errors.As(err, &fs) {
-		slices.SortStableFunc(fs, func(a, b *ticket.Fault) int {
+		slices.SortStableFunc(fs, func(a, b *fault.Fault) int {
 			return slices.Index(fieldNames[:], a.Path) - slices.Index(fieldNames[:], b.Path)
 		})
 	}
@@ -199,9 +199,9 @@ func inOrder(err error) error {
 func (v *solver) each() {
 	switch {
 	case v.Kind == NoKind:
-		v.audit.Fault("Kind", "", kindList(), ticket.ErrMissing)
+		v.audit.Fault("Kind", "", kindList(), fault.Missing)
 	case !v.Kind.Valid():
-		v.audit.Fault("Kind", v.Kind.String(), kindList(), ticket.ErrUnknown)
+		v.audit.Fault("Kind", v.Kind.String(), kindList(), fault.Unknown)
 	}
 	lengths := [...]units.Length{
 		v.Drafted, v.DraftedUnder, v.Cut, v.CutUnder, v.First, v.Second, v.Take, v.Trim, v.TrimUnder, v.Turned, v.Strip, v.Cord, v.Row, v.Thickness,
@@ -225,7 +225,7 @@ func (v *solver) options() {
 	switch {
 	case v.Layers == 0:
 	case !reads(fieldLayers):
-		v.audit.Fault("Layers", strconv.Itoa(v.Layers), "none for "+v.Kind.String(), ticket.ErrUnused)
+		v.audit.Fault("Layers", strconv.Itoa(v.Layers), "none for "+v.Kind.String(), fault.Unused)
 	default:
 		v.audit.Count("Layers", v.Layers, 2, MaxLayers)
 	}
@@ -234,10 +234,10 @@ func (v *solver) options() {
 	case !reads(fieldFinish):
 		v.audit.Unused("Finish", v.Finish, false, v.Kind)
 	case !v.Finish.Valid():
-		v.audit.Fault("Finish", v.Finish.String(), finishList(), ticket.ErrUnknown)
+		v.audit.Fault("Finish", v.Finish.String(), finishList(), fault.Unknown)
 	}
 	if v.Aside && !reads(fieldAside) {
-		v.audit.Fault("Aside", "true", "false for "+v.Kind.String(), ticket.ErrUnused)
+		v.audit.Fault("Aside", "true", "false for "+v.Kind.String(), fault.Unused)
 	}
 }
 
@@ -289,13 +289,13 @@ func (v *solver) same() {
 	case v.Take.IsZero():
 		v.Take = v.First
 	case v.Take != v.First:
-		v.audit.Fault("Take", v.Take.String(), v.First.String()+" (First)", ticket.ErrConflict)
+		v.audit.Fault("Take", v.Take.String(), v.First.String()+" (First)", fault.Conflict)
 	}
 }
 
 // missing is the fault of unequal plies about which nothing more is said.
 func (v *solver) missing() {
-	v.audit.Fault("First", "", "what is taken, since the plies are cut with "+v.Cut.String()+" and "+v.CutUnder.String(), ticket.ErrMissing)
+	v.audit.Fault("First", "", "what is taken, since the plies are cut with "+v.Cut.String()+" and "+v.CutUnder.String(), fault.Missing)
 }
 
 // takeUnder is what a solved seam takes from the under ply.
@@ -313,7 +313,7 @@ func (s *Spec) takeUnder() units.Length {
 func (v *solver) enough() {
 	short := func(path string, cut, drafted, take units.Length) {
 		if cut != drafted && cut.Less(take) {
-			v.audit.Fault(path, cut.String(), "at least "+take.String()+" (what the seam takes)", ticket.ErrRange)
+			v.audit.Fault(path, cut.String(), "at least "+take.String()+" (what the seam takes)", fault.Range)
 		}
 	}
 	short("Cut", v.Cut, v.Drafted, v.Take)
@@ -331,13 +331,13 @@ func (v *solver) trimmed(usual units.Length) {
 func (v *solver) holds(path string, trim units.Length) {
 	switch low := leastAccepted(v.Fraying); {
 	case v.First.Less(trim):
-		v.audit.AtMost(path, trim, v.First, "First", ticket.ErrRange)
+		fault.AtMost(&v.audit, path, trim, v.First, "First", fault.Range)
 	case trim.Less(v.First) && trim.Less(low):
 		why := "cloth that holds"
 		if v.Fraying {
 			why = "cloth that frays"
 		}
-		v.audit.Fault(path, trim.String(), "at least "+low.String()+" ("+why+")", ticket.ErrRange)
+		v.audit.Fault(path, trim.String(), "at least "+low.String()+" ("+why+")", fault.Range)
 	}
 }
 
@@ -360,7 +360,7 @@ func (v *solver) fold(whole units.Length, of string) bool {
 	case v.Turned.IsZero():
 		v.Turned = whole.Sub(v.Second)
 	case v.Second.Add(v.Turned) != whole:
-		v.audit.Fault("Turned", v.Turned.String(), whole.Sub(v.Second).String()+" ("+of+" less Second)", ticket.ErrConflict)
+		v.audit.Fault("Turned", v.Turned.String(), whole.Sub(v.Second).String()+" ("+of+" less Second)", fault.Conflict)
 		return false
 	}
 	half := whole.DivInt(2)

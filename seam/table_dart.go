@@ -2,7 +2,7 @@ package seam
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // A DartRow is one printed figure about darts. Where the source prints a range,
@@ -13,14 +13,14 @@ type DartRow struct {
 	Least  units.Length // the figure printed
 	Most   units.Length // zero where one figure is printed
 	Note   string       // what else the source says; empty if nothing
-	Source string       // id, see [ticket.Lookup]
+	Source string       // id, see [source.Lookup]
 	Place  string       // page or section; empty if none
-	Known  ticket.Known // how the figure is known
+	Known  source.Known // how the figure is known
 }
 
 // Cite is the row as a citation.
-func (r DartRow) Cite() ticket.Cite {
-	return ticket.Cite{For: r.Where + ": " + r.What, ID: r.Source, Place: r.Place, Known: r.Known}
+func (r DartRow) Cite() source.Cite {
+	return source.Cite{For: r.Where + ": " + r.What, ID: r.Source, Place: r.Place, Known: r.Known}
 }
 
 // DartFigures yields what is printed of the lengths, points and trims of darts.
@@ -35,31 +35,31 @@ func DartFigures(yield func(DartRow) bool) {
 
 // dartFigures is the table: 27 rows, inches and metric each as printed.
 var dartFigures = [...]DartRow{
-	{What: "length", Where: "back skirt", Least: inch(4, 1), Most: inch(5, 1), Note: "ends 1 to 2 in above the fullest part", Source: "skirt-darts-page", Known: ticket.Read},
-	{What: "length", Where: "front skirt", Least: inch(3, 1), Most: inch(4, 1), Note: "1 in shorter than the back", Source: "skirt-darts-page", Known: ticket.Read},
-	{What: "length", Where: "back skirt", Least: inch(7, 1), Note: "printed beside 17.5 cm", Source: "skirt-sloper-page", Known: ticket.Read},
-	{What: "point, short of the bust point", Where: "front waist", Least: inch(1, 2), Source: "dart-shortening-page", Known: ticket.Read},
-	{What: "point, below the shoulder blade", Where: "back waist", Least: inch(1, 1), Source: "dart-shortening-page", Known: ticket.Read},
-	{What: "point, short of the bust point", Where: "underarm", Least: inch(2, 1), Note: "or more", Source: "dart-shortening-page", Known: ticket.Read},
-	{What: "point, short of the bust point", Where: "front shoulder", Least: inch(2, 1), Note: "or more", Source: "dart-shortening-page", Known: ticket.Read},
-	{What: "length", Where: "back shoulder", Least: inch(3, 1), Note: "finished", Source: "dart-shortening-page", Known: ticket.Read},
-	{What: "length", Where: "elbow", Least: inch(2, 1), Note: "finished", Source: "dart-shortening-page", Known: ticket.Read},
-	{What: "slash, short of the point", Where: "bulky cloth", Least: inch(1, 2), Most: inch(1, 1), Source: "darts-course-page", Known: ticket.Read},
-	{What: "distance between two", Where: "waist, split in two", Least: inch(2, 1), Note: "about, as sewn", Source: "dart-fitting-notes", Known: ticket.Read},
-	{What: "point, short of the curve", Where: "any", Least: inch(1, 1), Note: "about", Source: "dart-class-notes", Known: ticket.Read},
-	{What: "overlap at the widest place", Where: "double-pointed", Least: inch(1, 1), Note: "about; clipped at the widest place", Source: "dart-class-notes", Known: ticket.Read},
-	{What: "taper begins before the point", Where: "any", Least: inch(3, 2), Most: inch(2, 1), Note: "the last 2 or 3 stitches on the fold", Source: "dart-taper-slides", Known: ticket.Read},
-	{What: "shorter stitch begins before the point", Where: "any", Least: inch(1, 2), Note: "stitches of 0.75 mm", Source: "dart-stitch-notes", Known: ticket.Read},
-	{What: "hole for the point, short of it", Where: "any", Least: mm(2), Most: mm(3), Note: "in dispute", Source: "dart-marking-page", Known: ticket.Read},
-	{What: "point, short of the curve", Where: "any", Least: inch(1, 1), Note: "about; printed beside 2.5 cm", Source: "clothing-construction-handbook", Known: ticket.Read},
-	{What: "overlap at the widest place", Where: "double-pointed", Least: inch(1, 1), Note: "about; printed beside 2.5 cm", Source: "clothing-construction-handbook", Known: ticket.Read},
-	{What: "shortened, or length", Where: "underarm", Least: inch(2, 1), Most: inch(5, 2), Note: "slanting, shortened by about 2 in; level, until 2 1/2 in long", Source: "practical-dress-design", Place: "p. 42", Known: ticket.Read},
-	{What: "point moved at most", Where: "any", Least: inch(1, 1), Most: inch(3, 2), Source: "practical-dress-design", Place: "p. 42", Known: ticket.Read},
-	{What: "guideline, below the bust point", Where: "cluster", Least: inch(1, 1), Source: "dress-making-trade-theory", Place: "p. 199", Known: ticket.Read},
-	{What: "slash lines, from the legs", Where: "cluster", Least: inch(1, 1), Source: "dress-making-trade-theory", Place: "p. 199", Known: ticket.Read},
-	{What: "points, below the guideline", Where: "cluster", Least: inch(1, 2), Note: "at the waist the width may taper to 3/4 in", Source: "dress-making-trade-theory", Place: "p. 199", Known: ticket.Read},
-	{What: "width, and length 2 in", Where: "small, on trousers", Least: inch(1, 2), Note: "about; half way between the seat dart and the side seam", Source: "trouser-fitting-book", Known: ticket.Read},
-	{What: "hole for the point, short of it", Where: "any", Least: inch(1, 2), Note: "about; in dispute", Source: "dart-how-to-page", Known: ticket.Read},
-	{What: "stitching reaches the fold before the tip", Where: "any", Least: inch(1, 4), Source: "dart-how-to-page", Known: ticket.Read},
-	{What: "trim", Where: "wide or bulky", Least: inch(1, 2), Most: inch(5, 8), Note: "slashed to within 1/2 in of the point", Source: "complete-guide-to-sewing", Known: ticket.Memory},
+	{What: "length", Where: "back skirt", Least: inch(4, 1), Most: inch(5, 1), Note: "ends 1 to 2 in above the fullest part", Source: "skirt-darts-page", Known: source.Read},
+	{What: "length", Where: "front skirt", Least: inch(3, 1), Most: inch(4, 1), Note: "1 in shorter than the back", Source: "skirt-darts-page", Known: source.Read},
+	{What: "length", Where: "back skirt", Least: inch(7, 1), Note: "printed beside 17.5 cm", Source: "skirt-sloper-page", Known: source.Read},
+	{What: "point, short of the bust point", Where: "front waist", Least: inch(1, 2), Source: "dart-shortening-page", Known: source.Read},
+	{What: "point, below the shoulder blade", Where: "back waist", Least: inch(1, 1), Source: "dart-shortening-page", Known: source.Read},
+	{What: "point, short of the bust point", Where: "underarm", Least: inch(2, 1), Note: "or more", Source: "dart-shortening-page", Known: source.Read},
+	{What: "point, short of the bust point", Where: "front shoulder", Least: inch(2, 1), Note: "or more", Source: "dart-shortening-page", Known: source.Read},
+	{What: "length", Where: "back shoulder", Least: inch(3, 1), Note: "finished", Source: "dart-shortening-page", Known: source.Read},
+	{What: "length", Where: "elbow", Least: inch(2, 1), Note: "finished", Source: "dart-shortening-page", Known: source.Read},
+	{What: "slash, short of the point", Where: "bulky cloth", Least: inch(1, 2), Most: inch(1, 1), Source: "darts-course-page", Known: source.Read},
+	{What: "distance between two", Where: "waist, split in two", Least: inch(2, 1), Note: "about, as sewn", Source: "dart-fitting-notes", Known: source.Read},
+	{What: "point, short of the curve", Where: "any", Least: inch(1, 1), Note: "about", Source: "dart-class-notes", Known: source.Read},
+	{What: "overlap at the widest place", Where: "double-pointed", Least: inch(1, 1), Note: "about; clipped at the widest place", Source: "dart-class-notes", Known: source.Read},
+	{What: "taper begins before the point", Where: "any", Least: inch(3, 2), Most: inch(2, 1), Note: "the last 2 or 3 stitches on the fold", Source: "dart-taper-slides", Known: source.Read},
+	{What: "shorter stitch begins before the point", Where: "any", Least: inch(1, 2), Note: "stitches of 0.75 mm", Source: "dart-stitch-notes", Known: source.Read},
+	{What: "hole for the point, short of it", Where: "any", Least: mm(2), Most: mm(3), Note: "in dispute", Source: "dart-marking-page", Known: source.Read},
+	{What: "point, short of the curve", Where: "any", Least: inch(1, 1), Note: "about; printed beside 2.5 cm", Source: "clothing-construction-handbook", Known: source.Read},
+	{What: "overlap at the widest place", Where: "double-pointed", Least: inch(1, 1), Note: "about; printed beside 2.5 cm", Source: "clothing-construction-handbook", Known: source.Read},
+	{What: "shortened, or length", Where: "underarm", Least: inch(2, 1), Most: inch(5, 2), Note: "slanting, shortened by about 2 in; level, until 2 1/2 in long", Source: "practical-dress-design", Place: "p. 42", Known: source.Read},
+	{What: "point moved at most", Where: "any", Least: inch(1, 1), Most: inch(3, 2), Source: "practical-dress-design", Place: "p. 42", Known: source.Read},
+	{What: "guideline, below the bust point", Where: "cluster", Least: inch(1, 1), Source: "dress-making-trade-theory", Place: "p. 199", Known: source.Read},
+	{What: "slash lines, from the legs", Where: "cluster", Least: inch(1, 1), Source: "dress-making-trade-theory", Place: "p. 199", Known: source.Read},
+	{What: "points, below the guideline", Where: "cluster", Least: inch(1, 2), Note: "at the waist the width may taper to 3/4 in", Source: "dress-making-trade-theory", Place: "p. 199", Known: source.Read},
+	{What: "width, and length 2 in", Where: "small, on trousers", Least: inch(1, 2), Note: "about; half way between the seat dart and the side seam", Source: "trouser-fitting-book", Known: source.Read},
+	{What: "hole for the point, short of it", Where: "any", Least: inch(1, 2), Note: "about; in dispute", Source: "dart-how-to-page", Known: source.Read},
+	{What: "stitching reaches the fold before the tip", Where: "any", Least: inch(1, 4), Source: "dart-how-to-page", Known: source.Read},
+	{What: "trim", Where: "wide or bulky", Least: inch(1, 2), Most: inch(5, 8), Note: "slashed to within 1/2 in of the point", Source: "complete-guide-to-sewing", Known: source.Memory},
 }

@@ -6,19 +6,19 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
-func checkCite(t *testing.T, c ticket.Cite) {
+func checkCite(t *testing.T, c source.Cite) {
 	t.Helper()
-	_, ok := ticket.Lookup(c.ID)
-	if c.For == "" || (!ok && (c.ID != "" || c.Known != ticket.Practice)) || (ok && c.Known != ticket.Read && c.Known != ticket.Memory) {
+	_, ok := source.Lookup(c.ID)
+	if c.For == "" || (!ok && (c.ID != "" || c.Known != source.Practice)) || (ok && c.Known != source.Read && c.Known != source.Memory) {
 		t.Errorf("citation %+v", c)
 	}
 }
 
 func TestEnclosed(t *testing.T) {
-	rank := map[string]ticket.Rank{}
+	rank := map[string]source.Rank{}
 	n := 0
 	for r := range seam.Enclosed {
 		n++
@@ -37,7 +37,7 @@ func TestEnclosed(t *testing.T) {
 		}
 		// Defaults take the first row that fits, so the highest rank stands first.
 		if r.Seam == "french" || r.Seam == "flat-felled" {
-			s, _ := ticket.Lookup(r.Source)
+			s, _ := source.Lookup(r.Source)
 			if s.Rank < rank[r.Seam] {
 				t.Errorf("%+v stands below a source of lower rank", r)
 			}
@@ -121,11 +121,11 @@ func TestCodes(t *testing.T) {
 	for r := range seam.Codes {
 		n++
 		checkCite(t, r.Cite())
-		if r.Standard == "" || r.Code == "" || r.Meaning == "" || (r.Source == "seam-drawing-bulletin") != (r.Known == ticket.Memory) {
+		if r.Standard == "" || r.Code == "" || r.Meaning == "" || (r.Source == "seam-drawing-bulletin") != (r.Known == source.Memory) {
 			t.Errorf("%+v", r)
 		}
 		named[r.Kind]++
-		if r.Kind == seam.French && (r.Known != ticket.Memory || r.Note == "") {
+		if r.Kind == seam.French && (r.Known != source.Memory || r.Note == "") {
 			t.Errorf("a French seam has a designation that is not hedged: %+v", r)
 		}
 	}
@@ -144,7 +144,7 @@ func TestCodesCited(t *testing.T) {
 	for k := range seam.Kinds {
 		sh := planned(t, seam.Spec{Kind: k}).Sheet()
 		for r := range seam.Codes {
-			want := r.Kind == k && r.Known == ticket.Read
+			want := r.Kind == k && r.Known == source.Read
 			if slices.Contains(sh.Sources, r.Cite()) != want {
 				t.Errorf("%v: %s %s is cited: %v", k, r.Standard, r.Code, !want)
 			}

@@ -2,6 +2,7 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -65,5 +66,5 @@ func (p Plan) turnLines(sh *ticket.Sheet) {
 	if p.Spec.Kind == French {
 		return // which cites it with its clearance
 	}
-	sh.Sources = append(sh.Sources, ticket.Practise("the turn of cloth, a guide from a fold being laid to its outer face"))
+	sh.Sources = append(sh.Sources, source.Practise("the turn of cloth, a guide from a fold being laid to its outer face"))
 }

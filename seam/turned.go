@@ -1,6 +1,9 @@
 package seam
 
-import "example.com/clothyard/units/ticket"
+import (
+	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
+)
 
 // turned solves the seams whose allowances are both turned in at the edge,
 // apart from each other or towards each other: Trim = Second + Turned.
@@ -59,6 +62,6 @@ func (p Plan) turnedSheet(sh *ticket.Sheet) {
 			ticket.Step{Do: "Press the seam", Press: "flat as sewn, then open"}, fold,
 			ticket.Step{Do: "Stitch close to each fold", Note: "through the allowance only"})
 	}
-	sh.Sources = append(sh.Sources, ticket.Practise("a turned edge no wider than what is left beside it"))
+	sh.Sources = append(sh.Sources, source.Practise("a turned edge no wider than what is left beside it"))
 	p.printed(sh)
 }

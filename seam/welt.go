@@ -2,6 +2,8 @@ package seam
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -27,7 +29,7 @@ func (v *solver) welt() {
 	}
 	v.fill(&v.Second, fieldSecond, usual)
 	if !v.Second.Less(v.First) {
-		v.audit.Fault("Second", v.Second.String(), "less than "+v.First.String()+" (First), to catch the wide allowance", ticket.ErrRange)
+		v.audit.Fault("Second", v.Second.String(), "less than "+v.First.String()+" (First), to catch the wide allowance", fault.Range)
 	}
 	v.hides(v.Second, "Second")
 }
@@ -61,7 +63,7 @@ func (p Plan) weltSheet(sh *ticket.Sheet) {
 		},
 	}, ticket.Step{Do: "Press the welt", Press: "flat from the wrong side"})
 	p.tight(sh, "welt")
-	sh.Sources = append(sh.Sources, ticket.Practise("the row between the trimmed edge and the wide one"))
+	sh.Sources = append(sh.Sources, source.Practise("the row between the trimmed edge and the wide one"))
 	p.printed(sh)
 }
 
@@ -73,12 +75,12 @@ func (v *solver) slot() {
 	v.trimmed(v.First)
 	v.fill(&v.Second, fieldSecond, usualSecond().Min(v.Trim.DivInt(2)))
 	if !v.Second.Less(v.Trim) {
-		v.audit.Fault("Second", v.Second.String(), "less than "+v.Trim.String()+" (Trim), to catch the allowance", ticket.ErrRange)
+		v.audit.Fault("Second", v.Second.String(), "less than "+v.Trim.String()+" (Trim), to catch the allowance", fault.Range)
 		return
 	}
 	v.fill(&v.Strip, fieldStrip, v.First.MulInt(2))
 	if low := slotLeast(v.Spec); v.Strip.Less(low) {
-		v.audit.Fault("Strip", v.Strip.String(), "at least "+low.String()+" (to be caught by both rows)", ticket.ErrRange)
+		v.audit.Fault("Strip", v.Strip.String(), "at least "+low.String()+" (to be caught by both rows)", fault.Range)
 	}
 }
 

@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // TestChartsDisagree: the charts stay apart, and nothing is read between two rows.
@@ -45,8 +45,8 @@ func TestChartsDisagree(t *testing.T) {
 // measure that is not common practice.
 func TestChartSources(t *testing.T) {
 	for c := range units.Charts {
-		_, found := ticket.Lookup(c.Source())
-		if !found || c.Known() != ticket.Read.String() && c.Known() != ticket.Memory.String() {
+		_, found := source.Lookup(c.Source())
+		if !found || c.Known() != source.Read.String() && c.Known() != source.Memory.String() {
 			t.Errorf("%v: source %q, %s", c, c.Source(), c.Known())
 		}
 		seen := map[units.Length]bool{}
@@ -61,8 +61,8 @@ func TestChartSources(t *testing.T) {
 		}
 	}
 	for m := range units.ClothMeasures {
-		_, found := ticket.Lookup(m.Source)
-		if m.Name == "" || m.Where == "" || m.Length.Sign() <= 0 || found != (m.Known == ticket.Read.String()) || !found && m.Known != ticket.Practice.String() {
+		_, found := source.Lookup(m.Source)
+		if m.Name == "" || m.Where == "" || m.Length.Sign() <= 0 || found != (m.Known == source.Read.String()) || !found && m.Known != source.Practice.String() {
 			t.Errorf("%+v", m)
 		}
 	}

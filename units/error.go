@@ -1,10 +1,11 @@
 package units
 
 import (
-	"errors"
 	"strconv"
 	"strings"
 	"unicode/utf8"
+
+	"example.com/clothyard/units/fault"
 )
 
 // MaxText is the longest text, in bytes, that is parsed as a length, a ratio or
@@ -13,10 +14,10 @@ const MaxText = 1024
 
 // ErrBound is returned where an irrational amount cannot be enclosed, or a
 // rounding of it decided, within the limit of work.
-var ErrBound = errors.New("units: not decided within the limit of precision")
+const ErrBound fault.Kind = "units: not decided within the limit of precision"
 
 // ErrNegative is returned for the square root of a negative area.
-var ErrNegative = errors.New("units: negative")
+const ErrNegative fault.Kind = "units: negative"
 
 // A ParseError says where a text stopped making sense.
 type ParseError struct {

@@ -10,7 +10,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // handbook is the rows of a file of printed figures.
@@ -45,7 +45,7 @@ func TestHandbook(t *testing.T) {
 	measures := map[units.ClothMeasure]bool{}
 	read := 0
 	for _, row := range rows {
-		id, kind, source, known, reason := row[0], row[1], row[4], row[6], row[7]
+		id, kind, src, known, reason := row[0], row[1], row[4], row[6], row[7]
 		t.Run(id, func(t *testing.T) {
 			if ids[id] || inputs[kind+row[2]] || id == "" || reason == "" {
 				t.Errorf("the row stands twice or says too little: %q", row)
@@ -54,15 +54,15 @@ func TestHandbook(t *testing.T) {
 			switch known {
 			case "read":
 				read++
-				sources[source] = true
+				sources[src] = true
 				fallthrough
 			case "memory":
-				if _, ok := ticket.Lookup(source); !ok && (known == "read" || source != "") {
-					t.Errorf("%q is not in the list of sources", source)
+				if _, ok := source.Lookup(src); !ok && (known == "read" || src != "") {
+					t.Errorf("%q is not in the list of sources", src)
 				}
 			case "practice", "computed":
-				if source != "" {
-					t.Errorf("%s from %q", known, source)
+				if src != "" {
+					t.Errorf("%s from %q", known, src)
 				}
 			default:
 				t.Errorf("known as %q", known)
@@ -95,13 +95,13 @@ func TestHandbook(t *testing.T) {
 			}
 			if q.chart != units.NoChart {
 				charted[q.chart]++
-				if q.chart.Source() != source || q.chart.Known() != known {
-					t.Errorf("%v is of %q, %s; the row of %q, %s", q.chart, q.chart.Source(), q.chart.Known(), source, known)
+				if q.chart.Source() != src || q.chart.Known() != known {
+					t.Errorf("%v is of %q, %s; the row of %q, %s", q.chart, q.chart.Source(), q.chart.Known(), src, known)
 				}
 			}
 			if q.measure.Name != "" {
 				measures[q.measure] = true
-				if q.measure.Source != source || strings.TrimPrefix(q.measure.Known, "common ") != known {
+				if q.measure.Source != src || strings.TrimPrefix(q.measure.Known, "common ") != known {
 					t.Errorf("%+v is of another source than the row", q.measure)
 				}
 			}

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"iter"
 	"strconv"
+
+	"example.com/clothyard/units/fault"
 )
 
 // MaxMarks is the greatest number of marks of a [Division].
@@ -50,11 +52,11 @@ type Stretch struct {
 }
 
 // ErrDivision is what every [DivisionError] is.
-var ErrDivision = errors.New("units: no such division")
+const ErrDivision fault.Kind = "units: no such division"
 
 // ErrNoCount is what a [DivisionError] is, besides, where no whole number of gaps
 // lies within Least and Most. It names the gaps on either side.
-var ErrNoCount = errors.New("units: no whole number of gaps")
+const ErrNoCount fault.Kind = "units: no whole number of gaps"
 
 // A DivisionError is one thing wrong with a [Division].
 type DivisionError struct {

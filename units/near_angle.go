@@ -1,10 +1,10 @@
 package units
 
-import "errors"
+import "example.com/clothyard/units/fault"
 
 // ErrDomain is returned where there is no answer: for the tangent of a right
 // angle, and for the arc sine of a number greater than 1.
-var ErrDomain = errors.New("units: no such angle")
+const ErrDomain fault.Kind = "units: no such angle"
 
 // InDegrees is the angle n, in radians, in degrees.
 func (n NearRatio) InDegrees() NearRatio {

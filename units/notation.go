@@ -38,11 +38,11 @@ const near = perMillimetre / 4
 // negative step.
 func (n Notation) Check(a *fault.Audit, path string) {
 	if n.Unit != NoUnit && !n.Unit.Valid() {
-		a.Add(fault.Join(path, "unit"), n.Unit.String(), fault.Unknown, "one of in, ft, yd, mm, cm, m, L")
+		a.Fault(fault.Join(path, "unit"), n.Unit.String(), "one of in, ft, yd, mm, cm, m, L", fault.Unknown)
 	}
 	a.NotNegative(fault.Join(path, "step"), n.Step)
 	if _, err := n.Mode.MarshalText(); err != nil {
-		a.Add(fault.Join(path, "mode"), n.Mode.String(), fault.Unknown, "one of "+strings.Join(modeNames[:], ", "))
+		a.Fault(fault.Join(path, "mode"), n.Mode.String(), "one of "+strings.Join(modeNames[:], ", "), fault.Unknown)
 	}
 }
 

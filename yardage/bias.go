@@ -2,6 +2,8 @@ package yardage
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -13,24 +15,24 @@ const MaxSide = 1_000_000
 // cut round and round. Of Square and Wanted one is needed; Wanted gives the
 // least Square. Given both, the square must be big enough.
 type Bias struct {
-	Strip  units.Length // the width of the strip as cut, square to its edge
-	Wanted units.Length // the length of strip wanted, before its ends are joined
-	Square units.Length // the side of the square, as cut
+	Strip  units.Length `json:"strip,omitzero"`  // the width of the strip as cut, square to its edge
+	Wanted units.Length `json:"wanted,omitzero"` // the length of strip wanted, before its ends are joined
+	Square units.Length `json:"square,omitzero"` // the side of the square, as cut
 	// Seam is the allowance of the two joins. Default 1/4 in, common practice.
-	Seam units.Length
+	Seam units.Length `json:"seam,omitzero"`
 	// Step is the mark the side goes up to where it follows from Wanted. Default
 	// 1 in. Given with Square, Square lies on it.
-	Step units.Length
+	Step units.Length `json:"step,omitzero"`
 }
 
 // A BiasPlan is the square and what it yields.
 type BiasPlan struct {
-	Spec       Bias          // as solved
-	Assumed    ticket.Fields // the fields filled with a default
-	ByArea     units.Length  // Square x Square / Strip: more than any square yields
-	Length     units.Length  // Square x (Square - 4 Seam) / Strip: what is left of it by the two joins, to be taken as about
-	Spare      units.Length  // Length less Wanted; zero if Wanted is not given
-	SideByArea units.Length  // the side that the rule of area alone asks; in steps; zero without Wanted or Step
+	Spec       Bias          `json:"spec,omitzero"`       // as solved
+	Assumed    ticket.Fields `json:"assumed,omitzero"`    // the fields filled with a default
+	ByArea     units.Length  `json:"byArea,omitzero"`     // Square x Square / Strip: more than any square yields
+	Length     units.Length  `json:"length,omitzero"`     // Square x (Square - 4 Seam) / Strip: what is left of it by the two joins, to be taken as about
+	Spare      units.Length  `json:"spare,omitzero"`      // Length less Wanted; zero if Wanted is not given
+	SideByArea units.Length  `json:"sideByArea,omitzero"` // the side that the rule of area alone asks; in steps; zero without Wanted or Step
 }
 
 // yield is the length of strip in a square of the side given.
@@ -69,25 +71,25 @@ func (s Bias) least(seam units.Length) (units.Length, bool) {
 	return s.Step.MulInt(low), true
 }
 
-func (s Bias) audit(a *ticket.Audit) {
+func (s Bias) audit(a *fault.Audit) {
 	a.Need("Strip", s.Strip)
 	a.NotNegative("Wanted", s.Wanted)
 	if a.NotNegative("Square", s.Square); s.Square.IsZero() && s.Wanted.IsZero() {
-		a.Fault("Square", "", "more than 0 in, or Wanted", ticket.ErrMissing)
+		a.Fault("Square", "", "more than 0 in, or Wanted", fault.Missing)
 	}
 	a.NotNegative("Seam", s.Seam)
 	switch {
 	case !s.Step.IsZero() && s.Wanted.IsZero():
-		a.Fault("Step", s.Step.String(), "none without Wanted", ticket.ErrUnused)
+		a.Fault("Step", s.Step.String(), "none without Wanted", fault.Unused)
 	case s.Step.Sign() > 0 && s.Square.Sign() > 0 && !s.Square.IsMultiple(s.Step):
-		a.Fault("Step", s.Step.String(), "a mark that "+s.Square.String()+" (Square) lies on", ticket.ErrConflict)
+		a.Fault("Step", s.Step.String(), "a mark that "+s.Square.String()+" (Square) lies on", fault.Conflict)
 	default:
 		a.NotNegative("Step", s.Step)
 	}
 }
 
 // beyond records a side of more than MaxSide steps.
-func (s Bias) beyond(a *ticket.Audit, assumed bool) {
+func (s Bias) beyond(a *fault.Audit, assumed bool) {
 	longest := s.Step.MulInt(MaxSide)
 	steps := ticket.Of(MaxSide).String() + " steps in the side"
 	if floor := s.floor(s.Seam).Max(s.Square); longest.Less(floor) {
@@ -95,14 +97,14 @@ func (s Bias) beyond(a *ticket.Audit, assumed bool) {
 		if assumed {
 			got += ", assumed"
 		}
-		a.Fault("Step", got, "at least "+floor.DivInt(MaxSide).String()+" ("+steps+")", ticket.ErrRange)
+		a.Fault("Step", got, "at least "+floor.DivInt(MaxSide).String()+" ("+steps+")", fault.Range)
 		longest = floor
 	}
-	a.AtMost("Wanted", s.Wanted, s.yield(longest, s.Seam), "what a square yields with "+steps, ticket.ErrRange)
+	fault.AtMost(a, "Wanted", s.Wanted, s.yield(longest, s.Seam), "what a square yields with "+steps, fault.Range)
 }
 
 // short records a square that yields less than Wanted.
-func (s Bias) short(a *ticket.Audit, yields units.Length) {
+func (s Bias) short(a *fault.Audit, yields units.Length) {
 	limit := "Wanted at most " + yields.String() + ", which this yields"
 	if s.Step.IsZero() {
 		s.Step = biasStep()
@@ -110,7 +112,7 @@ func (s Bias) short(a *ticket.Audit, yields units.Length) {
 	if q, ok := s.least(s.Seam); ok {
 		limit = "at least " + q.String() + " in steps of " + s.Step.String() + ", or " + limit
 	}
-	a.Fault("Square", s.Square.String(), limit, ticket.ErrConflict)
+	a.Fault("Square", s.Square.String(), limit, fault.Conflict)
 }
 
 func biasStep() units.Length { return units.Inch.Of(1) }
@@ -126,7 +128,7 @@ func (s Bias) Solve() (Bias, error) {
 
 // Plan works out the square and what it yields.
 func (s Bias) Plan() (BiasPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	if s.audit(&a); a.Failed() {
 		return BiasPlan{}, a.Err()
 	}
@@ -151,7 +153,7 @@ func (s Bias) Plan() (BiasPlan, error) {
 		p.SideByArea, _ = s.least(units.Length{})
 	}
 	if low := s.floor(s.Seam); s.Square.Less(low) {
-		a.Fault("Square", s.Square.String(), "at least "+low.String()+" (four seams and the strip)", ticket.ErrRange)
+		a.Fault("Square", s.Square.String(), "at least "+low.String()+" (four seams and the strip)", fault.Range)
 		return BiasPlan{}, a.Err()
 	}
 	p.Spec = s
@@ -198,11 +200,11 @@ func (p BiasPlan) Sheet() ticket.Sheet {
 			Check: ticket.Check{What: "length of strip, about", Want: ticket.Long(p.Length), Mend: "the last part of a turn is narrower than the strip and is cut off"}},
 	}
 	sh.Cautions = []ticket.Caution{{Text: "The figure by area is never reached: two joins and the last part of a turn come off it.", Refer: "the cut strip decides"}, ticket.CutCare(), ticket.IronCare()}
-	sh.Sources = append(make([]ticket.Cite, 0, 3),
-		ticket.Cite{For: "the figure by area", ID: srcBiasPage, Known: ticket.Read},
-		ticket.Cite{For: "that a square yields less than its area", ID: srcContinuousBias, Known: ticket.Read})
+	sh.Sources = append(make([]source.Cite, 0, 3),
+		source.Cite{For: "the figure by area", ID: srcBiasPage, Known: source.Read},
+		source.Cite{For: "that a square yields less than its area", ID: srcContinuousBias, Known: source.Read})
 	if p.Assumed != "" {
-		sh.Sources = append(sh.Sources, ticket.Practise("the seam and the step assumed"))
+		sh.Sources = append(sh.Sources, source.Practise("the seam and the step assumed"))
 	}
 	return sh
 }

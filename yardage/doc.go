@@ -12,5 +12,5 @@
 // layout below this one. The printed chart of widths is kept as it stands, never
 // computed and never extended. Each table row carries the id of its source.
 //
-// A field left at zero is not given. Faults are [ticket.Faults].
+// A field left at zero is not given. Faults are [fault.Faults].
 package yardage

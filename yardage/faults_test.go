@@ -9,24 +9,24 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage"
 )
 
 // found is path and kind of each fault, in order.
 func found(t *testing.T, err error) []string {
 	t.Helper()
-	var fs ticket.Faults
+	var fs fault.Faults
 	if !errors.As(err, &fs) {
-		t.Fatalf("%v: not ticket.Faults", err)
+		t.Fatalf("%v: not fault.Faults", err)
 	}
 	out := make([]string, len(fs))
 	for i, f := range fs {
-		out[i] = f.Path + ": " + f.Err.Error()
+		out[i] = f.Path + ": " + f.Kind.Error()
 		if f.Limit == "" {
 			t.Errorf("%s: no limit said", f.Path)
 		}
-		if !errors.Is(f.Err, ticket.ErrMissing) && f.Got == "" {
+		if !errors.Is(f.Kind, fault.Missing) && f.Got == "" {
 			t.Errorf("%s: nothing said of what was given", f.Path)
 		}
 	}
@@ -121,7 +121,7 @@ func TestConflictStatesBothSides(t *testing.T) {
 func TestLongNumbersAreRefused(t *testing.T) {
 	each := money(t, strings.Repeat("7", 200_000))
 	err := errOf(yardage.Price{Length: in("1 yd"), Each: each, Per: units.Yard}.Plan())
-	if !errors.Is(err, ticket.ErrRange) || len(err.Error()) > 200 {
+	if !errors.Is(err, fault.Range) || len(err.Error()) > 200 {
 		t.Error("not refused, or the whole number is in the fault")
 	}
 }

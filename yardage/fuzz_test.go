@@ -8,7 +8,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage"
 )
 
@@ -114,12 +114,12 @@ func FuzzSpec(f *testing.F) {
 			p = q
 		}
 		if err != nil {
-			var fs ticket.Faults
+			var fs fault.Faults
 			if !errors.As(err, &fs) || len(fs) == 0 {
 				t.Fatalf("%v: not faults", err)
 			}
 			for _, one := range fs {
-				if one.Path == "" || one.Err == nil {
+				if one.Path == "" || one.Kind == "" {
 					t.Errorf("a fault without a path or a kind: %+v", one)
 				}
 			}

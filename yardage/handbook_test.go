@@ -13,7 +13,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/yardage"
 )
 
@@ -99,7 +99,7 @@ func set(t *testing.T, f reflect.Value, value string) {
 // canonical writes a wanted value as the field of the plan would be written.
 func canonical(t *testing.T, f reflect.Value, value string) string {
 	t.Helper()
-	if f.Type() == reflect.TypeFor[ticket.Known]() {
+	if f.Type() == reflect.TypeFor[source.Known]() {
 		return value
 	}
 	fresh := reflect.New(f.Type()).Elem()
@@ -215,11 +215,11 @@ func TestHandbook(t *testing.T) {
 				sources[r.source] = true
 				fallthrough
 			case "memory":
-				if _, ok := ticket.Lookup(r.source); !ok {
+				if _, ok := source.Lookup(r.source); !ok {
 					t.Errorf("%q: no such source", r.source)
 				}
 			case "common practice", "computed":
-				if _, ok := ticket.Lookup(r.source); r.source != "" && !ok {
+				if _, ok := source.Lookup(r.source); r.source != "" && !ok {
 					t.Errorf("%q: no such source", r.source)
 				}
 			default:

@@ -2,6 +2,8 @@ package yardage
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -12,62 +14,62 @@ const MaxWidths = 10_000
 // a bed curtain. Part of a width counts as a whole one. Of Cover, Fullness and
 // Widths two give the third; Widths alone gives the length of cloth only.
 type Panels struct {
-	Cover    units.Length // the finished width to cover, overlaps and returns included
-	Fullness units.Ratio  // flat width to Cover, at least 1, which is flat
-	Widths   int          // how many widths of cloth
-	Width    units.Length // one width of cloth, selvedges off
-	Seam     units.Length // taken from each width at a join; default 1/2 in, [Joins]
-	Butted   bool         // the widths only meet, edge to edge, and a join takes nothing; then there is no Seam
-	Sides    units.Length // taken at each of the two side edges, as a side hem; zero is an answer
-	Drop     units.Length // the finished length
-	Hems     units.Length // what the hem and the heading take of the length, together; zero is an answer
+	Cover    units.Length `json:"cover,omitzero"`             // the finished width to cover, overlaps and returns included
+	Fullness units.Ratio  `json:"fullness,omitzero"`          // flat width to Cover, at least 1, which is flat
+	Widths   int          `json:"widths,omitzero"`            // how many widths of cloth
+	Width    units.Length `json:"width,omitzero"`             // one width of cloth, selvedges off
+	Seam     units.Length `json:"seam,omitzero"`              // taken from each width at a join; default 1/2 in, [Joins]
+	Butted   bool         `json:"butted,omitzero"`            // the widths only meet, edge to edge, and a join takes nothing; then there is no Seam
+	Sides    units.Length `json:"sides,omitzero" noun:"zero"` // taken at each of the two side edges, as a side hem; zero is an answer
+	Drop     units.Length `json:"drop,omitzero"`              // the finished length
+	Hems     units.Length `json:"hems,omitzero" noun:"zero"`  // what the hem and the heading take of the length, together; zero is an answer
 	// Repeat is the length of the pattern repeat; none for plain cloth. Every drop
 	// is cut in whole repeats.
-	Repeat units.Length
+	Repeat units.Length `json:"repeat,omitzero"`
 	// HalfDrop is set where the pattern steps down half a repeat from one width to
 	// the next. It needs a Repeat.
-	HalfDrop bool
+	HalfDrop bool `json:"halfDrop,omitzero"`
 	// Starts is how many further repeats the order takes so that the first drop can
 	// begin where it should; one is usual. Zero is an answer. It needs a Repeat.
-	Starts int
+	Starts int `json:"starts,omitzero" noun:"zero"`
 }
 
 // A PanelsPlan is the widths joined and the cloth for them.
 type PanelsPlan struct {
-	Spec     Panels        // as solved
-	Assumed  ticket.Fields // the fields filled with a default
-	Joins    int           // how many joins between the widths
-	Flat     units.Length  // the joined width between the side edges as finished, not gathered
-	Made     units.Ratio   // the fullness made: Flat to Cover; zero if Cover is not known
-	Cut      units.Length  // one drop before repeats: Drop and Hems
-	Repeats  int           // whole repeats in a drop; zero for plain cloth
-	Drop     units.Length  // one drop as cut, in whole repeats
-	Waste    units.Length  // what is cut off each drop
-	Extra    units.Length  // added once to the order: Starts repeats, and half a repeat if a half drop needs it
-	Length   units.Length  // the cloth for it all, to be the Need of a [Purchase] with no Repeat
-	ByAdding units.Length  // the other rule in print, a repeat added to every drop; zero for plain cloth
+	Spec     Panels        `json:"spec,omitzero"`     // as solved
+	Assumed  ticket.Fields `json:"assumed,omitzero"`  // the fields filled with a default
+	Joins    int           `json:"joins,omitzero"`    // how many joins between the widths
+	Flat     units.Length  `json:"flat,omitzero"`     // the joined width between the side edges as finished, not gathered
+	Made     units.Ratio   `json:"made,omitzero"`     // the fullness made: Flat to Cover; zero if Cover is not known
+	Cut      units.Length  `json:"cut,omitzero"`      // one drop before repeats: Drop and Hems
+	Repeats  int           `json:"repeats,omitzero"`  // whole repeats in a drop; zero for plain cloth
+	Drop     units.Length  `json:"drop,omitzero"`     // one drop as cut, in whole repeats
+	Waste    units.Length  `json:"waste,omitzero"`    // what is cut off each drop
+	Extra    units.Length  `json:"extra,omitzero"`    // added once to the order: Starts repeats, and half a repeat if a half drop needs it
+	Length   units.Length  `json:"length,omitzero"`   // the cloth for it all, to be the Need of a [Purchase] with no Repeat
+	ByAdding units.Length  `json:"byAdding,omitzero"` // the other rule in print, a repeat added to every drop; zero for plain cloth
 }
 
-func (s Panels) audit(a *ticket.Audit) {
+func (s Panels) audit(a *fault.Audit) {
 	one := units.RatioOf(1, 1)
 	need := s.Widths == 0
 	if a.NotNegative("Cover", s.Cover); need && s.Cover.IsZero() {
-		a.Fault("Cover", "", "more than 0 in, or Widths", ticket.ErrMissing)
+		a.Fault("Cover", "", "more than 0 in, or Widths", fault.Missing)
 	}
 	switch {
 	case need && s.Fullness.IsZero():
-		a.Fault("Fullness", "", "1 or more, or Widths", ticket.ErrMissing)
+		a.Fault("Fullness", "", "1 or more, or Widths", fault.Missing)
 	case s.Fullness.Sign() < 0:
-		a.Fault("Fullness", s.Fullness.String(), "1 or more", ticket.ErrSign)
+		a.Fault("Fullness", s.Fullness.String(), "1 or more", fault.Sign)
 	case !s.Fullness.IsZero() && s.Fullness.Less(one):
-		a.Fault("Fullness", s.Fullness.String(), "1 or more: less does not cover", ticket.ErrRange)
+		a.Fault("Fullness", s.Fullness.String(), "1 or more: less does not cover", fault.Range)
 	}
 	if !need {
 		a.Count("Widths", s.Widths, 1, MaxWidths)
 	}
 	a.Need("Width", s.Width)
 	if s.Butted && !s.Seam.IsZero() {
-		a.Fault("Seam", s.Seam.String(), "none where the widths are Butted", ticket.ErrUnused)
+		a.Fault("Seam", s.Seam.String(), "none where the widths are Butted", fault.Unused)
 	} else {
 		a.NotNegative("Seam", s.Seam)
 	}
@@ -76,12 +78,12 @@ func (s Panels) audit(a *ticket.Audit) {
 	a.NotNegative("Hems", s.Hems)
 	a.NotNegative("Repeat", s.Repeat)
 	if s.HalfDrop && s.Repeat.IsZero() {
-		a.Fault("HalfDrop", "true", "none without a Repeat", ticket.ErrUnused)
+		a.Fault("HalfDrop", "true", "none without a Repeat", fault.Unused)
 	}
 	if s.Starts != 0 && s.Repeat.IsZero() {
-		a.Fault("Starts", ticket.Of(s.Starts).String(), "none without a Repeat", ticket.ErrUnused)
+		a.Fault("Starts", ticket.Of(s.Starts).String(), "none without a Repeat", fault.Unused)
 	} else if s.Starts < 0 || s.Starts > MaxRepeats {
-		a.Fault("Starts", ticket.Of(s.Starts).String(), "0 to "+ticket.Of(MaxRepeats).String(), ticket.ErrRange)
+		a.Fault("Starts", ticket.Of(s.Starts).String(), "0 to "+ticket.Of(MaxRepeats).String(), fault.Range)
 	}
 }
 
@@ -131,7 +133,7 @@ func (s Panels) taken(n int) units.Length {
 func (s Panels) sewable(n int) bool { return s.taken(n).Less(s.Width) }
 
 // join fills the seam and the number of widths.
-func (s Panels) join(a *ticket.Audit) (Panels, ticket.Fields) {
+func (s Panels) join(a *fault.Audit) (Panels, ticket.Fields) {
 	given := s
 	if s.Seam.IsZero() && !s.Butted {
 		s.Seam = joinDefault()
@@ -144,7 +146,7 @@ func (s Panels) join(a *ticket.Audit) (Panels, ticket.Fields) {
 	case !s.sewable(n):
 		s.narrow(a, n, flat, given)
 	case n < s.Widths:
-		a.AtMost("Cover", s.Cover, s.flat(n).Unscale(s.Fullness), "what "+ticket.Of(n).String()+" widths cover", ticket.ErrRange)
+		fault.AtMost(a, "Cover", s.Cover, s.flat(n).Unscale(s.Fullness), "what "+ticket.Of(n).String()+" widths cover", fault.Range)
 	}
 	if s.Widths == 1 || !given.Seam.IsZero() || s.Butted {
 		s.Seam = given.Seam
@@ -154,7 +156,7 @@ func (s Panels) join(a *ticket.Audit) (Panels, ticket.Fields) {
 }
 
 // narrow records a width of which nothing is left. The limit is a width that does.
-func (s Panels) narrow(a *ticket.Audit, n int, flat units.Length, given Panels) {
+func (s Panels) narrow(a *fault.Audit, n int, flat units.Length, given Panels) {
 	taken := s.taken(n)
 	limit, why := "more than "+taken.String(), "what the joins and the sides take of one width"
 	if given.Widths == 0 {
@@ -165,7 +167,7 @@ func (s Panels) narrow(a *ticket.Audit, n int, flat units.Length, given Panels) 
 	if given.Seam != s.Seam {
 		why += ", a Seam of " + s.Seam.String() + " assumed"
 	}
-	a.Fault("Width", s.Width.String(), limit+" ("+why+")", ticket.ErrRange)
+	a.Fault("Width", s.Width.String(), limit+" ("+why+")", fault.Range)
 }
 
 // Solve fills Widths, rounded up to whole widths, or Fullness or Cover exactly.
@@ -179,7 +181,7 @@ func (s Panels) Solve() (Panels, error) {
 
 // Plan works out the widths and the length of cloth.
 func (s Panels) Plan() (PanelsPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	if s.audit(&a); a.Failed() {
 		return PanelsPlan{}, a.Err()
 	}
@@ -198,7 +200,7 @@ func (s Panels) Plan() (PanelsPlan, error) {
 			s.Cover = most
 		}
 	case most.Less(s.Cover):
-		a.AtMost("Cover", s.Cover, most, "what the Widths given cover", ticket.ErrConflict)
+		fault.AtMost(&a, "Cover", s.Cover, most, "what the Widths given cover", fault.Conflict)
 	case s.Fullness.IsZero():
 		s.Fullness = p.Flat.Div(s.Cover)
 	}
@@ -211,7 +213,7 @@ func (s Panels) Plan() (PanelsPlan, error) {
 	if !s.Repeat.IsZero() {
 		k, ok := p.Cut.Div(s.Repeat).Int(units.Up)
 		if !ok || k > MaxRepeats {
-			a.Fault("Repeat", s.Repeat.String(), "at least "+p.Cut.DivInt(MaxRepeats).String()+" ("+ticket.Of(MaxRepeats).String()+" repeats in a drop)", ticket.ErrRange)
+			a.Fault("Repeat", s.Repeat.String(), "at least "+p.Cut.DivInt(MaxRepeats).String()+" ("+ticket.Of(MaxRepeats).String()+" repeats in a drop)", fault.Range)
 		}
 		p.Repeats = int(k)
 		p.Drop = s.Repeat.MulInt(k)
@@ -271,16 +273,16 @@ func (p PanelsPlan) Sheet() ticket.Sheet {
 		{Text: "Curtains and cloths on a stage may have to be of cloth treated against fire.", Refer: "local codes and the fire authority decide"},
 		ticket.CutCare(),
 	}
-	sh.Sources = append(make([]ticket.Cite, 0, 5), ticket.Cite{For: "whole widths", ID: srcDrapery, Known: ticket.Read})
+	sh.Sources = append(make([]source.Cite, 0, 5), source.Cite{For: "whole widths", ID: srcDrapery, Known: source.Read})
 	if p.Assumed.Has("Seam") {
 		r := joinRows[0]
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "the seam of a join", ID: r.source, Known: r.known})
+		sh.Sources = append(sh.Sources, source.Cite{For: "the seam of a join", ID: r.source, Known: r.known})
 	}
 	if !s.Repeat.IsZero() {
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "every drop in whole repeats", ID: srcWorkroomLeaflet, Place: "August 2011", Known: ticket.Read},
-			ticket.Cite{For: "the rule that adds a repeat to each drop", ID: srcRepeatAdding, Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "every drop in whole repeats", ID: srcWorkroomLeaflet, Place: "August 2011", Known: source.Read},
+			source.Cite{For: "the rule that adds a repeat to each drop", ID: srcRepeatAdding, Known: source.Read})
 		if s.HalfDrop {
-			sh.Sources = append(sh.Sources, ticket.Cite{For: "half a repeat more only where the waste is less than half", ID: srcHalfDrop, Known: ticket.Read})
+			sh.Sources = append(sh.Sources, source.Cite{For: "half a repeat more only where the waste is less than half", ID: srcHalfDrop, Known: source.Read})
 		}
 	}
 	return sh

@@ -4,6 +4,8 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -17,29 +19,29 @@ const (
 
 // A Price is a length of cloth at so much a unit.
 type Price struct {
-	Length   units.Length    // the length charged for
-	Each     decimal.Decimal // the price of one Per
-	Per      units.Unit      // yard, metre or another unit; it has no default, as a yard is not a metre
-	Currency string          // written after the amount; may be empty
+	Length   units.Length    `json:"length,omitzero"`   // the length charged for
+	Each     decimal.Decimal `json:"each,omitzero"`     // the price of one Per
+	Per      units.Unit      `json:"per,omitzero"`      // yard, metre or another unit; it has no default, as a yard is not a metre
+	Currency string          `json:"currency,omitzero"` // written after the amount; may be empty
 	// Coin is the least amount charged, as a number of the currency: 1/100, or
 	// 1/20 where the smallest coin is 5 cents, or 1 for whole amounts. Its decimals
 	// must end within [MaxCoinPlaces]. Default 1/100, common practice.
-	Coin units.Ratio
+	Coin units.Ratio `json:"coin,omitzero"`
 	// Mode is the direction in which the amount goes to a whole number of coins.
 	// Zero is an answer: to the nearest, a tie upwards.
-	Mode units.Mode
+	Mode units.Mode `json:"mode,omitzero" noun:"zero"`
 }
 
 // A PricePlan is the amount exact and as charged. Compare amounts of money with
 // the methods of decimal.Decimal, not with ==.
 type PricePlan struct {
-	Spec    Price           // as given
-	Assumed ticket.Fields   // the fields filled with a default
-	Units   units.Ratio     // how many of Per the length is
-	Rate    units.Ratio     // Each as a number
-	Exact   units.Ratio     // the amount, not rounded
-	Charged decimal.Decimal // the amount in whole coins, with as many places as the coin has
-	Residue units.Ratio     // Exact less Charged, either sign
+	Spec    Price           `json:"spec,omitzero"`    // as given
+	Assumed ticket.Fields   `json:"assumed,omitzero"` // the fields filled with a default
+	Units   units.Ratio     `json:"units,omitzero"`   // how many of Per the length is
+	Rate    units.Ratio     `json:"rate,omitzero"`    // Each as a number
+	Exact   units.Ratio     `json:"exact,omitzero"`   // the amount, not rounded
+	Charged decimal.Decimal `json:"charged,omitzero"` // the amount in whole coins, with as many places as the coin has
+	Residue units.Ratio     `json:"residue,omitzero"` // Exact less Charged, either sign
 }
 
 // ten is 10^n, for n up to 18.
@@ -78,23 +80,23 @@ func dearest(places int) units.Ratio { return units.RatioOf(ten(MaxDigits)-1, te
 
 // Plan works out the amount.
 func (s Price) Plan() (PricePlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	var p PricePlan
 	a.Need("Length", s.Length)
 	switch rate, ok := decimalRatio(s.Each); {
 	case !ok:
-		a.Fault("Each", "a longer number", "at most "+ticket.Of(MaxDigits).String()+" digits", ticket.ErrRange)
+		a.Fault("Each", "a longer number", "at most "+ticket.Of(MaxDigits).String()+" digits", fault.Range)
 	case rate.IsZero():
-		a.Fault("Each", "", "more than 0", ticket.ErrMissing)
+		a.Fault("Each", "", "more than 0", fault.Missing)
 	case rate.Sign() < 0:
-		a.Fault("Each", s.Each.String(), "more than 0", ticket.ErrSign)
+		a.Fault("Each", s.Each.String(), "more than 0", fault.Sign)
 	default:
 		p.Rate = rate
 	}
 	if s.Per == units.NoUnit {
-		a.Fault("Per", "", "a unit of length, as yd or m", ticket.ErrMissing)
+		a.Fault("Per", "", "a unit of length, as yd or m", fault.Missing)
 	} else if !s.Per.Valid() {
-		a.Fault("Per", s.Per.String(), "a unit of length, as yd or m", ticket.ErrUnknown)
+		a.Fault("Per", s.Per.String(), "a unit of length, as yd or m", fault.Unknown)
 	}
 	a.Text("Currency", s.Currency)
 	if s.Coin.IsZero() {
@@ -104,14 +106,14 @@ func (s Price) Plan() (PricePlan, error) {
 	places, ok := coinPlaces(s.Coin)
 	switch {
 	case s.Coin.Sign() < 0:
-		a.Fault("Coin", s.Coin.String(), "more than 0", ticket.ErrSign)
+		a.Fault("Coin", s.Coin.String(), "more than 0", fault.Sign)
 	case ok && !s.Coin.Mul(units.RatioOf(ten(places), 1)).Less(units.RatioOf(ten(MaxDigits), 1)):
-		a.Fault("Coin", s.Coin.String(), "at most "+dearest(places).String()+" ("+ticket.Of(MaxDigits).String()+" digits)", ticket.ErrRange)
+		a.Fault("Coin", s.Coin.String(), "at most "+dearest(places).String()+" ("+ticket.Of(MaxDigits).String()+" digits)", fault.Range)
 	case !ok:
-		a.Fault("Coin", s.Coin.String(), "a number whose decimals end within "+ticket.Of(MaxCoinPlaces).String()+" places", ticket.ErrRange)
+		a.Fault("Coin", s.Coin.String(), "a number whose decimals end within "+ticket.Of(MaxCoinPlaces).String()+" places", fault.Range)
 	}
 	if s.Mode > units.ToZero {
-		a.Fault("Mode", s.Mode.String(), "half-away, half-even, down, up or to-zero", ticket.ErrUnknown)
+		a.Fault("Mode", s.Mode.String(), "half-away, half-even, down, up or to-zero", fault.Unknown)
 	}
 	if a.Failed() {
 		return PricePlan{}, a.Err()
@@ -123,7 +125,7 @@ func (s Price) Plan() (PricePlan, error) {
 	n, ok := mark.Mul(units.RatioOf(ten(places), 1)).Int(units.Down)
 	if !ok || n >= ten(MaxDigits) {
 		most, _ := dearest(places).Round(s.Coin, units.Down)
-		a.Fault("Length", s.Length.String(), "at most "+s.Per.Of(1).Scale(most.Quo(p.Rate)).String()+" (an amount of "+ticket.Of(MaxDigits).String()+" digits)", ticket.ErrRange)
+		a.Fault("Length", s.Length.String(), "at most "+s.Per.Of(1).Scale(most.Quo(p.Rate)).String()+" (an amount of "+ticket.Of(MaxDigits).String()+" digits)", fault.Range)
 		return PricePlan{}, a.Err()
 	}
 	p.Charged, p.Residue = decimal.New(n, -int32(places)), residue
@@ -158,8 +160,8 @@ func (p PricePlan) Sheet() ticket.Sheet {
 		line("to pay", ticket.Price(p.Text())))
 	sh.Cautions = []ticket.Caution{{Text: "A till may round each item or only the whole bill, and tax may be in the price or not.", Refer: "the shop's own terms decide"}}
 	if p.Assumed.Has("Coin") {
-		sh.Sources = append(sh.Sources, ticket.Practise("the hundredth as the least amount charged"))
+		sh.Sources = append(sh.Sources, source.Practise("the hundredth as the least amount charged"))
 	}
-	sh.Sources = append(sh.Sources, ticket.Cite{For: "the working", Known: ticket.Computed})
+	sh.Sources = append(sh.Sources, source.Cite{For: "the working", Known: source.Computed})
 	return sh
 }

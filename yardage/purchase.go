@@ -2,6 +2,8 @@ package yardage
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -14,46 +16,46 @@ const MaxRepeats = 1_000_000
 type Purchase struct {
 	// Need is the length of the lay on washed and squared cloth. Nap is in the
 	// lay already, as a with-nap layout: nothing is added for it here.
-	Need units.Length
+	Need units.Length `json:"need,omitzero"`
 	// Repeat is the length of the pattern repeat on the cloth as sold; none for
 	// plain cloth. The washed repeat is shorter by Shrink.
-	Repeat units.Length
+	Repeat units.Length `json:"repeat,omitzero"`
 	// Starts is how many further repeats the order takes so that the first piece
 	// can begin where the pattern wants; one is usual in furnishing. Zero is an
 	// answer. It needs a Repeat.
-	Starts int
+	Starts int `json:"starts,omitzero" noun:"zero"`
 	// Ends is lost in squaring the two ends, both together, after washing. Zero
 	// is an answer.
-	Ends units.Length
+	Ends units.Length `json:"ends,omitzero" noun:"zero"`
 	// Shrink is the shrinkage in length, 3 % being 3/100; at least 0 and less than
 	// 1. Zero is an answer: cloth that is not washed before it is cut.
-	Shrink units.Ratio
+	Shrink units.Ratio `json:"shrink,omitzero" noun:"zero"`
 	// Counter is the step in which the shop cuts. Default 1/8 yd, [Counters].
-	Counter units.Length
+	Counter units.Length `json:"counter,omitzero"`
 }
 
 // A PurchasePlan is the length to buy and how it came about.
 type PurchasePlan struct {
-	Spec         Purchase      // as solved
-	Assumed      ticket.Fields // the fields filled with a default
-	WashedRepeat units.Length  // the repeat after washing; zero for plain cloth
-	Repeats      int           // whole repeats bought, Starts included; zero for plain cloth
-	InRepeats    units.Length  // the lay in whole washed repeats; the lay itself for plain cloth
-	Squared      units.Length  // with the ends: what must be there after washing
-	Unshrunk     units.Length  // the same before washing: the least that does
-	Steps        units.Ratio   // how many of the counter's steps are bought, a whole number
-	Buy          units.Length  // what to ask for: whole steps of the counter
-	Surplus      units.Length  // Buy less Unshrunk, never below zero
-	Washed       units.Length  // what Buy is expected to measure after washing
+	Spec         Purchase      `json:"spec,omitzero"`         // as solved
+	Assumed      ticket.Fields `json:"assumed,omitzero"`      // the fields filled with a default
+	WashedRepeat units.Length  `json:"washedRepeat,omitzero"` // the repeat after washing; zero for plain cloth
+	Repeats      int           `json:"repeats,omitzero"`      // whole repeats bought, Starts included; zero for plain cloth
+	InRepeats    units.Length  `json:"inRepeats,omitzero"`    // the lay in whole washed repeats; the lay itself for plain cloth
+	Squared      units.Length  `json:"squared,omitzero"`      // with the ends: what must be there after washing
+	Unshrunk     units.Length  `json:"unshrunk,omitzero"`     // the same before washing: the least that does
+	Steps        units.Ratio   `json:"steps,omitzero"`        // how many of the counter's steps are bought, a whole number
+	Buy          units.Length  `json:"buy,omitzero"`          // what to ask for: whole steps of the counter
+	Surplus      units.Length  `json:"surplus,omitzero"`      // Buy less Unshrunk, never below zero
+	Washed       units.Length  `json:"washed,omitzero"`       // what Buy is expected to measure after washing
 }
 
-func (s Purchase) audit(a *ticket.Audit) {
+func (s Purchase) audit(a *fault.Audit) {
 	a.Need("Need", s.Need)
 	a.NotNegative("Repeat", s.Repeat)
 	if s.Starts != 0 && s.Repeat.IsZero() {
-		a.Fault("Starts", ticket.Of(s.Starts).String(), "none without a Repeat", ticket.ErrUnused)
+		a.Fault("Starts", ticket.Of(s.Starts).String(), "none without a Repeat", fault.Unused)
 	} else if s.Starts < 0 || s.Starts >= MaxRepeats {
-		a.Fault("Starts", ticket.Of(s.Starts).String(), "0 to "+ticket.Of(MaxRepeats-1).String()+", as the lay takes one or more", ticket.ErrRange)
+		a.Fault("Starts", ticket.Of(s.Starts).String(), "0 to "+ticket.Of(MaxRepeats-1).String()+", as the lay takes one or more", fault.Range)
 	}
 	a.NotNegative("Ends", s.Ends)
 	shrinkage(a, "Shrink", s.Shrink)
@@ -62,7 +64,7 @@ func (s Purchase) audit(a *ticket.Audit) {
 
 // Plan works out the length to buy.
 func (s Purchase) Plan() (PurchasePlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	if s.audit(&a); a.Failed() {
 		return PurchasePlan{}, a.Err()
 	}
@@ -76,7 +78,7 @@ func (s Purchase) Plan() (PurchasePlan, error) {
 		p.WashedRepeat = s.Repeat.Scale(stay)
 		n, ok := s.Need.Div(p.WashedRepeat).Int(units.Up)
 		if most := MaxRepeats - int64(s.Starts); !ok || n > most {
-			a.Fault("Repeat", s.Repeat.String(), "at least "+s.Need.Unscale(stay).DivInt(most).String()+" ("+ticket.Of(int(most)).String()+" repeats in the lay)", ticket.ErrRange)
+			a.Fault("Repeat", s.Repeat.String(), "at least "+s.Need.Unscale(stay).DivInt(most).String()+" ("+ticket.Of(int(most)).String()+" repeats in the lay)", fault.Range)
 			return PurchasePlan{}, a.Err()
 		}
 		p.Repeats = int(n) + s.Starts
@@ -126,16 +128,16 @@ func (p PurchasePlan) Sheet() ticket.Sheet {
 	if !s.Shrink.IsZero() {
 		sh.Cautions = []ticket.Caution{swatchCare(), ticket.IronCare(), ticket.CutCare()}
 	}
-	sh.Sources = make([]ticket.Cite, 0, 4)
+	sh.Sources = make([]source.Cite, 0, 4)
 	if p.Assumed.Has("Counter") {
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "the counter's step", ID: srcSchool, Place: "Amount of material for garments", Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "the counter's step", ID: srcSchool, Place: "Amount of material for garments", Known: source.Read})
 	}
 	if !s.Shrink.IsZero() {
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "dividing by what is left, never adding the shrinkage", ID: srcShrinkMath, Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "dividing by what is left, never adding the shrinkage", ID: srcShrinkMath, Known: source.Read})
 	}
 	if !s.Repeat.IsZero() {
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "whole repeats", ID: srcWorkroomLeaflet, Place: "August 2011", Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "whole repeats", ID: srcWorkroomLeaflet, Place: "August 2011", Known: source.Read})
 	}
-	sh.Sources = append(sh.Sources, ticket.Practise("the order of the sum"))
+	sh.Sources = append(sh.Sources, source.Practise("the order of the sum"))
 	return sh
 }

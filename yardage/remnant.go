@@ -4,6 +4,8 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -54,47 +56,47 @@ func (v *Verdict) UnmarshalText(text []byte) error {
 // A Remnant is a piece of cloth in hand, set against what the envelope asks and,
 // if one is known, against the length of a lay.
 type Remnant struct {
-	Have         units.Length // its length, unwashed, at the shorter selvedge
-	HaveWidth    units.Length // its width, selvedges included
-	Asked        units.Length // the length the envelope asks; none if not known
-	AskedWidth   units.Length // the width it is asked on; none if not known; needs Asked
-	Need         units.Length // the length of a lay of the pieces on washed cloth; none if not known
-	NeedWidth    units.Length // the width of that lay; none if not known; needs Need
-	ShrinkLength units.Ratio  // the shrinkage in length, 3 % being 3/100; zero is an answer
-	ShrinkWidth  units.Ratio  // the shrinkage across; zero is an answer
-	Selvedge     units.Length // the width of one selvedge, lost on both sides after washing; zero is an answer
-	Ends         units.Length // lost in squaring, both ends together, after washing; zero is an answer
+	Have         units.Length `json:"have,omitzero"`                     // its length, unwashed, at the shorter selvedge
+	HaveWidth    units.Length `json:"haveWidth,omitzero"`                // its width, selvedges included
+	Asked        units.Length `json:"asked,omitzero"`                    // the length the envelope asks; none if not known
+	AskedWidth   units.Length `json:"askedWidth,omitzero"`               // the width it is asked on; none if not known; needs Asked
+	Need         units.Length `json:"need,omitzero"`                     // the length of a lay of the pieces on washed cloth; none if not known
+	NeedWidth    units.Length `json:"needWidth,omitzero"`                // the width of that lay; none if not known; needs Need
+	ShrinkLength units.Ratio  `json:"shrinkLength,omitzero" noun:"zero"` // the shrinkage in length, 3 % being 3/100; zero is an answer
+	ShrinkWidth  units.Ratio  `json:"shrinkWidth,omitzero" noun:"zero"`  // the shrinkage across; zero is an answer
+	Selvedge     units.Length `json:"selvedge,omitzero" noun:"zero"`     // the width of one selvedge, lost on both sides after washing; zero is an answer
+	Ends         units.Length `json:"ends,omitzero" noun:"zero"`         // lost in squaring, both ends together, after washing; zero is an answer
 }
 
 // A RemnantPlan is what the remnant comes to.
 type RemnantPlan struct {
-	Spec        Remnant       // as given
-	Assumed     ticket.Fields // always empty
-	Short       units.Length  // Asked less Have: below zero where there is more than asked; zero if Asked is not given
-	ByArea      units.Length  // Asked x AskedWidth / HaveWidth: an estimate that decides nothing; zero if not given
-	Washed      units.Length  // length expected after washing
-	Length      units.Length  // length left after the ends: what can be laid on
-	WashedWidth units.Length  // width expected after washing
-	Width       units.Length  // width left between the selvedges: what can be laid on
-	Spare       units.Length  // Length less Need: below zero where the lay is too long; zero if Need is not given
-	SpareWidth  units.Length  // Width less NeedWidth; zero if NeedWidth is not given
-	LeastWashed units.Length  // the least length after washing that takes the lay; zero if Need is not given
-	Least       units.Length  // the same before washing
-	Verdict     Verdict       // what is known about whether it does
+	Spec        Remnant       `json:"spec,omitzero"`        // as given
+	Assumed     ticket.Fields `json:"assumed,omitzero"`     // always empty
+	Short       units.Length  `json:"short,omitzero"`       // Asked less Have: below zero where there is more than asked; zero if Asked is not given
+	ByArea      units.Length  `json:"byArea,omitzero"`      // Asked x AskedWidth / HaveWidth: an estimate that decides nothing; zero if not given
+	Washed      units.Length  `json:"washed,omitzero"`      // length expected after washing
+	Length      units.Length  `json:"length,omitzero"`      // length left after the ends: what can be laid on
+	WashedWidth units.Length  `json:"washedWidth,omitzero"` // width expected after washing
+	Width       units.Length  `json:"width,omitzero"`       // width left between the selvedges: what can be laid on
+	Spare       units.Length  `json:"spare,omitzero"`       // Length less Need: below zero where the lay is too long; zero if Need is not given
+	SpareWidth  units.Length  `json:"spareWidth,omitzero"`  // Width less NeedWidth; zero if NeedWidth is not given
+	LeastWashed units.Length  `json:"leastWashed,omitzero"` // the least length after washing that takes the lay; zero if Need is not given
+	Least       units.Length  `json:"least,omitzero"`       // the same before washing
+	Verdict     Verdict       `json:"verdict,omitzero"`     // what is known about whether it does
 }
 
-func (s Remnant) audit(a *ticket.Audit) {
+func (s Remnant) audit(a *fault.Audit) {
 	a.Need("Have", s.Have)
 	a.Need("HaveWidth", s.HaveWidth)
 	a.NotNegative("Asked", s.Asked)
 	if s.Asked.IsZero() && !s.AskedWidth.IsZero() {
-		a.Fault("AskedWidth", s.AskedWidth.String(), "none without Asked", ticket.ErrUnused)
+		a.Fault("AskedWidth", s.AskedWidth.String(), "none without Asked", fault.Unused)
 	} else {
 		a.NotNegative("AskedWidth", s.AskedWidth)
 	}
 	a.NotNegative("Need", s.Need)
 	if s.Need.IsZero() && !s.NeedWidth.IsZero() {
-		a.Fault("NeedWidth", s.NeedWidth.String(), "none without Need", ticket.ErrUnused)
+		a.Fault("NeedWidth", s.NeedWidth.String(), "none without Need", fault.Unused)
 	} else {
 		a.NotNegative("NeedWidth", s.NeedWidth)
 	}
@@ -106,7 +108,7 @@ func (s Remnant) audit(a *ticket.Audit) {
 
 // Plan works out what can be laid on and what is known of the fit.
 func (s Remnant) Plan() (RemnantPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	if s.audit(&a); a.Failed() {
 		return RemnantPlan{}, a.Err()
 	}
@@ -116,10 +118,10 @@ func (s Remnant) Plan() (RemnantPlan, error) {
 	p.WashedWidth = s.HaveWidth.Scale(left(s.ShrinkWidth))
 	p.Width = p.WashedWidth.Sub(s.Selvedge.MulInt(2))
 	if p.Width.Sign() <= 0 {
-		a.Fault("Selvedge", s.Selvedge.String(), "less than "+p.WashedWidth.DivInt(2).String()+" (half of the washed width)", ticket.ErrRange)
+		a.Fault("Selvedge", s.Selvedge.String(), "less than "+p.WashedWidth.DivInt(2).String()+" (half of the washed width)", fault.Range)
 	}
 	if p.Length.Sign() <= 0 {
-		a.Fault("Ends", s.Ends.String(), "less than "+p.Washed.String()+" (the washed length)", ticket.ErrRange)
+		a.Fault("Ends", s.Ends.String(), "less than "+p.Washed.String()+" (the washed length)", fault.Range)
 	}
 	if a.Failed() {
 		return RemnantPlan{}, a.Err()
@@ -200,7 +202,7 @@ func (p RemnantPlan) Sheet() ticket.Sheet {
 		{Text: "Whether the pieces fit is for a lay to show, never for an area; nap, repeat and flaws belong to the lay.", Refer: "a lay decides"},
 		swatchCare(), ticket.IronCare(), ticket.CutCare(),
 	}
-	sh.Sources = []ticket.Cite{ticket.Practise("selvedges and ends taken off after washing"), {For: "the working", Known: ticket.Computed}}
+	sh.Sources = []source.Cite{source.Practise("selvedges and ends taken off after washing"), {For: "the working", Known: source.Computed}}
 	return sh
 }
 

@@ -8,6 +8,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 	"example.com/clothyard/yardage"
 )
@@ -98,8 +99,8 @@ func TestSheets(t *testing.T) {
 			t.Errorf("%s: a sheet without title, working, sources or cautions", s.name)
 		}
 		for _, c := range sheet.Sources {
-			_, ok := ticket.Lookup(c.ID)
-			if c.For == "" || c.ID != "" && !ok || c.ID == "" && c.Known != ticket.Practice && c.Known != ticket.Computed {
+			_, ok := source.Lookup(c.ID)
+			if c.For == "" || c.ID != "" && !ok || c.ID == "" && c.Known != source.Practice && c.Known != source.Computed {
 				t.Errorf("%s: citation %+v", s.name, c)
 			}
 		}

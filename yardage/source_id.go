@@ -1,6 +1,6 @@
 package yardage
 
-// The ids of the sources in the one list of [ticket.Sources].
+// The ids of the sources in the one list of [source.Sources].
 const (
 	srcGrid            = "width-conversion-chart"
 	srcExtensionGrid   = "extension-width-chart"

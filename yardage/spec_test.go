@@ -7,7 +7,8 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/yardage"
 )
 
@@ -54,10 +55,10 @@ func TestEnumerationsRoundTrip(t *testing.T) {
 	var tr yardage.Trust
 	var ve yardage.Verdict
 	long := string(make([]byte, 1000))
-	if err := tr.UnmarshalText([]byte("guess")); !errors.Is(err, ticket.ErrUnknown) {
+	if err := tr.UnmarshalText([]byte("guess")); !errors.Is(err, fault.Unknown) {
 		t.Error(err)
 	}
-	if err := ve.UnmarshalText([]byte(long)); !errors.Is(err, ticket.ErrUnknown) || len(err.Error()) > 2000 {
+	if err := ve.UnmarshalText([]byte(long)); !errors.Is(err, fault.Unknown) || len(err.Error()) > 2000 {
 		t.Error(err)
 	}
 	if yardage.Trust(3).String() != "unknown" || yardage.Verdict(6).String() != "Verdict(6)" {
@@ -112,11 +113,11 @@ func TestPanelsSolveEachOfThree(t *testing.T) {
 		t.Errorf("more widths: %v, %v", s, err)
 	}
 	d.Widths = 2
-	if _, err := d.Plan(); !errors.Is(err, ticket.ErrConflict) {
+	if _, err := d.Plan(); !errors.Is(err, fault.Conflict) {
 		t.Errorf("too few widths: %v", err)
 	}
 	b.Widths = 1
-	if _, err := b.Plan(); !errors.Is(err, ticket.ErrConflict) {
+	if _, err := b.Plan(); !errors.Is(err, fault.Conflict) {
 		t.Errorf("widths that do not cover: %v", err)
 	}
 	e := base
@@ -199,16 +200,16 @@ func TestWidthColumns(t *testing.T) {
 	for _, c := range []struct {
 		from, to string
 		grid     bool
-		known    ticket.Known
+		known    source.Known
 		why      string
 	}{
-		{"45 in", "60 in", true, ticket.Read, "headings"},
-		{"44 1/2 in", "59 in", true, ticket.Read, "between the ends of a heading"},
-		{"115 cm", "150 cm", true, ticket.Memory, "150 cm lies in 58-60 itself, 115 cm is paired from memory"},
-		{"112 cm", "60 in", true, ticket.Read, "paired with 44 in in a source that was read"},
-		{"45 in", "140 cm", false, ticket.Unknown, "paired with 54-56, which heads no column"},
-		{"45 in", "47 in", false, ticket.Unknown, "under no heading"},
-		{"46 in", "60 in", false, ticket.Unknown, "under no heading"},
+		{"45 in", "60 in", true, source.Read, "headings"},
+		{"44 1/2 in", "59 in", true, source.Read, "between the ends of a heading"},
+		{"115 cm", "150 cm", true, source.Memory, "150 cm lies in 58-60 itself, 115 cm is paired from memory"},
+		{"112 cm", "60 in", true, source.Read, "paired with 44 in in a source that was read"},
+		{"45 in", "140 cm", false, source.Unknown, "paired with 54-56, which heads no column"},
+		{"45 in", "47 in", false, source.Unknown, "under no heading"},
+		{"46 in", "60 in", false, source.Unknown, "under no heading"},
 	} {
 		p, err := yardage.Width{Asked: in("2 3/4 yd"), From: in(c.from), To: in(c.to)}.Plan()
 		if err != nil || p.HasGrid != c.grid || p.GridKnown != c.known {
@@ -264,7 +265,7 @@ func TestBiasSpare(t *testing.T) {
 	if err != nil || one.Square != in("1 in") {
 		t.Errorf("one step is enough: %+v, %v", one, err)
 	}
-	if _, err := (yardage.Bias{}).Solve(); !errors.Is(err, ticket.ErrMissing) {
+	if _, err := (yardage.Bias{}).Solve(); !errors.Is(err, fault.Missing) {
 		t.Error(err)
 	}
 	if lo, hi := p.Along().Bounds(); lo.Times(lo).Cmp(in("2 in").Times(in("4 in"))) > 0 || hi.Times(hi).Cmp(in("2 in").Times(in("4 in"))) < 0 {

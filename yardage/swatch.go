@@ -4,6 +4,8 @@ import (
 	"errors"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -12,21 +14,21 @@ import (
 // two give the third; so do the three of the width. A side without shrinkage is
 // given by Before and After, both alike.
 type Swatch struct {
-	Before      units.Length // along the grain, before washing
-	After       units.Length // along the grain, after washing and pressing
-	Shrink      units.Ratio  // (Before - After) / Before
-	WidthBefore units.Length // across, before washing; none where only the length is asked
-	WidthAfter  units.Length // across, after washing
-	WidthShrink units.Ratio  // (WidthBefore - WidthAfter) / WidthBefore
+	Before      units.Length `json:"before,omitzero"`      // along the grain, before washing
+	After       units.Length `json:"after,omitzero"`       // along the grain, after washing and pressing
+	Shrink      units.Ratio  `json:"shrink,omitzero"`      // (Before - After) / Before
+	WidthBefore units.Length `json:"widthBefore,omitzero"` // across, before washing; none where only the length is asked
+	WidthAfter  units.Length `json:"widthAfter,omitzero"`  // across, after washing
+	WidthShrink units.Ratio  `json:"widthShrink,omitzero"` // (WidthBefore - WidthAfter) / WidthBefore
 }
 
 // A SwatchPlan is the swatch with all of it known.
 type SwatchPlan struct {
-	Spec     Swatch        // as solved
-	Assumed  ticket.Fields // always empty
-	Lost     units.Length  // Before less After
-	LostWide units.Length  // WidthBefore less WidthAfter
-	AreaLoss units.Ratio   // 1 - (1 - Shrink)(1 - WidthShrink); zero where the width is not given
+	Spec     Swatch        `json:"spec,omitzero"`     // as solved
+	Assumed  ticket.Fields `json:"assumed,omitzero"`  // always empty
+	Lost     units.Length  `json:"lost,omitzero"`     // Before less After
+	LostWide units.Length  `json:"lostWide,omitzero"` // WidthBefore less WidthAfter
+	AreaLoss units.Ratio   `json:"areaLoss,omitzero"` // 1 - (1 - Shrink)(1 - WidthShrink); zero where the width is not given
 }
 
 // side is one direction of a swatch: two measures and the shrinkage between
@@ -38,31 +40,31 @@ type side struct {
 }
 
 // solve fills the one of the three that is not given.
-func (d *side) solve(a *ticket.Audit) {
-	var own ticket.Audit
+func (d *side) solve(a *fault.Audit) {
+	var own fault.Audit
 	b, f, s := !d.before.IsZero(), !d.after.IsZero(), !d.shrink.IsZero()
 	if own.NotNegative(d.names[0], d.before); !b && !(f && s) {
-		own.Fault(d.names[0], "", "more than 0 in, or both "+d.names[1]+" and "+d.names[2], ticket.ErrMissing)
+		own.Fault(d.names[0], "", "more than 0 in, or both "+d.names[1]+" and "+d.names[2], fault.Missing)
 	}
 	if own.NotNegative(d.names[1], d.after); b && !f && !s {
-		own.Fault(d.names[1], "", "more than 0 in, or "+d.names[2], ticket.ErrMissing)
+		own.Fault(d.names[1], "", "more than 0 in, or "+d.names[2], fault.Missing)
 	}
 	shrinkage(&own, d.names[2], d.shrink)
 	if !own.Failed() && b && f {
 		made := d.before.Sub(d.after).Div(d.before)
 		switch {
 		case made.Sign() < 0:
-			own.Fault(d.names[1], d.after.String(), "at most "+d.before.String()+" ("+d.names[0]+"): this is no shrinkage", ticket.ErrRange)
+			own.Fault(d.names[1], d.after.String(), "at most "+d.before.String()+" ("+d.names[0]+"): this is no shrinkage", fault.Range)
 		case s && made != d.shrink:
-			own.Fault(d.names[2], d.shrink.String(), made.String()+", which is what "+d.names[0]+" and "+d.names[1]+" give", ticket.ErrConflict)
+			own.Fault(d.names[2], d.shrink.String(), made.String()+", which is what "+d.names[0]+" and "+d.names[1]+" give", fault.Conflict)
 		}
 		d.shrink = made
 	}
 	if own.Failed() {
-		var fs ticket.Faults
+		var fs fault.Faults
 		errors.As(own.Err(), &fs)
 		for _, one := range fs {
-			a.Fault(one.Path, one.Got, one.Limit, one.Err)
+			a.Fault(one.Path, one.Got, one.Limit, one.Kind)
 		}
 		return
 	}
@@ -78,7 +80,7 @@ func (d *side) solve(a *ticket.Audit) {
 // after or before washing from the other and the shrinkage. The length before
 // washing is After / (1 - Shrink), never After x (1 + Shrink).
 func (s Swatch) Solve() (Swatch, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	along := side{s.Before, s.After, s.Shrink, [3]string{"Before", "After", "Shrink"}}
 	along.solve(&a)
 	across := side{s.WidthBefore, s.WidthAfter, s.WidthShrink, [3]string{"WidthBefore", "WidthAfter", "WidthShrink"}}
@@ -124,6 +126,6 @@ func (p SwatchPlan) Sheet() ticket.Sheet {
 			Check: ticket.Check{What: "mark to mark along the grain", Want: ticket.Long(s.After), Mend: "go by what this swatch measures; wash it again if it is to be washed hot later"}},
 	}
 	sh.Cautions = []ticket.Caution{swatchCare(), ticket.IronCare()}
-	sh.Sources = []ticket.Cite{{For: "the shrinkage of a measured piece", ID: srcShrinkLesson, Known: ticket.Read}, {For: "dividing by what is left", ID: srcShrinkMath, Known: ticket.Read}}
+	sh.Sources = []source.Cite{{For: "the shrinkage of a measured piece", ID: srcShrinkLesson, Known: source.Read}, {For: "dividing by what is left", ID: srcShrinkMath, Known: source.Read}}
 	return sh
 }

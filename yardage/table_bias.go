@@ -2,7 +2,7 @@ package yardage
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // A printed chart of bias strips: 12 cells. It lies between three quarters of
@@ -15,8 +15,8 @@ type BiasCell struct {
 	Length units.Length // of the cloth
 	Strip  units.Length // width of the strip as cut
 	Yield  units.Length // length of strip
-	Source string       // id of the source, see [ticket.Lookup]
-	Known  ticket.Known // how the figure is known
+	Source string       // id of the source, see [source.Lookup]
+	Known  source.Known // how the figure is known
 }
 
 // Rows are 1/4, 1/2, 3/4 and 1 yd; columns 36, 48 and 54 in; yields in half yards.
@@ -28,7 +28,7 @@ var biasWidths = [3]int64{36, 48, 54}
 func BiasChart(yield func(BiasCell) bool) {
 	for row, cells := range biasHalves {
 		for column, n := range cells {
-			c := BiasCell{units.Inch.Of(biasWidths[column]), units.Yard.Frac(int64(row)+1, 4), units.Inch.Mixed(1, 5, 8), units.Yard.Frac(n, 2), srcBiasChart, ticket.Read}
+			c := BiasCell{units.Inch.Of(biasWidths[column]), units.Yard.Frac(int64(row)+1, 4), units.Inch.Mixed(1, 5, 8), units.Yard.Frac(n, 2), srcBiasChart, source.Read}
 			if !yield(c) {
 				return
 			}

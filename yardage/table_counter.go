@@ -2,7 +2,7 @@ package yardage
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // A Counter is a step in which cloth is cut for sale. What is bought goes up to
@@ -11,8 +11,8 @@ import (
 type Counter struct {
 	Step   units.Length // the step
 	Use    string       // where it is used
-	Source string       // id of the source, see [ticket.Lookup]; empty for common practice
-	Known  ticket.Known // how the figure is known
+	Source string       // id of the source, see [source.Lookup]; empty for common practice
+	Known  source.Known // how the figure is known
 }
 
 var counterRows = [...]struct {
@@ -20,18 +20,18 @@ var counterRows = [...]struct {
 	num, den int64
 	use      string
 	source   string
-	known    ticket.Known
+	known    source.Known
 }{
-	{units.Yard, 1, 8, "shops; the default", srcSchool, ticket.Read},
-	{units.Yard, 1, 4, "shops", srcSchool, ticket.Read},
-	{units.Yard, 1, 3, "shops that sell thirds", srcWorkplace, ticket.Read},
-	{units.Yard, 1, 2, "furnishing cloth", srcDrapesMeasuring, ticket.Read},
-	{units.Yard, 1, 1, "whole yards", srcYardLesson, ticket.Read},
-	{units.Yard, 1, 10, "decimal yards", "", ticket.Practice},
-	{units.Metre, 1, 4, "metric shops, quilting cloth", srcMetricCounter, ticket.Read},
-	{units.Metre, 1, 2, "curtain orders", srcCurtainMeasure, ticket.Read},
-	{units.Metre, 1, 10, "metric shops", "", ticket.Practice},
-	{units.Centimetre, 5, 1, "printed equivalents of yards", srcYardMetres, ticket.Read},
+	{units.Yard, 1, 8, "shops; the default", srcSchool, source.Read},
+	{units.Yard, 1, 4, "shops", srcSchool, source.Read},
+	{units.Yard, 1, 3, "shops that sell thirds", srcWorkplace, source.Read},
+	{units.Yard, 1, 2, "furnishing cloth", srcDrapesMeasuring, source.Read},
+	{units.Yard, 1, 1, "whole yards", srcYardLesson, source.Read},
+	{units.Yard, 1, 10, "decimal yards", "", source.Practice},
+	{units.Metre, 1, 4, "metric shops, quilting cloth", srcMetricCounter, source.Read},
+	{units.Metre, 1, 2, "curtain orders", srcCurtainMeasure, source.Read},
+	{units.Metre, 1, 10, "metric shops", "", source.Practice},
+	{units.Centimetre, 5, 1, "printed equivalents of yards", srcYardMetres, source.Read},
 }
 
 // Counters yields every step. Sources disagree: the caller chooses, the first

@@ -1,10 +1,9 @@
 package yardage
 
 import (
-	"errors"
-
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 )
 
 // The printed chart of garment lengths by width of cloth: 12 rows, one garment
@@ -13,15 +12,15 @@ import (
 // is data: no rule of area or rounding makes it, so nothing is computed from it.
 
 // ErrOutside is returned for a look-up that a printed table does not hold.
-var ErrOutside = errors.New("yardage: not in the printed table")
+const ErrOutside fault.Kind = "yardage: not in the printed table"
 
 // A GridCell is one cell of the printed chart.
 type GridCell struct {
 	Row      int          // counted from 1; all the cells of a row are one garment
 	From, To units.Length // the widths of cloth that head the column, equal where one is printed
 	Length   units.Length // the length of cloth for that garment on that width
-	Source   string       // id of the source, see [ticket.Lookup]
-	Known    ticket.Known // how the figure is known
+	Source   string       // id of the source, see [source.Lookup]
+	Known    source.Known // how the figure is known
 }
 
 var gridColumns = [...]struct{ from, to int64 }{
@@ -60,11 +59,11 @@ func gridSource(row, column int) string {
 	return srcExtensionGrid
 }
 
-func gridKnown(row, column int) ticket.Known {
+func gridKnown(row, column int) source.Known {
 	if gridSource(row, column) == srcExtensionGrid {
-		return ticket.Memory
+		return source.Memory
 	}
-	return ticket.Read
+	return source.Read
 }
 
 func gridCell(row, column int) GridCell {
@@ -86,7 +85,7 @@ func Grid(yield func(GridCell) bool) {
 // gridPlace is a column and how it was found.
 type gridPlace struct {
 	column int
-	known  ticket.Known // Memory where the width is a metric one paired with a heading from memory
+	known  source.Known // Memory where the width is a metric one paired with a heading from memory
 }
 
 // gridColumn finds the column that a width of cloth falls under: a heading holds
@@ -95,7 +94,7 @@ type gridPlace struct {
 func gridColumn(width units.Length) (gridPlace, bool) {
 	for i, c := range gridColumns {
 		if !width.Less(units.Inch.Of(c.from)) && !units.Inch.Of(c.to).Less(width) {
-			return gridPlace{i, ticket.Read}, true
+			return gridPlace{i, source.Read}, true
 		}
 	}
 	for _, pair := range clothPairs {

@@ -2,15 +2,15 @@ package yardage
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // A JoinRow is a printed allowance for the join of two widths of cloth.
 type JoinRow struct {
 	Seam   units.Length // taken from each of the two widths
 	Use    string       // what is joined
-	Source string       // id of the source, see [ticket.Lookup]
-	Known  ticket.Known // how the figure is known
+	Source string       // id of the source, see [source.Lookup]
+	Known  source.Known // how the figure is known
 }
 
 // Both sources print 1 in a join, which is half of it a width.
@@ -18,10 +18,10 @@ var joinRows = [...]struct {
 	num, den int64 // of an inch
 	use      string
 	source   string
-	known    ticket.Known
+	known    source.Known
 }{
-	{1, 2, "widths of a curtain", srcCurtainEstimate, ticket.Read},
-	{1, 2, "widths of a curtain", srcCurtainLesson, ticket.Read},
+	{1, 2, "widths of a curtain", srcCurtainEstimate, source.Read},
+	{1, 2, "widths of a curtain", srcCurtainLesson, source.Read},
 }
 
 // Joins yields every row; the first is the default of [Panels].

@@ -4,7 +4,7 @@ import (
 	"iter"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // Shrinkage by cloth, as printed. The spread is wide and the sources weak: no
@@ -16,8 +16,8 @@ type Shrinkage struct {
 	Cloth              string       // the material
 	Length, LengthMost units.Ratio  // along the grain
 	Width, WidthMost   units.Ratio  // across
-	Source             string       // id of the source, see [ticket.Lookup]
-	Known              ticket.Known // how the figure is known
+	Source             string       // id of the source, see [source.Lookup]
+	Known              source.Known // how the figure is known
 }
 
 // The figures are in tenths of a per cent.
@@ -44,7 +44,7 @@ var shrinkRows = [...]struct {
 // Shrinkages yields every printed figure. Sources disagree: both rows stay.
 func Shrinkages(yield func(Shrinkage) bool) {
 	for _, r := range shrinkRows {
-		s := Shrinkage{r.cloth, units.RatioOf(r.lo, 1000), units.RatioOf(r.hi, 1000), units.RatioOf(r.wlo, 1000), units.RatioOf(r.whi, 1000), r.source, ticket.Read}
+		s := Shrinkage{r.cloth, units.RatioOf(r.lo, 1000), units.RatioOf(r.hi, 1000), units.RatioOf(r.wlo, 1000), units.RatioOf(r.whi, 1000), r.source, source.Read}
 		if !yield(s) {
 			return
 		}

@@ -5,17 +5,17 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/yardage"
 )
 
 func TestTables(t *testing.T) {
-	sources := func(name, id string, known ticket.Known) {
+	sources := func(name, id string, known source.Known) {
 		t.Helper()
-		if _, ok := ticket.Lookup(id); !ok && (id != "" || known != ticket.Practice) {
+		if _, ok := source.Lookup(id); !ok && (id != "" || known != source.Practice) {
 			t.Errorf("%s: source %q is not in the list", name, id)
 		}
-		if known == ticket.Unknown {
+		if known == source.Unknown {
 			t.Errorf("%s: how is it known?", name)
 		}
 	}
@@ -24,7 +24,7 @@ func TestTables(t *testing.T) {
 	for c := range yardage.Grid {
 		sources("grid", c.Source, c.Known)
 		cells++
-		if c.Known == ticket.Memory {
+		if c.Known == source.Memory {
 			memory++
 		}
 		column := len(rows[c.Row])

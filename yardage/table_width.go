@@ -4,7 +4,7 @@ import (
 	"iter"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // Widths in which cloth is woven and sold: pairs of inches and the rounded
@@ -15,30 +15,30 @@ type ClothWidth struct {
 	Cloth    string       // the material; empty for a pair of widths of any cloth
 	From, To units.Length // in inches, equal where one is printed
 	Metric   units.Length // the metric width sold as the same; zero if none is printed
-	Source   string       // id of the source, see [ticket.Lookup]
-	Known    ticket.Known // how the figure is known
+	Source   string       // id of the source, see [source.Lookup]
+	Known    source.Known // how the figure is known
 }
 
 type clothPair struct {
 	from, to, cm int64
 	source       string
-	known        ticket.Known
+	known        source.Known
 }
 
 var clothPairs = [...]clothPair{
-	{25, 25, 65, srcEnvelope, ticket.Memory},
-	{27, 27, 70, srcEnvelope, ticket.Memory},
-	{35, 36, 90, srcEnvelope, ticket.Memory},
-	{39, 39, 100, srcEnvelope, ticket.Memory},
-	{44, 44, 112, srcInchGuide, ticket.Read},
-	{44, 45, 115, srcEnvelope, ticket.Memory},
-	{48, 48, 122, srcCurtainWidths, ticket.Read},
-	{50, 50, 127, srcEnvelope, ticket.Memory},
-	{54, 54, 135, srcWidthGlossary, ticket.Read},
-	{54, 56, 140, srcEnvelope, ticket.Memory},
-	{58, 60, 150, srcEnvelope, ticket.Memory},
-	{68, 70, 175, srcEnvelope, ticket.Memory},
-	{72, 72, 180, srcEnvelope, ticket.Memory},
+	{25, 25, 65, srcEnvelope, source.Memory},
+	{27, 27, 70, srcEnvelope, source.Memory},
+	{35, 36, 90, srcEnvelope, source.Memory},
+	{39, 39, 100, srcEnvelope, source.Memory},
+	{44, 44, 112, srcInchGuide, source.Read},
+	{44, 45, 115, srcEnvelope, source.Memory},
+	{48, 48, 122, srcCurtainWidths, source.Read},
+	{50, 50, 127, srcEnvelope, source.Memory},
+	{54, 54, 135, srcWidthGlossary, source.Read},
+	{54, 56, 140, srcEnvelope, source.Memory},
+	{58, 60, 150, srcEnvelope, source.Memory},
+	{68, 70, 175, srcEnvelope, source.Memory},
+	{72, 72, 180, srcEnvelope, source.Memory},
 }
 
 var clothOld = [...]struct {
@@ -74,7 +74,7 @@ func ClothWidths(yield func(ClothWidth) bool) {
 		}
 	}
 	for _, o := range clothOld {
-		if !yield(ClothWidth{o.cloth, units.Inch.Of(o.from), units.Inch.Of(o.to), units.Length{}, o.source, ticket.Read}) {
+		if !yield(ClothWidth{o.cloth, units.Inch.Of(o.from), units.Inch.Of(o.to), units.Length{}, o.source, source.Read}) {
 			return
 		}
 	}

@@ -4,6 +4,8 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -50,32 +52,32 @@ func (t *Trust) UnmarshalText(text []byte) error {
 
 // A Width is a length asked for on cloth of one width, to be bought on another.
 type Width struct {
-	Asked units.Length // the length asked, as on the envelope
-	From  units.Length // the width of cloth it is asked on
-	To    units.Length // the width of the cloth to be bought
+	Asked units.Length `json:"asked,omitzero"` // the length asked, as on the envelope
+	From  units.Length `json:"from,omitzero"`  // the width of cloth it is asked on
+	To    units.Length `json:"to,omitzero"`    // the width of the cloth to be bought
 	// Nap adds the chart's own 1/4 yd, printed for one-way cloth, sleeves cut in
 	// one with the body, or a large difference of width (how large is not printed).
-	Nap bool
+	Nap bool `json:"nap,omitzero"`
 }
 
 // A WidthPlan sets the printed chart and the area side by side. Neither proves
 // that the pieces fit: only a lay does.
 type WidthPlan struct {
-	Spec      Width         // as given
-	Assumed   ticket.Fields // always empty
-	ByArea    units.Length  // Asked x From / To, exact; an estimate, not a bound
-	HasGrid   bool          // the chart has the row and both columns
-	GridRow   int           // the row of the chart, counted from 1; zero without one
-	ByGrid    units.Length  // the printed cell; zero without one
-	GridKnown ticket.Known  // Memory where either column, or how it was found, is from memory
-	Added     units.Length  // the chart's allowance where Nap is set
-	Trusted   Trust         // which of the two to go by
-	Guide     units.Length  // the trusted figure and Added
+	Spec      Width         `json:"spec,omitzero"`      // as given
+	Assumed   ticket.Fields `json:"assumed,omitzero"`   // always empty
+	ByArea    units.Length  `json:"byArea,omitzero"`    // Asked x From / To, exact; an estimate, not a bound
+	HasGrid   bool          `json:"hasGrid,omitzero"`   // the chart has the row and both columns
+	GridRow   int           `json:"gridRow,omitzero"`   // the row of the chart, counted from 1; zero without one
+	ByGrid    units.Length  `json:"byGrid,omitzero"`    // the printed cell; zero without one
+	GridKnown source.Known  `json:"gridKnown,omitzero"` // Memory where either column, or how it was found, is from memory
+	Added     units.Length  `json:"added,omitzero"`     // the chart's allowance where Nap is set
+	Trusted   Trust         `json:"trusted,omitzero"`   // which of the two to go by
+	Guide     units.Length  `json:"guide,omitzero"`     // the trusted figure and Added
 }
 
 // Plan works out both figures.
 func (s Width) Plan() (WidthPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Need("Asked", s.Asked)
 	a.Need("From", s.From)
 	a.Need("To", s.To)
@@ -86,10 +88,10 @@ func (s Width) Plan() (WidthPlan, error) {
 	p.Trusted, p.Guide = ByArea, p.ByArea
 	if from, to, row, ok := gridFind(s.Asked, s.From, s.To); ok {
 		p.HasGrid, p.GridRow, p.ByGrid = true, row+1, gridLength(row, to.column)
-		p.GridKnown = ticket.Read
-		if from.known == ticket.Memory || to.known == ticket.Memory ||
-			gridKnown(row, from.column) == ticket.Memory || gridKnown(row, to.column) == ticket.Memory {
-			p.GridKnown = ticket.Memory
+		p.GridKnown = source.Read
+		if from.known == source.Memory || to.known == source.Memory ||
+			gridKnown(row, from.column) == source.Memory || gridKnown(row, to.column) == source.Memory {
+			p.GridKnown = source.Memory
 		}
 		p.Trusted, p.Guide = Chart, p.ByGrid
 	}
@@ -127,29 +129,29 @@ func (p WidthPlan) Sheet() ticket.Sheet {
 	case p.ByGrid.Less(p.ByArea):
 		sh.Cautions = append(sh.Cautions, ticket.Caution{Text: "The chart is below the area figure: it counts on a closer lay on this width.", Refer: "a lay decides"})
 	}
-	if p.GridKnown == ticket.Memory {
+	if p.GridKnown == source.Memory {
 		sh.Cautions = append(sh.Cautions, ticket.Caution{Text: "The chart's figure, or the column for this width, is from memory of the print.", Refer: "the printed chart decides"})
 	}
-	sh.Sources = make([]ticket.Cite, 0, 3)
+	sh.Sources = make([]source.Cite, 0, 3)
 	if p.HasGrid {
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "the chart", ID: srcGrid, Known: ticket.Read})
-		if p.GridKnown == ticket.Memory {
-			sh.Sources = append(sh.Sources, ticket.Cite{For: "the columns and widths from memory", ID: srcExtensionGrid, Known: ticket.Memory})
+		sh.Sources = append(sh.Sources, source.Cite{For: "the chart", ID: srcGrid, Known: source.Read})
+		if p.GridKnown == source.Memory {
+			sh.Sources = append(sh.Sources, source.Cite{For: "the columns and widths from memory", ID: srcExtensionGrid, Known: source.Memory})
 		}
 	}
 	if s.Nap && !p.HasGrid {
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "the allowance", ID: srcGrid, Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "the allowance", ID: srcGrid, Known: source.Read})
 	}
-	sh.Sources = append(sh.Sources, ticket.Cite{For: "the area figure", Known: ticket.Computed})
+	sh.Sources = append(sh.Sources, source.Cite{For: "the area figure", Known: source.Computed})
 	return sh
 }
 
 // unknownText is the fault for a name that is none of those listed.
 func unknownText(got, want string) error {
-	if len(got) > ticket.MaxName {
-		got = got[:ticket.MaxName]
+	if len(got) > fault.MaxName {
+		got = got[:fault.MaxName]
 	}
-	var a ticket.Audit
-	a.Fault("text", strconv.Quote(got), want, ticket.ErrUnknown)
+	var a fault.Audit
+	a.Fault("text", strconv.Quote(got), want, fault.Unknown)
 	return a.Err()
 }

@@ -2,6 +2,7 @@ package yardage
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -64,12 +65,12 @@ func overLong(l units.Length, name string) ticket.Term {
 func left(s units.Ratio) units.Ratio { return units.RatioOf(1, 1).Sub(s) }
 
 // shrinkage records a shrinkage that is below 0, or that leaves nothing.
-func shrinkage(a *ticket.Audit, path string, s units.Ratio) {
+func shrinkage(a *fault.Audit, path string, s units.Ratio) {
 	switch {
 	case s.Sign() < 0:
-		a.Fault(path, s.String(), "0 or more", ticket.ErrSign)
+		a.Fault(path, s.String(), "0 or more", fault.Sign)
 	case s.Cmp(units.RatioOf(1, 1)) >= 0:
-		a.Fault(path, s.String(), "less than 1, which is 100 %", ticket.ErrRange)
+		a.Fault(path, s.String(), "less than 1, which is 100 %", fault.Range)
 	}
 }
 

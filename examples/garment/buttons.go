@@ -5,7 +5,7 @@ import (
 
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // buttons counts the tin over all rows and sets each row with what it has.
@@ -33,7 +33,7 @@ func (w *planner) buttons() {
 		return
 	}
 	if w.p.Stock.Short > 0 && len(w.p.Stock.Gives) == 0 {
-		w.audit.Fault("Tin.Have", strconv.Itoa(w.g.Tin.Have), "at least "+strconv.Itoa(w.p.Stock.Floor)+", one for each place", ticket.ErrRange)
+		w.audit.Fault("Tin.Have", strconv.Itoa(w.g.Tin.Have), "at least "+strconv.Itoa(w.p.Stock.Floor)+", one for each place", fault.Range)
 		return
 	}
 	for i, r := range w.g.Rows {
@@ -60,7 +60,7 @@ func (w *planner) buttons() {
 			p.BelowThen, p.BelowNow = d.AsSewn.Sub(last), d.AsChosen.Sub(last)
 			for _, left := range [...]units.Length{p.BelowThen, p.BelowNow} {
 				if left.Sign() < 0 {
-					w.audit.Fault(at("Rows", i, "Row.Last"), last.String(), "above the finished hem, at most "+d.AsChosen.String(), ticket.ErrRange)
+					w.audit.Fault(at("Rows", i, "Row.Last"), last.String(), "above the finished hem, at most "+d.AsChosen.String(), fault.Range)
 					break
 				}
 			}

@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage"
 	"example.com/clothyard/yardage/layout"
 )
@@ -19,13 +19,13 @@ func (w *planner) cloth(ctx context.Context) error {
 	var err error
 	if !c.Asked.IsZero() && !c.AskedWidth.IsZero() {
 		if out.Width, err = (yardage.Width{Asked: c.Asked, From: c.AskedWidth, To: c.Width}).Plan(); err != nil {
-			return ticket.Under("Cloth", err)
+			return fault.Under("Cloth", err)
 		}
 	}
 	remnant := yardage.Remnant{Have: c.Have, HaveWidth: c.Width, Asked: c.Asked, AskedWidth: c.AskedWidth,
 		ShrinkLength: c.ShrinkLong, ShrinkWidth: c.ShrinkWide, Selvedge: c.Selvedge, Ends: c.Ends}
 	if out.Remnant, err = remnant.Plan(); err != nil {
-		return ticket.Under("Cloth", err)
+		return fault.Under("Cloth", err)
 	}
 	spec := layout.Spec{Work: c.Work, Cloth: layout.Cloth{Wide: out.Remnant.WashedWidth, Selvedge: c.Selvedge, Long: out.Remnant.Length}}
 	nest, err := w.outlines(spec)
@@ -57,10 +57,10 @@ func (w *planner) cloth(ctx context.Context) error {
 	}
 	remnant.Need, remnant.NeedWidth = out.Need, wide
 	if out.Remnant, err = remnant.Plan(); err != nil {
-		return ticket.Under("Cloth", err)
+		return fault.Under("Cloth", err)
 	}
 	out.Purchase, err = yardage.Purchase{Need: out.Need, Ends: c.Ends, Shrink: c.ShrinkLong, Counter: c.Counter}.Plan()
-	return ticket.Under("Cloth", err).OrNil()
+	return fault.Under("Cloth", err).OrNil()
 }
 
 // longer finds a lay; where the cloth is shorter than any lay the pieces are laid
@@ -115,9 +115,9 @@ func (w *planner) own(spec layout.Spec) (layout.Plan, error) {
 }
 
 // underLay gives the verifier's faults the paths of this garment.
-func underLay(err error) ticket.Faults {
-	fs := ticket.Under("Lay", err)
-	out := make(ticket.Faults, len(fs))
+func underLay(err error) fault.Faults {
+	fs := fault.Under("Lay", err)
+	out := make(fault.Faults, len(fs))
 	for i, f := range fs {
 		g := *f
 		g.Path = strings.Replace(g.Path, "Lay.Placements", "Lay", 1)

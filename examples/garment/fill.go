@@ -7,7 +7,7 @@ import (
 	"unicode/utf8"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // Fill writes a text in which lengths stand in braces, as in "cut it {3/32 in}
@@ -23,11 +23,11 @@ func Fill(text string, write func(units.Length) string) (string, error) {
 		}
 		inside, after, ok := strings.Cut(rest, "}")
 		if !ok {
-			return "", ticket.Faults{{Got: strconv.Quote(text), Limit: "a } for every {", Err: ticket.ErrForm}}
+			return "", fault.Faults{{Got: strconv.Quote(text), Limit: "a } for every {", Kind: fault.Form}}
 		}
 		l, err := units.Parse(inside)
 		if err != nil {
-			return "", ticket.Faults{{Got: strconv.Quote(inside), Limit: "a length in braces: " + err.Error(), Err: ticket.ErrForm}}
+			return "", fault.Faults{{Got: strconv.Quote(inside), Limit: "a length in braces: " + err.Error(), Kind: fault.Form}}
 		}
 		b.WriteString(write(l))
 		text = after
@@ -36,13 +36,13 @@ func Fill(text string, write func(units.Length) string) (string, error) {
 
 // text checks a text that may hold lengths in braces.
 func (w *planner) text(path, s string) {
-	const most = 5 * ticket.MaxName
+	const most = 5 * fault.MaxName
 	if len(s) > most {
-		w.audit.Fault(path, fmt.Sprintf("%d bytes", len(s)), fmt.Sprintf("at most %d bytes", most), ticket.ErrRange)
+		w.audit.Fault(path, fmt.Sprintf("%d bytes", len(s)), fmt.Sprintf("at most %d bytes", most), fault.Range)
 		return
 	}
 	for rest := s; rest != ""; {
-		n := min(len(rest), ticket.MaxName)
+		n := min(len(rest), fault.MaxName)
 		for n < len(rest) && n > 1 && !utf8.RuneStart(rest[n]) {
 			n--
 		}
@@ -84,11 +84,11 @@ func (w *planner) texts() {
 
 func (w *planner) step(path string, s Step) {
 	if s.Do == "" {
-		w.audit.Fault(path+".Do", "", "what is done", ticket.ErrMissing)
+		w.audit.Fault(path+".Do", "", "what is done", fault.Missing)
 	}
 	w.text(path+".Do", s.Do)
 	if s.Right && s.Wrong {
-		w.audit.Fault(path+".Wrong", "true", "one of right and wrong", ticket.ErrConflict)
+		w.audit.Fault(path+".Wrong", "true", "one of right and wrong", fault.Conflict)
 	}
 	w.audit.NotNegative(path+".At", s.At)
 	w.text(path+".From", s.From)

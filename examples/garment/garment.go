@@ -223,7 +223,7 @@ var shirt []byte
 func Default() (Garment, error) { return Read(bytes.NewReader(shirt)) }
 
 // Read reads a garment from JSON, at most [bind.MaxBytes] of it. The error is
-// [ticket.Faults] where the text is at fault.
+// [fault.Faults] where the text is at fault.
 func Read(r io.Reader) (Garment, error) {
 	text, err := io.ReadAll(io.LimitReader(r, bind.MaxBytes+1))
 	if err != nil {

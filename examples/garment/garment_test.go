@@ -12,7 +12,7 @@ import (
 	"example.com/clothyard/examples/garment"
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 func shirt(t *testing.T) garment.Garment {
@@ -162,7 +162,7 @@ func TestRowPastTheHem(t *testing.T) {
 	g := shirt(t)
 	g.Rows[0].Row.Last = units.Inch.Of(27)
 	_, err := g.Plan(context.Background())
-	var f *ticket.Fault
+	var f *fault.Fault
 	if !errors.As(err, &f) || f.Path != "Rows[0].Row.Last" || f.Got != "27 in" || !strings.Contains(f.Limit, "26 1/2 in") {
 		t.Errorf("%v", err)
 	}
@@ -219,7 +219,7 @@ func TestFaults(t *testing.T) {
 		g := shirt(t)
 		c.change(&g)
 		_, err := g.Plan(context.Background())
-		var fs ticket.Faults
+		var fs fault.Faults
 		if !errors.As(err, &fs) || len(fs) == 0 {
 			t.Errorf("%v: %v", c.wants, err)
 			continue
@@ -243,7 +243,7 @@ func TestFill(t *testing.T) {
 		t.Errorf("%q, %v", got, err)
 	}
 	for _, bad := range []string{"{", "{x}", "{5/8}"} {
-		if _, err := garment.Fill(bad, units.Length.String); !errors.Is(err, ticket.ErrForm) {
+		if _, err := garment.Fill(bad, units.Length.String); !errors.Is(err, fault.Form) {
 			t.Errorf("%q: %v", bad, err)
 		}
 	}
@@ -279,7 +279,7 @@ func FuzzRead(f *testing.F) {
 		if err == nil {
 			return
 		}
-		var fs ticket.Faults
+		var fs fault.Faults
 		if !errors.As(err, &fs) || len(fs) == 0 || err.Error() == "" {
 			t.Fatalf("%v", err)
 		}

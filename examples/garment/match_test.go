@@ -9,7 +9,7 @@ import (
 	"example.com/clothyard/examples/garment"
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 func length(text string) units.Length { return units.MustParse(text) }
@@ -58,7 +58,7 @@ func TestSlitLongerThanItsEdge(t *testing.T) {
 	g := shirt(t)
 	g.Edges[9].Net = length("3/4 in")
 	_, err := g.Plan(context.Background())
-	var f *ticket.Fault
+	var f *fault.Fault
 	if !errors.As(err, &f) || f.Path != "Edges[9].Slit" || !strings.Contains(f.Limit, "3/4 in") {
 		t.Error(err)
 	}
@@ -140,17 +140,17 @@ func TestPliesNotSaid(t *testing.T) {
 		path   string
 		kind   error
 	}{
-		{func(g *garment.Garment) { g.Pieces[0].Upper = nil }, "Pieces[0].Upper", ticket.ErrMissing},
-		{func(g *garment.Garment) { g.Drops[0].Upper = nil }, "Drops[0].Upper", ticket.ErrMissing},
-		{func(g *garment.Garment) { g.Pieces[0].Sides = nil }, "Pieces[0].Upper[0]", ticket.ErrUnused},
-		{func(g *garment.Garment) { g.Pieces[0].Sides, g.Pieces[0].Under = []string{"side"}, []string{"side"} }, "Pieces[0].Under[0]", ticket.ErrConflict},
-		{func(g *garment.Garment) { g.Drops[0].Under = []string{"side"} }, "Drops[0].Under[0]", ticket.ErrConflict},
-		{func(g *garment.Garment) { g.Drops[0].Under = []string{"hip"} }, "Drops[0].Under[0]", ticket.ErrUnused},
+		{func(g *garment.Garment) { g.Pieces[0].Upper = nil }, "Pieces[0].Upper", fault.Missing},
+		{func(g *garment.Garment) { g.Drops[0].Upper = nil }, "Drops[0].Upper", fault.Missing},
+		{func(g *garment.Garment) { g.Pieces[0].Sides = nil }, "Pieces[0].Upper[0]", fault.Unused},
+		{func(g *garment.Garment) { g.Pieces[0].Sides, g.Pieces[0].Under = []string{"side"}, []string{"side"} }, "Pieces[0].Under[0]", fault.Conflict},
+		{func(g *garment.Garment) { g.Drops[0].Under = []string{"side"} }, "Drops[0].Under[0]", fault.Conflict},
+		{func(g *garment.Garment) { g.Drops[0].Under = []string{"hip"} }, "Drops[0].Under[0]", fault.Unused},
 	} {
 		g := garmentOf(t, unequal)
 		c.change(&g)
 		_, err := g.Plan(context.Background())
-		var f *ticket.Fault
+		var f *fault.Fault
 		if !errors.As(err, &f) || f.Path != c.path || !errors.Is(f, c.kind) {
 			t.Errorf("want %s %v, got %v", c.path, c.kind, err)
 		}

@@ -4,7 +4,7 @@ import (
 	"slices"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -23,7 +23,7 @@ func (w *planner) outlines(s layout.Spec) (layout.Spec, error) {
 	if !slices.ContainsFunc(w.g.Pieces, func(p Piece) bool { return len(p.Outline) > 0 }) {
 		return s, nil
 	}
-	var a ticket.Audit
+	var a fault.Audit
 	for i, p := range w.g.Pieces {
 		r := w.rectangle(p)
 		r.Pair = p.Pair
@@ -36,8 +36,8 @@ func (w *planner) outlines(s layout.Spec) (layout.Spec, error) {
 		s.Pieces = append(s.Pieces, r)
 		one := layout.Spec{Cloth: layout.Cloth{Wide: r.Wide.Add(r.Long)}, Pieces: []layout.Piece{r}}
 		if _, err := one.Solve(); err != nil {
-			for _, f := range ticket.Under("", err) {
-				a.Fault(at("Pieces", i, "Outline"), f.Got, f.Limit, f.Err)
+			for _, f := range fault.Under("", err) {
+				a.Fault(at("Pieces", i, "Outline"), f.Got, f.Limit, f.Kind)
 			}
 		}
 	}

@@ -12,7 +12,7 @@ import (
 	"example.com/clothyard/examples/garment"
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -207,12 +207,12 @@ func TestOutlineFaults(t *testing.T) {
 		want   string
 		reason error
 	}{
-		{func(p *garment.Piece) { p.Outline[2].Left = "cape" }, "Pieces[0].Outline[2].Left", ticket.ErrUnknown},
-		{func(p *garment.Piece) { p.Outline = make([]garment.Corner, garment.MaxParts+1) }, "Pieces[0].Outline", ticket.ErrRange},
-		{func(p *garment.Piece) { p.Outline[0].Y = units.Inch.Of(-1) }, "Pieces[0].Outline", ticket.ErrConflict},
+		{func(p *garment.Piece) { p.Outline[2].Left = "cape" }, "Pieces[0].Outline[2].Left", fault.Unknown},
+		{func(p *garment.Piece) { p.Outline = make([]garment.Corner, garment.MaxParts+1) }, "Pieces[0].Outline", fault.Range},
+		{func(p *garment.Piece) { p.Outline[0].Y = units.Inch.Of(-1) }, "Pieces[0].Outline", fault.Conflict},
 		{func(p *garment.Piece) { p.Outline[7], p.Outline[8] = p.Outline[8], p.Outline[7] }, "Pieces[0].Outline", layout.ErrOutline},
-		{func(p *garment.Piece) { p.Outline = p.Outline[:2] }, "Pieces[0].Outline", ticket.ErrRange},
-		{func(p *garment.Piece) { p.Pair = true }, "Pieces[0].Outline", ticket.ErrConflict},
+		{func(p *garment.Piece) { p.Outline = p.Outline[:2] }, "Pieces[0].Outline", fault.Range},
+		{func(p *garment.Piece) { p.Pair = true }, "Pieces[0].Outline", fault.Conflict},
 	} {
 		g, err := garment.Default()
 		if err != nil {
@@ -220,7 +220,7 @@ func TestOutlineFaults(t *testing.T) {
 		}
 		test.change(&g.Pieces[0])
 		_, err = g.Plan(context.Background())
-		var fs ticket.Faults
+		var fs fault.Faults
 		if !errors.As(err, &fs) || fs[0].Path != test.want || !errors.Is(err, test.reason) {
 			t.Errorf("%v, want %s", err, test.want)
 		}

@@ -15,7 +15,7 @@ import (
 	"example.com/clothyard/hem"
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage"
 	"example.com/clothyard/yardage/layout"
 )
@@ -120,10 +120,10 @@ type planner struct {
 	g     Garment
 	p     Plan
 	net   []units.Length // of each edge before the seams count
-	audit ticket.Audit
+	audit fault.Audit
 }
 
-// Plan works out the garment. The faults are [ticket.Faults], each with the path
+// Plan works out the garment. The faults are [fault.Faults], each with the path
 // of its field. When ctx is done while a lay is looked for, the lay found so far
 // is used.
 func (g Garment) Plan(ctx context.Context) (Plan, error) {
@@ -158,12 +158,12 @@ func (g Garment) Plan(ctx context.Context) (Plan, error) {
 
 // inOrder sorts faults by the fields of the garment, and within a list by place.
 func inOrder(err error) error {
-	var faults ticket.Faults
+	var faults fault.Faults
 	if !errors.As(err, &faults) {
 		return err
 	}
 	garment := reflect.TypeFor[Garment]()
-	place := func(f *ticket.Fault) (field, index int) {
+	place := func(f *fault.Fault) (field, index int) {
 		name := f.Path
 		if i := strings.IndexAny(name, ".["); i >= 0 {
 			rest := name[i+1:]
@@ -177,7 +177,7 @@ func inOrder(err error) error {
 		}
 		return field, index
 	}
-	slices.SortStableFunc(faults, func(a, b *ticket.Fault) int {
+	slices.SortStableFunc(faults, func(a, b *fault.Fault) int {
 		fa, ia := place(a)
 		fb, ib := place(b)
 		return cmp.Or(cmp.Compare(fa, fb), cmp.Compare(ia, ib))
@@ -220,7 +220,7 @@ func (w *planner) check() {
 		return
 	}
 	if len(g.Edges) == 0 {
-		a.Fault("Edges", "", "at least one edge", ticket.ErrMissing)
+		a.Fault("Edges", "", "at least one edge", fault.Missing)
 	}
 	for i, s := range g.Seams {
 		if s.Times != 0 {
@@ -254,14 +254,14 @@ func (w *planner) check() {
 // maxWork keeps the search for a lay within a minute or so.
 const maxWork = 10_000
 
-func names(a *ticket.Audit, list string, n int, name func(int) string) {
+func names(a *fault.Audit, list string, n int, name func(int) string) {
 	seen := map[string]bool{}
 	for i := range n {
 		switch s := name(i); {
 		case s == "":
-			a.Fault(at(list, i, "Name"), "", "a name", ticket.ErrMissing)
+			a.Fault(at(list, i, "Name"), "", "a name", fault.Missing)
 		case seen[s]:
-			a.Fault(at(list, i, "Name"), strconv.Quote(s), "a name that no other has", ticket.ErrTwice)
+			a.Fault(at(list, i, "Name"), strconv.Quote(s), "a name that no other has", fault.Twice)
 		default:
 			a.Text(at(list, i, "Name"), s)
 			seen[s] = true
@@ -273,9 +273,9 @@ func (w *planner) refer(path, name, what string, optional bool, found func(strin
 	switch {
 	case name == "" && optional:
 	case name == "":
-		w.audit.Fault(path, "", "the name of "+what, ticket.ErrMissing)
+		w.audit.Fault(path, "", "the name of "+what, fault.Missing)
 	case found(name) < 0:
-		w.audit.Fault(path, quote(name), "the name of "+what, ticket.ErrUnknown)
+		w.audit.Fault(path, quote(name), "the name of "+what, fault.Unknown)
 	}
 }
 
@@ -284,24 +284,24 @@ func (w *planner) references() {
 	for i, e := range g.Edges {
 		w.refer(at("Edges", i, "Of"), e.Of, "an edge", true, g.edge)
 		if e.Of == e.Name && e.Of != "" || e.Of != "" && g.edge(e.Of) >= 0 && g.Edges[g.edge(e.Of)].Of != "" {
-			w.audit.Fault(at("Edges", i, "Of"), strconv.Quote(e.Of), "an edge that is given by its own length", ticket.ErrConflict)
+			w.audit.Fault(at("Edges", i, "Of"), strconv.Quote(e.Of), "an edge that is given by its own length", fault.Conflict)
 		}
 		if e.Of != "" && !e.Net.IsZero() {
-			w.audit.Fault(at("Edges", i, "Net"), e.Net.String(), "none where Of is given", ticket.ErrUnused)
+			w.audit.Fault(at("Edges", i, "Net"), e.Net.String(), "none where Of is given", fault.Unused)
 		}
 		if e.Of != "" && len(e.Crossings) > 0 {
-			w.audit.Fault(at("Edges", i, "Crossings"), fmt.Sprint(len(e.Crossings)), "none where Of is given, which has them", ticket.ErrUnused)
+			w.audit.Fault(at("Edges", i, "Crossings"), fmt.Sprint(len(e.Crossings)), "none where Of is given, which has them", fault.Unused)
 		}
 		if e.Of == "" && !e.Depth.IsZero() {
-			w.audit.Fault(at("Edges", i, "Depth"), e.Depth.String(), "none without Of", ticket.ErrUnused)
+			w.audit.Fault(at("Edges", i, "Depth"), e.Depth.String(), "none without Of", fault.Unused)
 		}
 		w.refer(at("Edges", i, "Hem"), e.Hem, "a hem", true, g.hem)
 		w.refer(at("Edges", i, "Slit"), e.Slit, "a slit hem", true, g.hem)
 		if k := g.hem(e.Slit); k >= 0 && g.Hems[k].Spec.Kind != hem.Slit {
-			w.audit.Fault(at("Edges", i, "Slit"), strconv.Quote(e.Slit), "a hem of the kind slit", ticket.ErrConflict)
+			w.audit.Fault(at("Edges", i, "Slit"), strconv.Quote(e.Slit), "a hem of the kind slit", fault.Conflict)
 		}
 		if k := g.hem(e.Hem); k >= 0 && g.Hems[k].Spec.Kind == hem.Slit {
-			w.audit.Fault(at("Edges", i, "Hem"), strconv.Quote(e.Hem), "a hem that is not a slit", ticket.ErrConflict)
+			w.audit.Fault(at("Edges", i, "Hem"), strconv.Quote(e.Hem), "a hem that is not a slit", fault.Conflict)
 		}
 		w.audit.Text(at("Edges", i, "Note"), e.Note)
 	}
@@ -316,13 +316,13 @@ func (w *planner) references() {
 	for i, f := range g.Frills {
 		w.refer(at("Frills", i, "Edge"), f.Edge, "an edge", false, g.edge)
 		if !f.Spec.Strip.Edge.IsZero() {
-			w.audit.Fault(at("Frills", i, "Spec.Strip.Edge"), f.Spec.Strip.Edge.String(), "none: Edge names it", ticket.ErrUnused)
+			w.audit.Fault(at("Frills", i, "Spec.Strip.Edge"), f.Spec.Strip.Edge.String(), "none: Edge names it", fault.Unused)
 		}
 	}
 	for i, c := range g.Cuffs {
 		w.refer(at("Cuffs", i, "Edge"), c.Edge, "an edge", false, g.edge)
 		if !c.Spec.Sleeve.IsZero() {
-			w.audit.Fault(at("Cuffs", i, "Spec.Sleeve"), c.Spec.Sleeve.String(), "none: Edge names it", ticket.ErrUnused)
+			w.audit.Fault(at("Cuffs", i, "Spec.Sleeve"), c.Spec.Sleeve.String(), "none: Edge names it", fault.Unused)
 		}
 	}
 	for i, r := range g.Rows {
@@ -376,7 +376,7 @@ func (w *planner) tasks() {
 	for i, t := range g.Work {
 		w.audit.Text(at("Work", i, "Title"), t.Title)
 		if t.Title == "" {
-			w.audit.Fault(at("Work", i, "Title"), "", "what is done", ticket.ErrMissing)
+			w.audit.Fault(at("Work", i, "Title"), "", "what is done", fault.Missing)
 		}
 		w.refer(at("Work", i, "Swatch"), t.Swatch, "a seam", true, g.seam)
 		for k, s := range t.Seams {
@@ -393,7 +393,7 @@ func (w *planner) tasks() {
 			if c.Edge == "" && c.Drop == "" {
 				w.audit.Need(path+".Want", c.Want)
 			} else if !c.Want.IsZero() {
-				w.audit.Fault(path+".Want", c.Want.String(), "none: the edge or the drop gives it", ticket.ErrUnused)
+				w.audit.Fault(path+".Want", c.Want.String(), "none: the edge or the drop gives it", fault.Unused)
 			}
 		}
 	}
@@ -455,7 +455,7 @@ func (w *planner) nets() {
 		}
 		lost := w.p.Hems[k].AsSewn.Lost
 		if !lost.Less(w.net[i]) {
-			w.audit.Fault(at("Edges", i, "Slit"), strconv.Quote(e.Slit), "a slit that takes less than the "+w.net[i].String()+" of the edge, not "+lost.String(), ticket.ErrRange)
+			w.audit.Fault(at("Edges", i, "Slit"), strconv.Quote(e.Slit), "a slit that takes less than the "+w.net[i].String()+" of the edge, not "+lost.String(), fault.Range)
 		}
 		w.net[i] = w.net[i].Sub(lost)
 	}
@@ -597,7 +597,7 @@ func (w *planner) drops() {
 func (w *planner) exactly(path string, n units.Near) units.Length {
 	l, ok := n.Exact()
 	if !ok {
-		w.audit.Fault(path, n.String(), "an edge whose length is exact: crossed square, or at a slant with an exact sine", ticket.ErrForm)
+		w.audit.Fault(path, n.String(), "an edge whose length is exact: crossed square, or at a slant with an exact sine", fault.Form)
 	}
 	return l
 }

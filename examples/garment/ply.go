@@ -6,7 +6,7 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // ply is the ply of a seam that a part is. Of a seam that is sewn to itself a
@@ -37,7 +37,7 @@ func (w *planner) said(path string, seams, upper, under []string, how string, of
 		}
 		for _, p := range [...]seam.AssemblyPlan{w.p.AsSewn, w.p.AsChosen} {
 			if a, b := of(p.Seams[k].Upper), of(p.Seams[k].Under); a != b {
-				w.audit.Fault(path, "", strconv.Quote(name)+" in upper or in under, since its plies "+how+" "+a.String()+" and "+b.String(), ticket.ErrMissing)
+				w.audit.Fault(path, "", strconv.Quote(name)+" in upper or in under, since its plies "+how+" "+a.String()+" and "+b.String(), fault.Missing)
 				break
 			}
 		}
@@ -81,15 +81,15 @@ func (w *planner) checkPlies(path string, seams, upper, under []string, both fun
 			path := path + list.field + "[" + strconv.Itoa(i) + "]"
 			switch {
 			case !slices.Contains(seams, name):
-				w.audit.Fault(path, quote(name), "a seam that it has", ticket.ErrUnused)
+				w.audit.Fault(path, quote(name), "a seam that it has", fault.Unused)
 			case slices.Contains(list.names[:i], name):
-				w.audit.Fault(path, quote(name), "each seam once", ticket.ErrTwice)
+				w.audit.Fault(path, quote(name), "each seam once", fault.Twice)
 			case list.field == "Under" && slices.Contains(upper, name) && !both(name):
-				w.audit.Fault(path, quote(name), "one of upper and under, unless the seam joins two sides of the same piece", ticket.ErrConflict)
+				w.audit.Fault(path, quote(name), "one of upper and under, unless the seam joins two sides of the same piece", fault.Conflict)
 			}
 		}
 	}
 }
 
 // quote keeps what a fault repeats to the length of a name.
-func quote(name string) string { return strconv.Quote(name[:min(len(name), ticket.MaxName)]) }
+func quote(name string) string { return strconv.Quote(name[:min(len(name), fault.MaxName)]) }

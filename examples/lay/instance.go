@@ -9,7 +9,7 @@ import (
 
 	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -51,7 +51,7 @@ func numberOf(r units.Ratio) number { return number{r, true} }
 func (n *number) UnmarshalText(text []byte) error {
 	r, err := units.ParseRatio(string(text))
 	if err != nil || strings.Trim(string(text), "+-.0123456789") != "" {
-		return &ticket.Fault{Limit: "a decimal without exponent", Err: ticket.ErrForm}
+		return &fault.Fault{Limit: "a decimal without exponent", Kind: fault.Form}
 	}
 	*n = numberOf(r)
 	return nil
@@ -82,7 +82,7 @@ func readNodes(r io.Reader) ([]bind.Node, error) {
 		return nil, err
 	}
 	if len(data) > MaxFile {
-		return nil, ticket.Faults{{Got: "a longer file", Limit: fmt.Sprintf("at most %d bytes", MaxFile), Err: ticket.ErrRange}}
+		return nil, fault.Faults{{Got: "a longer file", Limit: fmt.Sprintf("at most %d bytes", MaxFile), Kind: fault.Range}}
 	}
 	return bind.ParseAll(data, MaxValues)
 }
@@ -93,7 +93,7 @@ func readInstance(r io.Reader) (instance, error) {
 		return instance{}, err
 	}
 	if len(nodes) != 1 {
-		return instance{}, ticket.Faults{{Got: fmt.Sprintf("%d JSON values", len(nodes)), Limit: "one object", Err: ticket.ErrForm}}
+		return instance{}, fault.Faults{{Got: fmt.Sprintf("%d JSON values", len(nodes)), Limit: "one object", Kind: fault.Form}}
 	}
 	var in instance
 	if err := (bind.Reader{}).Read(nodes[0], &in); err != nil {
@@ -109,7 +109,7 @@ func readInstance(r io.Reader) (instance, error) {
 
 // audit finds what is missing, given twice or out of range.
 func (in instance) audit() error {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Text("name", in.Name)
 	need(&a, "width", in.Width)
 	if n := len(in.Pieces); n < 1 || n > layout.MaxPieces {
@@ -120,18 +120,18 @@ func (in instance) audit() error {
 	for i, p := range in.Pieces {
 		path := fmt.Sprintf("pieces[%d].", i)
 		if k, twice := first[p.ID]; p.ID == "" {
-			a.Fault(path+"id", "", "the name of the piece", ticket.ErrMissing)
+			a.Fault(path+"id", "", "the name of the piece", fault.Missing)
 		} else if twice {
-			a.Fault(path+"id", strconv.Quote(p.ID), fmt.Sprintf("another than pieces[%d]", k), ticket.ErrTwice)
+			a.Fault(path+"id", strconv.Quote(p.ID), fmt.Sprintf("another than pieces[%d]", k), fault.Twice)
 		} else {
 			first[p.ID] = i
 			a.Text(path+"id", p.ID)
 		}
 		a.Count(path+"qty", p.Qty, 1, layout.MaxPieces)
 		if _, ok := p.turn(); !ok {
-			err := ticket.ErrRange
+			err := fault.Range
 			if len(p.Rotations) == 0 {
-				err = ticket.ErrMissing
+				err = fault.Missing
 			}
 			a.Fault(path+"rotations", shown(p.Rotations), "0; 0 and 180; all four quarters; or for a rectangle 0 and 90", err)
 		}
@@ -155,11 +155,11 @@ func shown(list []number) string {
 }
 
 // need records a number that is not given, or is not more than zero.
-func need(a *ticket.Audit, path string, n number) {
+func need(a *fault.Audit, path string, n number) {
 	if !n.given {
-		a.Fault(path, "", "more than 0", ticket.ErrMissing)
+		a.Fault(path, "", "more than 0", fault.Missing)
 	} else if n.Sign() <= 0 {
-		a.Fault(path, n.String(), "more than 0", ticket.ErrSign)
+		a.Fault(path, n.String(), "more than 0", fault.Sign)
 	}
 }
 
@@ -326,7 +326,7 @@ func readLays(r io.Reader) ([]lay, error) {
 	lays := make([]lay, len(nodes))
 	for i, n := range nodes {
 		if err := (bind.Reader{}).Read(n, &lays[i]); err != nil {
-			return nil, ticket.Under(layPath(i), err)
+			return nil, fault.Under(layPath(i), err)
 		}
 	}
 	return lays, nil
@@ -337,10 +337,10 @@ func layPath(i int) string { return fmt.Sprintf("lays[%d]", i) }
 
 // read is a lay of the instance as placements.
 func (in instance) read(l lay) ([]layout.Placement, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	need(&a, "width", l.Width)
 	if l.Width.given && l.Width != in.Width {
-		a.Fault("width", l.Width.String(), in.Width.String()+", the width of the instance", ticket.ErrConflict)
+		a.Fault("width", l.Width.String(), in.Width.String()+", the width of the instance", fault.Conflict)
 	}
 	need(&a, "length", l.Length)
 	if n := len(l.Placements); n > layout.MaxPieces {
@@ -356,13 +356,13 @@ func (in instance) read(l lay) ([]layout.Placement, error) {
 		path := fmt.Sprintf("placements[%d].", i)
 		k, ok := at[one.Piece]
 		if !ok {
-			a.Fault(path+"piece", fmt.Sprintf("%.60q", one.Piece), "a piece of the instance", ticket.ErrUnknown)
+			a.Fault(path+"piece", fmt.Sprintf("%.60q", one.Piece), "a piece of the instance", fault.Unknown)
 			continue
 		}
 		p := in.Pieces[k]
 		quarters, ok := one.Rotation.quarters()
 		if !one.Rotation.given {
-			a.Fault(path+"rotation", "", shown(p.Rotations), ticket.ErrMissing)
+			a.Fault(path+"rotation", "", shown(p.Rotations), fault.Missing)
 		} else if !ok || !p.may(quarters) {
 			a.Fault(path+"rotation", one.Rotation.String(), shown(p.Rotations), layout.ErrTurn)
 		}
@@ -375,7 +375,7 @@ func (in instance) read(l lay) ([]layout.Placement, error) {
 			value number
 		}{{"x", one.X}, {"y", one.Y}} {
 			if !c.value.given {
-				a.Fault(path+c.key, "", "a number", ticket.ErrMissing)
+				a.Fault(path+c.key, "", "a number", fault.Missing)
 			}
 		}
 		turns := (4 - quarters) % 4

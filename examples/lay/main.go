@@ -38,7 +38,7 @@ import (
 
 	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -280,11 +280,11 @@ func (o options) prove(in instance, s layout.Spec, out io.Writer) error {
 		found++
 		placements, err := in.read(l)
 		if err != nil {
-			return ticket.Under(layPath(i), err)
+			return fault.Under(layPath(i), err)
 		}
 		s.Cloth.Long = l.Length.length()
 		if err := layout.Verify(s, placements); err != nil {
-			return ticket.Under(layPath(i), err)
+			return fault.Under(layPath(i), err)
 		}
 		var far units.Length
 		for _, at := range placements {

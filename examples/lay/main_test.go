@@ -15,7 +15,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 func lays(t *testing.T, args ...string) (code int, out, errs string) {
@@ -218,7 +218,7 @@ func TestRefused(t *testing.T) {
 	const good = `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,0],[0,1]]}]}`
 	for _, test := range []struct{ why, text, want string }{
 		{"not JSON", "{", "ends too early"},
-		{"no pieces", `{"width":4}`, "pieces 0: not given"},
+		{"no pieces", `{"width":4}`, "pieces: not given"},
 		{"an exponent", `{"width":1e9,"pieces":[{}]}`, "without exponent"},
 		{"a fraction", `{"width":"1/3","pieces":[{}]}`, "without exponent"},
 		{"no number", `{"width":"-","pieces":[{}]}`, `width "-"`},
@@ -246,7 +246,7 @@ func TestRefused(t *testing.T) {
 		{"no id", strings.Replace(good, `"id":"a",`, ``, 1), "pieces[0].id: not given"},
 		{"an id twice", strings.Replace(good, `"pieces":[`, `"pieces":[{"id":"a","qty":2,"rotations":[0],"points":[[0,0],[1,0],[0,1]]},`, 1), `pieces[1].id "a": given twice`},
 		{"an id with an escape", strings.Replace(good, `"a"`, `"\u001b[31m"`, 1), "pieces[0].id \"\\x1b[31m\""},
-		{"no qty", strings.Replace(good, `"qty":1,`, ``, 1), "pieces[0].qty 0: not given"},
+		{"no qty", strings.Replace(good, `"qty":1,`, ``, 1), "pieces[0].qty: not given"},
 		{"too many", `{"width":4,"pieces":[` + strings.Repeat(`{},`, 1000) + `{}]}`, "pieces 1001: out of range, want 1 to 1000"},
 		{"too long", strings.Repeat(" ", MaxFile+1), "at most 16777216 bytes"},
 	} {
@@ -274,7 +274,7 @@ func TestRefused(t *testing.T) {
 // The sources that the files name are in the list.
 func TestSources(t *testing.T) {
 	for _, id := range []string{"irregular-strip-sets", "reboot-nesting-research", "strip-packing-set-c", "strip-packing-records"} {
-		if _, ok := ticket.Lookup(id); !ok {
+		if _, ok := source.Lookup(id); !ok {
 			t.Error(id)
 		}
 	}

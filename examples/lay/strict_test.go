@@ -8,7 +8,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 const two = `{"name":"two","width":2,"allowed_rotations":[0],"pieces":[{"id":"square","qty":2,"points":[[0,0],[1,0],[1,1],[0,1]]}]}`
@@ -52,7 +52,7 @@ func TestCheckIsStrict(t *testing.T) {
 		{"a place at null", `"y":1`, `"y":null`, "lays[0].placements[1].y null"},
 		{"a place without rotation", `"copy":2,"rotation":0,`, `"copy":2,`, "lays[0].placements[1].rotation: not given"},
 		{"a place without piece", `{"piece":"square","copy":2`, `{"copy":2`, "lays[0].placements[1].piece"},
-		{"a place without copy", `"copy":2,`, ``, "lays[0].placements[1].copy 0: not given"},
+		{"a place without copy", `"copy":2,`, ``, "lays[0].placements[1].copy: not given"},
 		{"a copy twice", `"copy":2`, `"copy":1`, "Placements[1].Copy 1: given twice"},
 		{"a copy too many", `"copy":2`, `"copy":3`, "lays[0].placements[1].copy 3: out of range, want 1 to 2"},
 		{"turned a little", `"copy":2,"rotation":0`, `"copy":2,"rotation":0.5`, "lays[0].placements[1].rotation 1/2"},
@@ -170,7 +170,7 @@ func TestNothingHostileIsWritten(t *testing.T) {
 func safe(t *testing.T, what, text string) {
 	t.Helper()
 	for line := range strings.Lines(text) {
-		if line = strings.Trim(line, "\t\n "); ticket.Visible(line) != line {
+		if line = strings.Trim(line, "\t\n "); fault.Visible(line) != line {
 			t.Errorf("%.300q writes %.300q", what, line)
 			return
 		}

@@ -7,7 +7,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // Characters that move the cursor, colour the text or turn it round.
@@ -17,7 +17,7 @@ var hostile = []string{"\x1b[31m", "\x07", "\x7f", "\u009b31m", "\u202e", "\u206
 func safe(t *testing.T, what, text string) {
 	t.Helper()
 	for line := range strings.Lines(text) {
-		if line = strings.Trim(line, "\t\n "); ticket.Visible(line) != line {
+		if line = strings.Trim(line, "\t\n "); fault.Visible(line) != line {
 			t.Errorf("%.300q writes %.300q", what, line)
 			return
 		}

@@ -29,6 +29,7 @@ import (
 
 	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -130,21 +131,21 @@ func (d *desk) one(name string, pairs []string) int {
 		return 2
 	}
 	node := bind.Object()
-	var faults ticket.Faults
+	var faults fault.Faults
 	for _, p := range pairs {
 		key, value, ok := strings.Cut(p, "=")
 		if !ok {
 			fmt.Fprintf(d.errs, "quick: %q is not name=value\n", p)
 			return 2
 		}
-		var f ticket.Faults
+		var f fault.Faults
 		if errors.As(node.Put(key, value), &f) {
 			faults = append(faults, f...)
 		}
 	}
 	a, err := answerOf(s, node, d.reader)
 	if len(faults) > 0 {
-		var more ticket.Faults
+		var more fault.Faults
 		errors.As(err, &more)
 		err = append(faults, more...)
 	}
@@ -199,7 +200,7 @@ func (d *desk) line(number int, text []byte, long bool) bool {
 	name, err := "", error(nil)
 	var answered []byte
 	if long {
-		err = ticket.Faults{{Got: "a longer line", Limit: fmt.Sprintf("at most %d bytes a line", bind.MaxBytes), Err: ticket.ErrRange}}
+		err = fault.Faults{{Got: "a longer line", Limit: fmt.Sprintf("at most %d bytes a line", bind.MaxBytes), Kind: fault.Range}}
 	} else {
 		name, answered, err = d.answer(number, text)
 	}
@@ -222,11 +223,11 @@ func (d *desk) answer(number int, text []byte) (name string, answered []byte, er
 	}
 	name, ok := node.Take("sum")
 	if !ok {
-		return "", nil, ticket.Faults{{Path: "sum", Limit: "the name of a sum", Err: ticket.ErrMissing}}
+		return "", nil, fault.Faults{{Path: "sum", Limit: "the name of a sum", Kind: fault.Missing}}
 	}
 	s, ok := find(name)
 	if !ok {
-		return "", nil, ticket.Faults{{Path: "sum", Got: fmt.Sprintf("%.60q", name), Limit: "a name that quick -sums lists", Err: ticket.ErrUnknown}}
+		return "", nil, fault.Faults{{Path: "sum", Got: fmt.Sprintf("%.60q", name), Limit: "a name that quick -sums lists", Kind: fault.Unknown}}
 	}
 	a, err := answerOf(s, node, d.reader)
 	if err == nil {
@@ -281,9 +282,9 @@ func (d *desk) write(s sum, a answer, line int) ([]byte, error) {
 
 // complain writes faults: as one object in JSON, else one a line.
 func (d *desk) complain(w io.Writer, name string, line int, err error) {
-	var faults ticket.Faults
+	var faults fault.Faults
 	if !errors.As(err, &faults) {
-		faults = ticket.Faults{{Err: err}}
+		faults = fault.Faults{{Kind: fault.KindOf(err)}}
 	}
 	if d.asJSON {
 		fmt.Fprintf(w, "%s\n", bind.AppendFaults(nil, name, line, faults))

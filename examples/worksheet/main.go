@@ -23,7 +23,7 @@ import (
 	"example.com/clothyard/examples/garment"
 	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
@@ -133,7 +133,7 @@ func read(name string, in io.Reader) (garment.Garment, error) {
 
 // complain writes every fault on a line of its own, its path as the JSON has it.
 func complain(w io.Writer, err error) {
-	var faults ticket.Faults
+	var faults fault.Faults
 	if !errors.As(err, &faults) {
 		fmt.Fprintln(w, "worksheet:", err)
 		return

@@ -8,6 +8,7 @@ import (
 	"example.com/clothyard/examples/garment"
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 	"example.com/clothyard/yardage/layout"
 )
@@ -18,7 +19,7 @@ type writer struct {
 	p        garment.Plan
 	in       []units.Notation
 	cautions []ticket.Caution
-	cites    []ticket.Cite
+	cites    []source.Cite
 	swatched bool // a task of its own tries the seam
 	cut      bool // an earlier task cuts the pieces as listed
 }

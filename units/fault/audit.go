@@ -15,9 +15,9 @@ type Amount interface {
 	String() string
 }
 
-// Add records a fault. The limit is words in which {0} stands for the first
+// Fault records a fault. The limit is words in which {0} stands for the first
 // amount, {1} for the second.
-func (a *Audit) Add(path, got string, kind Kind, limit string, amounts ...fmt.Stringer) {
+func (a *Audit) Fault(path, got, limit string, kind Kind, amounts ...fmt.Stringer) {
 	f := &Fault{Path: path, Got: got, Kind: kind, Limit: limit}
 	for _, amount := range amounts {
 		f.Amounts = append(f.Amounts, amount.String())
@@ -46,16 +46,16 @@ func (a *Audit) Err(assumed ...string) error {
 func (a *Audit) Need(path string, x Amount) {
 	switch x.Sign() {
 	case 0:
-		a.Add(path, "", Missing, "more than {0}", zero(x))
+		a.Fault(path, "", "more than {0}", Missing, zero(x))
 	case -1:
-		a.Add(path, x.String(), Sign, "more than {0}", zero(x))
+		a.Fault(path, x.String(), "more than {0}", Sign, zero(x))
 	}
 }
 
 // NotNegative records a negative amount.
 func (a *Audit) NotNegative(path string, x Amount) {
 	if x.Sign() < 0 {
-		a.Add(path, x.String(), Sign, "{0} or more", zero(x))
+		a.Fault(path, x.String(), "{0} or more", Sign, zero(x))
 	}
 }
 
@@ -67,9 +67,9 @@ func zero(x Amount) Amount { return reflect.Zero(reflect.TypeOf(x)).Interface().
 func AtMost[T interface {
 	Amount
 	Less(T) bool
-}](a *Audit, path string, x, limit T, kind Kind, why string) {
+}](a *Audit, path string, x, limit T, why string, kind Kind) {
 	if limit.Less(x) {
-		a.Add(path, x.String(), kind, "at most {0} ("+why+")", limit)
+		a.Fault(path, x.String(), "at most {0} ("+why+")", kind, limit)
 	}
 }
 
@@ -77,9 +77,9 @@ func AtMost[T interface {
 func AtLeast[T interface {
 	Amount
 	Less(T) bool
-}](a *Audit, path string, x, limit T, kind Kind, why string) {
+}](a *Audit, path string, x, limit T, why string, kind Kind) {
 	if x.Less(limit) {
-		a.Add(path, x.String(), kind, "at least {0} ("+why+")", limit)
+		a.Fault(path, x.String(), "at least {0} ("+why+")", kind, limit)
 	}
 }
 
@@ -92,5 +92,19 @@ func (a *Audit) Count(path string, n, low, high int) {
 	if n == 0 {
 		got, kind = "", Missing
 	}
-	a.Add(path, got, kind, strconv.Itoa(low)+" to "+strconv.Itoa(high))
+	a.Fault(path, got, strconv.Itoa(low)+" to "+strconv.Itoa(high), kind)
+}
+
+// Unused records a field that is given though its kind does not read it.
+func (a *Audit) Unused(path string, given fmt.Stringer, zero bool, kind fmt.Stringer) {
+	if !zero {
+		a.Fault(path, given.String(), "none for "+kind.String(), Unused)
+	}
+}
+
+// Text records a name or a text that [Unfit] refuses.
+func (a *Audit) Text(path, s string) {
+	if f := Unfit(path, s); f != nil {
+		a.faults = append(a.faults, f)
+	}
 }

@@ -67,7 +67,8 @@ func (f *Fault) WantIn(write func(amount string) string) string {
 // right.
 func (f *Fault) Error() string { return f.Text(func(amount string) string { return amount }) }
 
-// Text is Error with each amount as write writes it.
+// Text is Error with each amount as write writes it. What cannot be seen is
+// escaped; see [Visible].
 func (f *Fault) Text(write func(amount string) string) string {
 	var b strings.Builder
 	b.WriteString(f.Path)
@@ -93,7 +94,7 @@ func (f *Fault) Text(write func(amount string) string) string {
 	if f.At != "" {
 		b.WriteString(" (" + f.At + ")")
 	}
-	return b.String()
+	return Visible(b.String())
 }
 
 // Unwrap is the kind of fault.
@@ -137,7 +138,7 @@ func Under(path string, err error) Faults {
 	}
 	var fs Faults
 	if !errors.As(err, &fs) {
-		return Faults{{Path: path, Kind: kindOf(err)}}
+		return Faults{{Path: path, Kind: KindOf(err)}}
 	}
 	out := make(Faults, len(fs))
 	for i, f := range fs {
@@ -148,8 +149,8 @@ func Under(path string, err error) Faults {
 	return out
 }
 
-// kindOf is the kind that err wraps, or its text as a kind.
-func kindOf(err error) Kind {
+// KindOf is the kind that err wraps, or its text as a kind.
+func KindOf(err error) Kind {
 	var k Kind
 	if errors.As(err, &k) {
 		return k

@@ -17,13 +17,13 @@ func some() fault.Faults {
 	a.Need("edge", units.Length{})
 	a.Need("depth", units.Inch.Frac(-1, 2))
 	a.NotNegative("fullness", units.RatioOf(-1, 2))
-	fault.AtMost(&a, "cut", units.Inch.Of(2), units.Inch.Of(1), fault.Range, "drafted")
-	fault.AtLeast(&a, "trim", units.Inch.Frac(1, 16), units.Inch.Frac(1, 8), hidden, "cloth that frays")
+	fault.AtMost(&a, "cut", units.Inch.Of(2), units.Inch.Of(1), "drafted", fault.Range)
+	fault.AtLeast(&a, "trim", units.Inch.Frac(1, 16), units.Inch.Frac(1, 8), "cloth that frays", hidden)
 	a.Count("pieces", 0, 1, 9)
 	a.Count("corners", 10, 0, 9)
 	var part fault.Audit
-	part.Add("[2].taken", "1 in", fault.Conflict, "{1}, or {0} less", units.Inch.Of(3), units.Inch.Of(4))
-	part.Add("", "", fault.Missing, "")
+	part.Fault("[2].taken", "1 in", "{1}, or {0} less", fault.Conflict, units.Inch.Of(3), units.Inch.Of(4))
+	part.Fault("", "", "", fault.Missing)
 	a.Include("takes", part.Err())
 	a.Include("root", units.ErrBound)
 	var all fault.Faults

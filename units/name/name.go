@@ -97,8 +97,8 @@ func (n Names[K]) Unmarshal(k *K, text []byte) error {
 func (n Names[K]) Check(a *fault.Audit, path string, k K) {
 	switch {
 	case k == 0:
-		a.Add(path, "", fault.Missing, n.List())
+		a.Fault(path, "", n.List(), fault.Missing)
 	case !n.Valid(k):
-		a.Add(path, n.String(k), fault.Unknown, n.List())
+		a.Fault(path, n.String(k), n.List(), fault.Unknown)
 	}
 }

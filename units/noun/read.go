@@ -135,7 +135,7 @@ func (s *state) set(path string, zero bool, n node, v reflect.Value) {
 	switch v.Kind() {
 	case reflect.Struct:
 		s.object(path, n, v)
-	case reflect.Slice:
+	case reflect.Slice, reflect.Array:
 		s.list(path, zero, n, v)
 	case reflect.String:
 		if n.kind != stringNode {
@@ -260,11 +260,15 @@ func (s *state) list(path string, zero bool, n node, v reflect.Value) {
 		s.fault(path, n, fault.Form, "a list")
 		return
 	}
-	out := reflect.MakeSlice(v.Type(), len(n.values), len(n.values))
-	for i, item := range n.values {
-		s.set(path+"["+strconv.Itoa(i)+"]", zero, item, out.Index(i))
+	if v.Kind() == reflect.Slice {
+		v.Set(reflect.MakeSlice(v.Type(), len(n.values), len(n.values)))
+	} else if len(n.values) != v.Len() {
+		s.fault(path, n, fault.Form, "a list of "+strconv.Itoa(v.Len()))
+		return
 	}
-	v.Set(out)
+	for i, item := range n.values {
+		s.set(path+"["+strconv.Itoa(i)+"]", zero, item, v.Index(i))
+	}
 }
 
 // isObject reports whether n is an object whose keys stand once each.

@@ -6,8 +6,8 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/section"
-	"example.com/clothyard/units/ticket"
 )
 
 // strip is one ply from point to point, both ends as given.
@@ -31,7 +31,7 @@ func TestRowOnAnEdge(t *testing.T) {
 				}
 				turned(&d, f)
 				err := d.Check()
-				var faults ticket.Faults
+				var faults fault.Faults
 				if !errors.As(err, &faults) || len(faults) != 1 || faults[0].Path != "Stitches[0]" || faults[0].Limit != "clear of the edge of short" {
 					t.Errorf("side %d, %v, turned %s: %v", side, names, turn, err)
 				}
@@ -66,7 +66,7 @@ func TestLongestDesc(t *testing.T) {
 		t.Error(err)
 	}
 	d.Desc += "x"
-	if err := d.Check(); !errors.Is(err, ticket.ErrRange) {
+	if err := d.Check(); !errors.Is(err, fault.Range) {
 		t.Errorf("a byte more: %v", err)
 	}
 }

@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // A box is one straight part of a ply in its thickness, with the square of each
@@ -54,7 +54,7 @@ func span(a, b, before, after units.Length) (low, high units.Length) {
 
 // crossings records the parts that overlap what was drawn before them: two plies
 // in one place, or one ply folded into itself. Parts that touch do not overlap.
-func crossings(a *ticket.Audit, d Drawing, boxes []box) {
+func crossings(a *fault.Audit, d Drawing, boxes []box) {
 	for j, q := range boxes {
 		for _, p := range boxes[:j] {
 			if p.ply == q.ply && q.part-p.part == 1 {
@@ -70,7 +70,7 @@ func crossings(a *ticket.Audit, d Drawing, boxes []box) {
 }
 
 // pierces finds what the thread goes through and compares it with what it names.
-func (s Stitch) pierces(a *ticket.Audit, path string, d Drawing, boxes []box) {
+func (s Stitch) pierces(a *fault.Audit, path string, d Drawing, boxes []box) {
 	type hit struct {
 		at   units.Length // from From
 		name string
@@ -122,7 +122,7 @@ func list(names []string) string {
 
 // edge proves what is said of one end of a ply, the point at; the ply comes from
 // the point in.
-func (d Drawing) edge(a *ticket.Audit, path string, end End, at, in Point, boxes []box) {
+func (d Drawing) edge(a *fault.Audit, path string, end End, at, in Point, boxes []box) {
 	if end != Raw && end != Hidden {
 		return
 	}
@@ -168,7 +168,7 @@ func (d Drawing) shut(at, in Point, boxes []box) bool {
 
 // marked records a measure that ends on nothing: neither a fold, at its middle or
 // either face, nor an end of a ply, nor a stitch.
-func (d Drawing) marked(a *ticket.Audit, path string, at Point) {
+func (d Drawing) marked(a *fault.Audit, path string, at Point) {
 	half := d.Thickness.DivInt(2)
 	for _, p := range d.Plies {
 		for k, q := range p.Path {

@@ -1,9 +1,8 @@
 package section
 
 import (
-	"errors"
-
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -18,12 +17,12 @@ const (
 )
 
 // What is wrong with a drawing, beside the faults that every package shares.
-var (
-	ErrCross  = errors.New("section: plies cross")
-	ErrPierce = errors.New("section: the stitch does not pierce what it names")
-	ErrEdge   = errors.New("section: the raw edge is not where it is said to be")
-	ErrSquare = errors.New("section: not square")
-	ErrNoMark = errors.New("section: no fold, edge or stitch is there")
+const (
+	ErrCross  fault.Kind = "section: plies cross"
+	ErrPierce fault.Kind = "section: the stitch does not pierce what it names"
+	ErrEdge   fault.Kind = "section: the raw edge is not where it is said to be"
+	ErrSquare fault.Kind = "section: not square"
+	ErrNoMark fault.Kind = "section: no fold, edge or stitch is there"
 )
 
 // A Stitch is a row of stitching seen end-on: a straight thread across the plies,
@@ -94,21 +93,21 @@ const MaxScale = 1000
 
 func reach() units.Length { return units.Metre.Of(MaxReach) }
 
-// Check proves that the drawing is what it says. The faults are [ticket.Faults].
+// Check proves that the drawing is what it says. The faults are [fault.Faults].
 func (d Drawing) Check() error {
-	var a ticket.Audit
+	var a fault.Audit
 	if d.Title == "" {
-		a.Fault("Title", "", "what the drawing shows", ticket.ErrMissing)
+		a.Fault("Title", "", "what the drawing shows", fault.Missing)
 	}
 	a.Text("Title", d.Title)
 	if len(d.Desc) > units.MaxText {
-		a.Fault("Desc", ticket.Of(len(d.Desc)).String()+" bytes", "at most "+ticket.Of(units.MaxText).String()+" bytes", ticket.ErrRange)
+		a.Fault("Desc", ticket.Of(len(d.Desc)).String()+" bytes", "at most "+ticket.Of(units.MaxText).String()+" bytes", fault.Range)
 	}
 	a.Need("Thickness", d.Thickness)
-	a.AtMost("Thickness", d.Thickness, reach(), "MaxReach", ticket.ErrRange)
+	fault.AtMost(&a, "Thickness", d.Thickness, reach(), "MaxReach", fault.Range)
 	a.NotNegative("True", d.True)
 	if d.Scale.Sign() < 0 || units.RatioOf(MaxScale, 1).Less(d.Scale) {
-		a.Fault("Scale", d.Scale.String(), "more than 0, at most "+ticket.Of(MaxScale).String(), ticket.ErrRange)
+		a.Fault("Scale", d.Scale.String(), "more than 0, at most "+ticket.Of(MaxScale).String(), fault.Range)
 	}
 	a.Count("Plies", len(d.Plies), 1, MaxPlies)
 	if len(d.Stitches) > MaxStitches {
@@ -124,7 +123,7 @@ func (d Drawing) Check() error {
 		p.check(&a, index("Plies", i))
 		for _, q := range d.Plies[:i] {
 			if p.Name != "" && q.Name == p.Name {
-				a.Fault(index("Plies", i)+".Name", p.Name, "a name of its own", ticket.ErrTwice)
+				a.Fault(index("Plies", i)+".Name", p.Name, "a name of its own", fault.Twice)
 				break
 			}
 		}
@@ -160,9 +159,9 @@ func index(name string, i int) string { return name + "[" + ticket.Of(i).String(
 func (p Point) text() string { return "(" + p.X.String() + ", " + p.Y.String() + ")" }
 
 // near records a point that is out of reach.
-func (p Point) near(a *ticket.Audit, path string) {
+func (p Point) near(a *fault.Audit, path string) {
 	if reach().Less(p.X.Abs()) || reach().Less(p.Y.Abs()) {
-		a.Fault(path, p.text(), "within "+reach().String()+" of the origin", ticket.ErrRange)
+		a.Fault(path, p.text(), "within "+reach().String()+" of the origin", fault.Range)
 	}
 }
 
@@ -170,9 +169,9 @@ func (p Point) near(a *ticket.Audit, path string) {
 func level(p, q Point) bool   { return p.Y == q.Y && p.X != q.X }
 func upright(p, q Point) bool { return p.X == q.X && p.Y != q.Y }
 
-func (p Ply) check(a *ticket.Audit, path string) {
+func (p Ply) check(a *fault.Audit, path string) {
 	if p.Name == "" {
-		a.Fault(path+".Name", "", "what the ply is", ticket.ErrMissing)
+		a.Fault(path+".Name", "", "what the ply is", fault.Missing)
 	}
 	a.Text(path+".Name", p.Name)
 	given(a, path+".Fill", p.Fill, fillNames[:])
@@ -198,9 +197,9 @@ func (p Ply) check(a *ticket.Audit, path string) {
 	}
 }
 
-func (s Stitch) check(a *ticket.Audit, path string) {
+func (s Stitch) check(a *fault.Audit, path string) {
 	if s.Name == "" {
-		a.Fault(path+".Name", "", "what the row is", ticket.ErrMissing)
+		a.Fault(path+".Name", "", "what the row is", fault.Missing)
 	}
 	a.Text(path+".Name", s.Name)
 	s.From.near(a, path+".From")
@@ -213,9 +212,9 @@ func (s Stitch) check(a *ticket.Audit, path string) {
 	}
 }
 
-func (m Dimension) check(a *ticket.Audit, path string) {
+func (m Dimension) check(a *fault.Audit, path string) {
 	if m.Name == "" {
-		a.Fault(path+".Name", "", "what is measured", ticket.ErrMissing)
+		a.Fault(path+".Name", "", "what is measured", fault.Missing)
 	}
 	a.Text(path+".Name", m.Name)
 	m.From.near(a, path+".From")
@@ -225,10 +224,10 @@ func (m Dimension) check(a *ticket.Audit, path string) {
 	low, high := m.Amount.Near().Bounds()
 	switch {
 	case drawn.IsZero():
-		a.Fault(path+".To", m.To.text(), "another place along the cloth than From", ticket.ErrMissing)
+		a.Fault(path+".To", m.To.text(), "another place along the cloth than From", fault.Missing)
 	case m.Amount.Measure() != ticket.Length:
-		a.Fault(path+".Amount", m.Amount.String(), "a length", ticket.ErrMissing)
+		a.Fault(path+".Amount", m.Amount.String(), "a length", fault.Missing)
 	case drawn.Less(low) || high.Less(drawn):
-		a.Fault(path+".Amount", m.Amount.String(), drawn.String()+" (from From to To)", ticket.ErrConflict)
+		a.Fault(path+".Amount", m.Amount.String(), drawn.String()+" (from From to To)", fault.Conflict)
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/ticket"
 )
@@ -25,27 +26,27 @@ func TestFaults(t *testing.T) {
 		want  string
 		err   error
 	}{
-		{"nothing given", func(d *section.Drawing) { *d = section.Drawing{} }, "Title Thickness Plies", ticket.ErrMissing},
+		{"nothing given", func(d *section.Drawing) { *d = section.Drawing{} }, "Title Thickness Plies", fault.Missing},
 		{"every count and size out of range", func(d *section.Drawing) {
 			d.Title, d.Desc = "a\x00", strings.Repeat("x", 2000)
 			d.Thickness, d.True, d.Scale = huge, in("-1"), units.RatioOf(1001, 1)
 			d.Plies, d.Stitches, d.Dimensions = make([]section.Ply, 1e6), make([]section.Stitch, 1e6), make([]section.Dimension, 1e6)
-		}, "Title Desc Thickness True Scale Plies Stitches Dimensions", ticket.ErrRange},
-		{"negative", func(d *section.Drawing) { d.Thickness, d.Scale = in("-1"), units.RatioOf(-1, 1) }, "Thickness Scale", ticket.ErrSign},
+		}, "Title Desc Thickness True Scale Plies Stitches Dimensions", fault.Range},
+		{"negative", func(d *section.Drawing) { d.Thickness, d.Scale = in("-1"), units.RatioOf(-1, 1) }, "Thickness Scale", fault.Sign},
 		{"an empty ply, stitch and measure", func(d *section.Drawing) {
 			d.Plies = append(d.Plies, section.Ply{})
 			d.Stitches = append(d.Stitches, section.Stitch{})
 			d.Dimensions = append(d.Dimensions, section.Dimension{})
 		}, "Plies[2].Name Plies[2].Fill Plies[2].Path Plies[2].Start Plies[2].Finish Stitches[2].Name Stitches[2].To Stitches[2].Pierce " +
-			"Dimensions[2].Name Dimensions[2].Side Dimensions[2].To", ticket.ErrMissing},
+			"Dimensions[2].Name Dimensions[2].Side Dimensions[2].To", fault.Missing},
 		{"no such kinds", func(d *section.Drawing) {
 			d.Plies[0].Fill, d.Plies[0].Start, d.Plies[0].Finish, d.Plies[0].Face = section.Crossed+1, section.Neat+1, 9, section.Right+1
 			d.Dimensions[0].Side = section.Below + 1
-		}, "Plies[0].Fill Plies[0].Start Plies[0].Finish Plies[0].Face Dimensions[0].Side", ticket.ErrUnknown},
-		{"two of one name", func(d *section.Drawing) { d.Plies[1].Name = "upper" }, "Plies[1].Name", ticket.ErrTwice},
+		}, "Plies[0].Fill Plies[0].Start Plies[0].Finish Plies[0].Face Dimensions[0].Side", fault.Unknown},
+		{"two of one name", func(d *section.Drawing) { d.Plies[1].Name = "upper" }, "Plies[1].Name", fault.Twice},
 		{"three of one name", func(d *section.Drawing) {
 			d.Plies = append(d.Plies, d.Plies[0], d.Plies[0])
-		}, "Plies[2].Name Plies[3].Name", ticket.ErrTwice},
+		}, "Plies[2].Name Plies[3].Name", fault.Twice},
 		{"a slanted ply", func(d *section.Drawing) { d.Plies[0].Path[1].X = d.Plies[0].Path[1].X.Add(in("1")) }, "Plies[0].Path[2]", section.ErrSquare},
 		{"a ply that does not turn", func(d *section.Drawing) {
 			d.Plies[0].Path = []section.Point{at(in("0"), in("1")), at(in("1"), in("1")), at(in("2"), in("1"))}
@@ -56,12 +57,12 @@ func TestFaults(t *testing.T) {
 			d.Stitches[0].From.Y, d.Stitches[0].To.Y = huge, huge.Neg()
 			d.Dimensions[0].From.Y, d.Dimensions[0].To.Y = huge, huge
 			d.Plies[1].Path[0].X = huge.Neg()
-		}, "Plies[0].Path[0] Plies[1].Path[0] Stitches[0].From Stitches[0].To Dimensions[0].From Dimensions[0].To", ticket.ErrRange},
+		}, "Plies[0].Path[0] Plies[1].Path[0] Stitches[0].From Stitches[0].To Dimensions[0].From Dimensions[0].To", fault.Range},
 		{"a slanted stitch", func(d *section.Drawing) { d.Stitches[0].To.X = zero }, "Stitches[0].To", section.ErrSquare},
-		{"a stitch through a thousand plies", func(d *section.Drawing) { d.Stitches[0].Pierce = make([]string, 1000) }, "Stitches[0].Pierce", ticket.ErrRange},
-		{"a measure of nothing", func(d *section.Drawing) { d.Dimensions[0].Amount = ticket.Amount{} }, "Dimensions[0].Amount", ticket.ErrMissing},
-		{"a measure that is a number", func(d *section.Drawing) { d.Dimensions[0].Amount = ticket.Of(3) }, "Dimensions[0].Amount", ticket.ErrMissing},
-		{"a measure that is not so", func(d *section.Drawing) { d.Dimensions[1].Amount = ticket.Long(in("3/8")) }, "Dimensions[1].Amount", ticket.ErrConflict},
+		{"a stitch through a thousand plies", func(d *section.Drawing) { d.Stitches[0].Pierce = make([]string, 1000) }, "Stitches[0].Pierce", fault.Range},
+		{"a measure of nothing", func(d *section.Drawing) { d.Dimensions[0].Amount = ticket.Amount{} }, "Dimensions[0].Amount", fault.Missing},
+		{"a measure that is a number", func(d *section.Drawing) { d.Dimensions[0].Amount = ticket.Of(3) }, "Dimensions[0].Amount", fault.Missing},
+		{"a measure that is not so", func(d *section.Drawing) { d.Dimensions[1].Amount = ticket.Long(in("3/8")) }, "Dimensions[1].Amount", fault.Conflict},
 		{"a measure that ends on nothing", func(d *section.Drawing) {
 			d.Dimensions[1] = dim("second pass", section.Below, in("-7/32"), zero, in("1/32"), zero)
 		}, "Dimensions[1].From Dimensions[1].To", section.ErrNoMark},
@@ -113,7 +114,7 @@ func TestFaults(t *testing.T) {
 		d := good()
 		test.spoil(&d)
 		err := d.Check()
-		var faults ticket.Faults
+		var faults fault.Faults
 		if !errors.As(err, &faults) {
 			t.Errorf("%s: no faults but %v", test.why, err)
 			continue
@@ -121,7 +122,7 @@ func TestFaults(t *testing.T) {
 		var paths []string
 		for _, f := range faults {
 			paths = append(paths, f.Path)
-			if f.Path == "" || f.Limit == "" || f.Err == nil {
+			if f.Path == "" || f.Limit == "" || f.Kind == "" {
 				t.Errorf("%s: %q names no field, limit or kind", test.why, f)
 			}
 		}

@@ -5,8 +5,8 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/section"
-	"example.com/clothyard/units/ticket"
 )
 
 // FuzzSpec draws plies from bytes: it never panics, a fault names its field, and
@@ -49,7 +49,7 @@ func FuzzSpec(f *testing.F) {
 		}
 		svg, err := d.SVG()
 		if err != nil {
-			var faults ticket.Faults
+			var faults fault.Faults
 			if !errors.As(err, &faults) || len(faults) == 0 || faults[0].Path == "" || svg != nil {
 				t.Fatalf("%v", err)
 			}

@@ -8,7 +8,7 @@ import (
 	"unicode/utf8"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // Measures of the page, in thousandths of a millimetre, in which the picture is
@@ -203,8 +203,8 @@ func millimetres(n int64) string {
 var escaper = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;", "\n", " ", "\t", " ", "\r", " ")
 
 // escape is s as the text of an element; what is not fit to print is written as
-// [ticket.Visible] does.
-func escape(s string) string { return ticket.Visible(escaper.Replace(s)) }
+// [fault.Visible] does.
+func escape(s string) string { return fault.Visible(escaper.Replace(s)) }
 
 // text is a line of words.
 func (p *page) text(x, y, size int64, anchor, s string) {

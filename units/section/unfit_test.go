@@ -7,8 +7,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/section"
-	"example.com/clothyard/units/ticket"
 )
 
 // TestUnfit puts characters that are no XML, or that a screen obeys, in every name
@@ -46,8 +46,8 @@ func TestUnfit(t *testing.T) {
 		} {
 			e := d
 			put(&e)
-			var f ticket.Faults
-			if _, err := e.SVG(); !errors.As(err, &f) || f[0].Path != path || !errors.Is(f[0], ticket.ErrForm) || strings.Contains(f.Error(), bad) {
+			var f fault.Faults
+			if _, err := e.SVG(); !errors.As(err, &f) || f[0].Path != path || !errors.Is(f[0], fault.Form) || strings.Contains(f.Error(), bad) {
 				t.Errorf("%q in %s: %v", bad, path, err)
 			}
 		}

@@ -2,6 +2,8 @@ package stitch
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -10,19 +12,19 @@ import (
 // given where they agree to the last fraction. What a dial or a page rounds must
 // be rounded by the caller: 12 to the inch is not 2 mm.
 type Density struct {
-	StitchLength units.Length // what one stitch covers of the cloth, along the row
-	Space        units.Length // what is left free between two stitches of a hand row; zero is an answer, they touch
-	PerInch      units.Ratio  // how many stitches, each with its space, in an inch
-	Run          units.Length // a length of row
-	Stitches     units.Ratio  // how many stitches, each with its space, in Run
+	StitchLength units.Length `json:"stitchLength,omitzero"`      // what one stitch covers of the cloth, along the row
+	Space        units.Length `json:"space,omitzero" noun:"zero"` // what is left free between two stitches of a hand row; zero is an answer, they touch
+	PerInch      units.Ratio  `json:"perInch,omitzero"`           // how many stitches, each with its space, in an inch
+	Run          units.Length `json:"run,omitzero"`               // a length of row
+	Stitches     units.Ratio  `json:"stitches,omitzero"`          // how many stitches, each with its space, in Run
 }
 
 // A DensityPlan is a density both ways. It is comparable.
 type DensityPlan struct {
-	Spec          Density       // as solved; Run and Stitches are zero unless one of them was given
-	Assumed       ticket.Fields // always empty: a density has no default
-	Pitch         units.Length  // from the start of one stitch to the start of the next: 1 in / PerInch
-	PerCentimetre units.Ratio   // stitches in a centimetre
+	Spec          Density       `json:"spec,omitzero"`          // as solved; Run and Stitches are zero unless one of them was given
+	Assumed       ticket.Fields `json:"assumed,omitzero"`       // always empty: a density has no default
+	Pitch         units.Length  `json:"pitch,omitzero"`         // from the start of one stitch to the start of the next: 1 in / PerInch
+	PerCentimetre units.Ratio   `json:"perCentimetre,omitzero"` // stitches in a centimetre
 }
 
 func inch(n units.Ratio) units.Length { return units.Inch.Of(1).Unscale(n) }
@@ -37,9 +39,9 @@ func (d Density) Solve() (Density, error) {
 	return p.Spec, nil
 }
 
-// Plan works out the density. The faults are [ticket.Faults].
+// Plan works out the density. The faults are [fault.Faults].
 func (d Density) Plan() (DensityPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	a.NotNegative("StitchLength", d.StitchLength)
 	a.NotNegative("Space", d.Space)
 	notNegative(&a, "PerInch", d.PerInch)
@@ -48,7 +50,7 @@ func (d Density) Plan() (DensityPlan, error) {
 	byLength, byInch := !d.StitchLength.IsZero(), !d.PerInch.IsZero()
 	byCount := !d.Run.IsZero() && !d.Stitches.IsZero()
 	if !byLength && !byInch && !byCount {
-		a.Fault("StitchLength", "", "a stitch length, or PerInch, or both Run and Stitches", ticket.ErrMissing)
+		a.Fault("StitchLength", "", "a stitch length, or PerInch, or both Run and Stitches", fault.Missing)
 	}
 	if a.Failed() {
 		return DensityPlan{}, a.Err()
@@ -64,13 +66,13 @@ func (d Density) Plan() (DensityPlan, error) {
 	}
 	per := units.Inch.Of(1).Div(pitch)
 	if byInch && d.PerInch != per {
-		a.Fault("PerInch", d.PerInch.String(), per.String()+" (what the stitch length gives)", ticket.ErrConflict)
+		a.Fault("PerInch", d.PerInch.String(), per.String()+" (what the stitch length gives)", fault.Conflict)
 	}
 	if byCount && d.Run != pitch.Scale(d.Stitches) {
-		a.Fault("Stitches", d.Stitches.String(), d.Run.Div(pitch).String()+" (what the density gives in Run)", ticket.ErrConflict)
+		a.Fault("Stitches", d.Stitches.String(), d.Run.Div(pitch).String()+" (what the density gives in Run)", fault.Conflict)
 	}
 	if pitch.Cmp(d.Space) <= 0 {
-		a.Fault("Space", d.Space.String(), "less than "+pitch.String()+" (from one stitch to the next)", ticket.ErrConflict)
+		a.Fault("Space", d.Space.String(), "less than "+pitch.String()+" (from one stitch to the next)", fault.Conflict)
 	}
 	if a.Failed() {
 		return DensityPlan{}, a.Err()
@@ -86,9 +88,9 @@ func (d Density) Plan() (DensityPlan, error) {
 }
 
 // notNegative records a ratio below zero.
-func notNegative(a *ticket.Audit, path string, r units.Ratio) {
+func notNegative(a *fault.Audit, path string, r units.Ratio) {
 	if r.Sign() < 0 {
-		a.Fault(path, r.String(), "0 or more", ticket.ErrSign)
+		a.Fault(path, r.String(), "0 or more", fault.Sign)
 	}
 }
 
@@ -126,6 +128,6 @@ func (p DensityPlan) Sheet() ticket.Sheet {
 			Mend: "turn the dial and sew ten more"},
 	}}
 	sh.Cautions = []ticket.Caution{ticket.CutCare()}
-	sh.Sources = []ticket.Cite{{For: "an inch is exactly 25.4 mm", Known: ticket.Computed}}
+	sh.Sources = []source.Cite{{For: "an inch is exactly 25.4 mm", Known: source.Computed}}
 	return sh
 }

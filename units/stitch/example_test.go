@@ -4,8 +4,8 @@ import (
 	"fmt"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/stitch"
-	"example.com/clothyard/units/ticket"
 )
 
 // The old pattern of the page's doublet says twelve stitches to the inch; the
@@ -156,8 +156,8 @@ func ExamplePrinted() {
 // The densities of a job, each with its source.
 func ExampleJob_Rows() {
 	for r := range stitch.Reinforce.Rows() {
-		s, ok := ticket.Lookup(r.Source)
-		fmt.Println(r.LeastPerInch, "to", r.MostPerInch, ok, s.Rank == ticket.Other)
+		s, ok := source.Lookup(r.Source)
+		fmt.Println(r.LeastPerInch, "to", r.MostPerInch, ok, s.Rank == source.Other)
 	}
 	// Output:
 	// 20 to 24 true true

@@ -5,19 +5,19 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/stitch"
-	"example.com/clothyard/units/ticket"
 )
 
 // complete asks of an error that it is faults, each with its field.
 func complete(t *testing.T, err error) {
 	t.Helper()
-	var faults ticket.Faults
+	var faults fault.Faults
 	if !errors.As(err, &faults) || len(faults) == 0 {
 		t.Fatalf("no faults: %v", err)
 	}
 	for _, f := range faults {
-		if f.Path == "" || f.Err == nil {
+		if f.Path == "" || f.Kind == "" {
 			t.Fatalf("a fault without a field: %v", f)
 		}
 	}

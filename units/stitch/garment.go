@@ -2,6 +2,8 @@ package stitch
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -14,43 +16,43 @@ const (
 
 // A Run is some seams of a garment that are alike.
 type Run struct {
-	Name   string // what they are: "side seams"
-	Count  int    // how many; default 1
-	Thread Thread // one of them
+	Name   string `json:"name,omitzero"`   // what they are: "side seams"
+	Count  int    `json:"count,omitzero"`  // how many; default 1
+	Thread Thread `json:"thread,omitzero"` // one of them
 }
 
 // A Garment is all the seams that are sewn with one thread. Zero means not given.
 type Garment struct {
-	Seams []Run        // the seams, from 1 to MaxRuns rows
-	Waste units.Ratio  // for each seam that gives none of its own; default as of a Thread
-	Spool units.Length // how much thread is on a spool; without it no spools are counted
+	Seams []Run        `json:"seams,omitzero"` // the seams, from 1 to MaxRuns rows
+	Waste units.Ratio  `json:"waste,omitzero"` // for each seam that gives none of its own; default as of a Thread
+	Spool units.Length `json:"spool,omitzero"` // how much thread is on a spool; without it no spools are counted
 }
 
 // A RunPlan is the thread of some seams that are alike.
 type RunPlan struct {
-	Name    string        // what they are
-	Count   int           // how many, as solved
-	Assumed ticket.Fields // Count, if the default filled it; what a seam assumes is in Thread
-	Thread  ThreadPlan    // one of them
-	Total   units.Length  // all of them, waste apart
-	Need    units.Length  // all of them, with the waste
+	Name    string        `json:"name,omitzero"`    // what they are
+	Count   int           `json:"count,omitzero"`   // how many, as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // Count, if the default filled it; what a seam assumes is in Thread
+	Thread  ThreadPlan    `json:"thread,omitzero"`  // one of them
+	Total   units.Length  `json:"total,omitzero"`   // all of them, waste apart
+	Need    units.Length  `json:"need,omitzero"`    // all of them, with the waste
 }
 
 // A GarmentPlan is the thread of a garment.
 type GarmentPlan struct {
-	Spec    Garment       // as solved, its rows too
-	Assumed ticket.Fields // always empty: what a row assumes is in its RunPlan
+	Spec    Garment       `json:"spec,omitzero"`    // as solved, its rows too
+	Assumed ticket.Fields `json:"assumed,omitzero"` // always empty: what a row assumes is in its RunPlan
 
-	Runs  []RunPlan    // a row for each row of Seams
-	Total units.Length // all the thread, waste apart
-	Need  units.Length // all the thread, with the waste
+	Runs  []RunPlan    `json:"runs,omitzero"`  // a row for each row of Seams
+	Total units.Length `json:"total,omitzero"` // all the thread, waste apart
+	Need  units.Length `json:"need,omitzero"`  // all the thread, with the waste
 
-	Split      bool         // whether it is known of every seam how its thread divides; if not, the next two are zero
-	NeedleNeed units.Length // needle thread, with the waste
-	UnderNeed  units.Length // bobbin and looper thread, with the waste
+	Split      bool         `json:"split,omitzero"`      // whether it is known of every seam how its thread divides; if not, the next two are zero
+	NeedleNeed units.Length `json:"needleNeed,omitzero"` // needle thread, with the waste
+	UnderNeed  units.Length `json:"underNeed,omitzero"`  // bobbin and looper thread, with the waste
 
-	Spools int          // whole spools to have, rounded up; zero without Spool
-	Spare  units.Length // what is left on them
+	Spools int          `json:"spools,omitzero"` // whole spools to have, rounded up; zero without Spool
+	Spare  units.Length `json:"spare,omitzero"`  // what is left on them
 }
 
 // Solve fills what follows from what is given, then the defaults. It fails where
@@ -63,9 +65,9 @@ func (g Garment) Solve() (Garment, error) {
 	return p.Spec, nil
 }
 
-// Plan works out the thread. The faults are [ticket.Faults].
+// Plan works out the thread. The faults are [fault.Faults].
 func (g Garment) Plan() (GarmentPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	if len(g.Seams) == 0 || len(g.Seams) > MaxRuns {
 		a.Count("Seams", len(g.Seams), 1, MaxRuns)
 		return GarmentPlan{}, a.Err()
@@ -86,13 +88,13 @@ func (g Garment) Plan() (GarmentPlan, error) {
 		p.Split = p.Split && q.Thread.Split
 	}
 	if g.Waste.Sign() < 0 || all.Less(g.Waste) {
-		a.Fault("Waste", g.Waste.String(), "0 to 1, as 15 %", ticket.ErrRange)
+		a.Fault("Waste", g.Waste.String(), "0 to 1, as 15 %", fault.Range)
 	}
 	a.NotNegative("Spool", g.Spool)
 	if !a.Failed() && g.Spool.Sign() > 0 {
 		n, ok := p.Need.Div(g.Spool).Int(units.Up)
 		if !ok || n > MaxSpools {
-			a.Fault("Spool", g.Spool.String(), "enough that "+ticket.Of(MaxSpools).String()+" spools do", ticket.ErrRange)
+			a.Fault("Spool", g.Spool.String(), "enough that "+ticket.Of(MaxSpools).String()+" spools do", fault.Range)
 		} else {
 			p.Spools = int(n)
 			p.Spare = g.Spool.MulInt(n).Sub(p.Need)
@@ -111,7 +113,7 @@ func (g Garment) Plan() (GarmentPlan, error) {
 
 // plan works out one row; waste is that of the garment.
 func (r Run) plan(waste units.Ratio) (RunPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Text("Name", r.Name)
 	q := RunPlan{Name: r.Name, Count: r.Count}
 	if r.Count == 0 {
@@ -174,7 +176,7 @@ func (p GarmentPlan) Sheet() ticket.Sheet {
 // cites are those of the seams, each once.
 func (p GarmentPlan) cites(sh *ticket.Sheet) {
 	var seen [len(typeNames)]bool
-	sh.Sources = make([]ticket.Cite, 0, 8)
+	sh.Sources = make([]source.Cite, 0, 8)
 	for _, r := range p.Runs {
 		t := r.Thread.Spec
 		if seen[t.Stitch] || t.By != ByRatio {
@@ -186,6 +188,6 @@ func (p GarmentPlan) cites(sh *ticket.Sheet) {
 		}
 	}
 	for _, w := range wasteRows {
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "waste", ID: w.Source, Known: w.Known})
+		sh.Sources = append(sh.Sources, source.Cite{For: "waste", ID: w.Source, Known: w.Known})
 	}
 }

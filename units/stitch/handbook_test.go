@@ -10,8 +10,8 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/stitch"
-	"example.com/clothyard/units/ticket"
 )
 
 func length(t *testing.T, s string) units.Length {
@@ -72,18 +72,18 @@ func TestHandbook(t *testing.T) {
 	omitted := omittedRows(t)
 	ids, givens, sources, read, worked := map[string]bool{}, map[string]bool{}, map[string]bool{}, 0, 0
 	for _, row := range rows[1:] {
-		id, kind, given, want, source, known, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
+		id, kind, given, want, src, known, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
 		if ids[id] || givens[kind+given] || omitted[id] {
 			t.Errorf("%s: id or input twice, or omitted", id)
 		}
 		ids[id], givens[kind+given] = true, true
-		if _, ok := ticket.Lookup(source); !ok && (source != "" || known == "read") || reason == "" {
-			t.Errorf("%s: source %q, reason %q", id, source, reason)
+		if _, ok := source.Lookup(src); !ok && (src != "" || known == "read") || reason == "" {
+			t.Errorf("%s: source %q, reason %q", id, src, reason)
 		}
 		switch known {
 		case "read":
 			read++
-			sources[source] = true
+			sources[src] = true
 		case "memory", "practice":
 		default:
 			t.Errorf("%s: known %q", id, known)
@@ -269,8 +269,8 @@ func setting(t *testing.T, g map[string]string) map[string]string {
 // row1 finds the one row of a table that is given.
 func row1(t *testing.T, kind string, g map[string]string, known string) map[string]string {
 	var found []map[string]string
-	add := func(source string, k ticket.Known, cells map[string]string) {
-		if source == g["source"] {
+	add := func(src string, k source.Known, cells map[string]string) {
+		if src == g["source"] {
 			found = append(found, cells)
 			if k.String() != known {
 				t.Errorf("known %v, want %s", k, known)

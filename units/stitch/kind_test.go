@@ -8,8 +8,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/stitch"
-	"example.com/clothyard/units/ticket"
 )
 
 type enum interface {
@@ -48,13 +48,13 @@ func kinds[K enum](t *testing.T, all iter.Seq[K], most int, unmarshal func(*K, [
 		t.Errorf("empty text is %v, %v", zero, err)
 	}
 	for _, bad := range []string{"none", "no-such", strings.Repeat("x", 1000), "\x00"} {
-		var fault *ticket.Fault
-		if err := unmarshal(&zero, []byte(bad)); !errors.As(err, &fault) || !errors.Is(err, ticket.ErrUnknown) || fault.Path == "" || fault.Limit == "" {
+		var flt *fault.Fault
+		if err := unmarshal(&zero, []byte(bad)); !errors.As(err, &flt) || !errors.Is(err, fault.Unknown) || flt.Path == "" || flt.Limit == "" {
 			t.Errorf("%q: %v", bad, err)
 		}
 	}
 	beyond := K(n + 1)
-	if _, err := beyond.MarshalText(); !errors.Is(err, ticket.ErrUnknown) || !strings.HasSuffix(beyond.String(), fmt.Sprintf("(%d)", n+1)) {
+	if _, err := beyond.MarshalText(); !errors.Is(err, fault.Unknown) || !strings.HasSuffix(beyond.String(), fmt.Sprintf("(%d)", n+1)) {
 		t.Errorf("%v: %v", beyond, err)
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/stitch"
 	"example.com/clothyard/units/ticket"
 )
@@ -223,8 +224,8 @@ func TestCites(t *testing.T) {
 			t.Errorf("%s says too little", sh.Title)
 		}
 		for _, c := range sh.Sources {
-			_, ok := ticket.Lookup(c.ID)
-			if !ok && c.Known != ticket.Practice && c.Known != ticket.Computed {
+			_, ok := source.Lookup(c.ID)
+			if !ok && c.Known != source.Practice && c.Known != source.Computed {
 				t.Errorf("%s: %q is not a source", sh.Title, c.ID)
 			}
 		}
@@ -274,5 +275,18 @@ func TestZeroPlans(t *testing.T) {
 		if sh.Title == "" || len(sh.Lines) != 0 || len(sh.Steps) != 0 {
 			t.Errorf("%+v", sh)
 		}
+	}
+}
+
+func shirt() stitch.Garment {
+	return stitch.Garment{
+		Seams: []stitch.Run{
+			{Name: "side and sleeve seams, two passes", Count: 4, Thread: stitch.Thread{Stitch: stitch.Lock301, Seam: in("44")}},
+			{Name: "shoulders, two passes", Count: 2, Thread: stitch.Thread{Stitch: stitch.Lock301, Seam: in("12")}},
+			{Name: "armholes", Count: 2, Thread: stitch.Thread{Stitch: stitch.Lock301, Seam: in("19 1/8")}},
+			{Name: "armholes, overcast", Count: 2, Thread: stitch.Thread{Stitch: stitch.Zigzag304, Seam: in("19 1/8")}},
+			{Name: "hem", Thread: stitch.Thread{Stitch: stitch.Lock301, Seam: in("49 3/4")}},
+		},
+		Spool: units.Metre.Of(100),
 	}
 }

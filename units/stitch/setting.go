@@ -4,6 +4,8 @@ import (
 	"slices"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -13,23 +15,26 @@ import (
 // cloth without a job, mean the seams of the cloth. The needle is that of the cloth.
 // What no table has is a fault, never a guess.
 type Setting struct {
-	Job    Job   // what the row is for
-	Cloth  Cloth // what it is sewn on
-	Needle int   // metric number of the needle, one of those in [Needles]; default that of the cloth; none without a cloth
+	Job    Job   `json:"job,omitzero"`    // what the row is for
+	Cloth  Cloth `json:"cloth,omitzero"`  // what it is sewn on
+	Needle int   `json:"needle,omitzero"` // metric number of the needle, one of those in [Needles]; default that of the cloth; none without a cloth
 }
 
 // A SettingPlan is a setting looked up. It is comparable. Several sources may
 // print a density; the first of their table is here, all are on the sheet.
 type SettingPlan struct {
-	Spec    Setting       // as solved
-	Assumed ticket.Fields // Needle, if the table filled it
+	Spec    Setting       `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // Needle, if the table filled it
 
-	Shank units.Length // diameter of the needle's shank; zero without a needle
-	Size  int          // the other number of the needle's pair, as 12 in 80/12; zero without a needle
+	Shank units.Length `json:"shank,omitzero"` // diameter of the needle's shank; zero without a needle
+	Size  int          `json:"size,omitzero"`  // the other number of the needle's pair, as 12 in 80/12; zero without a needle
 
-	LeastPerInch, MostPerInch units.Ratio  // stitches to the inch, as printed
-	ShortPrinted, LongPrinted units.Length // stitch length as the same row prints it; zero where it does not
-	Short, Long               units.Length // stitch length that the printed stitches to the inch are, exactly
+	LeastPerInch units.Ratio  `json:"leastPerInch,omitzero"` // the least of them
+	MostPerInch  units.Ratio  `json:"mostPerInch,omitzero"`  // the most stitches to the inch, as printed
+	ShortPrinted units.Length `json:"shortPrinted,omitzero"` // the shortest of them
+	LongPrinted  units.Length `json:"longPrinted,omitzero"`  // stitch length as the same row prints it; zero where it does not
+	Short        units.Length `json:"short,omitzero"`        // the shortest of them
+	Long         units.Length `json:"long,omitzero"`         // stitch length that the printed stitches to the inch are, exactly
 }
 
 // Solve fills the needle of the cloth. It fails where [Setting.Plan] does, and
@@ -58,21 +63,21 @@ func (s Setting) rows(yield func(DensityRow) bool) {
 	}
 }
 
-// Plan looks the setting up. The faults are [ticket.Faults].
+// Plan looks the setting up. The faults are [fault.Faults].
 func (s Setting) Plan() (SettingPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	switch {
 	case int(s.Job) >= len(jobNames):
-		a.Fault("Job", s.Job.String(), ticket.NameList(jobNames[:]), ticket.ErrUnknown)
+		a.Fault("Job", s.Job.String(), ticket.NameList(jobNames[:]), fault.Unknown)
 	case s.Job == NoJob && s.Cloth == NoCloth:
-		a.Fault("Job", "", "a job or a cloth", ticket.ErrMissing)
+		a.Fault("Job", "", "a job or a cloth", fault.Missing)
 	}
 	if int(s.Cloth) >= len(clothNames) {
-		a.Fault("Cloth", s.Cloth.String(), ticket.NameList(clothNames[:]), ticket.ErrUnknown)
+		a.Fault("Cloth", s.Cloth.String(), ticket.NameList(clothNames[:]), fault.Unknown)
 	}
 	needle, found := s.needle()
 	if !found && s.Needle != 0 {
-		a.Fault("Needle", ticket.Of(s.Needle).String(), "one of 60, 70, 75, 80, 90, 100, 110, 120", ticket.ErrUnknown)
+		a.Fault("Needle", ticket.Of(s.Needle).String(), "one of 60, 70, 75, 80, 90, 100, 110, 120", fault.Unknown)
 	}
 	if a.Failed() {
 		return SettingPlan{}, a.Err()
@@ -159,18 +164,18 @@ func (p SettingPlan) perInch(label string, per units.Ratio, stitch units.Length)
 
 func (p SettingPlan) cites(sh *ticket.Sheet) {
 	s := p.Spec
-	sh.Sources = make([]ticket.Cite, 0, 10)
+	sh.Sources = make([]source.Cite, 0, 10)
 	for r := range s.rows {
 		if len(sh.Sources) == 0 && (r.Cloth == Sheer || r.Cloth == BottomWeight) {
-			sh.Sources = append(sh.Sources, ticket.Practise("which cloths count as fine and as heavy"))
+			sh.Sources = append(sh.Sources, source.Practise("which cloths count as fine and as heavy"))
 		}
 		sh.Sources = append(sh.Sources, r.Cite())
 	}
 	if p.Assumed.Has("Needle") {
 		r, _ := s.Cloth.Needle()
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "size of the needle", ID: r.Source, Known: r.Known})
+		sh.Sources = append(sh.Sources, source.Cite{For: "size of the needle", ID: r.Source, Known: r.Known})
 	}
 	if s.Needle != 0 {
-		sh.Sources = append(sh.Sources, ticket.Practise("what the number of a needle means"))
+		sh.Sources = append(sh.Sources, source.Practise("what the number of a needle means"))
 	}
 }

@@ -4,7 +4,7 @@ import (
 	"iter"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // A DensityRow is one density as a source prints it, for a job or for a cloth.
@@ -17,16 +17,16 @@ type DensityRow struct {
 	MostPerInch  units.Ratio  // stitches to the inch, the most
 	ShortLength  units.Length // stitch length, the shortest; zero where none is printed
 	LongLength   units.Length // stitch length, the longest; zero where none is printed
-	Use          string       // what it is for in the source's words
+	Use          string       // what it is for in the src's words
 	Note         string       // what else is to be known; empty if nothing
-	Source       string       // id, see [ticket.Lookup]
+	Source       string       // id, see [source.Lookup]
 	Place        string       // where in it
-	Known        ticket.Known // how it is known
+	Known        source.Known // how it is known
 }
 
 // Cite is the row as a citation.
-func (r DensityRow) Cite() ticket.Cite {
-	return ticket.Cite{For: "stitches to the inch, " + r.Use, ID: r.Source, Place: r.Place, Known: r.Known}
+func (r DensityRow) Cite() source.Cite {
+	return source.Cite{For: "stitches to the inch, " + r.Use, ID: r.Source, Place: r.Place, Known: r.Known}
 }
 
 // Densities yields the table of densities, 40 rows, for each job and each cloth
@@ -43,19 +43,19 @@ func Densities(yield func(DensityRow) bool) {
 func mm(n, d int64) units.Length { return units.Millimetre.Frac(n, d) }
 
 // job and cloth make rows; lengths are in tenths of a millimetre.
-func job(j Job, least, most, short, long int64, use, note, source, place string) DensityRow {
-	return DensityRow{j, NoCloth, units.RatioOf(least, 1), units.RatioOf(most, 1), mm(short, 10), mm(long, 10), use, note, source, place, ticket.Read}
+func job(j Job, least, most, short, long int64, use, note, src, place string) DensityRow {
+	return DensityRow{j, NoCloth, units.RatioOf(least, 1), units.RatioOf(most, 1), mm(short, 10), mm(long, 10), use, note, src, place, source.Read}
 }
 
-func cloth(c Cloth, least, most, short, long int64, use, note, source string) DensityRow {
-	return DensityRow{NoJob, c, units.RatioOf(least, 1), units.RatioOf(most, 1), mm(short, 10), mm(long, 10), use, note, source, "", ticket.Read}
+func cloth(c Cloth, least, most, short, long int64, use, note, src string) DensityRow {
+	return DensityRow{NoJob, c, units.RatioOf(least, 1), units.RatioOf(most, 1), mm(short, 10), mm(long, 10), use, note, src, "", source.Read}
 }
 
 // heavy makes the rows of the one figure that a page prints for "heavy fabric;
 // basting; topstitching". It is none for seams, which others print finer even on
 // denim.
 func heavy(j Job, use string) DensityRow {
-	return DensityRow{j, BottomWeight, units.RatioOf(5, 1), units.RatioOf(6, 1), mm(40, 10), mm(50, 10), use, "printed in one line with heavy fabric", "stitch-size-answer", "", ticket.Read}
+	return DensityRow{j, BottomWeight, units.RatioOf(5, 1), units.RatioOf(6, 1), mm(40, 10), mm(50, 10), use, "printed in one line with heavy fabric", "stitch-size-answer", "", source.Read}
 }
 
 var densityRows = [...]DensityRow{
@@ -108,8 +108,8 @@ type ConversionRow struct {
 	PerInch units.Ratio  // stitches to the inch, as printed
 	Printed units.Length // the stitch length printed for it
 	Note    string       // how the page came to it, or where it is wrong; empty if it only rounds
-	Source  string       // id, see [ticket.Lookup]
-	Known   ticket.Known // how it is known
+	Source  string       // id, see [source.Lookup]
+	Known   source.Known // how it is known
 }
 
 // Exact is the stitch length that PerInch is: 1 in / PerInch.
@@ -140,8 +140,8 @@ func Printed(perInch units.Ratio) iter.Seq[ConversionRow] {
 }
 
 // conv makes a row; the length is in tenths of a millimetre.
-func conv(per, tenths int64, note, source string) ConversionRow {
-	return ConversionRow{units.RatioOf(per, 1), mm(tenths, 10), note, source, ticket.Read}
+func conv(per, tenths int64, note, src string) ConversionRow {
+	return ConversionRow{units.RatioOf(per, 1), mm(tenths, 10), note, src, source.Read}
 }
 
 var conversionRows = [...]ConversionRow{
@@ -164,20 +164,20 @@ var conversionRows = [...]ConversionRow{
 	conv(6, 40, "", "stitch-length-note"),
 	conv(5, 50, "", "stitch-length-note"),
 	conv(4, 60, "", "stitch-length-note"),
-	{units.RatioOf(254, 25), mm(25, 10), "then rounded down to 10", "stitch-dial-page", ticket.Read},
+	{units.RatioOf(254, 25), mm(25, 10), "then rounded down to 10", "stitch-dial-page", source.Read},
 	conv(12, 20, "2.11 rounded down to an even step of the dial", "stitch-dial-page"),
 	conv(15, 17, "1.69 rounded up", "stitch-dial-page"),
 	conv(4, 60, "takes the inch as 24 mm", "stitch-length-slides"),
-	{units.RatioOf(24, 5), mm(5, 1), "takes the inch as 24 mm", "stitch-length-slides", ticket.Read},
+	{units.RatioOf(24, 5), mm(5, 1), "takes the inch as 24 mm", "stitch-length-slides", source.Read},
 }
 
 // A CountRow is how many stitches a source asks of one small piece of work.
 type CountRow struct {
 	Work        string       // bartack, buttonhole, button
 	Least, Most int          // stitches in each
-	Source      string       // id, see [ticket.Lookup]
+	Source      string       // id, see [source.Lookup]
 	Place       string       // where in it
-	Known       ticket.Known // how it is known
+	Known       source.Known // how it is known
 }
 
 // Counts yields the table of counts, 4 rows.
@@ -190,10 +190,10 @@ func Counts(yield func(CountRow) bool) {
 }
 
 var countRows = [...]CountRow{
-	{"bartack", 28, 28, "tent-repair-manual", "p. 366", ticket.Read},
-	{"bartack", 18, 18, "tent-repair-manual", "table 3-1", ticket.Read},
-	{"buttonhole", 44, 46, "tent-repair-manual", "", ticket.Read},
-	{"button, type 101 or 301", 20, 24, "tent-repair-manual", "", ticket.Read},
+	{"bartack", 28, 28, "tent-repair-manual", "p. 366", source.Read},
+	{"bartack", 18, 18, "tent-repair-manual", "table 3-1", source.Read},
+	{"buttonhole", 44, 46, "tent-repair-manual", "", source.Read},
+	{"button, type 101 or 301", 20, 24, "tent-repair-manual", "", source.Read},
 }
 
 // A NeedleRow is a size of machine needle and the cloth that a source gives it
@@ -202,9 +202,9 @@ type NeedleRow struct {
 	Metric int          // the metric number, as 80
 	Size   int          // the other number of the pair, as 12 in 80/12
 	Cloth  Cloth        // the cloth it is for
-	Use    string       // the cloth as the source names it
-	Source string       // id, see [ticket.Lookup]
-	Known  ticket.Known // how it is known
+	Use    string       // the cloth as the src names it
+	Source string       // id, see [source.Lookup]
+	Known  source.Known // how it is known
 }
 
 // Shank is the diameter of the shank: Metric hundredths of a millimetre, common
@@ -221,17 +221,17 @@ func Needles(yield func(NeedleRow) bool) {
 }
 
 var needleRows = [...]NeedleRow{
-	{60, 8, Sheer, "sheers, chiffon, silks", "needle-size-newsletter", ticket.Read},
-	{70, 10, BlouseWeight, "blouse-weight polyester, silk, batiste", "needle-size-newsletter", ticket.Read},
-	{80, 12, MediumWeight, "cotton, rayon, blends", "needle-size-newsletter", ticket.Read},
-	{90, 14, BottomWeight, "bottom weights, wool, corduroy", "needle-size-newsletter", ticket.Read},
-	{100, 16, Denim, "denim, duck", "needle-size-newsletter", ticket.Read},
-	{110, 18, Canvas, "canvas, tapestry", "needle-size-newsletter", ticket.Read},
-	{120, 19, BoatCanvas, "canvas for boats", "needle-size-newsletter", ticket.Read},
-	{100, 16, Coating, "heavy wool coating", "stitch-and-needle-page", ticket.Read},
-	{75, 11, Suede, "imitation suede", "stitch-and-needle-page", ticket.Read},
-	{70, 10, Shirting, "light shirting, with a sharp point", "stitch-and-needle-page", ticket.Read},
-	{90, 14, Brocade, "medium brocade, with a sharp point", "stitch-and-needle-page", ticket.Read},
-	{80, 12, Brocade, "challis", "stitch-and-needle-page", ticket.Read},
-	{80, 12, Brocade, "velvet", "stitch-and-needle-page", ticket.Read},
+	{60, 8, Sheer, "sheers, chiffon, silks", "needle-size-newsletter", source.Read},
+	{70, 10, BlouseWeight, "blouse-weight polyester, silk, batiste", "needle-size-newsletter", source.Read},
+	{80, 12, MediumWeight, "cotton, rayon, blends", "needle-size-newsletter", source.Read},
+	{90, 14, BottomWeight, "bottom weights, wool, corduroy", "needle-size-newsletter", source.Read},
+	{100, 16, Denim, "denim, duck", "needle-size-newsletter", source.Read},
+	{110, 18, Canvas, "canvas, tapestry", "needle-size-newsletter", source.Read},
+	{120, 19, BoatCanvas, "canvas for boats", "needle-size-newsletter", source.Read},
+	{100, 16, Coating, "heavy wool coating", "stitch-and-needle-page", source.Read},
+	{75, 11, Suede, "imitation suede", "stitch-and-needle-page", source.Read},
+	{70, 10, Shirting, "light shirting, with a sharp point", "stitch-and-needle-page", source.Read},
+	{90, 14, Brocade, "medium brocade, with a sharp point", "stitch-and-needle-page", source.Read},
+	{80, 12, Brocade, "challis", "stitch-and-needle-page", source.Read},
+	{80, 12, Brocade, "velvet", "stitch-and-needle-page", source.Read},
 }

@@ -5,18 +5,18 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/stitch"
-	"example.com/clothyard/units/ticket"
 )
 
 // total counts the rows of a table, stops early once, and asks each for a source.
-func total[R any](t *testing.T, name string, rows iter.Seq[R], want int, cite func(R) (string, ticket.Known)) {
+func total[R any](t *testing.T, name string, rows iter.Seq[R], want int, cite func(R) (string, source.Known)) {
 	t.Helper()
 	n := 0
 	for r := range rows {
 		n++
 		id, known := cite(r)
-		if _, ok := ticket.Lookup(id); !ok || known != ticket.Read && known != ticket.Memory {
+		if _, ok := source.Lookup(id); !ok || known != source.Read && known != source.Memory {
 			t.Errorf("%s: source %q, known %v", name, id, known)
 		}
 	}
@@ -29,15 +29,15 @@ func total[R any](t *testing.T, name string, rows iter.Seq[R], want int, cite fu
 }
 
 func TestTables(t *testing.T) {
-	total(t, "classes", stitch.ClassRows, 7, func(r stitch.ClassRow) (string, ticket.Known) { return r.Source, r.Known })
-	total(t, "types", stitch.TypeRows, 26, func(r stitch.TypeRow) (string, ticket.Known) { return r.Source, r.Known })
-	total(t, "ratios", stitch.RatioRows, 15, func(r stitch.RatioRow) (string, ticket.Known) { return r.Source, r.Known })
-	total(t, "formulas", stitch.FormulaRows, 4, func(r stitch.FormulaRow) (string, ticket.Known) { return r.Source, r.Known })
-	total(t, "waste", stitch.WasteRows, 2, func(r stitch.WasteRow) (string, ticket.Known) { return r.Source, r.Known })
-	total(t, "densities", stitch.Densities, 40, func(r stitch.DensityRow) (string, ticket.Known) { return r.Source, r.Known })
-	total(t, "conversions", stitch.Conversions, 24, func(r stitch.ConversionRow) (string, ticket.Known) { return r.Source, r.Known })
-	total(t, "counts", stitch.Counts, 4, func(r stitch.CountRow) (string, ticket.Known) { return r.Source, r.Known })
-	total(t, "needles", stitch.Needles, 13, func(r stitch.NeedleRow) (string, ticket.Known) { return r.Source, r.Known })
+	total(t, "classes", stitch.ClassRows, 7, func(r stitch.ClassRow) (string, source.Known) { return r.Source, r.Known })
+	total(t, "types", stitch.TypeRows, 26, func(r stitch.TypeRow) (string, source.Known) { return r.Source, r.Known })
+	total(t, "ratios", stitch.RatioRows, 15, func(r stitch.RatioRow) (string, source.Known) { return r.Source, r.Known })
+	total(t, "formulas", stitch.FormulaRows, 4, func(r stitch.FormulaRow) (string, source.Known) { return r.Source, r.Known })
+	total(t, "waste", stitch.WasteRows, 2, func(r stitch.WasteRow) (string, source.Known) { return r.Source, r.Known })
+	total(t, "densities", stitch.Densities, 40, func(r stitch.DensityRow) (string, source.Known) { return r.Source, r.Known })
+	total(t, "conversions", stitch.Conversions, 24, func(r stitch.ConversionRow) (string, source.Known) { return r.Source, r.Known })
+	total(t, "counts", stitch.Counts, 4, func(r stitch.CountRow) (string, source.Known) { return r.Source, r.Known })
+	total(t, "needles", stitch.Needles, 13, func(r stitch.NeedleRow) (string, source.Known) { return r.Source, r.Known })
 }
 
 // Every type has a row, every job a density, every cloth a density; what is none

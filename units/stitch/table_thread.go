@@ -2,7 +2,7 @@ package stitch
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // A RatioRow is how much thread one source reckons for a length of seam.
@@ -11,14 +11,14 @@ type RatioRow struct {
 	Ratio  units.Ratio  // thread, all of it, for a length of seam; 2 1/2 is 2 1/2 in to the inch
 	Needle units.Ratio  // the share of the needle threads; zero where the source does not say
 	Note   string       // where the sources disagree; empty if they do not
-	Source string       // id, see [ticket.Lookup]
+	Source string       // id, see [source.Lookup]
 	Place  string       // where in it
-	Known  ticket.Known // how it is known
+	Known  source.Known // how it is known
 }
 
 // Cite is the row as a citation.
-func (r RatioRow) Cite() ticket.Cite {
-	return ticket.Cite{For: "thread for a length of seam", ID: r.Source, Place: r.Place, Known: r.Known}
+func (r RatioRow) Cite() source.Cite {
+	return source.Cite{For: "thread for a length of seam", ID: r.Source, Place: r.Place, Known: r.Known}
 }
 
 // RatioRows yields the table of ratios, 15 rows, for each type the default first:
@@ -39,14 +39,14 @@ type FormulaRow struct {
 	Fixed  int          // lengths of thread along the seam
 	Thick  int          // passes through the thickness in each stitch
 	Wide   int          // passes over the width in each stitch; zero where the formula has none
-	Source string       // id, see [ticket.Lookup]
+	Source string       // id, see [source.Lookup]
 	Place  string       // where in it
-	Known  ticket.Known // how it is known
+	Known  source.Known // how it is known
 }
 
 // Cite is the row as a citation.
-func (r FormulaRow) Cite() ticket.Cite {
-	return ticket.Cite{For: "thread by geometry", ID: r.Source, Place: r.Place, Known: r.Known}
+func (r FormulaRow) Cite() source.Cite {
+	return source.Cite{For: "thread by geometry", ID: r.Source, Place: r.Place, Known: r.Known}
 }
 
 // FormulaRows yields the table of formulas, 4 rows.
@@ -62,8 +62,8 @@ func FormulaRows(yield func(FormulaRow) bool) {
 // seams sewn again, as a part of the thread in the seams.
 type WasteRow struct {
 	Least, Most units.Ratio  // the range printed, 1/10 for 10 percent
-	Source      string       // id, see [ticket.Lookup]
-	Known       ticket.Known // how it is known
+	Source      string       // id, see [source.Lookup]
+	Known       source.Known // how it is known
 }
 
 // WasteRows yields the table of waste, 2 rows. The default of 15 percent is what
@@ -89,33 +89,33 @@ var (
 	apart = "the sources disagree"
 
 	ratioRows = [...]RatioRow{
-		{Chain101, units.RatioOf(5, 1), none, apart, "thread-ratio-guide", "", ticket.Read},
-		{Chain101, units.RatioOf(4, 1), all, apart, "thread-consumption-guide", "", ticket.Memory},
-		{Blind103, units.RatioOf(9, 2), none, "", "thread-ratio-guide", "", ticket.Read},
-		{Lock301, units.RatioOf(5, 2), half, "", "thread-ratio-guide", "", ticket.Read},
-		{Lock301, units.RatioOf(5, 2), half, "", "thread-consumption-guide", "", ticket.Memory},
-		{Zigzag304, units.RatioOf(11, 2), none, apart, "thread-ratio-guide", "", ticket.Read},
-		{Zigzag304, units.RatioOf(7, 1), half, apart, "thread-consumption-guide", "", ticket.Memory},
-		{Chain401, units.RatioOf(11, 2), percent(25), "", "thread-consumption-guide", "", ticket.Memory},
-		{Overedge503, units.RatioOf(12, 1), percent(55), "", "thread-consumption-guide", "", ticket.Memory},
-		{Overedge504, units.RatioOf(14, 1), percent(20), "", "thread-consumption-guide", "", ticket.Memory},
-		{Mock512, units.RatioOf(18, 1), percent(25), "", "thread-consumption-guide", "", ticket.Memory},
-		{Safety516, units.RatioOf(20, 1), percent(20), "", "thread-consumption-guide", "", ticket.Memory},
-		{Cover406, units.RatioOf(18, 1), percent(30), "", "thread-consumption-guide", "", ticket.Memory},
-		{Cover602, units.RatioOf(25, 1), percent(20), "", "thread-consumption-guide", "", ticket.Memory},
-		{Cover605, units.RatioOf(28, 1), percent(30), "", "thread-consumption-guide", "", ticket.Memory},
+		{Chain101, units.RatioOf(5, 1), none, apart, "thread-ratio-guide", "", source.Read},
+		{Chain101, units.RatioOf(4, 1), all, apart, "thread-consumption-guide", "", source.Memory},
+		{Blind103, units.RatioOf(9, 2), none, "", "thread-ratio-guide", "", source.Read},
+		{Lock301, units.RatioOf(5, 2), half, "", "thread-ratio-guide", "", source.Read},
+		{Lock301, units.RatioOf(5, 2), half, "", "thread-consumption-guide", "", source.Memory},
+		{Zigzag304, units.RatioOf(11, 2), none, apart, "thread-ratio-guide", "", source.Read},
+		{Zigzag304, units.RatioOf(7, 1), half, apart, "thread-consumption-guide", "", source.Memory},
+		{Chain401, units.RatioOf(11, 2), percent(25), "", "thread-consumption-guide", "", source.Memory},
+		{Overedge503, units.RatioOf(12, 1), percent(55), "", "thread-consumption-guide", "", source.Memory},
+		{Overedge504, units.RatioOf(14, 1), percent(20), "", "thread-consumption-guide", "", source.Memory},
+		{Mock512, units.RatioOf(18, 1), percent(25), "", "thread-consumption-guide", "", source.Memory},
+		{Safety516, units.RatioOf(20, 1), percent(20), "", "thread-consumption-guide", "", source.Memory},
+		{Cover406, units.RatioOf(18, 1), percent(30), "", "thread-consumption-guide", "", source.Memory},
+		{Cover602, units.RatioOf(25, 1), percent(20), "", "thread-consumption-guide", "", source.Memory},
+		{Cover605, units.RatioOf(28, 1), percent(30), "", "thread-consumption-guide", "", source.Memory},
 	}
 
 	formulaRows = [...]FormulaRow{
-		{Chain101, 3, 2, 0, "thread-formula-guide", "", ticket.Read},
-		{Lock301, 2, 2, 0, "thread-formula-page", "", ticket.Read},
-		{Chain401, 4, 2, 0, "thread-formula-page", "", ticket.Read},
-		{Overedge504, 3, 4, 4, "thread-formula-page", "", ticket.Read},
+		{Chain101, 3, 2, 0, "thread-formula-guide", "", source.Read},
+		{Lock301, 2, 2, 0, "thread-formula-page", "", source.Read},
+		{Chain401, 4, 2, 0, "thread-formula-page", "", source.Read},
+		{Overedge504, 3, 4, 4, "thread-formula-page", "", source.Read},
 	}
 
 	wasteRows = [...]WasteRow{
-		{percent(10), percent(15), "thread-measuring-page", ticket.Read},
-		{percent(15), percent(20), "thread-estimate-page", ticket.Read},
+		{percent(10), percent(15), "thread-measuring-page", source.Read},
+		{percent(15), percent(20), "thread-estimate-page", source.Read},
 	}
 )
 

@@ -4,54 +4,55 @@ import (
 	"fmt"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
 // A Thread is a seam whose thread is reckoned. Zero means not given. Stitch and
 // Seam are needed; what else is, [Method] says.
 type Thread struct {
-	Stitch Type         // the stitch type
-	By     Method       // how it is reckoned; follows from what else is given, else ByRatio
-	Seam   units.Length // length of the row of stitching
+	Stitch Type         `json:"stitch,omitzero"` // the stitch type
+	By     Method       `json:"by,omitzero"`     // how it is reckoned; follows from what else is given, else ByRatio
+	Seam   units.Length `json:"seam,omitzero"`   // length of the row of stitching
 
 	// Ratio is all the thread in a length of seam; default the first row of
 	// [Type.Ratios], what was read before what is from memory. At least 1.
-	Ratio units.Ratio
+	Ratio units.Ratio `json:"ratio,omitzero"`
 
-	StitchLength units.Length // length of one stitch; from PerInch if that is given
-	PerInch      units.Ratio  // stitches to the inch; from StitchLength if that is given
-	Thickness    units.Length // of all the plies together, as sewn
-	Width        units.Length // how wide an overedge stitch is; only where the formula reads it
+	StitchLength units.Length `json:"stitchLength,omitzero"` // length of one stitch; from PerInch if that is given
+	PerInch      units.Ratio  `json:"perInch,omitzero"`      // stitches to the inch; from StitchLength if that is given
+	Thickness    units.Length `json:"thickness,omitzero"`    // of all the plies together, as sewn
+	Width        units.Length `json:"width,omitzero"`        // how wide an overedge stitch is; only where the formula reads it
 
-	Sample       units.Length // length of seam in the sample
-	SampleNeedle units.Length // needle thread unpicked from it, all needles; at least Sample
-	SampleUnder  units.Length // bobbin or looper thread unpicked from it; none for a stitch of one thread
+	Sample       units.Length `json:"sample,omitzero"`       // length of seam in the sample
+	SampleNeedle units.Length `json:"sampleNeedle,omitzero"` // needle thread unpicked from it, all needles; at least Sample
+	SampleUnder  units.Length `json:"sampleUnder,omitzero"`  // bobbin or looper thread unpicked from it; none for a stitch of one thread
 
 	// NeedleShare is the part of the thread that is on the needle, above zero and
 	// at most 1. Of one thread it is 1; else the default is the first row of
 	// [Type.Ratios] that gives it. Where no row does, the thread is not split.
-	NeedleShare units.Ratio
+	NeedleShare units.Ratio `json:"needleShare,omitzero"`
 
 	// Waste is what is added for ends, rethreading and seams sewn again, as a part
 	// of the thread in the seam: at most 1, default 15 percent, see [WasteRows].
 	// The figures without it are in the plan too.
-	Waste units.Ratio
+	Waste units.Ratio `json:"waste,omitzero"`
 }
 
 // A ThreadPlan is the thread of a seam. It is comparable.
 type ThreadPlan struct {
-	Spec    Thread        // as solved
-	Assumed ticket.Fields // the fields of Spec filled with a default
+	Spec    Thread        `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
-	PerLength units.Ratio  // all the thread in a length of seam, waste apart
-	Total     units.Length // all the thread in the seam, waste apart
-	Split     bool         // whether it is known how the thread divides; if not, the needle and under figures are zero
-	Needle    units.Length // needle thread in the seam, waste apart
-	Under     units.Length // bobbin or looper thread in the seam, waste apart
+	PerLength units.Ratio  `json:"perLength,omitzero"` // all the thread in a length of seam, waste apart
+	Total     units.Length `json:"total,omitzero"`     // all the thread in the seam, waste apart
+	Split     bool         `json:"split,omitzero"`     // whether it is known how the thread divides; if not, the needle and under figures are zero
+	Needle    units.Length `json:"needle,omitzero"`    // needle thread in the seam, waste apart
+	Under     units.Length `json:"under,omitzero"`     // bobbin or looper thread in the seam, waste apart
 
-	Need       units.Length // Total and the waste: what to have
-	NeedleNeed units.Length // Needle and the waste
-	UnderNeed  units.Length // Under and the waste
+	Need       units.Length `json:"need,omitzero"`       // Total and the waste: what to have
+	NeedleNeed units.Length `json:"needleNeed,omitzero"` // Needle and the waste
+	UnderNeed  units.Length `json:"underNeed,omitzero"`  // Under and the waste
 }
 
 // Solve fills what follows from what is given, then the defaults. It fails where
@@ -77,9 +78,9 @@ func (t Thread) method() Method {
 	return ByRatio
 }
 
-// Plan works out the thread. The faults are [ticket.Faults].
+// Plan works out the thread. The faults are [fault.Faults].
 func (t Thread) Plan() (ThreadPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	by := t.method()
 	t.check(&a, by)
 	if a.Failed() {
@@ -148,18 +149,18 @@ func assumed(f ticket.Fields, name string) ticket.Fields {
 }
 
 // check looks for every fault, in the order of the fields.
-func (t Thread) check(a *ticket.Audit, by Method) {
+func (t Thread) check(a *fault.Audit, by Method) {
 	formula, hasFormula := t.Stitch.Formula()
 	switch {
 	case t.Stitch == NoType:
-		a.Fault("Stitch", "", ticket.NameList(typeNames[:]), ticket.ErrMissing)
+		a.Fault("Stitch", "", ticket.NameList(typeNames[:]), fault.Missing)
 	case !t.Stitch.Valid():
-		a.Fault("Stitch", t.Stitch.String(), ticket.NameList(typeNames[:]), ticket.ErrUnknown)
+		a.Fault("Stitch", t.Stitch.String(), ticket.NameList(typeNames[:]), fault.Unknown)
 	case by == ByGeometry && !hasFormula:
-		a.Fault("Stitch", t.Stitch.String(), "one of 101, 301, 401, 504, for which a formula is printed", ticket.ErrUnknown)
+		a.Fault("Stitch", t.Stitch.String(), "one of 101, 301, 401, 504, for which a formula is printed", fault.Unknown)
 	}
 	if int(t.By) >= len(methodNames) {
-		a.Fault("By", t.By.String(), ticket.NameList(methodNames[:]), ticket.ErrUnknown)
+		a.Fault("By", t.By.String(), ticket.NameList(methodNames[:]), fault.Unknown)
 	}
 	a.Need("Seam", t.Seam)
 	ratio, geometry, sample := by == ByRatio, by == ByGeometry, by == BySample
@@ -168,10 +169,10 @@ func (t Thread) check(a *ticket.Audit, by Method) {
 		unusedRatio(a, "Ratio", t.Ratio, by)
 	case t.Ratio.IsZero():
 		if t.Stitch.Valid() && t.Stitch.ratio().IsZero() {
-			a.Fault("Ratio", "", "1 or more: no row of the table gives one for "+t.Stitch.String(), ticket.ErrMissing)
+			a.Fault("Ratio", "", "1 or more: no row of the table gives one for "+t.Stitch.String(), fault.Missing)
 		}
 	case t.Ratio.Less(all):
-		a.Fault("Ratio", t.Ratio.String(), "1 or more: the thread is as long as the seam at least", ticket.ErrRange)
+		a.Fault("Ratio", t.Ratio.String(), "1 or more: the thread is as long as the seam at least", fault.Range)
 	}
 	if geometry {
 		t.checkGeometry(a, formula)
@@ -190,7 +191,7 @@ func (t Thread) check(a *ticket.Audit, by Method) {
 		a.Need("Sample", t.Sample)
 		a.Need("SampleNeedle", t.SampleNeedle)
 		if t.SampleNeedle.Sign() > 0 && t.SampleNeedle.Less(t.Sample) {
-			a.Fault("SampleNeedle", t.SampleNeedle.String(), "at least "+t.Sample.String()+" (Sample)", ticket.ErrRange)
+			a.Fault("SampleNeedle", t.SampleNeedle.String(), "at least "+t.Sample.String()+" (Sample)", fault.Range)
 		}
 		if t.Stitch.oneThread() {
 			unusedLength(a, "SampleUnder", t.SampleUnder, t.Stitch)
@@ -202,24 +203,24 @@ func (t Thread) check(a *ticket.Audit, by Method) {
 	case sample:
 		unusedRatio(a, "NeedleShare", t.NeedleShare, by)
 	case t.NeedleShare.Sign() < 0 || all.Less(t.NeedleShare):
-		a.Fault("NeedleShare", t.NeedleShare.String(), "more than 0, at most 1", ticket.ErrRange)
+		a.Fault("NeedleShare", t.NeedleShare.String(), "more than 0, at most 1", fault.Range)
 	case t.Stitch.oneThread() && !t.NeedleShare.IsZero() && t.NeedleShare != all:
-		a.Fault("NeedleShare", t.NeedleShare.String(), "1 (a stitch of one thread)", ticket.ErrConflict)
+		a.Fault("NeedleShare", t.NeedleShare.String(), "1 (a stitch of one thread)", fault.Conflict)
 	}
 	if t.Waste.Sign() < 0 || all.Less(t.Waste) {
-		a.Fault("Waste", t.Waste.String(), "0 to 1, as 15 %", ticket.ErrRange)
+		a.Fault("Waste", t.Waste.String(), "0 to 1, as 15 %", fault.Range)
 	}
 }
 
-func (t Thread) checkGeometry(a *ticket.Audit, formula FormulaRow) {
+func (t Thread) checkGeometry(a *fault.Audit, formula FormulaRow) {
 	a.NotNegative("StitchLength", t.StitchLength)
 	switch {
 	case t.StitchLength.IsZero() && t.PerInch.IsZero():
-		a.Fault("StitchLength", "", "more than 0 in, or PerInch", ticket.ErrMissing)
+		a.Fault("StitchLength", "", "more than 0 in, or PerInch", fault.Missing)
 	case t.PerInch.Sign() < 0:
 		notNegative(a, "PerInch", t.PerInch)
 	case t.StitchLength.Sign() > 0 && !t.PerInch.IsZero() && inch(t.PerInch) != t.StitchLength:
-		a.Fault("PerInch", t.PerInch.String(), units.Inch.Of(1).Div(t.StitchLength).String()+" (what StitchLength gives)", ticket.ErrConflict)
+		a.Fault("PerInch", t.PerInch.String(), units.Inch.Of(1).Div(t.StitchLength).String()+" (what StitchLength gives)", fault.Conflict)
 	}
 	a.Need("Thickness", t.Thickness)
 	if formula.Wide > 0 {
@@ -231,13 +232,13 @@ func (t Thread) checkGeometry(a *ticket.Audit, formula FormulaRow) {
 
 // unusedLength and unusedRatio record a field that is given though what says so
 // does not read it. The value is put in an interface only then.
-func unusedLength(a *ticket.Audit, path string, l units.Length, by fmt.Stringer) {
+func unusedLength(a *fault.Audit, path string, l units.Length, by fmt.Stringer) {
 	if !l.IsZero() {
 		a.Unused(path, l, false, by)
 	}
 }
 
-func unusedRatio(a *ticket.Audit, path string, r units.Ratio, by fmt.Stringer) {
+func unusedRatio(a *fault.Audit, path string, r units.Ratio, by fmt.Stringer) {
 	if !r.IsZero() {
 		a.Unused(path, r, false, by)
 	}

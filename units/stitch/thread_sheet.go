@@ -2,6 +2,7 @@ package stitch
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -17,7 +18,7 @@ func (p ThreadPlan) Sheet() ticket.Sheet {
 		sh.Title = "Thread for a seam"
 		return sh // the plan of nothing has nothing to say
 	}
-	sh.Lines, sh.Steps, sh.Sources = make([]ticket.Line, 0, 8), make([]ticket.Step, 0, 2), make([]ticket.Cite, 0, 8)
+	sh.Lines, sh.Steps, sh.Sources = make([]ticket.Line, 0, 8), make([]ticket.Step, 0, 2), make([]source.Cite, 0, 8)
 	p.perLength(&sh)
 	sh.Lines = append(sh.Lines, ticket.Line{
 		Label: "thread in the seam", Result: ticket.Long(p.Total),
@@ -115,7 +116,7 @@ func (p ThreadPlan) cites(sh *ticket.Sheet) {
 		f, _ := t.Stitch.Formula()
 		sh.Sources = append(sh.Sources, f.Cite())
 	default:
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "thread by a sample", ID: "thread-estimate-page", Known: ticket.Read})
+		sh.Sources = append(sh.Sources, source.Cite{For: "thread by a sample", ID: "thread-estimate-page", Known: source.Read})
 	}
 	if p.Assumed.Has("NeedleShare") {
 		_, r := t.Stitch.share()
@@ -124,6 +125,6 @@ func (p ThreadPlan) cites(sh *ticket.Sheet) {
 		sh.Sources = append(sh.Sources, c)
 	}
 	for _, w := range wasteRows {
-		sh.Sources = append(sh.Sources, ticket.Cite{For: "waste", ID: w.Source, Known: w.Known})
+		sh.Sources = append(sh.Sources, source.Cite{For: "waste", ID: w.Source, Known: w.Known})
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -16,30 +17,30 @@ const MaxCorners = 10_000
 // given, where the pieces make enough. Lengths of the strip are measured along its
 // middle.
 type Binding struct {
-	Joint     Joint        // how the pieces are joined
-	Pieces    int          // how many pieces, at most MaxPieces
-	Each      units.Length // length of one piece as cut; with slanted ends along one long edge, from point to point
-	Width     units.Length // width of the strip as cut; read for crossed joints only, which need it
-	Allowance units.Length // from the raw end to the join, square to the join; zero is an answer: the ends only meet, or a crossed join is not trimmed
-	Ends      units.Length // lost at each open end, along the strip; zero is an answer; must be zero in a ring
-	Ring      bool         // the last piece is joined to the first
-	Edge      units.Length // length of the edge that is bound, all the way round its corners, from which Pieces or Each follows
-	Corners   int          // outward corners of the edge, at each of which the strip is folded to a mitre; zero is an answer
-	Mitre     units.Length // what the fold takes at each corner beyond the edge; zero is an answer: the fold lies flush with the raw edge
-	Over      units.Length // what the strip shall be longer, to join its ends by; zero is an answer
-	Step      units.Length // the mark that Each goes up to where it follows; needed where it follows from slanted joins and is no length of a tape; no default
+	Joint     Joint        `json:"joint,omitzero"`                 // how the pieces are joined
+	Pieces    int          `json:"pieces,omitzero"`                // how many pieces, at most MaxPieces
+	Each      units.Length `json:"each,omitzero"`                  // length of one piece as cut; with slanted ends along one long edge, from point to point
+	Width     units.Length `json:"width,omitzero"`                 // width of the strip as cut; read for crossed joints only, which need it
+	Allowance units.Length `json:"allowance,omitzero" noun:"zero"` // from the raw end to the join, square to the join; zero is an answer: the ends only meet, or a crossed join is not trimmed
+	Ends      units.Length `json:"ends,omitzero" noun:"zero"`      // lost at each open end, along the strip; zero is an answer; must be zero in a ring
+	Ring      bool         `json:"ring,omitzero"`                  // the last piece is joined to the first
+	Edge      units.Length `json:"edge,omitzero"`                  // length of the edge that is bound, all the way round its corners, from which Pieces or Each follows
+	Corners   int          `json:"corners,omitzero" noun:"zero"`   // outward corners of the edge, at each of which the strip is folded to a mitre; zero is an answer
+	Mitre     units.Length `json:"mitre,omitzero" noun:"zero"`     // what the fold takes at each corner beyond the edge; zero is an answer: the fold lies flush with the raw edge
+	Over      units.Length `json:"over,omitzero" noun:"zero"`      // what the strip shall be longer, to join its ends by; zero is an answer
+	Step      units.Length `json:"step,omitzero"`                  // the mark that Each goes up to where it follows; needed where it follows from slanted joins and is no length of a tape; no default
 }
 
 // A BindingPlan is what a binding comes to.
 type BindingPlan struct {
-	Spec    Binding       // as solved
-	Assumed ticket.Fields // always empty: a binding has no default
-	PerJoin units.Near    // what one join takes along the strip
-	Joins   int           // how many joins
-	Lost    units.Near    // what the joins and the ends take
-	Sewn    units.Near    // length after the joins and the ends
-	Wanted  units.Length  // Edge, the mitres and Over; zero if Edge is not given
-	Spare   units.Near    // Sewn less Wanted, where Edge was given; never less than zero
+	Spec    Binding       `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // always empty: a binding has no default
+	PerJoin units.Near    `json:"perJoin,omitzero"` // what one join takes along the strip
+	Joins   int           `json:"joins,omitzero"`   // how many joins
+	Lost    units.Near    `json:"lost,omitzero"`    // what the joins and the ends take
+	Sewn    units.Near    `json:"sewn,omitzero"`    // length after the joins and the ends
+	Wanted  units.Length  `json:"wanted,omitzero"`  // Edge, the mitres and Over; zero if Edge is not given
+	Spare   units.Near    `json:"spare,omitzero"`   // Sewn less Wanted, where Edge was given; never less than zero
 }
 
 // Solve fills Pieces from Each and Edge, rounding up to whole pieces, or Each from
@@ -53,10 +54,10 @@ func (s Binding) Solve() (Binding, error) {
 	return p.Spec, nil
 }
 
-// Plan works out the binding. The faults are [ticket.Faults]; one is
+// Plan works out the binding. The faults are [fault.Faults]; one is
 // [units.ErrBound] where lengths of thousands of digits cannot be told apart.
 func (s Binding) Plan() (BindingPlan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	if s.check(&a); a.Failed() {
 		return BindingPlan{}, a.Err()
 	}
@@ -86,11 +87,11 @@ func (s Binding) Plan() (BindingPlan, error) {
 }
 
 // check looks at each field by itself, and for what is missing.
-func (s Binding) check(a *ticket.Audit) {
+func (s Binding) check(a *fault.Audit) {
 	if !s.Joint.Valid() {
-		err := ticket.ErrUnknown
+		err := fault.Unknown
 		if s.Joint == NoJoint {
-			err = ticket.ErrMissing
+			err = fault.Missing
 		}
 		a.Fault("Joint", s.Joint.String(), "straight, slanted or crossed", err)
 	}
@@ -110,11 +111,11 @@ func (s Binding) check(a *ticket.Audit) {
 	// What a crossed join is trimmed off is a triangle as high as half its base.
 	if s.Joint == Crossed && s.Width.Sign() > 0 && s.Width.Times(s.Width).Cmp(s.Allowance.Times(s.Allowance).MulInt(2)) < 0 {
 		most := below(units.Diagonal().Of(s.Width.DivInt(2)))
-		a.Fault("Allowance", s.Allowance.String(), "at most "+most+" (what stands beyond the join, by Width)", ticket.ErrRange)
+		a.Fault("Allowance", s.Allowance.String(), "at most "+most+" (what stands beyond the join, by Width)", fault.Range)
 	}
 	a.NotNegative("Ends", s.Ends)
 	if s.Ring && !s.Ends.IsZero() {
-		a.Fault("Ends", s.Ends.String(), "none in a ring, which has no open end", ticket.ErrUnused)
+		a.Fault("Ends", s.Ends.String(), "none in a ring, which has no open end", fault.Unused)
 	}
 	a.NotNegative("Edge", s.Edge)
 	if s.Corners != 0 {
@@ -123,17 +124,17 @@ func (s Binding) check(a *ticket.Audit) {
 	a.NotNegative("Mitre", s.Mitre)
 	a.NotNegative("Over", s.Over)
 	if s.Corners > 0 && !edge {
-		a.Fault("Corners", strconv.Itoa(s.Corners), "none without Edge", ticket.ErrUnused)
+		a.Fault("Corners", strconv.Itoa(s.Corners), "none without Edge", fault.Unused)
 	}
 	if s.Mitre.Sign() > 0 && s.Corners == 0 {
-		a.Fault("Mitre", s.Mitre.String(), "none without Corners", ticket.ErrUnused)
+		a.Fault("Mitre", s.Mitre.String(), "none without Corners", fault.Unused)
 	}
 	if s.Over.Sign() > 0 && !edge {
-		a.Fault("Over", s.Over.String(), "none without Edge", ticket.ErrUnused)
+		a.Fault("Over", s.Over.String(), "none without Edge", fault.Unused)
 	}
 	a.NotNegative("Step", s.Step)
 	if s.Step.Sign() > 0 && each && !s.Each.IsMultiple(s.Step) {
-		a.Fault("Step", s.Step.String(), "a mark that "+s.Each.String()+" (Each) lies on", ticket.ErrConflict)
+		a.Fault("Step", s.Step.String(), "a mark that "+s.Each.String()+" (Each) lies on", fault.Conflict)
 	}
 }
 
@@ -164,24 +165,24 @@ func (p BindingPlan) sewn(pieces int) units.Near {
 
 // less reports whether n is shorter than l, and reaches whether it is not. Where
 // that cannot be told it is a fault, and neither holds.
-func (p BindingPlan) less(a *ticket.Audit, n units.Near, l units.Length) bool {
+func (p BindingPlan) less(a *fault.Audit, n units.Near, l units.Length) bool {
 	return p.compare(a, n, l) < 0
 }
 
-func (p BindingPlan) reaches(a *ticket.Audit, n units.Near, l units.Length) bool {
+func (p BindingPlan) reaches(a *fault.Audit, n units.Near, l units.Length) bool {
 	return p.compare(a, n, l) >= 0 && !a.Failed()
 }
 
-func (p BindingPlan) compare(a *ticket.Audit, n units.Near, l units.Length) int {
+func (p BindingPlan) compare(a *fault.Audit, n units.Near, l units.Length) int {
 	c, err := n.Cmp(units.Exactly(l))
 	if err != nil && !a.Failed() {
-		a.Fault("Allowance", p.Spec.Allowance.String(), "fewer digits", err)
+		a.Fault("Allowance", p.Spec.Allowance.String(), "fewer digits", fault.KindOf(err))
 	}
 	return c
 }
 
 // each is the length of a piece that makes what is wanted.
-func (p BindingPlan) each(a *ticket.Audit) units.Length {
+func (p BindingPlan) each(a *fault.Audit) units.Length {
 	s := p.Spec
 	all := p.PerJoin.MulInt(int64(p.joins(s.Pieces))).Plus(p.Wanted.Add(s.Ends.MulInt(2)))
 	one := all.DivInt(int64(s.Pieces))
@@ -190,18 +191,18 @@ func (p BindingPlan) each(a *ticket.Audit) units.Length {
 	case s.Step.IsZero() && exact:
 		return l
 	case s.Step.IsZero():
-		a.Fault("Step", "", "a mark to which Each goes up, from "+ticket.About(one).Text(), ticket.ErrMissing)
+		a.Fault("Step", "", "a mark to which Each goes up, from "+ticket.About(one).Text(), fault.Missing)
 		return l
 	}
 	mark, _, err := one.Round(s.Step, units.Up)
 	if err != nil {
-		a.Fault("Step", s.Step.String(), "a mark that can be decided", err)
+		a.Fault("Step", s.Step.String(), "a mark that can be decided", fault.KindOf(err))
 	}
 	return mark
 }
 
 // pieces is the least number that makes what is wanted.
-func (p BindingPlan) pieces(a *ticket.Audit) int {
+func (p BindingPlan) pieces(a *fault.Audit) int {
 	s := p.Spec
 	if !s.Ring && p.reaches(a, p.sewn(1), p.Wanted) {
 		return 1 // no join, whatever one would take
@@ -211,11 +212,11 @@ func (p BindingPlan) pieces(a *ticket.Audit) int {
 		return 2
 	}
 	if taken := p.side().MulInt(2); p.reaches(a, taken, s.Each) {
-		a.Fault("Each", s.Each.String(), moreThan(taken, "what the joins take from a piece between two"), ticket.ErrRange)
+		a.Fault("Each", s.Each.String(), moreThan(taken, "what the joins take from a piece between two"), fault.Range)
 		return 1
 	}
 	if p.less(a, p.sewn(MaxPieces), p.Wanted) {
-		a.Fault("Edge", s.Edge.String(), "an edge that "+strconv.Itoa(MaxPieces)+" pieces can bind", ticket.ErrRange)
+		a.Fault("Edge", s.Edge.String(), "an edge that "+strconv.Itoa(MaxPieces)+" pieces can bind", fault.Range)
 		return 1
 	}
 	low, high := 1, MaxPieces
@@ -230,7 +231,7 @@ func (p BindingPlan) pieces(a *ticket.Audit) int {
 }
 
 // audit holds the plan to what cloth can do.
-func (p BindingPlan) audit(a *ticket.Audit) {
+func (p BindingPlan) audit(a *fault.Audit) {
 	s := p.Spec
 	sides := int64(min(2, p.Joins))
 	if s.Ring {
@@ -243,15 +244,15 @@ func (p BindingPlan) audit(a *ticket.Audit) {
 	taken := p.side().MulInt(sides)
 	switch {
 	case sides > 0 && p.reaches(a, taken, s.Each):
-		a.Fault("Each", s.Each.String(), moreThan(taken, "what the joins take from one piece"), ticket.ErrRange)
+		a.Fault("Each", s.Each.String(), moreThan(taken, "what the joins take from one piece"), fault.Range)
 	case p.reaches(a, p.Lost, s.Each.MulInt(int64(s.Pieces))):
-		a.Fault("Each", s.Each.String(), moreThan(p.Lost.DivInt(int64(s.Pieces)), "what the joins and ends take from each"), ticket.ErrRange)
+		a.Fault("Each", s.Each.String(), moreThan(p.Lost.DivInt(int64(s.Pieces)), "what the joins and ends take from each"), fault.Range)
 	case !ends.IsZero() && p.reaches(a, p.side(), s.Each.Sub(ends)):
-		a.Fault("Ends", s.Ends.String(), "less than "+below(p.side().Neg().Plus(s.Each))+" (where the first join lies)", ticket.ErrRange)
+		a.Fault("Ends", s.Ends.String(), "less than "+below(p.side().Neg().Plus(s.Each))+" (where the first join lies)", fault.Range)
 	}
 	if !s.Edge.IsZero() && p.less(a, p.Sewn, p.Wanted) {
 		most := p.Sewn.Plus(s.Edge.Sub(p.Wanted)) // less the mitres and Over
-		a.Fault("Edge", s.Edge.String(), "at most "+below(most)+" (what the pieces given bind)", ticket.ErrConflict)
+		a.Fault("Edge", s.Edge.String(), "at most "+below(most)+" (what the pieces given bind)", fault.Conflict)
 	}
 }
 

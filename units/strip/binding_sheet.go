@@ -1,6 +1,9 @@
 package strip
 
-import "example.com/clothyard/units/ticket"
+import (
+	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
+)
 
 // Sheet is how the binding is cut, joined and laid, with the working behind it.
 func (p BindingPlan) Sheet() ticket.Sheet {
@@ -29,7 +32,7 @@ func (p BindingPlan) Sheet() ticket.Sheet {
 	return ticket.Sheet{
 		Title: title, Steps: steps, Lines: p.Working(),
 		Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()},
-		Sources:  []ticket.Cite{ticket.Practise("what a join takes, by the way the ends are cut"), ticket.Practise("a mitre folded flush with the raw edge takes no more than the edge")},
+		Sources:  []source.Cite{source.Practise("what a join takes, by the way the ends are cut"), source.Practise("a mitre folded flush with the raw edge takes no more than the edge")},
 	}
 }
 

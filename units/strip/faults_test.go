@@ -7,8 +7,8 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/strip"
-	"example.com/clothyard/units/ticket"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -20,28 +20,28 @@ func TestFaults(t *testing.T) {
 		want []string
 		err  error
 	}{
-		{"nothing given", strip.Spec{}, []string{"Pieces", "Each"}, ticket.ErrMissing},
-		{"a length wanted and no pieces", strip.Spec{Least: in("9")}, []string{"Pieces", "Each"}, ticket.ErrMissing},
-		{"pieces alone", strip.Spec{Pieces: 2}, []string{"Each"}, ticket.ErrMissing},
-		{"one piece alone", strip.Spec{Each: in("9")}, []string{"Pieces"}, ticket.ErrMissing},
+		{"nothing given", strip.Spec{}, []string{"Pieces", "Each"}, fault.Missing},
+		{"a length wanted and no pieces", strip.Spec{Least: in("9")}, []string{"Pieces", "Each"}, fault.Missing},
+		{"pieces alone", strip.Spec{Pieces: 2}, []string{"Each"}, fault.Missing},
+		{"one piece alone", strip.Spec{Each: in("9")}, []string{"Pieces"}, fault.Missing},
 		{"everything wrong at once", strip.Spec{Pieces: -1, Each: in("-1"), Allowance: in("-1"), Ends: in("-1"), Ring: true, Least: in("-1")},
-			[]string{"Pieces", "Each", "Allowance", "Ends", "Ends", "Least"}, ticket.ErrSign},
-		{"ends of a ring", strip.Spec{Pieces: 2, Each: in("9"), Ends: in("1"), Ring: true}, []string{"Ends"}, ticket.ErrUnused},
-		{"too many", strip.Spec{Pieces: strip.MaxPieces + 1, Each: in("1")}, []string{"Pieces"}, ticket.ErrRange},
-		{"far too many", strip.Spec{Pieces: math.MaxInt, Each: in("1")}, []string{"Pieces"}, ticket.ErrRange},
-		{"far too few", strip.Spec{Pieces: math.MinInt, Each: in("1"), Least: in("1")}, []string{"Pieces"}, ticket.ErrRange},
-		{"too long for the pieces", strip.Spec{Each: in("1"), Least: in("10001")}, []string{"Least"}, ticket.ErrRange},
-		{"longer than numbers go", strip.Spec{Each: in("1"), Least: huge}, []string{"Least"}, ticket.ErrRange},
-		{"the joins take the whole piece", strip.Spec{Pieces: 3, Each: in("1"), Allowance: in("1/2")}, []string{"Each"}, ticket.ErrRange},
-		{"and more than the piece", strip.Spec{Each: in("1"), Allowance: in("1"), Least: in("5")}, []string{"Each"}, ticket.ErrRange},
-		{"even of one piece in a ring", strip.Spec{Pieces: 1, Each: in("1"), Allowance: in("1/2"), Ring: true}, []string{"Each"}, ticket.ErrRange},
-		{"the ends take all", strip.Spec{Pieces: 1, Each: in("1"), Ends: in("1/2")}, []string{"Each"}, ticket.ErrRange},
-		{"a join in the end", strip.Spec{Pieces: 20, Each: in("1.1"), Allowance: in("1/2"), Ends: in("1")}, []string{"Ends"}, ticket.ErrRange},
-		{"less wanted than a join takes", strip.Spec{Pieces: 3, Allowance: in("1"), Least: in("1")}, []string{"Least"}, ticket.ErrRange},
-		{"too short", strip.Spec{Pieces: 2, Each: in("9"), Least: in("19")}, []string{"Least"}, ticket.ErrConflict},
+			[]string{"Pieces", "Each", "Allowance", "Ends", "Ends", "Least"}, fault.Sign},
+		{"ends of a ring", strip.Spec{Pieces: 2, Each: in("9"), Ends: in("1"), Ring: true}, []string{"Ends"}, fault.Unused},
+		{"too many", strip.Spec{Pieces: strip.MaxPieces + 1, Each: in("1")}, []string{"Pieces"}, fault.Range},
+		{"far too many", strip.Spec{Pieces: math.MaxInt, Each: in("1")}, []string{"Pieces"}, fault.Range},
+		{"far too few", strip.Spec{Pieces: math.MinInt, Each: in("1"), Least: in("1")}, []string{"Pieces"}, fault.Range},
+		{"too long for the pieces", strip.Spec{Each: in("1"), Least: in("10001")}, []string{"Least"}, fault.Range},
+		{"longer than numbers go", strip.Spec{Each: in("1"), Least: huge}, []string{"Least"}, fault.Range},
+		{"the joins take the whole piece", strip.Spec{Pieces: 3, Each: in("1"), Allowance: in("1/2")}, []string{"Each"}, fault.Range},
+		{"and more than the piece", strip.Spec{Each: in("1"), Allowance: in("1"), Least: in("5")}, []string{"Each"}, fault.Range},
+		{"even of one piece in a ring", strip.Spec{Pieces: 1, Each: in("1"), Allowance: in("1/2"), Ring: true}, []string{"Each"}, fault.Range},
+		{"the ends take all", strip.Spec{Pieces: 1, Each: in("1"), Ends: in("1/2")}, []string{"Each"}, fault.Range},
+		{"a join in the end", strip.Spec{Pieces: 20, Each: in("1.1"), Allowance: in("1/2"), Ends: in("1")}, []string{"Ends"}, fault.Range},
+		{"less wanted than a join takes", strip.Spec{Pieces: 3, Allowance: in("1"), Least: in("1")}, []string{"Least"}, fault.Range},
+		{"too short", strip.Spec{Pieces: 2, Each: in("9"), Least: in("19")}, []string{"Least"}, fault.Conflict},
 	} {
 		p, err := test.spec.Plan()
-		var faults ticket.Faults
+		var faults fault.Faults
 		if !errors.As(err, &faults) {
 			t.Errorf("%s: no faults but %v", test.why, err)
 			continue
@@ -49,7 +49,7 @@ func TestFaults(t *testing.T) {
 		var paths []string
 		for _, f := range faults {
 			paths = append(paths, f.Path)
-			if f.Limit == "" || f.Err == nil {
+			if f.Limit == "" || f.Kind == "" {
 				t.Errorf("%s: %q names no limit or no kind", test.why, f)
 			}
 		}

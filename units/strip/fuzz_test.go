@@ -5,8 +5,8 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/strip"
-	"example.com/clothyard/units/ticket"
 )
 
 func FuzzSpec(f *testing.F) {
@@ -24,12 +24,12 @@ func FuzzSpec(f *testing.F) {
 		}
 		p, err := s.Plan()
 		if err != nil {
-			var faults ticket.Faults
+			var faults fault.Faults
 			if !errors.As(err, &faults) || len(faults) == 0 {
 				t.Fatalf("no faults: %v", err)
 			}
 			for _, f := range faults {
-				if f.Path == "" || f.Err == nil {
+				if f.Path == "" || f.Kind == "" {
 					t.Fatalf("a fault without a field: %v", f)
 				}
 			}

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 	"github.com/google/go-cmp/cmp"
@@ -34,7 +35,7 @@ func TestHandbook(t *testing.T) {
 	}
 	ids, givens, sources, read := map[string]bool{}, map[string]string{}, map[string]bool{}, 0
 	for _, row := range rows[1:] {
-		id, kind, given, want, source, known, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
+		id, kind, given, want, src, known, reason := row[0], row[1], row[2], row[3], row[4], row[6], row[7]
 		t.Run(id, func(t *testing.T) {
 			if ids[id] {
 				t.Error("the id stands twice")
@@ -47,13 +48,13 @@ func TestHandbook(t *testing.T) {
 			if reason == "" {
 				t.Error("no reason")
 			}
-			if _, ok := ticket.Lookup(source); !ok && (source != "" || known == "read") {
-				t.Errorf("unknown source %q", source)
+			if _, ok := source.Lookup(src); !ok && (src != "" || known == "read") {
+				t.Errorf("unknown source %q", src)
 			}
 			switch known {
 			case "read":
 				read++
-				sources[source] = true
+				sources[src] = true
 			case "practice", "computed", "memory":
 			default:
 				t.Errorf("known %q", known)

@@ -6,8 +6,8 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/strip"
-	"example.com/clothyard/units/ticket"
 )
 
 // TestTwoPieces joins two pieces, each of which loses one allowance: 2 x 24 7/8 in
@@ -45,7 +45,7 @@ func TestTwoPieces(t *testing.T) {
 		{Pieces: 2, Each: in("24 7/8"), Allowance: in("14"), Ring: true},
 		{Each: in("24 7/8"), Allowance: in("14"), Least: in("40")},
 	} {
-		var f ticket.Faults
+		var f fault.Faults
 		if _, err := s.Plan(); !errors.As(err, &f) || f[0].Path != "Each" || !limit(f[0].Limit, in("28")) {
 			t.Errorf("%+v: %v", s, err)
 		}
@@ -88,7 +88,7 @@ func TestLimitsAreMeant(t *testing.T) {
 		{"crossed, too short for mitres and over", strip.Binding{Joint: strip.Crossed, Pieces: 3, Each: in("20"), Width: in("2"), Edge: in("55"), Corners: 4, Mitre: in("1/4"), Over: in("2")}, "Edge", edge},
 	} {
 		_, err := c.s.Plan()
-		var f ticket.Faults
+		var f fault.Faults
 		if !errors.As(err, &f) || len(f) != 1 || f[0].Path != c.path {
 			t.Errorf("%s: %v", c.why, err)
 			continue

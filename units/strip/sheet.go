@@ -1,6 +1,9 @@
 package strip
 
-import "example.com/clothyard/units/ticket"
+import (
+	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
+)
 
 // Working is the sum written out, for a sheet.
 func (p Plan) Working() ticket.Line {
@@ -81,6 +84,6 @@ func (p Plan) Sheet() ticket.Sheet {
 		Steps:    steps,
 		Lines:    lines,
 		Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()},
-		Sources:  []ticket.Cite{ticket.Practise("a join takes the allowance of both pieces")},
+		Sources:  []source.Cite{source.Practise("a join takes the allowance of both pieces")},
 	}
 }

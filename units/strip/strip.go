@@ -2,6 +2,7 @@ package strip
 
 import (
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -12,22 +13,22 @@ const MaxPieces = 10_000
 // means not given. Two of Pieces, Each and Least are needed; all three may be
 // given, where the pieces make Least or more.
 type Spec struct {
-	Pieces    int          // how many pieces, at most MaxPieces
-	Each      units.Length // length of one piece as cut
-	Allowance units.Length // taken from each piece at a join, so a join costs twice this; zero where the ends only meet
-	Ends      units.Length // lost at each open end; zero is an answer; must be zero in a ring
-	Ring      bool         // the last piece is joined to the first
-	Least     units.Length // the sewn length wanted, from which Pieces or Each follows
+	Pieces    int          `json:"pieces,omitzero"`                // how many pieces, at most MaxPieces
+	Each      units.Length `json:"each,omitzero"`                  // length of one piece as cut
+	Allowance units.Length `json:"allowance,omitzero" noun:"zero"` // taken from each piece at a join, so a join costs twice this; zero where the ends only meet
+	Ends      units.Length `json:"ends,omitzero" noun:"zero"`      // lost at each open end; zero is an answer; must be zero in a ring
+	Ring      bool         `json:"ring,omitzero"`                  // the last piece is joined to the first
+	Least     units.Length `json:"least,omitzero"`                 // the sewn length wanted, from which Pieces or Each follows
 }
 
 // A Plan is what a strip comes to.
 type Plan struct {
-	Spec    Spec          // as solved
-	Assumed ticket.Fields // always empty: a strip has no default
-	Sewn    units.Length  // length after the joins and the ends: between the seam lines of an open strip, round a ring
-	Joins   int           // how many joins
-	Lost    units.Length  // what the joins and the ends take
-	Spare   units.Length  // Sewn less Least, where Least was given; never less than zero
+	Spec    Spec          `json:"spec,omitzero"`    // as solved
+	Assumed ticket.Fields `json:"assumed,omitzero"` // always empty: a strip has no default
+	Sewn    units.Length  `json:"sewn,omitzero"`    // length after the joins and the ends: between the seam lines of an open strip, round a ring
+	Joins   int           `json:"joins,omitzero"`   // how many joins
+	Lost    units.Length  `json:"lost,omitzero"`    // what the joins and the ends take
+	Spare   units.Length  `json:"spare,omitzero"`   // Sewn less Least, where Least was given; never less than zero
 }
 
 // Solve fills Pieces from Each and Least, rounding up to whole pieces, or Each
@@ -41,9 +42,9 @@ func (s Spec) Solve() (Spec, error) {
 	return p.Spec, nil
 }
 
-// Plan works out the strip. The faults are [ticket.Faults].
+// Plan works out the strip. The faults are [fault.Faults].
 func (s Spec) Plan() (Plan, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	s.check(&a)
 	if a.Failed() {
 		return Plan{}, a.Err()
@@ -61,14 +62,14 @@ func (s Spec) Plan() (Plan, error) {
 	p.Sewn = s.Each.MulInt(int64(s.Pieces)).Sub(p.Lost)
 	switch {
 	case p.Sewn.Sign() <= 0:
-		a.Fault("Each", s.Each.String(), "more than what the joins and ends take, "+p.Lost.String()+" in all", ticket.ErrRange)
+		a.Fault("Each", s.Each.String(), "more than what the joins and ends take, "+p.Lost.String()+" in all", fault.Range)
 	case p.Joins > 0 && !s.Ring && s.Each.Sub(s.Allowance).Cmp(s.Ends) <= 0:
-		a.Fault("Ends", s.Ends.String(), "less than "+s.Each.Sub(s.Allowance).String()+" (where the first join lies)", ticket.ErrRange)
+		a.Fault("Ends", s.Ends.String(), "less than "+s.Each.Sub(s.Allowance).String()+" (where the first join lies)", fault.Range)
 	}
 	if !s.Least.IsZero() {
 		p.Spare = p.Sewn.Sub(s.Least)
 		if given && p.Spare.Sign() < 0 {
-			a.Fault("Least", s.Least.String(), "at most "+p.Sewn.String()+" (what the pieces given make)", ticket.ErrConflict)
+			a.Fault("Least", s.Least.String(), "at most "+p.Sewn.String()+" (what the pieces given make)", fault.Conflict)
 		}
 	}
 	if a.Failed() {
@@ -78,7 +79,7 @@ func (s Spec) Plan() (Plan, error) {
 }
 
 // check looks at each field by itself, and for what is missing.
-func (s Spec) check(a *ticket.Audit) {
+func (s Spec) check(a *fault.Audit) {
 	least := 1
 	if s.Pieces == 0 && s.Each.Sign() != 0 && s.Least.Sign() != 0 {
 		least = 0
@@ -90,13 +91,13 @@ func (s Spec) check(a *ticket.Audit) {
 	a.NotNegative("Allowance", s.Allowance)
 	a.NotNegative("Ends", s.Ends)
 	if s.Ring && !s.Ends.IsZero() {
-		a.Fault("Ends", s.Ends.String(), "none in a ring, which has no open end", ticket.ErrUnused)
+		a.Fault("Ends", s.Ends.String(), "none in a ring, which has no open end", fault.Unused)
 	}
 	a.NotNegative("Least", s.Least)
 }
 
 // fill finds Each or Pieces, whichever is not given.
-func (s Spec) fill(a *ticket.Audit) Spec {
+func (s Spec) fill(a *fault.Audit) Spec {
 	join := s.Allowance.MulInt(2)
 	// An open strip of n pieces is n Each - (n-1) join - 2 Ends; a ring n Each - n join.
 	fixed := join.Sub(s.Ends.MulInt(2))
@@ -106,7 +107,7 @@ func (s Spec) fill(a *ticket.Audit) Spec {
 	if s.Each.IsZero() {
 		net := s.Least.Sub(fixed).DivInt(int64(s.Pieces))
 		if net.Sign() <= 0 && s.Pieces > 2 {
-			a.Fault("Least", s.Least.String(), "more than "+fixed.String()+" (what one join takes beyond the ends)", ticket.ErrRange)
+			a.Fault("Least", s.Least.String(), "more than "+fixed.String()+" (what one join takes beyond the ends)", fault.Range)
 			return s
 		}
 		s.Each = net.Add(join)
@@ -126,13 +127,13 @@ func (s Spec) fill(a *ticket.Audit) Spec {
 	}
 	net := s.Each.Sub(join)
 	if net.Sign() <= 0 && (s.Ring || s.Pieces == 0 || s.Pieces > 2) {
-		a.Fault("Each", s.Each.String(), "more than "+join.String()+" (what the joins take from a piece between two)", ticket.ErrRange)
+		a.Fault("Each", s.Each.String(), "more than "+join.String()+" (what the joins take from a piece between two)", fault.Range)
 		return s
 	}
 	if s.Pieces == 0 {
 		n, ok := s.Least.Sub(fixed).Div(net).Int(units.Up)
 		if !ok || n > MaxPieces {
-			a.Fault("Least", s.Least.String(), "a length that "+ticket.Of(MaxPieces).String()+" pieces can make", ticket.ErrRange)
+			a.Fault("Least", s.Least.String(), "a length that "+ticket.Of(MaxPieces).String()+" pieces can make", fault.Range)
 			return s
 		}
 		s.Pieces = int(n)

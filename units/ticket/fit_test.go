@@ -7,6 +7,8 @@ import (
 	"unicode/utf8"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -23,10 +25,10 @@ var fit = []string{"", "side seam", "Naht über Kante", "ふち", "حافة", "1
 // TestFit holds every way to ask for a fit name to the same answer.
 func TestFit(t *testing.T) {
 	for _, s := range unfit {
-		var a ticket.Audit
+		var a fault.Audit
 		a.Text("Name", s)
-		f := ticket.Unfit("Name", s)
-		if f == nil || a.Err() == nil || a.Err().Error() != f.Error() || !errors.Is(f, ticket.ErrForm) || f.Limit == "" || f.Path != "Name" {
+		f := fault.Unfit("Name", s)
+		if f == nil || a.Err() == nil || a.Err().Error() != f.Error() || !errors.Is(f, fault.Form) || f.Limit == "" || f.Path != "Name" {
 			t.Errorf("%q is taken as a name: %v, %v", s, f, a.Err())
 			continue
 		}
@@ -35,13 +37,13 @@ func TestFit(t *testing.T) {
 		}
 	}
 	for _, s := range fit {
-		var a ticket.Audit
-		if a.Text("Name", s); a.Failed() || ticket.Unfit("Name", s) != nil || ticket.Visible(s) != s {
+		var a fault.Audit
+		if a.Text("Name", s); a.Failed() || fault.Unfit("Name", s) != nil || fault.Visible(s) != s {
 			t.Errorf("%q is refused: %v", s, a.Err())
 		}
 	}
-	long := strings.Repeat("x", ticket.MaxName+1)
-	if f := ticket.Unfit("Name", long); !errors.Is(f, ticket.ErrRange) || ticket.Unfit("Name", long[1:]) != nil {
+	long := strings.Repeat("x", fault.MaxName+1)
+	if f := fault.Unfit("Name", long); !errors.Is(f, fault.Range) || fault.Unfit("Name", long[1:]) != nil {
 		t.Errorf("%v", f)
 	}
 }
@@ -55,9 +57,9 @@ func clean(s string) bool {
 func TestNothingUnfitIsWritten(t *testing.T) {
 	for _, s := range unfit {
 		for _, err := range []error{
-			&ticket.Fault{Path: s, Got: s, Limit: s, Err: errors.New(s)},
-			ticket.Faults{{Path: s, Got: s, Limit: s, Err: ticket.ErrForm}},
-			ticket.Under(s, ticket.Faults{{Path: "Name", Err: ticket.ErrForm}}),
+			&fault.Fault{Path: s, Got: s, Limit: s, Kind: fault.Kind(s)},
+			fault.Faults{{Path: s, Got: s, Limit: s, Kind: fault.Form}},
+			fault.Under(s, fault.Faults{{Path: "Name", Kind: fault.Form}}),
 		} {
 			if !clean(err.Error()) {
 				t.Errorf("a fault of %q is %q", s, err.Error())
@@ -68,7 +70,7 @@ func TestNothingUnfitIsWritten(t *testing.T) {
 			Steps:    []ticket.Step{{Do: s, At: ticket.Of(1), From: s, Press: s, Note: s, Check: ticket.Check{What: s, Want: ticket.Price(s), Mend: s}}},
 			Lines:    []ticket.Line{{Label: s, Result: ticket.Price(s), Terms: []ticket.Term{{Amount: ticket.Price(s), Name: s}}}},
 			Cautions: []ticket.Caution{{Text: s, Refer: s}},
-			Sources:  []ticket.Cite{{For: s, ID: s, Place: s}},
+			Sources:  []source.Cite{{For: s, ID: s, Place: s}},
 		}
 		for line := range strings.Lines(sheet.Text()) {
 			if !clean(strings.TrimSuffix(line, "\n")) {
@@ -96,7 +98,7 @@ func TestColumns(t *testing.T) {
 			Steps:    []ticket.Step{{Do: s, At: ticket.Long(long), From: s, Press: s, Note: s, Check: ticket.Check{What: s, Want: ticket.Long(long), Mend: s}}},
 			Lines:    []ticket.Line{{Label: s, Result: ticket.Long(long), Terms: []ticket.Term{{Amount: ticket.Long(long), Name: s}}}},
 			Cautions: []ticket.Caution{{Text: s, Refer: s}},
-			Sources:  []ticket.Cite{{For: s, Place: s}},
+			Sources:  []source.Cite{{For: s, Place: s}},
 		}
 		all := sheet.Text()
 		for line := range strings.Lines(all) {

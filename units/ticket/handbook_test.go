@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -59,13 +60,13 @@ func TestHandbook(t *testing.T) {
 	}
 	ids, givens, sources := map[string]bool{}, map[string]bool{}, map[string]bool{}
 	for _, r := range rows[1:] {
-		id, given, want, source, known := r[0], r[2], r[3], r[4], r[6]
+		id, given, want, src, known := r[0], r[2], r[3], r[4], r[6]
 		if ids[id] || givens[given] || known != "read" {
 			t.Errorf("%s: twice, or known %q", id, known)
 		}
-		ids[id], givens[given], sources[source] = true, true, true
-		if _, ok := ticket.Lookup(source); !ok {
-			t.Errorf("%s: no source %q", id, source)
+		ids[id], givens[given], sources[src] = true, true, true
+		if _, ok := source.Lookup(src); !ok {
+			t.Errorf("%s: no source %q", id, src)
 		}
 		line := ticket.Line{Label: id, Terms: sum(t, given), Result: amount(t, want)}
 		if err := line.Check(); err != nil {

@@ -1,10 +1,10 @@
 package ticket
 
 import (
-	"errors"
 	"strings"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 )
 
 // An Op joins a term of a [Line] to what stands before it.
@@ -21,21 +21,21 @@ const (
 // A Term is an amount of a line and how it joins what stands before. The Op of
 // the first term is Plus.
 type Term struct {
-	Op     Op     // how it joins; Plus for the first
-	Amount Amount // the term itself
-	Name   string // what the amount is, as in "first pass"
+	Op     Op     `json:"op,omitzero"`     // how it joins; Plus for the first
+	Amount Amount `json:"amount,omitzero"` // the term itself
+	Name   string `json:"name,omitzero"`   // what the amount is, as in "first pass"
 }
 
 // A Line is one line of working: terms worked from left to right, and what they
 // come to.
 type Line struct {
-	Label  string // what the result is
-	Terms  []Term // empty for a figure that is merely stated
-	Result Amount // what the terms come to
+	Label  string `json:"label,omitzero"`  // what the result is
+	Terms  []Term `json:"terms,omitzero"`  // empty for a figure that is merely stated
+	Result Amount `json:"result,omitzero"` // what the terms come to
 }
 
 // ErrWorking is what [Line.Check] finds: a line that does not come to its result.
-var ErrWorking = errors.New("the working does not come to the result")
+const ErrWorking fault.Kind = "the working does not come to the result"
 
 // Check works the line again and compares. It fails with [ErrWorking] where the
 // terms do not come to the result, or cannot be joined: two lengths are added

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+
+	"example.com/clothyard/units/fault"
 )
 
 // The three that follow serve an enumeration: a uint8 whose names stand in a
@@ -25,7 +27,7 @@ func NameText[K ~uint8](k K, names []string, kind string) ([]byte, error) {
 	case k == 0:
 		return nil, nil
 	case int(k) >= len(names):
-		return nil, &Fault{Path: kind, Got: NameOf(k, names, kind), Limit: NameList(names), Err: ErrUnknown}
+		return nil, &fault.Fault{Path: kind, Got: NameOf(k, names, kind), Limit: NameList(names), Kind: fault.Unknown}
 	}
 	return []byte(names[k]), nil
 }
@@ -48,7 +50,7 @@ func ReadName[K ~uint8](k *K, text []byte, names []string, kind string) error {
 	if len(text) > shown {
 		got += "..."
 	}
-	return &Fault{Path: kind, Got: got, Limit: NameList(names), Err: ErrUnknown}
+	return &fault.Fault{Path: kind, Got: got, Limit: NameList(names), Kind: fault.Unknown}
 }
 
 // NameList is what there is to choose from: one of the names, the first excepted.

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -26,13 +27,13 @@ func TestEnumerationNames(t *testing.T) {
 			t.Errorf("%q is read as %d, %v", text, back, err)
 		}
 	}
-	if _, err := ticket.NameText(sort(3), names, "Sort"); !errors.Is(err, ticket.ErrUnknown) {
+	if _, err := ticket.NameText(sort(3), names, "Sort"); !errors.Is(err, fault.Unknown) {
 		t.Errorf("%v", err)
 	}
 	for _, text := range []string{"none", "Plain", "felled", strings.Repeat("x", 1000)} {
 		k := sort(2)
 		err := ticket.ReadName(&k, []byte(text), names, "Sort")
-		var f *ticket.Fault
+		var f *fault.Fault
 		if !errors.As(err, &f) || f.Path != "Sort" || f.Limit != "one of plain, flat-felled" || len(f.Got) > 50 || k != 2 {
 			t.Errorf("%.20q: %v, %d", text, err, k)
 		}

@@ -1,6 +1,10 @@
 package ticket
 
-import "example.com/clothyard/units"
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
+)
 
 // Sides says which sides of the cloth lie against each other.
 type Sides uint8
@@ -16,47 +20,47 @@ const (
 
 // A Step is one thing to do at the machine, the iron or the table.
 type Step struct {
-	Do       string // what to do: "Stitch the first pass"
-	Together Sides  // which sides of the cloth are put together, if any
-	At       Amount // the guide: how far the needle, the fold or the mark is
-	From     string // from where: "the raw edge"
-	Trim     Amount // what is left of the allowance after trimming; none if nothing is trimmed
-	Press    string // which way to press: "to the back"; empty if not pressed
-	Note     string // anything else
-	Check    Check  // what must measure what before the next step
+	Do       string `json:"do,omitzero"`       // what to do: "Stitch the first pass"
+	Together Sides  `json:"together,omitzero"` // which sides of the cloth are put together, if any
+	At       Amount `json:"at,omitzero"`       // the guide: how far the needle, the fold or the mark is
+	From     string `json:"from,omitzero"`     // from where: "the raw edge"
+	Trim     Amount `json:"trim,omitzero"`     // what is left of the allowance after trimming; none if nothing is trimmed
+	Press    string `json:"press,omitzero"`    // which way to press: "to the back"; empty if not pressed
+	Note     string `json:"note,omitzero"`     // anything else
+	Check    Check  `json:"check,omitzero"`    // what must measure what before the next step
 }
 
 // A Check is what must measure what before the next step.
 type Check struct {
-	What string // what to measure: "from seam line to raw edge"
-	Want Amount // what it must measure; none if there is nothing to check
-	Give Amount // how much either way is good enough; none if not stated
-	Mend string // what to do if it is out
+	What string `json:"what,omitzero"` // what to measure: "from seam line to raw edge"
+	Want Amount `json:"want,omitzero"` // what it must measure; none if there is nothing to check
+	Give Amount `json:"give,omitzero"` // how much either way is good enough; none if not stated
+	Mend string `json:"mend,omitzero"` // what to do if it is out
 }
 
 // A Caution warns of what can hurt a person or spoil the work, and says to whom
 // it defers.
 type Caution struct {
-	Text  string // what can go wrong and how to avoid it
-	Refer string // the law, standard or practice that decides, if any
+	Text  string `json:"text,omitzero"`  // what can go wrong and how to avoid it
+	Refer string `json:"refer,omitzero"` // the law, standard or practice that decides, if any
 }
 
 // A Sheet is what a Plan has to say beside its numbers. It holds amounts, not
 // their text: [Sheet.Text] writes it.
 type Sheet struct {
-	Title    string    // what the sheet is about
-	Steps    []Step    // the work, in order
-	Lines    []Line    // the working, line by line
-	Assumed  Fields    // the fields that were filled with a default
-	Cautions []Caution // what can hurt or spoil
-	Sources  []Cite    // where the rules and figures come from
+	Title    string        `json:"title,omitzero"`    // what the sheet is about
+	Steps    []Step        `json:"steps,omitzero"`    // the work, in order
+	Lines    []Line        `json:"lines,omitzero"`    // the working, line by line
+	Assumed  Fields        `json:"assumed,omitzero"`  // the fields that were filled with a default
+	Cautions []Caution     `json:"cautions,omitzero"` // what can hurt or spoil
+	Sources  []source.Cite `json:"sources,omitzero"`  // where the rules and figures come from
 }
 
 // Check works every line of the sheet again; see [Line.Check].
 func (s Sheet) Check() error {
 	for _, l := range s.Lines {
 		if err := l.Check(); err != nil {
-			return &Fault{Path: l.Label, Got: l.Text(), Err: err}
+			return &fault.Fault{Path: l.Label, Got: l.Text(), Kind: ErrWorking}
 		}
 	}
 	return nil

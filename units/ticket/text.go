@@ -6,6 +6,7 @@ import (
 	"unicode/utf8"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 )
 
 // Columns is the width that text for people keeps to.
@@ -17,7 +18,7 @@ const Columns = 80
 // escaped; see [Visible].
 func Wrap(first, rest, text string) string {
 	var b strings.Builder
-	first = Visible(first)
+	first = fault.Visible(first)
 	b.WriteString(strings.TrimRight(first, " "))
 	gap := first[len(strings.TrimRight(first, " ")):] // written with the first word only
 	col, fresh := utf8.RuneCountInString(first), true
@@ -37,7 +38,7 @@ func Wrap(first, rest, text string) string {
 		col, fresh = col+n, false
 	}
 	room := max(1, Columns-utf8.RuneCountInString(rest))
-	for _, word := range measures(Visible(spaced.Replace(text))) {
+	for _, word := range measures(fault.Visible(spaced.Replace(text))) {
 		for utf8.RuneCountInString(word) > room {
 			head := string([]rune(word)[:room])
 			if k := strings.LastIndexByte(head, '/'); k > 0 {
@@ -93,8 +94,8 @@ func together(before, next string) bool {
 
 // An Item is one line of a step: a label such as guide, trim or CHECK, and its text.
 type Item struct {
-	Label string // what the line is about
-	Text  string // the line itself
+	Label string `json:"label,omitzero"` // what the line is about
+	Text  string `json:"text,omitzero"`  // the line itself
 }
 
 // Head is what to do, with the sides of the cloth in capitals.

@@ -8,6 +8,8 @@ import (
 	"unicode/utf8"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -15,13 +17,13 @@ func in(s string) units.Length { return units.MustParse(s + " in") }
 
 func TestFaultText(t *testing.T) {
 	for _, c := range []struct {
-		f    ticket.Fault
+		f    fault.Fault
 		want string
 	}{
-		{ticket.Fault{Path: "Takes[2].Taken", Got: "3/4 in", Limit: "at most 5/8 in (Cut)", Err: ticket.ErrRange}, "Takes[2].Taken 3/4 in: out of range, want at most 5/8 in (Cut)"},
-		{ticket.Fault{Path: "Kind", Err: ticket.ErrMissing}, "Kind: not given"},
-		{ticket.Fault{Got: "JSON at byte 3", Err: ticket.ErrForm}, "JSON at byte 3: cannot be read"},
-		{ticket.Fault{}, ""},
+		{fault.Fault{Path: "Takes[2].Taken", Got: "3/4 in", Limit: "at most 5/8 in (Cut)", Kind: fault.Range}, "Takes[2].Taken 3/4 in: out of range, want at most 5/8 in (Cut)"},
+		{fault.Fault{Path: "Kind", Kind: fault.Missing}, "Kind: not given"},
+		{fault.Fault{Got: "JSON at byte 3", Kind: fault.Form}, "JSON at byte 3: cannot be read"},
+		{fault.Fault{}, ""},
 	} {
 		if got := c.f.Error(); got != c.want {
 			t.Errorf("got  %s\nwant %s", got, c.want)
@@ -30,26 +32,26 @@ func TestFaultText(t *testing.T) {
 }
 
 func TestFaultsAreErrors(t *testing.T) {
-	var a ticket.Audit
+	var a fault.Audit
 	if a.Err() != nil || a.Failed() {
 		t.Error("an audit of nothing fails")
 	}
 	a.Need("First", units.Length{})
 	a.Need("Second", in("-1"))
 	a.NotNegative("Trim", in("-1/8"))
-	a.AtMost("Take", in("3/4"), in("5/8"), "Cut", ticket.ErrConflict)
+	fault.AtMost(&a, "Take", in("3/4"), in("5/8"), "Cut", fault.Conflict)
 	a.Unused("Second", in("1"), false, units.Inch)
 	a.Count("Pieces", 0, 1, 9)
 	a.Count("Pieces", 10, 1, 9)
-	a.Text("Name", strings.Repeat("a", ticket.MaxName+1))
+	a.Text("Name", strings.Repeat("a", fault.MaxName+1))
 	a.Text("Name", "two\nlines")
 	a.Text("Name", "\xff")
-	a.Include("Strip", ticket.Faults{{Path: "Each", Err: ticket.ErrMissing}})
+	a.Include("Strip", fault.Faults{{Path: "Each", Kind: fault.Missing}})
 	a.Include("Strip", nil)
 	// What is right adds nothing.
 	a.Need("First", in("1"))
 	a.NotNegative("Trim", units.Length{})
-	a.AtMost("Take", in("5/8"), in("5/8"), "Cut", ticket.ErrConflict)
+	fault.AtMost(&a, "Take", in("5/8"), in("5/8"), "Cut", fault.Conflict)
 	a.Unused("Second", in("1"), true, units.Inch)
 	a.Count("Pieces", 9, 1, 9)
 	a.Text("Name", "neck, centre to centre")
@@ -59,7 +61,7 @@ Second -1 in: wrong sign, want more than 0 in
 Trim -1/8 in: wrong sign, want 0 in or more
 Take 3/4 in: disagrees with what else is given, want at most 5/8 in (Cut)
 Second 1 in: not used here, want none for in
-Pieces 0: not given, want 1 to 9
+Pieces: not given, want 1 to 9
 Pieces 10: out of range, want 1 to 9
 Name 201 bytes: out of range, want at most 200 bytes
 Name "two\nlines": cannot be read, want printable text
@@ -68,15 +70,15 @@ Strip.Each: not given`
 	if err == nil || err.Error() != want {
 		t.Errorf("got\n%v\nwant\n%s", err, want)
 	}
-	for _, kind := range []error{ticket.ErrMissing, ticket.ErrSign, ticket.ErrConflict, ticket.ErrUnused, ticket.ErrRange, ticket.ErrForm} {
+	for _, kind := range []error{fault.Missing, fault.Sign, fault.Conflict, fault.Unused, fault.Range, fault.Form} {
 		if !errors.Is(err, kind) {
 			t.Errorf("errors.Is does not find %v", kind)
 		}
 	}
-	if errors.Is(err, ticket.ErrTwice) {
+	if errors.Is(err, fault.Twice) {
 		t.Error("errors.Is finds what is not there")
 	}
-	var one *ticket.Fault
+	var one *fault.Fault
 	if !errors.As(err, &one) || one.Path != "First" {
 		t.Errorf("errors.As finds %v", one)
 	}
@@ -89,16 +91,16 @@ func TestUnder(t *testing.T) {
 		{"Tin", "", "Tin"},
 		{"", "Trim", "Trim"},
 	} {
-		given := ticket.Faults{{Path: c.inner, Err: ticket.ErrRange}}
-		if got := ticket.Under(c.path, given); len(got) != 1 || got[0].Path != c.want || given[0].Path != c.inner {
+		given := fault.Faults{{Path: c.inner, Kind: fault.Range}}
+		if got := fault.Under(c.path, given); len(got) != 1 || got[0].Path != c.want || given[0].Path != c.inner {
 			t.Errorf("%q under %q is %v", c.inner, c.path, got)
 		}
 	}
-	plain := errors.New("broken")
-	if got := ticket.Under("Lay", plain); len(got) != 1 || got[0].Path != "Lay" || !errors.Is(got, plain) {
+	plain := fault.Kind("broken")
+	if got := fault.Under("Lay", plain); len(got) != 1 || got[0].Path != "Lay" || !errors.Is(got, plain) {
 		t.Errorf("%v", got)
 	}
-	if ticket.Under("Lay", nil) != nil || ticket.Faults(nil).OrNil() != nil {
+	if fault.Under("Lay", nil) != nil || fault.Faults(nil).OrNil() != nil {
 		t.Error("no error becomes one")
 	}
 }
@@ -222,7 +224,7 @@ func TestNames(t *testing.T) {
 		}
 	}
 	for k, want := range []string{"unknown", "read", "memory", "common practice", "computed", "unknown"} {
-		if b, err := ticket.Known(k).MarshalText(); string(b) != want || err != nil {
+		if b, err := source.Known(k).MarshalText(); string(b) != want || err != nil {
 			t.Errorf("Known %d is %s", k, b)
 		}
 	}
@@ -233,10 +235,10 @@ func TestNames(t *testing.T) {
 func TestSources(t *testing.T) {
 	seen := map[string]bool{}
 	n := 0
-	for s := range ticket.Sources() {
+	for s := range source.Sources() {
 		n++
 		switch {
-		case s.ID == "" || s.Title == "" || s.Rank < ticket.Law || s.Rank > ticket.Other:
+		case s.ID == "" || s.Title == "" || s.Rank < source.Law || s.Rank > source.Other:
 			t.Errorf("%+v is not complete", s)
 		case seen[s.ID]:
 			t.Errorf("%s stands twice", s.ID)
@@ -244,31 +246,31 @@ func TestSources(t *testing.T) {
 			t.Errorf("the id %q", s.ID)
 		}
 		for _, name := range strings.Fields(strings.ToLower(s.Author)) {
-			if len(name) > 4 && strings.Contains(s.ID, strings.Trim(name, ".,")) && s.Rank == ticket.Other {
+			if len(name) > 4 && strings.Contains(s.ID, strings.Trim(name, ".,")) && s.Rank == source.Other {
 				t.Errorf("the id %q names its author %q", s.ID, s.Author)
 			}
 		}
 		seen[s.ID] = true
-		if got, ok := ticket.Lookup(s.ID); !ok || got != s || !strings.Contains(s.String(), s.Title) {
+		if got, ok := source.Lookup(s.ID); !ok || got != s || !strings.Contains(s.String(), s.Title) {
 			t.Errorf("Lookup(%s) = %v, %v", s.ID, got, ok)
 		}
 	}
 	if n < 50 {
 		t.Errorf("only %d sources", n)
 	}
-	if _, ok := ticket.Lookup("no-such-source"); ok {
+	if _, ok := source.Lookup("no-such-source"); ok {
 		t.Error("a source that is not there is found")
 	}
-	for range ticket.Sources() {
+	for range source.Sources() {
 		break // may stop early
 	}
 }
 
 func TestCites(t *testing.T) {
-	if got := ticket.Practise("the trim").Text(); got != "the trim: common practice" {
+	if got := source.Practise("the trim").Text(); got != "the trim: common practice" {
 		t.Error(got)
 	}
-	c := ticket.Cite{For: "the trim", ID: "workroom-leaflet", Place: "p. 3", Known: ticket.Read}
+	c := source.Cite{For: "the trim", ID: "workroom-leaflet", Place: "p. 3", Known: source.Read}
 	if got := c.Text(); got != "the trim: Workroom Threads, 2011, spotidoc.com/doc/91348, p. 3 (read)" {
 		t.Error(got)
 	}
@@ -317,7 +319,7 @@ func TestSheetText(t *testing.T) {
 		},
 		Assumed:  "Drafted Trim",
 		Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare(), {Text: "Mind the cat."}},
-		Sources:  []ticket.Cite{ticket.Practise("the trim")},
+		Sources:  []source.Cite{source.Practise("the trim")},
 	}
 	want := `French seam
 Working
@@ -380,9 +382,9 @@ func ExampleLine() {
 }
 
 func ExampleAudit() {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Need("First", units.Length{})
-	a.AtMost("Trim", units.Inch.Frac(1, 4), units.Inch.Frac(3, 16), "First", ticket.ErrRange)
+	fault.AtMost(&a, "Trim", units.Inch.Frac(1, 4), units.Inch.Frac(3, 16), "First", fault.Range)
 	fmt.Println(a.Err())
 	// Output:
 	// First: not given, want more than 0 in

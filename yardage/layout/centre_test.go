@@ -11,7 +11,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -67,7 +67,7 @@ func TestPhases(t *testing.T) {
 	}
 	// Two places that cannot be both.
 	s.Cloth.Phases = []layout.Phase{{Notch: "hip"}, {Notch: "armhole", X: in("1")}}
-	if _, err := s.Solve(); !errors.Is(err, ticket.ErrConflict) {
+	if _, err := s.Solve(); !errors.Is(err, fault.Conflict) {
 		t.Error(err)
 	}
 	s.Cloth.Phases[1].X = in("0") // 3 in from the hip as drawn
@@ -136,7 +136,7 @@ func TestCentred(t *testing.T) {
 		t.Errorf("notch at %v", at)
 	}
 	s.Cloth.Phases[0].X = in("1/2")
-	if _, err := s.Solve(); !errors.Is(err, ticket.ErrConflict) {
+	if _, err := s.Solve(); !errors.Is(err, fault.Conflict) {
 		t.Error(err)
 	}
 	// One piece on a wide cloth still finds its stripe, and one as wide as the cloth
@@ -146,7 +146,7 @@ func TestCentred(t *testing.T) {
 		t.Errorf("%v %+v", err, p.Placements)
 	}
 	s.Pieces[0].Wide = in("44")
-	if _, err := s.Solve(); list(err) == nil || list(err)[0] != (found{"Pieces[0].Centred", ticket.ErrConflict}) {
+	if _, err := s.Solve(); list(err) == nil || list(err)[0] != (found{"Pieces[0].Centred", fault.Conflict}) {
 		t.Error(err)
 	}
 }
@@ -167,23 +167,23 @@ func TestCentredFaults(t *testing.T) {
 		piece layout.Piece
 		want  []found
 	}{
-		{"phases of no repeat", layout.Cloth{Phases: []layout.Phase{{Notch: "a"}}}, plain, []found{{"Cloth.Phases[0].Notch", ticket.ErrUnused}}},
-		{"a phase of no notch", layout.Cloth{RepeatX: in("1"), Phases: []layout.Phase{{Notch: "b"}}}, plain, []found{{"Cloth.Phases[0].Notch", ticket.ErrUnknown}}},
+		{"phases of no repeat", layout.Cloth{Phases: []layout.Phase{{Notch: "a"}}}, plain, []found{{"Cloth.Phases[0].Notch", fault.Unused}}},
+		{"a phase of no notch", layout.Cloth{RepeatX: in("1"), Phases: []layout.Phase{{Notch: "b"}}}, plain, []found{{"Cloth.Phases[0].Notch", fault.Unknown}}},
 		{"no name, twice, and not used", layout.Cloth{RepeatX: in("1"), Phases: []layout.Phase{{}, {Notch: "a", Y: in("1")}, {Notch: "a"}}}, plain,
-			[]found{{"Cloth.Phases[0].Notch", ticket.ErrMissing}, {"Cloth.Phases[1].Y", ticket.ErrUnused}, {"Cloth.Phases[2].Notch", ticket.ErrTwice}}},
-		{"not across", layout.Cloth{RepeatY: in("1"), Phases: []layout.Phase{{Notch: "a", X: in("1")}}}, plain, []found{{"Cloth.Phases[0].X", ticket.ErrUnused}}},
-		{"too many phases", layout.Cloth{RepeatY: in("1"), Phases: make([]layout.Phase, layout.MaxPhases+1)}, plain, []found{{"Cloth.Phases", ticket.ErrRange}}},
+			[]found{{"Cloth.Phases[0].Notch", fault.Missing}, {"Cloth.Phases[1].Y", fault.Unused}, {"Cloth.Phases[2].Notch", fault.Twice}}},
+		{"not across", layout.Cloth{RepeatY: in("1"), Phases: []layout.Phase{{Notch: "a", X: in("1")}}}, plain, []found{{"Cloth.Phases[0].X", fault.Unused}}},
+		{"too many phases", layout.Cloth{RepeatY: in("1"), Phases: make([]layout.Phase, layout.MaxPhases+1)}, plain, []found{{"Cloth.Phases", fault.Range}}},
 		{"a phase beyond any grid", layout.Cloth{RepeatY: in("1"), Phases: []layout.Phase{{Notch: "a", Y: far}}}, plain, []found{{"Cloth.Phases[0]", layout.ErrGrid}}},
 		{"a phase finer than any grid", layout.Cloth{RepeatY: in("1"), Phases: []layout.Phase{{Notch: "a", Y: units.Inch.Frac(1, 1<<61)}}}, plain, []found{{"Cloth.Phases[0]", layout.ErrGrid}}},
-		{"an axis of no stripe", layout.Cloth{Axis: in("1")}, plain, []found{{"Cloth.Axis", ticket.ErrUnused}}},
-		{"an axis beside the fold", layout.Cloth{Axis: in("1"), RepeatX: in("2"), Folded: true}, plain, []found{{"Cloth.Axis", ticket.ErrConflict}}},
-		{"an axis below zero", layout.Cloth{Axis: in("-1"), RepeatX: in("2")}, plain, []found{{"Cloth.Axis", ticket.ErrSign}}},
+		{"an axis of no stripe", layout.Cloth{Axis: in("1")}, plain, []found{{"Cloth.Axis", fault.Unused}}},
+		{"an axis beside the fold", layout.Cloth{Axis: in("1"), RepeatX: in("2"), Folded: true}, plain, []found{{"Cloth.Axis", fault.Conflict}}},
+		{"an axis below zero", layout.Cloth{Axis: in("-1"), RepeatX: in("2")}, plain, []found{{"Cloth.Axis", fault.Sign}}},
 		{"an axis beyond any grid", layout.Cloth{Axis: far, RepeatX: in("2")}, with(func(p *layout.Piece) { p.Notches = nil }), []found{{"Pieces[0].Centred", layout.ErrGrid}}},
-		{"centred on no stripe", layout.Cloth{}, with(func(*layout.Piece) {}), []found{{"Pieces[0].Centred", ticket.ErrUnused}}},
-		{"centred across", layout.Cloth{RepeatX: in("2")}, with(func(p *layout.Piece) { p.Turn = layout.Quarter }), []found{{"Pieces[0].Centred", ticket.ErrConflict}}},
+		{"centred on no stripe", layout.Cloth{}, with(func(*layout.Piece) {}), []found{{"Pieces[0].Centred", fault.Unused}}},
+		{"centred across", layout.Cloth{RepeatX: in("2")}, with(func(p *layout.Piece) { p.Turn = layout.Quarter }), []found{{"Pieces[0].Centred", fault.Conflict}}},
 		{"no centre line", layout.Cloth{RepeatX: in("2")}, with(func(p *layout.Piece) {
 			p.Wide, p.Long, p.Outline = units.Length{}, units.Length{}, outline("0,0 4,0 4,4")
-		}), []found{{"Pieces[0].Centred", ticket.ErrConflict}}},
+		}), []found{{"Pieces[0].Centred", fault.Conflict}}},
 		{"wider on one side", layout.Cloth{RepeatX: in("2")}, with(func(p *layout.Piece) {
 			p.Wide, p.Long, p.Outline = units.Length{}, units.Length{}, outline("0,0 4,0 4,4 0,4")
 			p.Allowance = []units.Length{{}, in("1"), {}, {}}

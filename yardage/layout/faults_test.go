@@ -11,7 +11,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -34,13 +34,13 @@ type found struct {
 }
 
 func list(err error) []found {
-	var faults ticket.Faults
+	var faults fault.Faults
 	if !errors.As(err, &faults) {
 		return nil
 	}
 	out := make([]found, len(faults))
 	for i, f := range faults {
-		out[i] = found{f.Path, f.Err}
+		out[i] = found{f.Path, f.Kind}
 	}
 	return out
 }
@@ -55,29 +55,29 @@ func TestFaults(t *testing.T) {
 		room   bool // each measure is good by itself
 	}{
 		{"nothing is given", func(s *layout.Spec) { *s = layout.Spec{} },
-			[]found{{"Cloth.Wide", ticket.ErrMissing}, {"Pieces", ticket.ErrMissing}}, false},
+			[]found{{"Cloth.Wide", fault.Missing}, {"Pieces", fault.Missing}}, false},
 		{"all faults at once, in the order of the fields", func(s *layout.Spec) {
 			s.Cloth = layout.Cloth{Wide: in("-36"), Selvedge: in("-1"), Long: in("-1"), Gap: in("-1"), Ends: in("-1")}
 			s.Pieces = []layout.Piece{{Name: "back\n", Wide: in("-1"), Count: -1, Turn: 9}, {Wide: in("1"), Long: in("1")}}
 			s.Work = -1
 		}, []found{
-			{"Cloth.Wide", ticket.ErrSign}, {"Cloth.Selvedge", ticket.ErrSign}, {"Cloth.Long", ticket.ErrSign}, {"Cloth.Gap", ticket.ErrSign}, {"Cloth.Ends", ticket.ErrSign},
-			{"Pieces[0].Name", ticket.ErrForm}, {"Pieces[0].Wide", ticket.ErrSign}, {"Pieces[0].Long", ticket.ErrMissing}, {"Pieces[0].Count", ticket.ErrRange}, {"Pieces[0].Turn", ticket.ErrUnknown},
-			{"Pieces[1].Count", ticket.ErrMissing}, {"Work", ticket.ErrRange},
+			{"Cloth.Wide", fault.Sign}, {"Cloth.Selvedge", fault.Sign}, {"Cloth.Long", fault.Sign}, {"Cloth.Gap", fault.Sign}, {"Cloth.Ends", fault.Sign},
+			{"Pieces[0].Name", fault.Form}, {"Pieces[0].Wide", fault.Sign}, {"Pieces[0].Long", fault.Missing}, {"Pieces[0].Count", fault.Range}, {"Pieces[0].Turn", fault.Unknown},
+			{"Pieces[1].Count", fault.Missing}, {"Work", fault.Range},
 		}, false},
-		{"selvedges leave nothing", func(s *layout.Spec) { s.Cloth.Selvedge = in("18") }, []found{{"Cloth.Selvedge", ticket.ErrRange}}, false},
-		{"ends leave nothing", func(s *layout.Spec) { s.Cloth.Ends = in("20") }, []found{{"Cloth.Ends", ticket.ErrRange}}, false},
-		{"too much work", func(s *layout.Spec) { s.Work = layout.MaxWork + 1 }, []found{{"Work", ticket.ErrRange}}, false},
-		{"a million pieces", func(s *layout.Spec) { s.Pieces = many(1_000_000) }, []found{{"Pieces", ticket.ErrRange}}, false},
-		{"counts that pass the limit together", func(s *layout.Spec) { s.Pieces[0].Count, s.Pieces[1].Count = 600, 401 }, []found{{"Pieces", ticket.ErrRange}}, false},
-		{"the greatest count", func(s *layout.Spec) { s.Pieces[0].Count = math.MaxInt }, []found{{"Pieces[0].Count", ticket.ErrRange}}, false},
-		{"a long name", func(s *layout.Spec) { s.Pieces[1].Name = strings.Repeat("x", ticket.MaxName+1) }, []found{{"Pieces[1].Name", ticket.ErrRange}}, false},
-		{"wider than the cloth", func(s *layout.Spec) { s.Pieces[0].Wide = in("35 1/8") }, []found{{"Pieces[0]", ticket.ErrRange}}, true},
-		{"longer than the cloth", func(s *layout.Spec) { s.Pieces[0].Long = in("38 1/8") }, []found{{"Pieces[0]", ticket.ErrRange}}, true},
-		{"too large either way round", func(s *layout.Spec) { s.Pieces[1].Wide, s.Pieces[1].Long = in("36"), in("36") }, []found{{"Pieces[1]", ticket.ErrRange}}, true},
-		{"more than the cloth has room for", func(s *layout.Spec) { s.Pieces[1].Count = 30 }, []found{{"Cloth.Long", ticket.ErrRange}}, true},
-		{"pieces that cannot lie side by side", func(s *layout.Spec) { s.Pieces[0].Wide, s.Pieces[0].Count = in("17 1/2"), 3 }, []found{{"Cloth.Long", ticket.ErrRange}}, true},
-		{"a huge piece", func(s *layout.Spec) { s.Pieces[0].Wide = huge() }, []found{{"Pieces[0]", ticket.ErrRange}}, true},
+		{"selvedges leave nothing", func(s *layout.Spec) { s.Cloth.Selvedge = in("18") }, []found{{"Cloth.Selvedge", fault.Range}}, false},
+		{"ends leave nothing", func(s *layout.Spec) { s.Cloth.Ends = in("20") }, []found{{"Cloth.Ends", fault.Range}}, false},
+		{"too much work", func(s *layout.Spec) { s.Work = layout.MaxWork + 1 }, []found{{"Work", fault.Range}}, false},
+		{"a million pieces", func(s *layout.Spec) { s.Pieces = many(1_000_000) }, []found{{"Pieces", fault.Range}}, false},
+		{"counts that pass the limit together", func(s *layout.Spec) { s.Pieces[0].Count, s.Pieces[1].Count = 600, 401 }, []found{{"Pieces", fault.Range}}, false},
+		{"the greatest count", func(s *layout.Spec) { s.Pieces[0].Count = math.MaxInt }, []found{{"Pieces[0].Count", fault.Range}}, false},
+		{"a long name", func(s *layout.Spec) { s.Pieces[1].Name = strings.Repeat("x", fault.MaxName+1) }, []found{{"Pieces[1].Name", fault.Range}}, false},
+		{"wider than the cloth", func(s *layout.Spec) { s.Pieces[0].Wide = in("35 1/8") }, []found{{"Pieces[0]", fault.Range}}, true},
+		{"longer than the cloth", func(s *layout.Spec) { s.Pieces[0].Long = in("38 1/8") }, []found{{"Pieces[0]", fault.Range}}, true},
+		{"too large either way round", func(s *layout.Spec) { s.Pieces[1].Wide, s.Pieces[1].Long = in("36"), in("36") }, []found{{"Pieces[1]", fault.Range}}, true},
+		{"more than the cloth has room for", func(s *layout.Spec) { s.Pieces[1].Count = 30 }, []found{{"Cloth.Long", fault.Range}}, true},
+		{"pieces that cannot lie side by side", func(s *layout.Spec) { s.Pieces[0].Wide, s.Pieces[0].Count = in("17 1/2"), 3 }, []found{{"Cloth.Long", fault.Range}}, true},
+		{"a huge piece", func(s *layout.Spec) { s.Pieces[0].Wide = huge() }, []found{{"Pieces[0]", fault.Range}}, true},
 		{"a huge piece on a huge cloth", func(s *layout.Spec) { s.Cloth, s.Pieces[0].Wide = layout.Cloth{Wide: huge().MulInt(2)}, huge() }, []found{{"Pieces[0].Wide", layout.ErrGrid}}, true},
 		{"a piece too long for its count", func(s *layout.Spec) {
 			s.Cloth.Long, s.Pieces[0].Long, s.Pieces[0].Count = units.Length{}, units.Inch.Of(1<<50), 600
@@ -199,12 +199,12 @@ func TestVerifyFaults(t *testing.T) {
 		{"in the cut end", func(p []layout.Placement) []layout.Placement { p[0].Y = in("0"); return p }, []found{{"Placements[0].Y", layout.ErrOutside}}},
 		{"off the far end", func(p []layout.Placement) []layout.Placement { p[13].Y = in("79"); return p }, []found{{"Placements[13].Y", layout.ErrOutside}}},
 		{"turned", func(p []layout.Placement) []layout.Placement { p[14].Across = true; return p }, []found{{"Placements[14].Across", layout.ErrTurn}}},
-		{"no such piece", func(p []layout.Placement) []layout.Placement { p[0].Piece = 8; return p }, []found{{"Placements[0].Piece", ticket.ErrUnknown}, {"Pieces[0].Count", layout.ErrCount}}},
-		{"a piece before the first", func(p []layout.Placement) []layout.Placement { p[0].Piece = math.MinInt; return p }, []found{{"Placements[0].Piece", ticket.ErrUnknown}, {"Pieces[0].Count", layout.ErrCount}}},
-		{"copies counted from 0", func(p []layout.Placement) []layout.Placement { p[0].Copy = 0; return p }, []found{{"Placements[0].Copy", ticket.ErrRange}, {"Pieces[0].Count", layout.ErrCount}}},
-		{"one copy too many", func(p []layout.Placement) []layout.Placement { p[2].Copy = 3; return p }, []found{{"Placements[2].Copy", ticket.ErrRange}, {"Pieces[1].Count", layout.ErrCount}}},
-		{"one copy twice", func(p []layout.Placement) []layout.Placement { p[2].Copy = 1; return p }, []found{{"Placements[2].Copy", ticket.ErrTwice}, {"Pieces[1].Count", layout.ErrCount}}},
-		{"a million placements", func([]layout.Placement) []layout.Placement { return make([]layout.Placement, 1_000_000) }, []found{{"Placements", ticket.ErrRange}}},
+		{"no such piece", func(p []layout.Placement) []layout.Placement { p[0].Piece = 8; return p }, []found{{"Placements[0].Piece", fault.Unknown}, {"Pieces[0].Count", layout.ErrCount}}},
+		{"a piece before the first", func(p []layout.Placement) []layout.Placement { p[0].Piece = math.MinInt; return p }, []found{{"Placements[0].Piece", fault.Unknown}, {"Pieces[0].Count", layout.ErrCount}}},
+		{"copies counted from 0", func(p []layout.Placement) []layout.Placement { p[0].Copy = 0; return p }, []found{{"Placements[0].Copy", fault.Range}, {"Pieces[0].Count", layout.ErrCount}}},
+		{"one copy too many", func(p []layout.Placement) []layout.Placement { p[2].Copy = 3; return p }, []found{{"Placements[2].Copy", fault.Range}, {"Pieces[1].Count", layout.ErrCount}}},
+		{"one copy twice", func(p []layout.Placement) []layout.Placement { p[2].Copy = 1; return p }, []found{{"Placements[2].Copy", fault.Twice}, {"Pieces[1].Count", layout.ErrCount}}},
+		{"a million placements", func([]layout.Placement) []layout.Placement { return make([]layout.Placement, 1_000_000) }, []found{{"Placements", fault.Range}}},
 	}
 	for _, test := range tests {
 		t.Run(test.why, func(t *testing.T) {

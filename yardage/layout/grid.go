@@ -5,7 +5,7 @@ import (
 	"math/bits"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // A grid holds a Spec in whole numbers: every measure of a piece, and the gap,
@@ -38,7 +38,7 @@ func (g grid) length(n int64) units.Length {
 }
 
 // grid finds the coarsest grid that all pieces and the gap share.
-func (s Spec) grid(a *ticket.Audit) (grid, bool) {
+func (s Spec) grid(a *fault.Audit) (grid, bool) {
 	den := big.NewInt(1)
 	widen := func(l units.Length) (num *big.Int, ok bool) {
 		r := l.In(units.Inch).Rat()

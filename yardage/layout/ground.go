@@ -5,7 +5,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // A ground is a Spec in whole numbers: a grid where all pieces are rectangles, a
@@ -31,7 +31,7 @@ func (n *nest) length(steps int64) units.Length {
 
 // nest finds the grid and all the ways the pieces, as laid, may lie; drawn are the
 // same as they are drawn.
-func (s Spec) nest(a *ticket.Audit, drawn []Piece, c *clock) (*nest, bool) {
+func (s Spec) nest(a *fault.Audit, drawn []Piece, c *clock) (*nest, bool) {
 	var m mesh
 	fail := func(path string, l units.Length) (*nest, bool) {
 		a.Fault(path, l.String(), "lengths that lie on one grid, all pieces in a row at most "+strconv.Itoa(MaxGrid/4)+" steps", ErrGrid)

@@ -6,7 +6,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // GrowStep is the grid that corners of a grown outline are rounded outward to,
@@ -41,13 +41,13 @@ func (p *Piece) onFold(i int) bool {
 }
 
 // auditAllowance checks the allowances of a piece whose outline is good.
-func (p *Piece) auditAllowance(own *ticket.Audit) {
+func (p *Piece) auditAllowance(own *fault.Audit) {
 	if len(p.Allowance) == 0 {
 		return
 	}
 	n := len(p.corners())
 	if len(p.Allowance) != 1 && len(p.Allowance) != n {
-		own.Fault("Allowance", strconv.Itoa(len(p.Allowance))+" lengths", "1, or one for each of the "+strconv.Itoa(n)+" edges", ticket.ErrRange)
+		own.Fault("Allowance", strconv.Itoa(len(p.Allowance))+" lengths", "1, or one for each of the "+strconv.Itoa(n)+" edges", fault.Range)
 		return
 	}
 	good := true
@@ -57,7 +57,7 @@ func (p *Piece) auditAllowance(own *ticket.Audit) {
 			own.NotNegative(path, l)
 			good = false
 		} else if p.Fold && len(p.Allowance) == n && p.onFold(i) && !l.IsZero() {
-			own.Fault(path, l.String(), "none on the fold edge", ticket.ErrConflict)
+			own.Fault(path, l.String(), "none on the fold edge", fault.Conflict)
 			good = false
 		}
 	}
@@ -65,7 +65,7 @@ func (p *Piece) auditAllowance(own *ticket.Audit) {
 		return
 	}
 	if _, err := p.grow(); err != nil {
-		own.Fault("Allowance", "", "allowances with which the outline does not meet itself, as in a slit, and lies on one grid", err)
+		own.Fault("Allowance", "", "allowances with which the outline does not meet itself, as in a slit, and lies on one grid", fault.KindOf(err))
 	}
 }
 
@@ -84,7 +84,7 @@ func (p Piece) grown() Piece {
 // allowance beyond its point. It fails where the outline would meet itself.
 func (p Piece) grow() (Piece, error) {
 	if n := len(p.Allowance); n != 0 && n != 1 && n != len(p.corners()) || slices.ContainsFunc(p.Allowance, func(l units.Length) bool { return l.Sign() < 0 }) {
-		return p, ticket.ErrRange
+		return p, fault.Range
 	}
 	if len(p.Outline) == 0 {
 		near, right, far, left := p.allowance(0), p.allowance(1), p.allowance(2), p.allowance(3)

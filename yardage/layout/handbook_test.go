@@ -12,7 +12,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -139,21 +139,21 @@ func TestHandbook(t *testing.T) {
 	}
 	ids, inputs, sources := map[string]bool{}, map[string]bool{}, map[string]int{}
 	for _, row := range rows[1:] {
-		id, kind, given, want, source, place, known, reason := row[0], row[1], row[2], row[3], row[4], row[5], row[6], row[7]
+		id, kind, given, want, src, place, known, reason := row[0], row[1], row[2], row[3], row[4], row[5], row[6], row[7]
 		t.Run(id, func(t *testing.T) {
 			if ids[id] || inputs[kind+given] || reason == "" {
 				t.Fatal("an id or an input for the second time, or no reason")
 			}
 			ids[id], inputs[kind+given] = true, true
 			switch known {
-			case ticket.Read.String():
-				if _, ok := ticket.Lookup(source); !ok || place == "" {
-					t.Fatalf("source %q at %q", source, place)
+			case source.Read.String():
+				if _, ok := source.Lookup(src); !ok || place == "" {
+					t.Fatalf("source %q at %q", src, place)
 				}
-				sources[source]++
-			case ticket.Computed.String():
-				if source != "" {
-					t.Fatalf("computed here, so source %q is wrong", source)
+				sources[src]++
+			case source.Computed.String():
+				if src != "" {
+					t.Fatalf("computed here, so source %q is wrong", src)
 				}
 			default:
 				t.Fatalf("known %q", known)

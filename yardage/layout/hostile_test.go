@@ -9,7 +9,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -44,10 +44,10 @@ func TestNamedTwice(t *testing.T) {
 	none.Name = ""
 	s := layout.Spec{Cloth: layout.Cloth{Wide: in("40")}, Pieces: []layout.Piece{cuff, none, cuff, none, cuff}}
 	_, err := s.Solve()
-	if diff := cmp.Diff([]found{{"Pieces[2].Name", ticket.ErrTwice}, {"Pieces[4].Name", ticket.ErrTwice}}, list(err), sameError); diff != "" {
+	if diff := cmp.Diff([]found{{"Pieces[2].Name", fault.Twice}, {"Pieces[4].Name", fault.Twice}}, list(err), sameError); diff != "" {
 		t.Error(diff)
 	}
-	if err := layout.Verify(s, nil); !errors.Is(err, ticket.ErrTwice) {
+	if err := layout.Verify(s, nil); !errors.Is(err, fault.Twice) {
 		t.Error(err)
 	}
 }
@@ -86,7 +86,7 @@ func TestFlawPoints(t *testing.T) {
 	}
 	s.Cloth.Flaws = append(s.Cloth.Flaws, layout.Flaw{Outline: saw[:3]})
 	_, err := s.Solve()
-	if diff := cmp.Diff([]found{{"Cloth.Flaws", ticket.ErrRange}}, list(err), sameError); diff != "" {
+	if diff := cmp.Diff([]found{{"Cloth.Flaws", fault.Range}}, list(err), sameError); diff != "" {
 		t.Error(diff)
 	}
 }

@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strconv"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // mostTries is how many ways of turning the matched pieces are looked at before
@@ -26,7 +26,7 @@ type matcher struct {
 
 // match finds the sets of notches that hang together, and what each variant's
 // place must have added. A set that no turning of its pieces suits is a fault.
-func (s *Spec) match(n *nest, m mesh, a *ticket.Audit) bool {
+func (s *Spec) match(n *nest, m mesh, a *fault.Audit) bool {
 	numbers := map[string]int{}
 	g := matcher{n: n, names: make([][]int, len(n.kinds)), at: make([][]vertex, len(n.variants))}
 	for k := range n.kinds {
@@ -75,7 +75,7 @@ func (s *Spec) match(n *nest, m mesh, a *ticket.Audit) bool {
 		given := g.bound(k)
 		list := g.together(k, done)
 		if !g.turn(list) {
-			a.Fault(piecePath(n.kinds[k].piece)+".Notches", "", "notches that some turning of the pieces brings to one place of the repeat", ticket.ErrConflict)
+			a.Fault(piecePath(n.kinds[k].piece)+".Notches", "", "notches that some turning of the pieces brings to one place of the repeat", fault.Conflict)
 			return false
 		}
 		n.sets++
@@ -85,7 +85,7 @@ func (s *Spec) match(n *nest, m mesh, a *ticket.Audit) bool {
 			n.phases[n.sets] = n.phasesOf(n.sets)
 		}
 		if n.repeatX > 0 && len(n.phases[n.sets]) == 0 {
-			a.Fault("Cloth.RepeatX", s.Cloth.RepeatX.String(), "a repeat on which "+s.Pieces[n.kinds[k].piece].Name+" and what is matched to it find places within "+s.Cloth.Usable().String(), ticket.ErrConflict)
+			a.Fault("Cloth.RepeatX", s.Cloth.RepeatX.String(), "a repeat on which "+s.Pieces[n.kinds[k].piece].Name+" and what is matched to it find places within "+s.Cloth.Usable().String(), fault.Conflict)
 			return false
 		}
 	}
@@ -94,7 +94,7 @@ func (s *Spec) match(n *nest, m mesh, a *ticket.Audit) bool {
 
 // phases puts the places of the notches that are given, as seen from the first
 // place across and along: then that of their set in the repeat is zero.
-func (s *Spec) phases(g *matcher, numbers map[string]int, m mesh, a *ticket.Audit) bool {
+func (s *Spec) phases(g *matcher, numbers map[string]int, m mesh, a *fault.Audit) bool {
 	for i, ph := range s.Cloth.Phases {
 		x, okX := m.whole(ph.X.Sub(s.Cloth.first()))
 		y, okY := m.whole(ph.Y.Sub(s.Cloth.Ends))
@@ -128,7 +128,7 @@ func (g *matcher) inOrder() []int {
 
 // centre has the pieces that are centred lie so that their centre line is on the
 // middle of a stripe, or half-way between two.
-func (s *Spec) centre(n *nest, m mesh, a *ticket.Audit) bool {
+func (s *Spec) centre(n *nest, m mesh, a *fault.Audit) bool {
 	for k := range n.kinds {
 		one := &n.kinds[k]
 		p := &s.Pieces[one.piece]
@@ -147,7 +147,7 @@ func (s *Spec) centre(n *nest, m mesh, a *ticket.Audit) bool {
 			way := &n.variants[v]
 			way.centred, way.centre = true, modulo(at, half)
 			if way.centre > n.wide-way.wide {
-				a.Fault(piecePath(one.piece)+".Centred", "true", "a piece that finds the middle of a stripe, or half-way between two, within "+s.Cloth.Usable().String(), ticket.ErrConflict)
+				a.Fault(piecePath(one.piece)+".Centred", "true", "a piece that finds the middle of a stripe, or half-way between two, within "+s.Cloth.Usable().String(), fault.Conflict)
 				return false
 			}
 		}

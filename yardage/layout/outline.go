@@ -1,14 +1,13 @@
 package layout
 
 import (
-	"errors"
 	"fmt"
 	"math/big"
 	"slices"
 	"strconv"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // The bounds on outlines.
@@ -19,13 +18,13 @@ const (
 
 // ErrOutline is the fault of an outline that is none: it crosses or touches
 // itself, goes back on itself, or holds no area.
-var ErrOutline = errors.New("not a simple outline")
+const ErrOutline fault.Kind = "not a simple outline"
 
 // A Point is a corner of an outline. The origin is any point that suits the
 // drawing, the same for all points of a piece.
 type Point struct {
-	X units.Length // across the cloth, to the right as seen from the cut end; zero is an answer
-	Y units.Length // along the cloth, away from the cut end, the way the grain line is drawn; zero is an answer
+	X units.Length `json:"x,omitzero" noun:"zero"` // across the cloth, to the right as seen from the cut end; zero is an answer
+	Y units.Length `json:"y,omitzero" noun:"zero"` // along the cloth, away from the cut end, the way the grain line is drawn; zero is an answer
 }
 
 // extent is how much room the piece takes across and along as drawn: that of
@@ -195,13 +194,13 @@ func leftward(pts []vertex) []vertex {
 }
 
 // auditOutline checks that the outline is one.
-func (p *Piece) auditOutline(own *ticket.Audit) {
+func (p *Piece) auditOutline(own *fault.Audit) {
 	n := len(p.Outline)
 	if n == 0 {
 		return
 	}
 	if n < 3 || n > MaxPoints {
-		own.Fault("Outline", strconv.Itoa(n)+" points", fmt.Sprintf("3 to %d", MaxPoints), ticket.ErrRange)
+		own.Fault("Outline", strconv.Itoa(n)+" points", fmt.Sprintf("3 to %d", MaxPoints), fault.Range)
 		return
 	}
 	var m mesh
@@ -224,7 +223,7 @@ func (p *Piece) auditOutline(own *ticket.Audit) {
 	w, l := p.extent()
 	agree := func(field string, given, drawn units.Length) {
 		if !given.IsZero() && given != drawn {
-			own.Fault(field, given.String(), drawn.String()+", that of Outline", ticket.ErrConflict)
+			own.Fault(field, given.String(), drawn.String()+", that of Outline", fault.Conflict)
 		}
 	}
 	agree("Wide", p.Wide, w)

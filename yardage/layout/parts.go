@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 )
@@ -39,23 +40,23 @@ func (p Piece) part(parts int) Piece {
 }
 
 // auditParts checks what is asked of a piece that may be cut in parts.
-func (p *Piece) auditParts(own *ticket.Audit) {
+func (p *Piece) auditParts(own *fault.Audit) {
 	if p.Parts < 0 || p.Parts > MaxParts {
-		own.Fault("Parts", strconv.Itoa(p.Parts), fmt.Sprintf("1 to %d, or 0 for a piece cut whole", MaxParts), ticket.ErrRange)
+		own.Fault("Parts", strconv.Itoa(p.Parts), fmt.Sprintf("1 to %d, or 0 for a piece cut whole", MaxParts), fault.Range)
 		return
 	}
 	own.NotNegative("Join", p.Join)
 	switch {
 	case p.Parts <= 1:
 		if p.Join.Sign() > 0 {
-			own.Fault("Join", p.Join.String(), "for Parts of 2 or more only", ticket.ErrUnused)
+			own.Fault("Join", p.Join.String(), "for Parts of 2 or more only", fault.Unused)
 		}
 	case len(p.Outline) > 0 || p.Fold || p.Pair || p.Centred || p.Turn == Bias || len(p.Notches) > 0:
-		own.Fault("Parts", strconv.Itoa(p.Parts), "1 for a piece with Outline, Fold, Pair, Centred, Notches or on the bias", ticket.ErrConflict)
+		own.Fault("Parts", strconv.Itoa(p.Parts), "1 for a piece with Outline, Fold, Pair, Centred, Notches or on the bias", fault.Conflict)
 	case !own.Failed():
 		if _, err := p.strip(p.Parts); err != nil {
 			one := p.grown()
-			own.Fault("Join", p.Join.String(), "less than half the longer side, "+one.Wide.Max(one.Long).DivInt(2).String()+", for three parts or more", ticket.ErrRange)
+			own.Fault("Join", p.Join.String(), "less than half the longer side, "+one.Wide.Max(one.Long).DivInt(2).String()+", for three parts or more", fault.Range)
 		}
 	}
 }
@@ -113,14 +114,14 @@ func (s Spec) parted(parts []int) Spec {
 }
 
 // room checks the pieces, cut in so many parts, against the cloth.
-func (s Spec) room(parts []int, a *ticket.Audit, c *clock) (ground, bool) {
+func (s Spec) room(parts []int, a *fault.Audit, c *clock) (ground, bool) {
 	s = s.parted(parts)
 	total := 0
 	for _, p := range s.Pieces {
 		total += p.Count
 	}
 	if total > MaxPieces {
-		a.Fault("Pieces", strconv.Itoa(total)+" with all copies and parts", fmt.Sprintf("at most %d", MaxPieces), ticket.ErrRange)
+		a.Fault("Pieces", strconv.Itoa(total)+" with all copies and parts", fmt.Sprintf("at most %d", MaxPieces), fault.Range)
 		return ground{}, false
 	}
 	g, good := s.auditRoom(a, c)
@@ -130,10 +131,10 @@ func (s Spec) room(parts []int, a *ticket.Audit, c *clock) (ground, bool) {
 
 // rooms is room for the first of the ways to cut the pieces that is good; the
 // faults are those of the last.
-func (s Spec) rooms(a *ticket.Audit, c *clock) (ground, bool) {
-	var own ticket.Audit
+func (s Spec) rooms(a *fault.Audit, c *clock) (ground, bool) {
+	var own fault.Audit
 	for _, parts := range s.ways() {
-		own = ticket.Audit{}
+		own = fault.Audit{}
 		if g, good := s.room(parts, &own, c); good {
 			return g, true
 		}
@@ -177,7 +178,7 @@ func (s *Spec) partsOf(placements []Placement) []int {
 // that no copy has others than the copies before it, and that a piece may be cut
 // so. It gives s and the placements with every part as a copy; that no part is
 // missing is for them to show.
-func (s Spec) proveParts(placements []Placement, a *ticket.Audit) (Spec, []Placement) {
+func (s Spec) proveParts(placements []Placement, a *fault.Audit) (Spec, []Placement) {
 	if !s.joined() && !slices.ContainsFunc(placements, func(at Placement) bool { return at.Of != 0 || at.Part != 0 }) {
 		return s, placements
 	}
@@ -190,13 +191,13 @@ func (s Spec) proveParts(placements []Placement, a *ticket.Audit) (Spec, []Place
 		whole := at.Of == 0 && at.Part == 0
 		switch most := max(1, s.Pieces[at.Piece].Parts); {
 		case !whole && (at.Of < 2 || at.Of > most):
-			a.Fault(path+".Of", strconv.Itoa(at.Of), fmt.Sprintf("2 to %d, or 0 for a piece cut whole", most), ticket.ErrRange)
+			a.Fault(path+".Of", strconv.Itoa(at.Of), fmt.Sprintf("2 to %d, or 0 for a piece cut whole", most), fault.Range)
 		case !whole && (at.Part < 1 || at.Part > at.Of):
-			a.Fault(path+".Part", strconv.Itoa(at.Part), fmt.Sprintf("1 to %d", at.Of), ticket.ErrRange)
+			a.Fault(path+".Part", strconv.Itoa(at.Part), fmt.Sprintf("1 to %d", at.Of), fault.Range)
 		case parts[at.Piece] > 0 && max(1, at.Of) != parts[at.Piece]:
-			a.Fault(path+".Of", strconv.Itoa(at.Of), fmt.Sprintf("%d parts, as the piece has before", parts[at.Piece]), ticket.ErrConflict)
+			a.Fault(path+".Of", strconv.Itoa(at.Of), fmt.Sprintf("%d parts, as the piece has before", parts[at.Piece]), fault.Conflict)
 		case !whole && (at.Copy < 1 || at.Copy > s.Pieces[at.Piece].Count):
-			a.Fault(path+".Copy", strconv.Itoa(at.Copy), fmt.Sprintf("1 to %d", s.Pieces[at.Piece].Count), ticket.ErrRange)
+			a.Fault(path+".Copy", strconv.Itoa(at.Copy), fmt.Sprintf("1 to %d", s.Pieces[at.Piece].Count), fault.Range)
 		default:
 			parts[at.Piece] = max(1, at.Of)
 			out[i].Copy, out[i].Part, out[i].Of = at.serial(), 0, 0
@@ -220,7 +221,7 @@ func (p *Plan) cut() Spec { return p.Spec.parted(p.Spec.partsOf(p.Placements)) }
 func (p *Plan) best(only ground, find func(*Plan, ground)) (best ground) {
 	whole, found, stopped := *p, false, false
 	for _, parts := range p.Spec.ways() {
-		var a ticket.Audit
+		var a fault.Audit
 		g, good := only, true
 		if parts != nil {
 			g, good = whole.Spec.room(parts, &a, nil)

@@ -12,21 +12,21 @@ import (
 
 // A Plan is a lay and what it comes to.
 type Plan struct {
-	Spec       Spec          // as solved
-	Assumed    ticket.Fields // what was not given and filled by default
-	Placements []Placement   // by Piece, then Copy, then Part
-	Lay        units.Length  // from the first end that is used to the far edge of the farthest piece
-	Used       units.Length  // the cloth's length that this takes: Lay and both Ends
-	Wide       units.Length  // from the inner edge of the left-hand selvedge, or the fold, to the far edge of the outermost piece
-	Density    units.Ratio   // area of the pieces as part of the usable width by Lay, all layers
-	Bound      units.Length  // no lay of these pieces, cut in as many parts, is shorter: where Lay is equal to it, this is the shortest
-	Spare      units.Length  // Cloth.Long less Used; zero where Long is not given, negative where the lay is too long
-	Fits       bool          // the lay is within Cloth.Long; true where that is not given
-	Stopped    bool          // the search ended before its Work was done: its context was done, or the outlines have too many points for more than a first lay
+	Spec       Spec          `json:"spec,omitzero"`       // as solved
+	Assumed    ticket.Fields `json:"assumed,omitzero"`    // what was not given and filled by default
+	Placements []Placement   `json:"placements,omitzero"` // by Piece, then Copy, then Part
+	Lay        units.Length  `json:"lay,omitzero"`        // from the first end that is used to the far edge of the farthest piece
+	Used       units.Length  `json:"used,omitzero"`       // the cloth's length that this takes: Lay and both Ends
+	Wide       units.Length  `json:"wide,omitzero"`       // from the inner edge of the left-hand selvedge, or the fold, to the far edge of the outermost piece
+	Density    units.Ratio   `json:"density,omitzero"`    // area of the pieces as part of the usable width by Lay, all layers
+	Bound      units.Length  `json:"bound,omitzero"`      // no lay of these pieces, cut in as many parts, is shorter: where Lay is equal to it, this is the shortest
+	Spare      units.Length  `json:"spare,omitzero"`      // Cloth.Long less Used; zero where Long is not given, negative where the lay is too long
+	Fits       bool          `json:"fits,omitzero"`       // the lay is within Cloth.Long; true where that is not given
+	Stopped    bool          `json:"stopped,omitzero"`    // the search ended before its Work was done: its context was done, or the outlines have too many points for more than a first lay
 }
 
 // Plan finds a lay as short as its Work allows. The faults of s are
-// [ticket.Faults], see [Spec.Solve].
+// [fault.Faults], see [Spec.Solve].
 //
 // Where no lay within Cloth.Long is found the plan is the shortest that was,
 // Fits is false and Spare negative, and the error is nil: it is not proven that

@@ -5,7 +5,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // Verify checks a lay, anybody's, against s: every copy of every piece cut
@@ -21,13 +21,13 @@ import (
 // It shares nothing with the search but what a piece is, opened out or turned to
 // the bias. On folded cloth a placement counts for each of its [Placement.Copies].
 //
-// The faults are [ticket.Faults]: those of Cloth and Pieces each by itself (Work
+// The faults are [fault.Faults]: those of Cloth and Pieces each by itself (Work
 // and Seed are not read), ErrGrid where there is no such grid of less than 2^60
 // steps, else ErrOverlap, ErrOutside, ErrTurn, ErrFlaw, ErrFold, ErrMatch and
 // ErrCentre with the path of the placement, and ErrCount with that of the piece. Of the overlaps
 // of one placement, the first with an earlier one is named.
 func Verify(s Spec, placements []Placement) error {
-	var a ticket.Audit
+	var a fault.Audit
 	s.auditCloth(&a)
 	if s.auditPieces(&a, nil) {
 		s.auditRepeats(&a)
@@ -41,9 +41,9 @@ func Verify(s Spec, placements []Placement) error {
 // prove is Verify of a Spec that is good by itself; it is errLate where c ends it
 // before that.
 func (s Spec) prove(c *clock, placements []Placement) error {
-	var a ticket.Audit
+	var a fault.Audit
 	if n := len(placements); n > MaxPieces {
-		return ticket.Faults{{Path: "Placements", Got: strconv.Itoa(n), Limit: fmt.Sprintf("at most %d", MaxPieces), Err: ticket.ErrRange}}
+		return fault.Faults{{Path: "Placements", Got: strconv.Itoa(n), Limit: fmt.Sprintf("at most %d", MaxPieces), Kind: fault.Range}}
 	}
 	if s, placements = s.proveParts(placements, &a); a.Failed() {
 		return a.Err()
@@ -68,7 +68,7 @@ func (s Spec) prove(c *clock, placements []Placement) error {
 	for i, at := range placements {
 		path := "Placements[" + strconv.Itoa(i) + "]"
 		if at.Piece < 0 || at.Piece >= len(s.Pieces) {
-			a.Fault(path+".Piece", strconv.Itoa(at.Piece), fmt.Sprintf("0 to %d", len(s.Pieces)-1), ticket.ErrUnknown)
+			a.Fault(path+".Piece", strconv.Itoa(at.Piece), fmt.Sprintf("0 to %d", len(s.Pieces)-1), fault.Unknown)
 			continue
 		}
 		known[i] = true
@@ -113,12 +113,12 @@ func (s Spec) prove(c *clock, placements []Placement) error {
 
 // proveCopy checks that this copy is one of the piece's, is laid for the first
 // time, and is not turned against the rule.
-func proveCopy(a *ticket.Audit, path string, s Spec, at Placement, laid []bool, twofold bool) {
+func proveCopy(a *fault.Audit, path string, s Spec, at Placement, laid []bool, twofold bool) {
 	switch {
 	case at.Copy < 1 || at.Copy > len(laid):
-		a.Fault(path+".Copy", strconv.Itoa(at.Copy), fmt.Sprintf("1 to %d", len(laid)), ticket.ErrRange)
+		a.Fault(path+".Copy", strconv.Itoa(at.Copy), fmt.Sprintf("1 to %d", len(laid)), fault.Range)
 	case laid[at.Copy-1]:
-		a.Fault(path+".Copy", strconv.Itoa(at.Copy), "each copy once", ticket.ErrTwice)
+		a.Fault(path+".Copy", strconv.Itoa(at.Copy), "each copy once", fault.Twice)
 	default:
 		laid[at.Copy-1] = true
 		if other := mate(at.Copy, len(laid)); twofold && other > 0 {
@@ -146,7 +146,7 @@ func proveCopy(a *ticket.Audit, path string, s Spec, at Placement, laid []bool, 
 }
 
 // proveInside checks that the piece is within the cloth that may be used.
-func proveInside(a *ticket.Audit, path string, s Spec, at Placement) {
+func proveInside(a *fault.Audit, path string, s Spec, at Placement) {
 	c := s.Cloth
 	wide, long := at.Size(s)
 	first := c.first()

@@ -4,7 +4,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // A cutting holds the pieces of a lay and the flaws of the cloth, to be compared
@@ -78,7 +78,7 @@ func (v vertex) plus(u vertex) vertex { return vertex{v.x + u.x, v.y + u.y} }
 
 // clear reports whether two outlines have nothing of their insides in common, the
 // one grown by gap to all four sides.
-func (c *cutting) clear(a *ticket.Audit, p, q solid, gap int64) bool {
+func (c *cutting) clear(a *fault.Audit, p, q solid, gap int64) bool {
 	plo, phi, qlo, qhi := p.lo.plus(p.at), p.hi.plus(p.at), q.lo.plus(q.at), q.hi.plus(q.at)
 	if phi.x+gap <= qlo.x || qhi.x+gap <= plo.x || phi.y+gap <= qlo.y || qhi.y+gap <= plo.y {
 		return true
@@ -109,7 +109,7 @@ func (c *cutting) clear(a *ticket.Audit, p, q solid, gap int64) bool {
 
 // cut finds where the outlines of the placements lie; it asks a grid that all of them lie
 // on. Placements of no piece have none.
-func (s Spec) cut(c *clock, placements []Placement, a *ticket.Audit) cutting {
+func (s Spec) cut(c *clock, placements []Placement, a *fault.Audit) cutting {
 	flaws := s.Cloth.barred()
 	if !s.outlined() && len(flaws) == 0 {
 		return cutting{}
@@ -160,7 +160,7 @@ func (s Spec) cut(c *clock, placements []Placement, a *ticket.Audit) cutting {
 }
 
 // mesh fills the cutting on a grid that is fine enough.
-func (s Spec) mesh(m mesh, placements []Placement, a *ticket.Audit, limit string) cutting {
+func (s Spec) mesh(m mesh, placements []Placement, a *fault.Audit, limit string) cutting {
 	c := cutting{pieces: make([]solid, len(placements))}
 	var ok bool
 	if c.gap, ok = m.whole(s.Cloth.Gap); !ok {

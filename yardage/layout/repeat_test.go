@@ -9,7 +9,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -36,13 +36,13 @@ func TestRepeatUnused(t *testing.T) {
 		s := layout.Spec{Cloth: test.cloth, Pieces: test.pieces}
 		var want []found
 		for _, path := range test.want {
-			want = append(want, found{path, ticket.ErrUnused})
+			want = append(want, found{path, fault.Unused})
 		}
 		_, err := s.Solve()
 		if diff := cmp.Diff(want, list(err), sameError); diff != "" {
 			t.Errorf("%s: %s", test.why, diff)
 		}
-		if err := layout.Verify(s, []layout.Placement{{Copy: 1}}); errors.Is(err, ticket.ErrUnused) != (want != nil) {
+		if err := layout.Verify(s, []layout.Placement{{Copy: 1}}); errors.Is(err, fault.Unused) != (want != nil) {
 			t.Errorf("%s: Verify: %v", test.why, err)
 		}
 	}

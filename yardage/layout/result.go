@@ -39,10 +39,10 @@ func (p Plan) Extra() []int {
 
 // A Rest is a rectangle of cloth that nothing is cut from.
 type Rest struct {
-	X    units.Length // to its left-hand side, measured as that of a Placement
-	Y    units.Length // to its near side, from the cut end
-	Wide units.Length // across
-	Long units.Length // along
+	X    units.Length `json:"x,omitzero"`    // to its left-hand side, measured as that of a Placement
+	Y    units.Length `json:"y,omitzero"`    // to its near side, from the cut end
+	Wide units.Length `json:"wide,omitzero"` // across
+	Long units.Length `json:"long,omitzero"` // along
 }
 
 // Leftover are the largest rectangles that nothing is cut from, inside selvedges
@@ -189,11 +189,11 @@ func (s *scale) index(l units.Length) int {
 // A Choice is one of several cloths, or ways to use one, and what the pieces need
 // of it.
 type Choice struct {
-	Cloth   Cloth        // as asked about
-	Used    units.Length // length of cloth that the lay takes
-	Buy     units.Length // the same, rounded up to Cloth.Counter
-	Density units.Ratio  // area of the pieces as part of the usable width by the lay
-	Stopped bool         // as Plan.Stopped
+	Cloth   Cloth        `json:"cloth,omitzero"`   // as asked about
+	Used    units.Length `json:"used,omitzero"`    // length of cloth that the lay takes
+	Buy     units.Length `json:"buy,omitzero"`     // the same, rounded up to Cloth.Counter
+	Density units.Ratio  `json:"density,omitzero"` // area of the pieces as part of the usable width by the lay
+	Stopped bool         `json:"stopped,omitzero"` // as Plan.Stopped
 }
 
 // Widths lays the pieces on cloths of several widths, one after the other, each
@@ -250,9 +250,9 @@ func choices(ctx context.Context, s Spec, cloths []Cloth) ([]Choice, error) {
 
 // Progress is how far a search has come.
 type Progress struct {
-	Lay     units.Length // length of the best lay so far
-	Density units.Ratio  // area of its pieces as part of the usable width by Lay
-	Work    int          // work done, in millions of steps, at least and rounded down; all numbers of parts tried counted
+	Lay     units.Length `json:"lay,omitzero"`     // length of the best lay so far
+	Density units.Ratio  `json:"density,omitzero"` // area of its pieces as part of the usable width by Lay
+	Work    int          `json:"work,omitzero"`    // work done, in millions of steps, at least and rounded down; all numbers of parts tried counted
 }
 
 // PlanWatched is [Spec.Plan], and calls watch with what it has, never from two

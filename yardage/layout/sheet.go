@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -42,7 +43,7 @@ func (p Plan) Sheet() ticket.Sheet {
 	})
 	s.Steps = p.joining(s.Steps)
 	s.Cautions = p.cautions()
-	s.Sources = []ticket.Cite{ticket.Practise("grain along the cloth, pieces that may turn stated one by one"), ticket.Practise("whole lay pinned out before the first cut")}
+	s.Sources = []source.Cite{source.Practise("grain along the cloth, pieces that may turn stated one by one"), source.Practise("whole lay pinned out before the first cut")}
 	return s
 }
 

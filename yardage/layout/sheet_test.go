@@ -10,7 +10,8 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -34,7 +35,7 @@ func TestSheet(t *testing.T) {
 		}
 	}
 	for _, cite := range sheet.Sources {
-		if _, ok := ticket.Lookup(cite.ID); !ok && cite.Known != ticket.Practice {
+		if _, ok := source.Lookup(cite.ID); !ok && cite.Known != source.Practice {
 			t.Errorf("no source for %+v", cite)
 		}
 	}
@@ -160,10 +161,10 @@ func TestTurn(t *testing.T) {
 		t.Error(got)
 	}
 	var turn layout.Turn
-	if _, err := layout.Turn(7).MarshalText(); !errors.Is(err, ticket.ErrUnknown) {
+	if _, err := layout.Turn(7).MarshalText(); !errors.Is(err, fault.Unknown) {
 		t.Error(err)
 	}
-	if err := turn.UnmarshalText([]byte("Half")); !errors.Is(err, ticket.ErrUnknown) || turn != layout.Keep {
+	if err := turn.UnmarshalText([]byte("Half")); !errors.Is(err, fault.Unknown) || turn != layout.Keep {
 		t.Error(turn, err)
 	}
 	if err := turn.UnmarshalText(make([]byte, 1<<20)); err == nil || len(err.Error()) > 2000 {

@@ -1,13 +1,12 @@
 package layout
 
 import (
-	"errors"
 	"fmt"
 	"slices"
 	"strconv"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // The bounds on what is given.
@@ -26,29 +25,29 @@ const (
 const DefaultWork = 20
 
 // The faults of a lay, found by [Verify], and of lengths that share no grid.
-var (
-	ErrOverlap = errors.New("pieces overlap")
-	ErrOutside = errors.New("off the cloth")
-	ErrCount   = errors.New("not every piece is laid")
-	ErrTurn    = errors.New("turned more than it may be")
-	ErrGrid    = errors.New("too fine and too long together")
-	ErrFlaw    = errors.New("on a flaw")
-	ErrFold    = errors.New("not on the fold")
-	ErrMatch   = errors.New("notches do not match")
-	ErrCentre  = errors.New("not centred on a stripe")
+const (
+	ErrOverlap fault.Kind = "pieces overlap"
+	ErrOutside fault.Kind = "off the cloth"
+	ErrCount   fault.Kind = "not every piece is laid"
+	ErrTurn    fault.Kind = "turned more than it may be"
+	ErrGrid    fault.Kind = "too fine and too long together"
+	ErrFlaw    fault.Kind = "on a flaw"
+	ErrFold    fault.Kind = "not on the fold"
+	ErrMatch   fault.Kind = "notches do not match"
+	ErrCentre  fault.Kind = "not centred on a stripe"
 )
 
 // A Spec is what is to be laid on what. Zero means not given.
 type Spec struct {
-	Cloth  Cloth   // the cloth laid on
-	Pieces []Piece // at least one; at most MaxPieces with all their copies
-	Work   int     // how long to search, in millions of steps, each a look at one piece for one place; zero is DefaultWork, at most MaxWork
-	Seed   uint64  // which way to search; every seed is good, zero too
+	Cloth  Cloth   `json:"cloth,omitzero"`            // the cloth laid on
+	Pieces []Piece `json:"pieces,omitzero"`           // at least one; at most MaxPieces with all their copies
+	Work   int     `json:"work,omitzero"`             // how long to search, in millions of steps, each a look at one piece for one place; zero is DefaultWork, at most MaxWork
+	Seed   uint64  `json:"seed,omitzero" noun:"zero"` // which way to search; every seed is good, zero too
 }
 
 // Solve checks s and fills Work where it is not given, and Wide and Long of the
 // pieces that have an outline. The faults are
-// [ticket.Faults], in the order of the fields. A piece that is wider or longer
+// [fault.Faults], in the order of the fields. A piece that is wider or longer
 // than the cloth can take, any way it may be turned, is ErrRange, and so is a
 // cloth whose length is less than any lay of these pieces needs (see
 // Plan.Bound); that a length is enough is never claimed here.
@@ -69,7 +68,7 @@ func (s Spec) Solve() (Spec, error) {
 // check audits all of s; the ground is good where there is no fault. It is errLate
 // where c ends it before that.
 func (s Spec) check(c *clock) (ground, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	good := s.auditCloth(&a)
 	good = s.auditPieces(&a, c) && good
 	good = good && s.auditRepeats(&a)
@@ -81,25 +80,25 @@ func (s Spec) check(c *clock) (ground, error) {
 		return g, errLate
 	}
 	if s.Work < 0 || s.Work > MaxWork {
-		a.Fault("Work", strconv.Itoa(s.Work), fmt.Sprintf("1 to %d, or 0 for %d", MaxWork, DefaultWork), ticket.ErrRange)
+		a.Fault("Work", strconv.Itoa(s.Work), fmt.Sprintf("1 to %d, or 0 for %d", MaxWork, DefaultWork), fault.Range)
 	}
 	return g, a.Err()
 }
 
 // auditCloth checks the cloth by itself.
-func (s Spec) auditCloth(a *ticket.Audit) bool {
-	var own ticket.Audit
+func (s Spec) auditCloth(a *fault.Audit) bool {
+	var own fault.Audit
 	c := s.Cloth
 	own.Need("Wide", c.Wide)
 	own.NotNegative("Selvedge", c.Selvedge)
 	if flat := c.Wide.Sub(c.Selvedge.MulInt(2)); !own.Failed() && flat.Sign() <= 0 {
-		own.Fault("Selvedge", c.Selvedge.String(), "less than half the width, "+c.Wide.DivInt(2).String(), ticket.ErrRange)
+		own.Fault("Selvedge", c.Selvedge.String(), "less than half the width, "+c.Wide.DivInt(2).String(), fault.Range)
 	}
 	own.NotNegative("Long", c.Long)
 	own.NotNegative("Gap", c.Gap)
 	own.NotNegative("Ends", c.Ends)
 	if c.Long.Sign() > 0 && c.Ends.Sign() > 0 && !c.Ends.MulInt(2).Less(c.Long) {
-		own.Fault("Ends", c.Ends.String(), "less than half the length, "+c.Long.DivInt(2).String(), ticket.ErrRange)
+		own.Fault("Ends", c.Ends.String(), "less than half the length, "+c.Long.DivInt(2).String(), fault.Range)
 	}
 	c.auditTrade(&own)
 	a.Include("Cloth", own.Err())
@@ -107,24 +106,24 @@ func (s Spec) auditCloth(a *ticket.Audit) bool {
 }
 
 // auditPieces checks the pieces by themselves.
-func (s Spec) auditPieces(a *ticket.Audit, c *clock) bool {
+func (s Spec) auditPieces(a *fault.Audit, c *clock) bool {
 	if n := len(s.Pieces); n == 0 {
-		a.Fault("Pieces", "", "at least 1", ticket.ErrMissing)
+		a.Fault("Pieces", "", "at least 1", fault.Missing)
 		return false
 	} else if n > MaxPieces {
-		a.Fault("Pieces", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxPieces), ticket.ErrRange)
+		a.Fault("Pieces", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxPieces), fault.Range)
 		return false
 	}
 	good, total, all := true, 0, 0
 	names := make(map[string]bool, len(s.Pieces))
 	for i, p := range s.Pieces {
-		var own ticket.Audit
+		var own fault.Audit
 		if c.over(p.toil() * len(p.Outline)) {
 			return false
 		}
 		own.Text("Name", p.Name)
 		if names[p.Name] && !own.Failed() {
-			own.Fault("Name", strconv.Quote(p.Name), "each name once", ticket.ErrTwice)
+			own.Fault("Name", strconv.Quote(p.Name), "each name once", fault.Twice)
 		}
 		names[p.Name] = p.Name != ""
 		if len(p.Outline) == 0 {
@@ -135,10 +134,10 @@ func (s Spec) auditPieces(a *ticket.Audit, c *clock) bool {
 		}
 		own.Count("Count", p.Count, 1, MaxPieces)
 		if p.Pair && p.Count > 0 && p.Count%2 == 1 {
-			own.Fault("Count", strconv.Itoa(p.Count), "an even number, for Pair", ticket.ErrConflict)
+			own.Fault("Count", strconv.Itoa(p.Count), "an even number, for Pair", fault.Conflict)
 		}
 		if int(p.Turn) >= len(turnNames) {
-			own.Fault("Turn", p.Turn.String(), turnList, ticket.ErrUnknown)
+			own.Fault("Turn", p.Turn.String(), turnList, fault.Unknown)
 		}
 		if !own.Failed() {
 			p.auditTrade(&own, &s.Cloth)
@@ -152,11 +151,11 @@ func (s Spec) auditPieces(a *ticket.Audit, c *clock) bool {
 		all += p.Count * len(p.Outline)
 	}
 	if all > MaxCorners {
-		a.Fault("Pieces", strconv.Itoa(all)+" points with all copies", fmt.Sprintf("at most %d", MaxCorners), ticket.ErrRange)
+		a.Fault("Pieces", strconv.Itoa(all)+" points with all copies", fmt.Sprintf("at most %d", MaxCorners), fault.Range)
 		good = false
 	}
 	if total > MaxPieces {
-		a.Fault("Pieces", strconv.Itoa(total)+" with all copies", fmt.Sprintf("at most %d", MaxPieces), ticket.ErrRange)
+		a.Fault("Pieces", strconv.Itoa(total)+" with all copies", fmt.Sprintf("at most %d", MaxPieces), fault.Range)
 		good = false
 	}
 	return good
@@ -180,7 +179,7 @@ func (s *Spec) fits(p Piece) bool {
 }
 
 // auditRoom checks the pieces against the cloth. Both are good by themselves.
-func (s Spec) auditRoom(a *ticket.Audit, c *clock) (ground, bool) {
+func (s Spec) auditRoom(a *fault.Audit, c *clock) (ground, bool) {
 	drawn := s
 	s.Pieces = slices.Clone(s.Pieces)
 	for i := range s.Pieces {
@@ -205,7 +204,7 @@ func (s Spec) auditRoom(a *ticket.Audit, c *clock) (ground, bool) {
 		if p.Turn == Quarter {
 			room += ", either way round"
 		}
-		a.Fault(piecePath(i), p.Wide.String()+" by "+p.Long.String(), room+" (the cloth inside its selvedges and ends)", ticket.ErrRange)
+		a.Fault(piecePath(i), p.Wide.String()+" by "+p.Long.String(), room+" (the cloth inside its selvedges and ends)", fault.Range)
 	}
 	if !good {
 		return ground{}, false
@@ -218,7 +217,7 @@ func (s Spec) auditRoom(a *ticket.Audit, c *clock) (ground, bool) {
 	}
 	if good && !long.IsZero() {
 		if least := g.bound().Add(s.Cloth.Ends.MulInt(2)); s.Cloth.Long.Less(least) {
-			a.Fault("Cloth.Long", s.Cloth.Long.String(), "at least "+least.String()+" (what the pieces take up, whatever the lay)", ticket.ErrRange)
+			a.Fault("Cloth.Long", s.Cloth.Long.String(), "at least "+least.String()+" (what the pieces take up, whatever the lay)", fault.Range)
 			return g, false
 		}
 	}

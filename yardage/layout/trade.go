@@ -6,7 +6,7 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // nested reports whether s, as laid, asks for more than a grid of rectangles on
@@ -29,15 +29,15 @@ func (s Spec) centred() bool {
 func flawPath(i int) string { return "Cloth.Flaws[" + strconv.Itoa(i) + "]" }
 
 // auditTrade checks what the cloth asks of the pieces.
-func (c *Cloth) auditTrade(own *ticket.Audit) {
+func (c *Cloth) auditTrade(own *fault.Audit) {
 	good := !own.Failed()
 	switch {
 	case !c.Folded:
 		if !c.Fold.IsZero() {
-			own.Fault("Fold", c.Fold.String(), "for Folded only", ticket.ErrUnused)
+			own.Fault("Fold", c.Fold.String(), "for Folded only", fault.Unused)
 		}
 	case good && (c.Wide.DivInt(2).Less(c.double()) || !c.Selvedge.Less(c.double())):
-		own.Fault("Fold", c.Fold.String(), "more than "+c.Selvedge.String()+", the selvedge, to "+c.Wide.DivInt(2).String()+", half the width", ticket.ErrRange)
+		own.Fault("Fold", c.Fold.String(), "more than "+c.Selvedge.String()+", the selvedge, to "+c.Wide.DivInt(2).String()+", half the width", fault.Range)
 	}
 	own.NotNegative("RepeatX", c.RepeatX)
 	own.NotNegative("RepeatY", c.RepeatY)
@@ -45,21 +45,21 @@ func (c *Cloth) auditTrade(own *ticket.Audit) {
 	switch {
 	case c.Axis.IsZero():
 	case c.Folded:
-		own.Fault("Axis", c.Axis.String(), "0 on folded cloth: the fold lies on it", ticket.ErrConflict)
+		own.Fault("Axis", c.Axis.String(), "0 on folded cloth: the fold lies on it", fault.Conflict)
 	case c.RepeatX.IsZero():
-		own.Fault("Axis", c.Axis.String(), "for a cloth with RepeatX only", ticket.ErrUnused)
+		own.Fault("Axis", c.Axis.String(), "for a cloth with RepeatX only", fault.Unused)
 	}
 	c.auditPhases(own)
 	if n := len(c.Flaws); n > MaxFlaws {
-		own.Fault("Flaws", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxFlaws), ticket.ErrRange)
+		own.Fault("Flaws", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxFlaws), fault.Range)
 	} else {
 		points := 0
 		for i := range c.Flaws {
 			if points += len(c.Flaws[i].Outline); points > MaxFlawPoints {
-				own.Fault("Flaws", strconv.Itoa(points)+" points or more in all outlines", fmt.Sprintf("at most %d", MaxFlawPoints), ticket.ErrRange)
+				own.Fault("Flaws", strconv.Itoa(points)+" points or more in all outlines", fmt.Sprintf("at most %d", MaxFlawPoints), fault.Range)
 				break
 			}
-			var one ticket.Audit
+			var one fault.Audit
 			c.Flaws[i].audit(&one)
 			own.Include("Flaws["+strconv.Itoa(i)+"]", one.Err())
 		}
@@ -68,36 +68,36 @@ func (c *Cloth) auditTrade(own *ticket.Audit) {
 }
 
 // auditPhases checks the places of notches by themselves.
-func (c *Cloth) auditPhases(own *ticket.Audit) {
+func (c *Cloth) auditPhases(own *fault.Audit) {
 	if n := len(c.Phases); n > MaxPhases {
-		own.Fault("Phases", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxPhases), ticket.ErrRange)
+		own.Fault("Phases", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxPhases), fault.Range)
 		return
 	}
 	for i, ph := range c.Phases {
 		path := "Phases[" + strconv.Itoa(i) + "]"
-		if f := ticket.Unfit(path+".Notch", ph.Notch); f != nil {
-			own.Include("", ticket.Faults{f})
+		if f := fault.Unfit(path+".Notch", ph.Notch); f != nil {
+			own.Include("", fault.Faults{f})
 		} else if ph.Notch == "" {
-			own.Fault(path+".Notch", "", "the name of a notch", ticket.ErrMissing)
+			own.Fault(path+".Notch", "", "the name of a notch", fault.Missing)
 		} else if slices.ContainsFunc(c.Phases[:i], func(o Phase) bool { return o.Notch == ph.Notch }) {
-			own.Fault(path+".Notch", strconv.Quote(ph.Notch), "each name once", ticket.ErrTwice)
+			own.Fault(path+".Notch", strconv.Quote(ph.Notch), "each name once", fault.Twice)
 		}
 		if c.RepeatX.IsZero() && !ph.X.IsZero() {
-			own.Fault(path+".X", ph.X.String(), "for a cloth with RepeatX only", ticket.ErrUnused)
+			own.Fault(path+".X", ph.X.String(), "for a cloth with RepeatX only", fault.Unused)
 		}
 		if c.RepeatY.IsZero() && !ph.Y.IsZero() {
-			own.Fault(path+".Y", ph.Y.String(), "for a cloth with RepeatY only", ticket.ErrUnused)
+			own.Fault(path+".Y", ph.Y.String(), "for a cloth with RepeatY only", fault.Unused)
 		}
 	}
 }
 
 // auditRepeats checks that something is matched to what the cloth repeats, and
 // that the places given are those of notches that there are.
-func (s *Spec) auditRepeats(a *ticket.Audit) bool {
+func (s *Spec) auditRepeats(a *fault.Audit) bool {
 	good := true
 	unused := func(path string, l units.Length, by string) {
 		if !l.IsZero() {
-			a.Fault(path, l.String(), "a piece "+by+", else none", ticket.ErrUnused)
+			a.Fault(path, l.String(), "a piece "+by+", else none", fault.Unused)
 			good = false
 		}
 	}
@@ -113,10 +113,10 @@ func (s *Spec) auditRepeats(a *ticket.Audit) bool {
 		named := slices.ContainsFunc(s.Pieces, func(p Piece) bool {
 			return slices.ContainsFunc(p.Notches, func(n Notch) bool { return n.Name == ph.Notch })
 		})
-		if err := ticket.ErrUnknown; !named || s.Cloth.RepeatX.IsZero() && s.Cloth.RepeatY.IsZero() {
+		if err := fault.Unknown; !named || s.Cloth.RepeatX.IsZero() && s.Cloth.RepeatY.IsZero() {
 			limit := "the name of a notch"
 			if named {
-				limit, err = "for a cloth with a repeat only", ticket.ErrUnused
+				limit, err = "for a cloth with a repeat only", fault.Unused
 			}
 			a.Fault("Cloth.Phases["+strconv.Itoa(i)+"].Notch", strconv.Quote(ph.Notch), limit, err)
 			good = false
@@ -126,7 +126,7 @@ func (s *Spec) auditRepeats(a *ticket.Audit) bool {
 }
 
 // auditCentred checks that a piece has a centre line, and the cloth stripes.
-func (p *Piece) auditCentred(own *ticket.Audit, c *Cloth) {
+func (p *Piece) auditCentred(own *fault.Audit, c *Cloth) {
 	if !p.Centred || own.Failed() {
 		return
 	}
@@ -134,16 +134,16 @@ func (p *Piece) auditCentred(own *ticket.Audit, c *Cloth) {
 	upright.OneWay = true // as it lies: the other hand of it need not be turned
 	switch {
 	case c.RepeatX.IsZero():
-		own.Fault("Centred", "true", "for a cloth with RepeatX only", ticket.ErrUnused)
+		own.Fault("Centred", "true", "for a cloth with RepeatX only", fault.Unused)
 	case p.Turn > Half:
-		own.Fault("Centred", "true", "false for turn "+p.Turn.String(), ticket.ErrConflict)
+		own.Fault("Centred", "true", "false for turn "+p.Turn.String(), fault.Conflict)
 	case !p.Fold && !p.even(&upright):
-		own.Fault("Centred", "true", "false for a piece that is not the same both hands", ticket.ErrConflict)
+		own.Fault("Centred", "true", "false for a piece that is not the same both hands", fault.Conflict)
 	}
 }
 
 // audit checks one flaw.
-func (f *Flaw) audit(own *ticket.Audit) {
+func (f *Flaw) audit(own *fault.Audit) {
 	if len(f.Outline) == 0 {
 		own.NotNegative("X", f.X)
 		own.NotNegative("Y", f.Y)
@@ -156,7 +156,7 @@ func (f *Flaw) audit(own *ticket.Audit) {
 		l    units.Length
 	}{{"X", f.X}, {"Y", f.Y}, {"Wide", f.Wide}, {"Long", f.Long}} {
 		if !one.l.IsZero() {
-			own.Fault(one.path, one.l.String(), "for a flaw without Outline only", ticket.ErrUnused)
+			own.Fault(one.path, one.l.String(), "for a flaw without Outline only", fault.Unused)
 		}
 	}
 	p := Piece{Outline: f.Outline}
@@ -164,13 +164,13 @@ func (f *Flaw) audit(own *ticket.Audit) {
 }
 
 // auditTrade checks what a piece, good by its measures, asks of the cloth.
-func (p *Piece) auditTrade(own *ticket.Audit, c *Cloth) {
+func (p *Piece) auditTrade(own *fault.Audit, c *Cloth) {
 	if p.Fold {
 		if p.Pair {
-			own.Fault("Pair", "true", "false for a piece with Fold: it is its own other hand", ticket.ErrConflict)
+			own.Fault("Pair", "true", "false for a piece with Fold: it is its own other hand", fault.Conflict)
 		}
 		if c.Folded && p.Turn == Bias {
-			own.Fault("Turn", p.Turn.String(), "keep, half or quarter for a piece on the fold", ticket.ErrConflict)
+			own.Fault("Turn", p.Turn.String(), "keep, half or quarter for a piece on the fold", fault.Conflict)
 		}
 		if _, n := foldEdge(p.corners()); n < 2 {
 			own.Fault("Fold", "true", "an outline with one straight edge of least X, and no other point there", ErrOutline)
@@ -190,21 +190,21 @@ func (p *Piece) auditTrade(own *ticket.Audit, c *Cloth) {
 }
 
 // auditNotches checks that the notches of a piece can be told apart.
-func (p *Piece) auditNotches(own *ticket.Audit) {
+func (p *Piece) auditNotches(own *fault.Audit) {
 	if n := len(p.Notches); n > MaxNotches {
-		own.Fault("Notches", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxNotches), ticket.ErrRange)
+		own.Fault("Notches", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxNotches), fault.Range)
 		return
 	}
 	for i, n := range p.Notches {
 		path := "Notches[" + strconv.Itoa(i) + "].Name"
 		if n.Name == "" {
-			own.Fault(path, "", "a name", ticket.ErrMissing)
+			own.Fault(path, "", "a name", fault.Missing)
 			continue
 		}
-		if f := ticket.Unfit(path, n.Name); f != nil {
-			own.Include("", ticket.Faults{f})
+		if f := fault.Unfit(path, n.Name); f != nil {
+			own.Include("", fault.Faults{f})
 		} else if slices.ContainsFunc(p.Notches[:i], func(o Notch) bool { return o.Name == n.Name }) {
-			own.Fault(path, strconv.Quote(n.Name), "each name once", ticket.ErrTwice)
+			own.Fault(path, strconv.Quote(n.Name), "each name once", fault.Twice)
 		}
 	}
 }
@@ -219,7 +219,7 @@ type match struct {
 
 // prove checks that the notches of a placement lie on the same place of the
 // repeat as those before of the same names.
-func (m matching) prove(a *ticket.Audit, path string, s *Spec, at Placement) {
+func (m matching) prove(a *fault.Audit, path string, s *Spec, at Placement) {
 	if !s.matched() {
 		return
 	}
@@ -240,7 +240,7 @@ func (m matching) prove(a *ticket.Audit, path string, s *Spec, at Placement) {
 
 // proveCentre checks that the centre line of a placement lies on the middle of a
 // stripe or half-way between two.
-func proveCentre(a *ticket.Audit, path string, s *Spec, at Placement) {
+func proveCentre(a *fault.Audit, path string, s *Spec, at Placement) {
 	if one := &s.Pieces[at.Piece]; !one.Centred || one.Fold && s.Cloth.Folded {
 		return
 	}
@@ -328,7 +328,7 @@ func (s *Spec) tradeRoom() units.Length {
 }
 
 // tradeNest puts flaws and matched notches into the nest.
-func (s *Spec) tradeNest(n *nest, m mesh, a *ticket.Audit) bool {
+func (s *Spec) tradeNest(n *nest, m mesh, a *fault.Audit) bool {
 	for i, flaw := range s.Cloth.barred() {
 		pts := make([]vertex, len(flaw))
 		for k, q := range flaw {

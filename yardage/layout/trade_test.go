@@ -10,7 +10,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -71,7 +71,7 @@ func TestFold(t *testing.T) {
 	// The wrong copies: the mate of one that is cut, and one too few.
 	lay := slices.Clone(p.Placements)
 	lay = append(lay, layout.Placement{Piece: 1, Copy: 2, X: in("11"), Y: in("100")})
-	if err := layout.Verify(s, lay); !errors.Is(err, ticket.ErrTwice) {
+	if err := layout.Verify(s, lay); !errors.Is(err, fault.Twice) {
 		t.Error(err)
 	}
 	if err := layout.Verify(s, p.Placements[1:]); !errors.Is(err, layout.ErrCount) {
@@ -233,7 +233,7 @@ func TestMatch(t *testing.T) {
 	}
 	// Sewn at two notches, which cannot both be matched with the other hand.
 	s.Pieces[0].Notches = append(s.Pieces[0].Notches, layout.Notch{Name: "hem", At: layout.Point{X: in("4"), Y: in("1")}})
-	if _, err := s.Solve(); !errors.Is(err, ticket.ErrConflict) {
+	if _, err := s.Solve(); !errors.Is(err, fault.Conflict) {
 		t.Error(err)
 	}
 	s.Cloth.RepeatX = in("1")
@@ -245,7 +245,7 @@ func TestMatch(t *testing.T) {
 		{Name: "left", Wide: in("39"), Long: in("5"), Count: 1, Notches: waist("1", "1")},
 		{Name: "right", Wide: in("39"), Long: in("5"), Count: 1, Notches: waist("30", "1")},
 	}}
-	if _, err := wide.Solve(); !errors.Is(err, ticket.ErrConflict) || !strings.Contains(err.Error(), "Cloth.RepeatX") {
+	if _, err := wide.Solve(); !errors.Is(err, fault.Conflict) || !strings.Contains(err.Error(), "Cloth.RepeatX") {
 		t.Error(err)
 	}
 }
@@ -261,11 +261,11 @@ func TestTradeFaults(t *testing.T) {
 		}}
 	_, err := s.Solve()
 	want := []found{
-		{"Cloth.Fold", ticket.ErrUnused}, {"Cloth.RepeatX", ticket.ErrSign}, {"Cloth.RepeatY", ticket.ErrSign},
-		{"Cloth.Flaws[0].X", ticket.ErrSign}, {"Cloth.Flaws[0].Y", ticket.ErrSign}, {"Cloth.Flaws[0].Wide", ticket.ErrMissing}, {"Cloth.Flaws[0].Long", ticket.ErrMissing},
-		{"Cloth.Flaws[1].X", ticket.ErrUnused}, {"Cloth.Flaws[1].Outline", layout.ErrOutline}, {"Cloth.Counter", ticket.ErrSign},
-		{"Pieces[0].Pair", ticket.ErrConflict}, {"Pieces[0].Notches[0].Name", ticket.ErrMissing}, {"Pieces[0].Notches[2].Name", ticket.ErrTwice},
-		{"Pieces[1].Fold", layout.ErrOutline}, {"Pieces[2].Notches", ticket.ErrRange},
+		{"Cloth.Fold", fault.Unused}, {"Cloth.RepeatX", fault.Sign}, {"Cloth.RepeatY", fault.Sign},
+		{"Cloth.Flaws[0].X", fault.Sign}, {"Cloth.Flaws[0].Y", fault.Sign}, {"Cloth.Flaws[0].Wide", fault.Missing}, {"Cloth.Flaws[0].Long", fault.Missing},
+		{"Cloth.Flaws[1].X", fault.Unused}, {"Cloth.Flaws[1].Outline", layout.ErrOutline}, {"Cloth.Counter", fault.Sign},
+		{"Pieces[0].Pair", fault.Conflict}, {"Pieces[0].Notches[0].Name", fault.Missing}, {"Pieces[0].Notches[2].Name", fault.Twice},
+		{"Pieces[1].Fold", layout.ErrOutline}, {"Pieces[2].Notches", fault.Range},
 	}
 	if diff := cmp.Diff(want, list(err), sameError); diff != "" {
 		t.Error(diff)
@@ -276,12 +276,12 @@ func TestTradeFaults(t *testing.T) {
 		piece layout.Piece
 		want  found
 	}{
-		{"folded past the middle", layout.Cloth{Wide: in("40"), Folded: true, Fold: in("21")}, layout.Piece{Wide: in("1"), Long: in("1"), Count: 1}, found{"Cloth.Fold", ticket.ErrRange}},
-		{"no wider than the selvedge", layout.Cloth{Wide: in("40"), Selvedge: in("2"), Folded: true, Fold: in("2")}, layout.Piece{Wide: in("1"), Long: in("1"), Count: 1}, found{"Cloth.Fold", ticket.ErrRange}},
-		{"wider than the double cloth", layout.Cloth{Wide: in("40"), Folded: true}, layout.Piece{Wide: in("21"), Long: in("1"), Count: 1}, found{"Pieces[0]", ticket.ErrRange}},
-		{"opened out, wider than the cloth", layout.Cloth{Wide: in("40")}, layout.Piece{Wide: in("21"), Long: in("1"), Count: 1, Fold: true}, found{"Pieces[0]", ticket.ErrRange}},
-		{"on the bias and on the fold", layout.Cloth{Wide: in("40"), Folded: true}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1, Fold: true, Turn: layout.Bias}, found{"Pieces[0].Turn", ticket.ErrConflict}},
-		{"too many flaws", layout.Cloth{Wide: in("40"), Flaws: make([]layout.Flaw, layout.MaxFlaws+1)}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1}, found{"Cloth.Flaws", ticket.ErrRange}},
+		{"folded past the middle", layout.Cloth{Wide: in("40"), Folded: true, Fold: in("21")}, layout.Piece{Wide: in("1"), Long: in("1"), Count: 1}, found{"Cloth.Fold", fault.Range}},
+		{"no wider than the selvedge", layout.Cloth{Wide: in("40"), Selvedge: in("2"), Folded: true, Fold: in("2")}, layout.Piece{Wide: in("1"), Long: in("1"), Count: 1}, found{"Cloth.Fold", fault.Range}},
+		{"wider than the double cloth", layout.Cloth{Wide: in("40"), Folded: true}, layout.Piece{Wide: in("21"), Long: in("1"), Count: 1}, found{"Pieces[0]", fault.Range}},
+		{"opened out, wider than the cloth", layout.Cloth{Wide: in("40")}, layout.Piece{Wide: in("21"), Long: in("1"), Count: 1, Fold: true}, found{"Pieces[0]", fault.Range}},
+		{"on the bias and on the fold", layout.Cloth{Wide: in("40"), Folded: true}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1, Fold: true, Turn: layout.Bias}, found{"Pieces[0].Turn", fault.Conflict}},
+		{"too many flaws", layout.Cloth{Wide: in("40"), Flaws: make([]layout.Flaw, layout.MaxFlaws+1)}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1}, found{"Cloth.Flaws", fault.Range}},
 		{"a flaw as far as the moon", layout.Cloth{Wide: in("40"), Flaws: []layout.Flaw{{X: in("1"), Y: in("1" + strings.Repeat("0", 300)), Wide: in("1"), Long: in("1")}}}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1}, found{"Cloth.Flaws[0]", layout.ErrGrid}},
 		{"a flaw finer than any grid", layout.Cloth{Wide: in("40"), Flaws: []layout.Flaw{{X: units.Inch.Frac(1, 1<<61), Wide: in("1"), Long: in("1")}}}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1}, found{"Cloth.Flaws[0]", layout.ErrGrid}},
 		{"a repeat finer than any grid", layout.Cloth{Wide: in("40"), RepeatX: units.Inch.Frac(1, 1<<61)}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1, Notches: []layout.Notch{{Name: "a"}}}, found{"Cloth.RepeatX", layout.ErrGrid}},
@@ -318,7 +318,7 @@ func TestResults(t *testing.T) {
 			t.Errorf("%v: %v", widths[i].Cloth.Wide, widths[i].Used)
 		}
 	}
-	if _, err := layout.Widths(context.Background(), s, in("36"), in("12")); !errors.Is(err, ticket.ErrRange) {
+	if _, err := layout.Widths(context.Background(), s, in("36"), in("12")); !errors.Is(err, fault.Range) {
 		t.Error(err)
 	}
 	ways, err := layout.Ways(context.Background(), s)
@@ -330,7 +330,7 @@ func TestResults(t *testing.T) {
 		t.Errorf("too wide for the double cloth: %v, %d ways", err, len(ways))
 	}
 	s.Pieces[0].Wide = in("50")
-	if ways, err := layout.Ways(context.Background(), s); !errors.Is(err, ticket.ErrRange) || ways != nil {
+	if ways, err := layout.Ways(context.Background(), s); !errors.Is(err, fault.Range) || ways != nil {
 		t.Errorf("%v %v", err, ways)
 	}
 	done, cancel := context.WithCancel(context.Background())

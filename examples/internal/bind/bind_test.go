@@ -16,6 +16,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -83,35 +84,35 @@ func TestFaults(t *testing.T) {
 		path string
 		err  error
 	}{
-		{`{"Name":"x"}`, "Name", ticket.ErrUnknown},
-		{`{"hidden":1}`, "hidden", ticket.ErrUnknown},
-		{`{"name":1}`, "name", ticket.ErrForm},
-		{`{"name":"x","name":"y"}`, "name", ticket.ErrTwice},
+		{`{"Name":"x"}`, "Name", fault.Unknown},
+		{`{"hidden":1}`, "hidden", fault.Unknown},
+		{`{"name":1}`, "name", fault.Form},
+		{`{"name":"x","name":"y"}`, "name", fault.Twice},
 		{`{"wide":"0 in"}`, "wide", errExplicitZero},
-		{`{"wide":true}`, "wide", ticket.ErrForm},
-		{`{"wide":"5/8"}`, "wide", ticket.ErrForm},
+		{`{"wide":true}`, "wide", fault.Form},
+		{`{"wide":"5/8"}`, "wide", fault.Form},
 		{`{"full":"0"}`, "full", errExplicitZero},
-		{`{"full":""}`, "full", ticket.ErrForm},
-		{`{"full":[]}`, "full", ticket.ErrForm},
-		{`{"unit":"ell"}`, "unit", ticket.ErrForm},
-		{`{"ready":"maybe"}`, "ready", ticket.ErrForm},
-		{`{"ready":1}`, "ready", ticket.ErrForm},
-		{`{"count":1.5}`, "count", ticket.ErrForm},
+		{`{"full":""}`, "full", fault.Form},
+		{`{"full":[]}`, "full", fault.Form},
+		{`{"unit":"ell"}`, "unit", fault.Form},
+		{`{"ready":"maybe"}`, "ready", fault.Form},
+		{`{"ready":1}`, "ready", fault.Form},
+		{`{"count":1.5}`, "count", fault.Form},
 		{`{"count":0}`, "count", errExplicitZero},
-		{`{"count":{}}`, "count", ticket.ErrForm},
-		{`{"seed":-1}`, "seed", ticket.ErrForm},
-		{`{"parts":{}}`, "parts", ticket.ErrForm},
-		{`{"parts":[{"deep":"1 in"},{"deep":"x"}]}`, "parts[1].deep", ticket.ErrForm},
-		{`{"parts":[1]}`, "parts[0]", ticket.ErrForm},
-		{`{"inside":{"list":[1,null]}}`, "inside.list[1]", ticket.ErrForm},
-		{`{"wide":"1` + strings.Repeat("0", 200) + ` in"}`, "wide", ticket.ErrRange},
-		{`[]`, "", ticket.ErrForm},
-		{`{`, "", ticket.ErrForm},
-		{`{} x`, "", ticket.ErrForm},
-		{strings.Repeat(" ", MaxBytes+1), "", ticket.ErrRange},
+		{`{"count":{}}`, "count", fault.Form},
+		{`{"seed":-1}`, "seed", fault.Form},
+		{`{"parts":{}}`, "parts", fault.Form},
+		{`{"parts":[{"deep":"1 in"},{"deep":"x"}]}`, "parts[1].deep", fault.Form},
+		{`{"parts":[1]}`, "parts[0]", fault.Form},
+		{`{"inside":{"list":[1,null]}}`, "inside.list[1]", fault.Form},
+		{`{"wide":"1` + strings.Repeat("0", 200) + ` in"}`, "wide", fault.Range},
+		{`[]`, "", fault.Form},
+		{`{`, "", fault.Form},
+		{`{} x`, "", fault.Form},
+		{strings.Repeat(" ", MaxBytes+1), "", fault.Range},
 	} {
 		_, err := read(t, c.text)
-		var f *ticket.Fault
+		var f *fault.Fault
 		if !errors.As(err, &f) || f.Path != c.path || !errors.Is(err, c.err) {
 			t.Errorf("%.60s: %v, want %v at %q", c.text, err, c.err, c.path)
 		}
@@ -120,7 +121,7 @@ func TestFaults(t *testing.T) {
 
 func TestManyFaultsAreCounted(t *testing.T) {
 	_, err := read(t, `{"inside":{"list":[`+strings.Repeat("null,", 500)+`null]}}`)
-	var fs ticket.Faults
+	var fs fault.Faults
 	if !errors.As(err, &fs) || len(fs) != MaxFault+1 || fs[MaxFault].Got != "401 faults more" {
 		t.Errorf("%d faults, the last %v", len(fs), fs[len(fs)-1])
 	}
@@ -129,11 +130,11 @@ func TestManyFaultsAreCounted(t *testing.T) {
 // An error of the library is cut short in the same way, once.
 func TestMost(t *testing.T) {
 	for n, want := range map[int]int{1: 1, MaxFault: MaxFault, MaxFault + 1: MaxFault + 1, MaxFault + 2: MaxFault + 1, 1000: MaxFault + 1} {
-		var a ticket.Audit
+		var a fault.Audit
 		for range n {
-			a.Fault("Takes", "1 in", "none", ticket.ErrRange)
+			a.Fault("Takes", "1 in", "none", fault.Range)
 		}
-		var fs ticket.Faults
+		var fs fault.Faults
 		if !errors.As(Lower(Most(a.Err())), &fs) || len(fs) != want || n > MaxFault+1 && fs[MaxFault].Got != strconv.Itoa(n-MaxFault)+" faults more" {
 			t.Errorf("%d faults are %d, the last %v", n, len(fs), fs[len(fs)-1])
 		}
@@ -151,8 +152,8 @@ func TestParseAll(t *testing.T) {
 		if (err != nil) != (want < 0) || err == nil && len(all) != want {
 			t.Errorf("%q: %d values, %v", text, len(all), err)
 		}
-		var fs ticket.Faults
-		if err != nil && (!errors.As(err, &fs) || !errors.Is(err, ticket.ErrForm)) {
+		var fs fault.Faults
+		if err != nil && (!errors.As(err, &fs) || !errors.Is(err, fault.Form)) {
 			t.Errorf("%q: %v", text, err)
 		}
 	}
@@ -183,7 +184,7 @@ func TestTagsAndArrays(t *testing.T) {
 			}
 			continue
 		}
-		var f *ticket.Fault
+		var f *fault.Fault
 		if !errors.As(err, &f) || f.Path != want {
 			t.Errorf("%s: %v", text, err)
 		}
@@ -335,7 +336,7 @@ func FuzzRead(f *testing.F) {
 			}
 		}
 		if err != nil {
-			var fs ticket.Faults
+			var fs fault.Faults
 			if !errors.As(err, &fs) || len(fs) == 0 || !json.Valid(AppendFaults(nil, "x", 1, fs)) {
 				t.Fatalf("%v", err)
 			}
@@ -347,7 +348,7 @@ func FuzzRead(f *testing.F) {
 func TestEscapes(t *testing.T) {
 	for _, s := range []string{"", "ruff", "Rüsche \"a\\b\" </>", "\x1b[31m\x7f", "\u009b \u202e \u2066 \ufeff \u2028", "\uffff \U0001fffe \U0001f600"} {
 		b, err := Append(nil, s)
-		if err != nil || ticket.Visible(string(b)) != string(b) {
+		if err != nil || fault.Visible(string(b)) != string(b) {
 			t.Errorf("%q is written as %q, %v", s, b, err)
 		}
 		var back string

@@ -4,10 +4,10 @@ import (
 	"io"
 	"strings"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
-// Console is w for messages to people, as [ticket.Visible] makes them: names of
+// Console is w for messages to people, as [fault.Visible] makes them: names of
 // files, flags and whatever else a message repeats can move no cursor and turn no
 // text round. Line ends and tabs stay. A message is written at once.
 func Console(w io.Writer) io.Writer { return console{w} }
@@ -19,10 +19,10 @@ func (c console) Write(p []byte) (int, error) {
 	for text := string(p); text != ""; {
 		end := strings.IndexAny(text, "\n\t")
 		if end < 0 {
-			b.WriteString(ticket.Visible(text))
+			b.WriteString(fault.Visible(text))
 			break
 		}
-		b.WriteString(ticket.Visible(text[:end]))
+		b.WriteString(fault.Visible(text[:end]))
 		b.WriteByte(text[end])
 		text = text[end+1:]
 	}

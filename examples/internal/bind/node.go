@@ -8,7 +8,7 @@ import (
 	"io"
 	"strings"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // Bounds on a text, so that no input takes time or memory out of proportion.
@@ -69,7 +69,7 @@ func (n *Node) Take(key string) (text string, ok bool) {
 func (n *Node) Put(path, value string) error {
 	head, rest, nested := strings.Cut(path, ".")
 	if head == "" || nested && rest == "" {
-		return ticket.Faults{{Path: path, Limit: "name=value", Err: ticket.ErrForm}}
+		return fault.Faults{{Path: path, Limit: "name=value", Kind: fault.Form}}
 	}
 	at := -1
 	for i, k := range n.keys {
@@ -79,13 +79,13 @@ func (n *Node) Put(path, value string) error {
 	}
 	if !nested {
 		if at >= 0 {
-			return ticket.Faults{{Path: path, Got: value, Err: ticket.ErrTwice}}
+			return fault.Faults{{Path: path, Got: value, Kind: fault.Twice}}
 		}
 		v := Text(value)
 		if t := strings.TrimSpace(value); strings.HasPrefix(t, "[") || strings.HasPrefix(t, "{") {
 			parsed, err := Parse([]byte(t))
 			if err != nil {
-				return ticket.Under(path, err)
+				return fault.Under(path, err)
 			}
 			v = parsed
 		}
@@ -97,15 +97,15 @@ func (n *Node) Put(path, value string) error {
 		n.keys, n.values = append(n.keys, head), append(n.values, Object())
 	}
 	if n.values[at].kind != objectNode {
-		return ticket.Faults{{Path: path, Got: value, Err: ticket.ErrTwice}}
+		return fault.Faults{{Path: path, Got: value, Kind: fault.Twice}}
 	}
-	return ticket.Under(head, n.values[at].Put(rest, value)).OrNil()
+	return fault.Under(head, n.values[at].Put(rest, value)).OrNil()
 }
 
 // Parse reads one JSON value and nothing after it.
 func Parse(text []byte) (Node, error) {
 	if len(text) > MaxBytes {
-		return Node{}, ticket.Faults{{Got: fmt.Sprintf("%d bytes", len(text)), Limit: fmt.Sprintf("at most %d bytes", MaxBytes), Err: ticket.ErrRange}}
+		return Node{}, fault.Faults{{Got: fmt.Sprintf("%d bytes", len(text)), Limit: fmt.Sprintf("at most %d bytes", MaxBytes), Kind: fault.Range}}
 	}
 	d := decoder(text)
 	left := MaxNodes
@@ -152,7 +152,7 @@ func broken(d *json.Decoder, err error) error {
 	if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
 		err = errors.New("the text ends too early")
 	}
-	return ticket.Faults{{Got: fmt.Sprintf("JSON at byte %d", d.InputOffset()), Err: fmt.Errorf("%w: %w", ticket.ErrForm, err)}}
+	return fault.Faults{{Got: fmt.Sprintf("JSON at byte %d", d.InputOffset()), Kind: fault.Form, Limit: err.Error()}}
 }
 
 func parse(d *json.Decoder, depth, most int, left *int) (Node, error) {

@@ -12,7 +12,7 @@ import (
 	"unicode/utf8"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // A Reader reads Specs. The zero Reader asks for a unit in every length. An
@@ -23,7 +23,7 @@ type Reader struct {
 }
 
 // Read sets the fields of the struct that dst points to. The error is
-// ticket.Faults, their paths in the words of the input.
+// fault.Faults, their paths in the words of the input.
 func (r Reader) Read(n Node, dst any) error {
 	s := state{Reader: r}
 	s.set("", "", n, reflect.ValueOf(dst).Elem())
@@ -35,16 +35,16 @@ func (r Reader) Read(n Node, dst any) error {
 
 type state struct {
 	Reader
-	faults ticket.Faults
+	faults fault.Faults
 	left   int
 }
 
-func (s *state) fault(path, got, limit string, err error) {
+func (s *state) fault(path, got, limit string, kind fault.Kind) {
 	if len(s.faults) >= MaxFault {
 		s.left++
 		return
 	}
-	s.faults = append(s.faults, &ticket.Fault{Path: path, Got: clip(got), Limit: limit, Err: err})
+	s.faults = append(s.faults, &fault.Fault{Path: path, Got: clip(got), Limit: limit, Kind: kind})
 }
 
 func clip(s string) string {
@@ -58,7 +58,7 @@ func clip(s string) string {
 // set puts n into v. The name of the field, as package.Type.Field, decides about zero.
 func (s *state) set(path, name string, n Node, v reflect.Value) {
 	if n.kind == nullNode {
-		s.fault(path, "null", "a value, or leave it out", ticket.ErrForm)
+		s.fault(path, "null", "a value, or leave it out", fault.Form)
 		return
 	}
 	if v.Type() == reflect.TypeFor[units.Length]() {
@@ -76,21 +76,21 @@ func (s *state) set(path, name string, n Node, v reflect.Value) {
 		s.list(path, name, n, v)
 	case reflect.String:
 		if n.kind != stringNode {
-			s.fault(path, n.shown(), "text in quotes", ticket.ErrForm)
+			s.fault(path, n.shown(), "text in quotes", fault.Form)
 			return
 		}
 		v.SetString(n.text)
 	case reflect.Bool:
 		b, err := strconv.ParseBool(n.text)
 		if err != nil || n.kind != boolNode && n.kind != stringNode || n.text != "true" && n.text != "false" {
-			s.fault(path, n.shown(), "true or false", ticket.ErrForm)
+			s.fault(path, n.shown(), "true or false", fault.Form)
 			return
 		}
 		v.SetBool(b)
 	case reflect.Int, reflect.Int64, reflect.Uint64:
 		s.whole(path, name, n, v)
 	default:
-		s.fault(path, n.shown(), "a field that can be given", ticket.ErrForm)
+		s.fault(path, n.shown(), "a field that can be given", fault.Form)
 	}
 }
 
@@ -110,7 +110,7 @@ func (s *state) zero(path, name, got string) {
 	}
 }
 
-var errExplicitZero = errors.New("zero means not given")
+const errExplicitZero fault.Kind = "zero means not given"
 
 // tooLong refuses a number of more digits than any measure has, with which every
 // sum would be slow.
@@ -118,13 +118,13 @@ func (s *state) tooLong(path string, n Node) bool {
 	if len(n.text) <= MaxNumber {
 		return false
 	}
-	s.fault(path, n.shown(), "at most "+strconv.Itoa(MaxNumber)+" bytes", ticket.ErrRange)
+	s.fault(path, n.shown(), "at most "+strconv.Itoa(MaxNumber)+" bytes", fault.Range)
 	return true
 }
 
 func (s *state) length(path, name string, n Node, v reflect.Value) {
 	if n.kind != stringNode && n.kind != numberNode {
-		s.fault(path, n.shown(), "a length in quotes, as \"5/8 in\"", ticket.ErrForm)
+		s.fault(path, n.shown(), "a length in quotes, as \"5/8 in\"", fault.Form)
 		return
 	}
 	if s.tooLong(path, n) {
@@ -143,25 +143,25 @@ func (s *state) length(path, name string, n Node, v reflect.Value) {
 
 func (s *state) parse(path string, n Node, err error) {
 	var p *units.ParseError
-	var f *ticket.Fault
+	var f *fault.Fault
 	if errors.As(err, &f) {
-		s.fault(path, n.shown(), f.Limit, f.Err)
+		s.fault(path, n.shown(), f.Limit, f.Kind)
 		return
 	}
 	if errors.As(err, &p) {
-		s.fault(path, n.shown(), p.Want+" (at byte "+strconv.Itoa(p.Offset)+", found "+p.Found+")", ticket.ErrForm)
+		s.fault(path, n.shown(), p.Want+" (at byte "+strconv.Itoa(p.Offset)+", found "+p.Found+")", fault.Form)
 		return
 	}
-	s.fault(path, n.shown(), err.Error(), ticket.ErrForm)
+	s.fault(path, n.shown(), err.Error(), fault.Form)
 }
 
 func (s *state) text(path, name string, n Node, v reflect.Value, u encoding.TextUnmarshaler) {
 	if n.kind != stringNode && n.kind != numberNode {
-		s.fault(path, n.shown(), "text in quotes", ticket.ErrForm)
+		s.fault(path, n.shown(), "text in quotes", fault.Form)
 		return
 	}
 	if n.text == "" {
-		s.fault(path, `""`, "a value, or leave it out", ticket.ErrForm)
+		s.fault(path, `""`, "a value, or leave it out", fault.Form)
 		return
 	}
 	if s.tooLong(path, n) {
@@ -178,20 +178,20 @@ func (s *state) text(path, name string, n Node, v reflect.Value, u encoding.Text
 
 func (s *state) whole(path, name string, n Node, v reflect.Value) {
 	if n.kind != stringNode && n.kind != numberNode {
-		s.fault(path, n.shown(), "a whole number", ticket.ErrForm)
+		s.fault(path, n.shown(), "a whole number", fault.Form)
 		return
 	}
 	if v.Kind() == reflect.Uint64 {
 		k, err := strconv.ParseUint(n.text, 10, 64)
 		if err != nil {
-			s.fault(path, n.shown(), "a whole number of zero or more", ticket.ErrForm)
+			s.fault(path, n.shown(), "a whole number of zero or more", fault.Form)
 			return
 		}
 		v.SetUint(k)
 	} else {
 		k, err := strconv.ParseInt(n.text, 10, v.Type().Bits())
 		if err != nil {
-			s.fault(path, n.shown(), "a whole number", ticket.ErrForm)
+			s.fault(path, n.shown(), "a whole number", fault.Form)
 			return
 		}
 		v.SetInt(k)
@@ -203,13 +203,13 @@ func (s *state) whole(path, name string, n Node, v reflect.Value) {
 
 func (s *state) list(path, name string, n Node, v reflect.Value) {
 	if n.kind != arrayNode {
-		s.fault(path, n.shown(), "a list", ticket.ErrForm)
+		s.fault(path, n.shown(), "a list", fault.Form)
 		return
 	}
 	if v.Kind() == reflect.Slice {
 		v.Set(reflect.MakeSlice(v.Type(), len(n.values), len(n.values)))
 	} else if len(n.values) != v.Len() {
-		s.fault(path, strconv.Itoa(len(n.values))+" values", "a list of "+strconv.Itoa(v.Len()), ticket.ErrForm)
+		s.fault(path, strconv.Itoa(len(n.values))+" values", "a list of "+strconv.Itoa(v.Len()), fault.Form)
 		return
 	}
 	for i, item := range n.values {
@@ -219,7 +219,7 @@ func (s *state) list(path, name string, n Node, v reflect.Value) {
 
 func (s *state) object(path string, n Node, v reflect.Value) {
 	if n.kind != objectNode {
-		s.fault(path, n.shown(), "an object, as {\"name\": ...}", ticket.ErrForm)
+		s.fault(path, n.shown(), "an object, as {\"name\": ...}", fault.Form)
 		return
 	}
 	seen := make(map[string]bool, len(n.keys))
@@ -231,9 +231,9 @@ func (s *state) object(path string, n Node, v reflect.Value) {
 		f, ok := field(v.Type(), key)
 		switch {
 		case seen[key]:
-			s.fault(at, n.values[i].shown(), "each key once", ticket.ErrTwice)
+			s.fault(at, n.values[i].shown(), "each key once", fault.Twice)
 		case !ok:
-			s.fault(at, n.values[i].shown(), "one of "+strings.Join(Keys(v.Type()), ", "), ticket.ErrUnknown)
+			s.fault(at, n.values[i].shown(), "one of "+strings.Join(Keys(v.Type()), ", "), fault.Unknown)
 		default:
 			s.set(at, v.Type().String()+"."+f.Name, n.values[i], v.FieldByIndex(f.Index))
 		}
@@ -281,13 +281,13 @@ func Keys(t reflect.Type) []string {
 
 // Lower puts the paths of a Plan's faults into the words of the input:
 // Takes[2].Taken becomes takes[2].taken. It keeps as many of them as [Most]. An
-// error that is no ticket.Faults stays as it is.
+// error that is no fault.Faults stays as it is.
 func Lower(err error) error {
-	var faults ticket.Faults
+	var faults fault.Faults
 	if !errors.As(Most(err), &faults) {
 		return err
 	}
-	out := make(ticket.Faults, len(faults))
+	out := make(fault.Faults, len(faults))
 	for i, f := range faults {
 		g := *f
 		parts := strings.Split(g.Path, ".")
@@ -303,7 +303,7 @@ func Lower(err error) error {
 // Most keeps the first [MaxFault] faults of an error and counts the rest, where
 // that is more than one.
 func Most(err error) error {
-	var faults ticket.Faults
+	var faults fault.Faults
 	if !errors.As(err, &faults) || len(faults) <= MaxFault+1 {
 		return err
 	}
@@ -311,6 +311,6 @@ func Most(err error) error {
 }
 
 // more counts the faults that are left out.
-func more(n int) *ticket.Fault {
-	return &ticket.Fault{Got: fmt.Sprintf("%d faults more", n), Err: ticket.ErrForm}
+func more(n int) *fault.Fault {
+	return &fault.Fault{Got: fmt.Sprintf("%d faults more", n), Kind: fault.Form}
 }

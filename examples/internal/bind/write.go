@@ -9,7 +9,7 @@ import (
 	"strings"
 	"unicode/utf16"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // Append writes v as JSON: lengths and other amounts as their exact text, keys
@@ -159,11 +159,11 @@ func appendFields(b []byte, v reflect.Value, spec bool) ([]byte, error) {
 func quote(b []byte, s string) []byte {
 	// A string always marshals: bytes that are no text are replaced.
 	t, _ := json.Marshal(s)
-	if ticket.Visible(string(t)) == string(t) {
+	if fault.Visible(string(t)) == string(t) {
 		return append(b, t...)
 	}
 	for _, r := range string(t) {
-		if c := string(r); ticket.Visible(c) == c {
+		if c := string(r); fault.Visible(c) == c {
 			b = append(b, c...)
 			continue
 		}
@@ -176,7 +176,7 @@ func quote(b []byte, s string) []byte {
 
 // AppendFaults writes faults as one JSON object, with the sum and the line where
 // they are known.
-func AppendFaults(b []byte, sum string, line int, faults ticket.Faults) []byte {
+func AppendFaults(b []byte, sum string, line int, faults fault.Faults) []byte {
 	b = append(b, '{')
 	if sum != "" {
 		b = append(quote(append(b, `"sum":`...), sum), ',')
@@ -193,8 +193,8 @@ func AppendFaults(b []byte, sum string, line int, faults ticket.Faults) []byte {
 		b = quote(append(b, `,"got":`...), f.Got)
 		b = quote(append(b, `,"limit":`...), f.Limit)
 		b = append(b, `,"error":`...)
-		if f.Err != nil {
-			b = quote(b, f.Err.Error())
+		if f.Kind != "" {
+			b = quote(b, f.Kind.Error())
 		} else {
 			b = quote(b, "fault")
 		}

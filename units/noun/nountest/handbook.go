@@ -15,7 +15,7 @@ import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // The first line of a handbook file. Each line below it is a sum whose answer is
@@ -101,7 +101,7 @@ func (l line) cited(t *testing.T) {
 	if !slices.Contains(labels, l.known) || l.reason == "" {
 		t.Errorf("known %q, reason %q", l.known, l.reason)
 	}
-	if _, found := ticket.Lookup(l.source); !found && (l.source != "" || l.known == "read" || l.known == "memory") {
+	if _, found := source.Lookup(l.source); !found && (l.source != "" || l.known == "read" || l.known == "memory") {
 		t.Errorf("unknown source %q", l.source)
 	}
 }

@@ -8,7 +8,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 )
 
 // Limits checks what the faults of a Spec say: where every field at fault has the
@@ -25,7 +25,7 @@ func Limits(t *testing.T, spec any) {
 func limits(spec any) (complaints []string) {
 	good := copied(reflect.ValueOf(spec))
 	_, err := planOf(good)
-	var faults ticket.Faults
+	var faults fault.Faults
 	if !errors.As(err, &faults) {
 		return []string{"no faults"}
 	}
@@ -36,7 +36,7 @@ func limits(spec any) (complaints []string) {
 		if !ok {
 			return []string{f.Path + " is no field"}
 		}
-		at, beyond, ok := ending(field, f.Limit)
+		at, beyond, ok := ending(field, f.Want())
 		if !ok {
 			return []string{f.Error() + ": the limit is no value of " + f.Path}
 		}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -25,14 +26,14 @@ type tapePlan struct {
 }
 
 func (s tape) Plan() (tapePlan, error) {
-	var a ticket.Audit
-	a.AtMost("Long", s.Long, units.Inch.Of(9), "the tape", ticket.ErrRange)
+	var a fault.Audit
+	fault.AtMost(&a, "Long", s.Long, units.Inch.Of(9), "the tape", fault.Range)
 	if s.Count > 3 {
-		a.Fault("Count", "", s.limit, ticket.ErrRange)
+		a.Fault("Count", "", s.limit, fault.Range)
 	}
 	for _, p := range s.Parts {
 		if p.Full.Less(units.RatioOf(1, 1)) {
-			a.Fault("Parts[0].Full", p.Full.String(), "1 or more", ticket.ErrRange)
+			a.Fault("Parts[0].Full", p.Full.String(), "1 or more", fault.Range)
 		}
 	}
 	return tapePlan{Spec: s, Twice: s.Long.MulInt(2)}, a.Err()

@@ -14,7 +14,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // The first line of a file of printed figures. Each line below it has one figure:
@@ -72,7 +72,7 @@ func compare(file io.Reader, tables map[string]any) (faults []string) {
 	for i, l := range lines[1:] {
 		at := fmt.Sprintf("line %d: %s", i+2, strings.Join(l, ","))
 		k, column, figure, place, known := key{l[0], l[1], l[4]}, l[2], l[3], l[5], l[6]
-		if _, ok := ticket.Lookup(k.source); !ok && (k.source != "" || known != ticket.Practice.String()) {
+		if _, ok := source.Lookup(k.source); !ok && (k.source != "" || known != source.Practice.String()) {
 			fault("%s: the source is not in the list", at)
 		}
 		r, ok := rows[k]
@@ -172,7 +172,7 @@ func split(v reflect.Value) (k key, r row, err error) {
 		if !f.CanInterface() {
 			return k, r, fmt.Errorf("%s is not exported", name)
 		}
-		if c, ok := f.Interface().(ticket.Cite); ok {
+		if c, ok := f.Interface().(source.Cite); ok {
 			k.source, r.place, r.known, r.placed = c.ID, c.Place, c.Known.String(), true
 			continue
 		}

@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 type size struct {
@@ -20,7 +20,7 @@ type size struct {
 	Note   string
 	Source string
 	Place  string
-	Known  ticket.Known
+	Known  source.Known
 }
 
 func sizes(rows ...size) func(func(size) bool) {
@@ -34,10 +34,10 @@ func sizes(rows ...size) func(func(size) bool) {
 }
 
 var (
-	shirt  = size{Name: "shirt", Width: units.Inch.Mixed(1, 3, 8), Count: 16, Note: "about", Source: "school-needlework", Place: "page 3", Known: ticket.Read}
-	second = size{Name: "shirt", Share: units.RatioOf(3, 2), Source: "school-needlework", Known: ticket.Read}
-	bare   = size{Kind: units.Inch, Made: [2]units.Unit{units.Yard, units.Metre}, None: true, Known: ticket.Practice}
-	empty  = size{Name: "apron", Source: "school-needlework", Known: ticket.Memory}
+	shirt  = size{Name: "shirt", Width: units.Inch.Mixed(1, 3, 8), Count: 16, Note: "about", Source: "school-needlework", Place: "page 3", Known: source.Read}
+	second = size{Name: "shirt", Share: units.RatioOf(3, 2), Source: "school-needlework", Known: source.Read}
+	bare   = size{Kind: units.Inch, Made: [2]units.Unit{units.Yard, units.Metre}, None: true, Known: source.Practice}
+	empty  = size{Name: "apron", Source: "school-needlework", Known: source.Memory}
 )
 
 const good = `table,row,column,figure,source,place,known
@@ -95,7 +95,7 @@ func TestShapes(t *testing.T) {
 	}
 	type kept struct {
 		Of, Printed units.Length
-		Cite        ticket.Cite
+		Cite        source.Cite
 	}
 	text := `table,row,column,figure,source,place,known
 ease,bust,Low,3,school-needlework,page 9,read
@@ -105,7 +105,7 @@ kept,1 in,Printed,25 mm,school-needlework,page 8,read
 	faults := compare(strings.NewReader(text), map[string]any{
 		"ease": func(yield func(ease) bool) { yield(ease{"bust", "page 9", 3, "school-needlework", "read"}) },
 		"kept": func(yield func(kept) bool) {
-			yield(kept{units.Inch.Of(1), units.Millimetre.Of(25), ticket.Cite{ID: "school-needlework", Place: "page 8", Known: ticket.Read}})
+			yield(kept{units.Inch.Of(1), units.Millimetre.Of(25), source.Cite{ID: "school-needlework", Place: "page 8", Known: source.Read}})
 		},
 	})
 	if faults != nil {

@@ -10,7 +10,7 @@ import (
 	"strings"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -40,7 +40,7 @@ const (
 // attribute transform, a style of anything but colours, lines and letters, wherever
 // it stands, scripts and animations. Points that repeat the one before are dropped.
 //
-// The faults are [ticket.Faults], with the line and the column in bytes of the
+// The faults are [fault.Faults], with the line and the column in bytes of the
 // element, both from 1, and the byte of path data; at most MaxFaults of them.
 func (r Reader) SVG(in io.Reader) ([]layout.Piece, error) {
 	if err := r.check(); err != nil {
@@ -122,12 +122,12 @@ func (d *drawing) words(at string, text []byte) bool {
 			text = bytes.TrimPrefix(text, []byte("\ufeff"))
 		}
 		if text = bytes.TrimSpace(text); len(text) > 0 {
-			d.at(at, string(text), "a drawing alone", ticket.ErrForm)
+			d.at(at, string(text), "a drawing alone", fault.Form)
 		}
 		return len(text) == 0
 	}
 	one := &d.open[n-1]
-	if one.name == "style" || one.name == "title" && len(one.text) <= ticket.MaxName {
+	if one.name == "style" || one.name == "title" && len(one.text) <= fault.MaxName {
 		if one.text == nil {
 			one.at = at
 		}
@@ -147,7 +147,7 @@ func (d *drawing) broken(err error) {
 	if errors.As(err, &syntax) {
 		why = syntax.Msg
 	}
-	d.at(place{line, column}.String(), "", "a drawing that can be read: "+why, ticket.ErrForm)
+	d.at(place{line, column}.String(), "", "a drawing that can be read: "+why, fault.Form)
 }
 
 // close ends the innermost element. A title names what it stands in, a style is
@@ -180,20 +180,20 @@ func (d *drawing) close() {
 func (d *drawing) begin(at string, e xml.StartElement) bool {
 	name, own := e.Name.Local, e.Name.Space == "" || e.Name.Space == namespace
 	if len(d.open) >= MaxDepth {
-		d.at(at, name, fmt.Sprintf("elements at most %d deep", MaxDepth), ticket.ErrRange)
+		d.at(at, name, fmt.Sprintf("elements at most %d deep", MaxDepth), fault.Range)
 		return false
 	}
 	if twice := repeated(e.Attr); twice != "" {
-		d.at(at, twice, "each attribute once", ticket.ErrTwice)
+		d.at(at, twice, "each attribute once", fault.Twice)
 	}
 	if len(d.open) == 0 {
 		if d.started {
-			d.at(at, name, "one drawing in a file", ticket.ErrForm)
+			d.at(at, name, "one drawing in a file", fault.Form)
 			return false
 		}
 		d.started = true
 		if !own || name != "svg" {
-			d.at(at, name, "svg", ticket.ErrUnknown)
+			d.at(at, name, "svg", fault.Unknown)
 			return false
 		}
 		d.open = append(d.open, element{name: "svg", piece: -1})
@@ -210,7 +210,7 @@ func (d *drawing) begin(at string, e xml.StartElement) bool {
 		one.passed = true
 	case one.passed:
 	case in.name == "title" || in.name == "style":
-		d.at(at, name, "text alone in a "+in.name, ticket.ErrUnknown)
+		d.at(at, name, "text alone in a "+in.name, fault.Unknown)
 		one.passed = true
 	default:
 		d.placed(at, e)
@@ -234,7 +234,7 @@ func (d *drawing) shape(at string, one *element, list []xml.Attr) {
 	case "polygon", "polyline":
 		d.polygon(at, one, list)
 	default:
-		d.at(at, one.name, "path, polygon, polyline, rect or g", ticket.ErrUnknown)
+		d.at(at, one.name, "path, polygon, polyline, rect or g", fault.Unknown)
 		one.passed = true
 	}
 }
@@ -294,7 +294,7 @@ func (d *drawing) scale(at string, list []xml.Attr) bool {
 		ok = ok && good
 	}
 	if s.space(); box != "" && (!ok || s.at < len(box) || view[2].Sign() <= 0 || view[3].Sign() <= 0) {
-		return d.at(at+", viewBox", box, "four numbers, the last two more than zero", ticket.ErrForm)
+		return d.at(at+", viewBox", box, "four numbers, the last two more than zero", fault.Form)
 	}
 	wide, okW := size(attribute(list, "width"))
 	high, okH := size(attribute(list, "height"))
@@ -304,7 +304,7 @@ func (d *drawing) scale(at string, list []xml.Attr) bool {
 	case !okW || !okH:
 		for i, ok := range [...]bool{okW, okH} {
 			if name := [...]string{"width", "height"}[i]; !ok {
-				d.at(at+", "+name, attribute(list, name), "a size in mm, cm, in, pt, pc or Q, or state the unit of bare numbers", ticket.ErrMissing)
+				d.at(at+", "+name, attribute(list, name), "a size in mm, cm, in, pt, pc or Q, or state the unit of bare numbers", fault.Missing)
 			}
 		}
 		return false
@@ -318,7 +318,7 @@ func (d *drawing) scale(at string, list []xml.Attr) bool {
 		x, y := wide.Unscale(view[2]), high.Unscale(view[3])
 		d.unit = x.Min(y)
 		if x.Max(y).Sub(d.unit).MulInt(1000).Cmp(d.unit) >= 0 {
-			d.at(at+", viewBox", box, "one scale across and along: "+x.String()+" and "+y.String(), ticket.ErrConflict)
+			d.at(at+", viewBox", box, "one scale across and along: "+x.String()+" and "+y.String(), fault.Conflict)
 			return false
 		}
 	}
@@ -355,7 +355,7 @@ func (d *drawing) rect(at string, e *element, list []xml.Attr) {
 		s := scan{text: attribute(list, name)}
 		v, ok := s.number()
 		if s.space(); !ok || s.at < len(s.text) || v.Sign() <= 0 {
-			d.at(at+", "+name, s.text, "a number more than zero", ticket.ErrForm)
+			d.at(at+", "+name, s.text, "a number more than zero", fault.Form)
 			return
 		}
 		n[i] = v
@@ -372,7 +372,7 @@ func (d *drawing) polygon(at string, e *element, list []xml.Attr) {
 	pts, ok := s.points(layout.MaxPoints + 1)
 	switch {
 	case !ok:
-		d.at(fmt.Sprintf("%s, points, byte %d", at, s.at+1), s.text[s.at:min(s.at+12, len(s.text))], "pairs of numbers", ticket.ErrForm)
+		d.at(fmt.Sprintf("%s, points, byte %d", at, s.at+1), s.text[s.at:min(s.at+12, len(s.text))], "pairs of numbers", fault.Form)
 	case e.name == "polyline" && (len(pts) == 0 || pts[0] != pts[len(pts)-1]):
 		d.at(at, "polyline", "an end where it began, or a polygon", ErrOpen)
 	default:
@@ -393,7 +393,7 @@ func (d *drawing) path(at string, e *element, list []xml.Attr) {
 		}
 	}
 	if d.curves += curves; d.curves > MaxCurves {
-		d.at(at, fmt.Sprintf("%d curves in all", d.curves), fmt.Sprintf("at most %d", MaxCurves), ticket.ErrRange)
+		d.at(at, fmt.Sprintf("%d curves in all", d.curves), fmt.Sprintf("at most %d", MaxCurves), fault.Range)
 		return
 	}
 	curved := curves > 0

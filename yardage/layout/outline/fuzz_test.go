@@ -9,7 +9,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout/outline"
 )
 
@@ -38,12 +38,12 @@ func FuzzRead(f *testing.F) {
 			},
 			func() error { _, err := r.SVG(strings.NewReader(text)); return err },
 		} {
-			var fs ticket.Faults
+			var fs fault.Faults
 			if err := read(); err != nil && !errors.As(err, &fs) {
 				t.Fatalf("%T is no list of faults", err)
 			}
 			for _, one := range fs {
-				if one.Path == "" || one.Err == nil {
+				if one.Path == "" || one.Kind == "" {
 					t.Fatalf("%+v", one)
 				}
 			}

@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -165,27 +165,27 @@ func parsePath(text string) (start point, strokes []stroke, bad *badPath) {
 			s.at++
 			s.comma = false
 		} else if c = command; c == 0 || c|0x20 == 'z' {
-			return fail(at, "a command", ticket.ErrForm)
+			return fail(at, "a command", fault.Form)
 		}
 		n, known := arguments(c)
 		switch {
 		case c|0x20 == 'a':
 			return fail(at, "M, L, H, V, C, S, Q, T and Z: write the arc as curves", ErrCurve)
 		case !known:
-			return fail(at, "M, L, H, V, C, S, Q, T and Z", ticket.ErrUnknown)
+			return fail(at, "M, L, H, V, C, S, Q, T and Z", fault.Unknown)
 		case done || c|0x20 == 'm' && command != 0:
-			return fail(at, "one outline in a path, closed at its end", ticket.ErrForm)
+			return fail(at, "one outline in a path, closed at its end", fault.Form)
 		case len(strokes) > layout.MaxPoints:
-			return fail(at, fmt.Sprintf("at most %d lines and curves", layout.MaxPoints), ticket.ErrRange)
+			return fail(at, fmt.Sprintf("at most %d lines and curves", layout.MaxPoints), fault.Range)
 		case command == 0 && c|0x20 != 'm':
-			return fail(at, "M first", ticket.ErrForm)
+			return fail(at, "M first", fault.Form)
 		}
 		var v [6]units.Ratio
 		for k := range n {
 			number := s.at
 			var ok bool
 			if v[k], ok = s.number(); !ok {
-				return fail(min(number, len(text)), fmt.Sprintf("%d numbers of at most %d digits after %c", n, maxDigits, c), ticket.ErrForm)
+				return fail(min(number, len(text)), fmt.Sprintf("%d numbers of at most %d digits after %c", n, maxDigits, c), fault.Form)
 			}
 		}
 		base := point{}

@@ -4,23 +4,23 @@ import (
 	"fmt"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
 // A Trapezoid is a panel between two straight edges that lie across the grain: a
 // gore, a godet, a tapered band. Zero means not given.
 type Trapezoid struct {
-	Near units.Length // width at the end nearest the cut end; more than zero
-	Far  units.Length // width at the other end; more than zero
-	Long units.Length // from one to the other along the grain; more than zero
-	Lean units.Length // how far the middle of the far end lies to the right of that of the near one; zero is an answer: both sides slope alike
+	Near units.Length `json:"near,omitzero"`             // width at the end nearest the cut end; more than zero
+	Far  units.Length `json:"far,omitzero"`              // width at the other end; more than zero
+	Long units.Length `json:"long,omitzero"`             // from one to the other along the grain; more than zero
+	Lean units.Length `json:"lean,omitzero" noun:"zero"` // how far the middle of the far end lies to the right of that of the near one; zero is an answer: both sides slope alike
 }
 
 // Points are the four corners, exact, the near left-hand one at the origin. The
-// faults are [ticket.Faults].
+// faults are [fault.Faults].
 func (t Trapezoid) Points() ([]layout.Point, error) {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Need("Near", t.Near)
 	a.Need("Far", t.Far)
 	a.Need("Long", t.Long)
@@ -35,11 +35,11 @@ func (t Trapezoid) Points() ([]layout.Point, error) {
 // shaped flounce. One straight edge runs to the right from the middle of the
 // circle; it turns from there towards the far end. Zero means not given.
 type Sector struct {
-	Outer    units.Length // radius of the outer edge; more than zero
-	Inner    units.Length // radius of the inner edge, as of a waist; less than Outer; zero is an answer: a disc
-	Quarters int          // whole quarters of a circle, 0 to 4; 4 is a whole disc, which has no Inner
-	Rest     units.Ratio  // tangent of half the angle beyond these quarters, 0 to less than 1; zero is an answer, but for 0 Quarters; a short fraction, or the corners are too fine for a lay
-	Within   units.Length // how far from the curve a point of the polygon may lie, outside Outer or inside Inner; more than zero
+	Outer    units.Length `json:"outer,omitzero"`             // radius of the outer edge; more than zero
+	Inner    units.Length `json:"inner,omitzero" noun:"zero"` // radius of the inner edge, as of a waist; less than Outer; zero is an answer: a disc
+	Quarters int          `json:"quarters,omitzero"`          // whole quarters of a circle, 0 to 4; 4 is a whole disc, which has no Inner
+	Rest     units.Ratio  `json:"rest,omitzero" noun:"zero"`  // tangent of half the angle beyond these quarters, 0 to less than 1; zero is an answer, but for 0 Quarters; a short fraction, or the corners are too fine for a lay
+	Within   units.Length `json:"within,omitzero"`            // how far from the curve a point of the polygon may lie, outside Outer or inside Inner; more than zero
 }
 
 // MaxSteps is the most parts that a Sector's quarter is cut into. The excess of
@@ -49,7 +49,7 @@ const MaxSteps = 400
 // Points are the corners of a polygon that holds the whole sector and lies no
 // farther than Within outside it, the middle of the circle at the origin. Every
 // corner is exact: those on the straight edges lie on them, and the others on a
-// grid of 1/32 Within. The faults are [ticket.Faults].
+// grid of 1/32 Within. The faults are [fault.Faults].
 func (s Sector) Points() ([]layout.Point, error) {
 	if err := s.check(); err != nil {
 		return nil, err
@@ -67,7 +67,7 @@ func (s Sector) Points() ([]layout.Point, error) {
 			break
 		}
 		if n++; n > MaxSteps {
-			return nil, ticket.Faults{{Path: "Within", Got: s.Within.String(), Limit: fmt.Sprintf("no more than %d parts to a quarter; of the radius %s about %s", MaxSteps, s.Outer, s.Outer.DivInt(2*MaxSteps*MaxSteps)), Err: ticket.ErrRange}}
+			return nil, fault.Faults{{Path: "Within", Got: s.Within.String(), Limit: fmt.Sprintf("no more than %d parts to a quarter; of the radius %s about %s", MaxSteps, s.Outer, s.Outer.DivInt(2*MaxSteps*MaxSteps)), Kind: fault.Range}}
 		}
 	}
 	rays, single := s.rays(n)
@@ -120,27 +120,27 @@ func (s Sector) Points() ([]layout.Point, error) {
 }
 
 func (s Sector) check() error {
-	var a ticket.Audit
+	var a fault.Audit
 	a.Need("Outer", s.Outer)
 	a.NotNegative("Inner", s.Inner)
 	if s.Outer.Sign() > 0 && !s.Inner.Less(s.Outer) {
-		a.Fault("Inner", s.Inner.String(), "less than Outer, "+s.Outer.String(), ticket.ErrConflict)
+		a.Fault("Inner", s.Inner.String(), "less than Outer, "+s.Outer.String(), fault.Conflict)
 	}
 	a.Count("Quarters", s.Quarters, 0, 4)
 	if s.Quarters == 4 && s.Inner.Sign() > 0 {
-		a.Fault("Quarters", "4", "3 at most with Inner: a ring is no outline, cut it in two", ticket.ErrConflict)
+		a.Fault("Quarters", "4", "3 at most with Inner: a ring is no outline, cut it in two", fault.Conflict)
 	}
 	switch {
 	case s.Rest.Sign() < 0 || !s.Rest.Less(units.RatioOf(1, 1)):
-		a.Fault("Rest", s.Rest.String(), "0 to less than 1, a whole quarter", ticket.ErrRange)
+		a.Fault("Rest", s.Rest.String(), "0 to less than 1, a whole quarter", fault.Range)
 	case s.Quarters == 4 && !s.Rest.IsZero():
-		a.Fault("Rest", s.Rest.String(), "none beyond a whole circle", ticket.ErrUnused)
+		a.Fault("Rest", s.Rest.String(), "none beyond a whole circle", fault.Unused)
 	case s.Quarters == 0 && s.Rest.IsZero():
-		a.Fault("Rest", "", "an angle: Quarters, Rest or both", ticket.ErrMissing)
+		a.Fault("Rest", "", "an angle: Quarters, Rest or both", fault.Missing)
 	}
 	a.Need("Within", s.Within)
 	if s.Outer.Sign() > 0 && s.Outer.Less(s.Within) {
-		a.Fault("Within", s.Within.String(), "at most Outer, "+s.Outer.String(), ticket.ErrRange)
+		a.Fault("Within", s.Within.String(), "at most Outer, "+s.Outer.String(), fault.Range)
 	}
 	return a.Err()
 }

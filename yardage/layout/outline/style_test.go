@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 	"example.com/clothyard/yardage/layout/outline"
 )
@@ -119,7 +119,7 @@ func TestPointsLost(t *testing.T) {
 		x := i % layout.MaxPoints
 		fmt.Fprintf(&table, "a,%d in,%d in\n", x, x*x)
 	}
-	if got, err := (outline.Reader{}).CSV(strings.NewReader(table.String())); !errors.Is(err, ticket.ErrRange) {
+	if got, err := (outline.Reader{}).CSV(strings.NewReader(table.String())); !errors.Is(err, fault.Range) {
 		t.Errorf("%d points, %v", len(got[0].Outline), err)
 	}
 	var polygon strings.Builder

@@ -10,7 +10,7 @@ import (
 	"strings"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -20,10 +20,10 @@ var columns = [...]string{"piece", "x", "y"}
 // CSV reads a table of points: a heading piece,x,y, in any order, then a row for
 // every corner, the corners of a piece together and in order, x across and y
 // along as for [layout.Point]. Numbers are read by r.Numbers. The last point may
-// repeat the first. A piece that comes again after another is [ticket.ErrTwice]. Count is
+// repeat the first. A piece that comes again after another is [fault.Twice]. Count is
 // 1 and Turn is Keep for every piece: they are the caller's to set.
 //
-// The faults are [ticket.Faults], with the line and the column in bytes, both
+// The faults are [fault.Faults], with the line and the column in bytes, both
 // from 1; at most MaxFaults of them.
 func (r Reader) CSV(in io.Reader) ([]layout.Piece, error) {
 	if err := r.check(); err != nil {
@@ -63,7 +63,7 @@ func (t *table) record() ([]string, bool) {
 	}
 	var bad *csv.ParseError
 	if errors.As(err, &bad) {
-		t.at(place{bad.Line, bad.Column}.String(), "", bad.Err.Error(), ticket.ErrForm)
+		t.at(place{bad.Line, bad.Column}.String(), "", bad.Err.Error(), fault.Form)
 	}
 	return nil, false
 }
@@ -88,9 +88,9 @@ func (t *table) heading() bool {
 		k := slices.Index(columns[:], strings.ToLower(strings.TrimSpace(name)))
 		switch {
 		case k < 0:
-			t.at(t.place(i), name, "piece, x or y", ticket.ErrUnknown)
+			t.at(t.place(i), name, "piece, x or y", fault.Unknown)
 		case t.column[k] >= 0:
-			t.at(t.place(i), name, "each column once", ticket.ErrTwice)
+			t.at(t.place(i), name, "each column once", fault.Twice)
 		default:
 			t.column[k] = i
 		}
@@ -100,7 +100,7 @@ func (t *table) heading() bool {
 	}
 	for k, i := range t.column {
 		if i < 0 {
-			t.at("line 1, column "+columns[k], "", "the columns piece, x and y", ticket.ErrMissing)
+			t.at("line 1, column "+columns[k], "", "the columns piece, x and y", fault.Missing)
 		}
 	}
 	return len(t.list) == 0
@@ -117,7 +117,7 @@ func (t *table) row() bool {
 		return false
 	}
 	if len(row) != t.fields {
-		return t.at(t.place(0), fmt.Sprintf("%d fields", len(row)), fmt.Sprintf("%d, as in the heading", t.fields), ticket.ErrForm)
+		return t.at(t.place(0), fmt.Sprintf("%d fields", len(row)), fmt.Sprintf("%d, as in the heading", t.fields), fault.Form)
 	}
 	name := strings.TrimSpace(row[t.column[0]])
 	if n := len(t.pieces); n == 0 || t.pieces[n-1].Name != name {
@@ -130,7 +130,7 @@ func (t *table) row() bool {
 		i := t.column[1+k]
 		l, err := t.Numbers.Parse(row[i])
 		if err != nil {
-			t.at(t.place(i), row[i], err.Error(), ticket.ErrForm)
+			t.at(t.place(i), row[i], err.Error(), fault.Form)
 		}
 		q[k] = l
 	}
@@ -148,11 +148,11 @@ func (t *table) begin(name string) bool {
 	line, column := t.csv.FieldPos(t.column[0])
 	at := place{line, column}
 	if name == "" {
-		t.at(at.String(), "", "the name of the piece", ticket.ErrMissing)
+		t.at(at.String(), "", "the name of the piece", fault.Missing)
 	}
 	t.name(at.String(), name)
 	if first, twice := t.names[name]; twice {
-		t.at(at.String(), name, "all its points together, from "+first.String(), ticket.ErrTwice)
+		t.at(at.String(), name, "all its points together, from "+first.String(), fault.Twice)
 	} else {
 		t.names[name] = at
 	}
@@ -173,17 +173,17 @@ func (t *table) finish() {
 // reads back the same, whatever its Bare; a rectangle has its four corners. The
 // error is the writer's, or that of pieces that such a table cannot hold.
 func WriteCSV(out io.Writer, pieces []layout.Piece) error {
-	var a ticket.Audit
+	var a fault.Audit
 	seen := map[string]bool{}
 	for i, p := range pieces {
 		path := fmt.Sprintf("Pieces[%d].Name", i)
 		a.Text(path, p.Name)
 		if name := strings.TrimSpace(p.Name); name == "" {
-			a.Fault(path, "", "a name, to tell its points by", ticket.ErrMissing)
+			a.Fault(path, "", "a name, to tell its points by", fault.Missing)
 		} else if name != p.Name {
-			a.Fault(path, fmt.Sprintf("%q", p.Name), "no space at its ends", ticket.ErrForm)
+			a.Fault(path, fmt.Sprintf("%q", p.Name), "no space at its ends", fault.Form)
 		} else if seen[p.Name] {
-			a.Fault(path, p.Name, "each name once", ticket.ErrTwice)
+			a.Fault(path, p.Name, "each name once", fault.Twice)
 		}
 		seen[p.Name] = true
 	}

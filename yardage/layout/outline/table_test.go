@@ -11,7 +11,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
 	"example.com/clothyard/yardage/layout/outline"
 )
@@ -33,13 +33,13 @@ func pts(flat ...string) []layout.Point {
 
 // paths are the paths of the faults of an error, and their reasons.
 func paths(err error) string {
-	var fs ticket.Faults
+	var fs fault.Faults
 	if !errors.As(err, &fs) {
 		return fmt.Sprint(err)
 	}
 	var out []string
 	for _, f := range fs {
-		out = append(out, f.Path+": "+f.Err.Error())
+		out = append(out, f.Path+": "+f.Kind.Error())
 	}
 	return strings.Join(out, "\n")
 }
@@ -97,14 +97,14 @@ func TestCSVFaults(t *testing.T) {
 		}
 	}
 	_, err := outline.Reader{}.CSV(strings.NewReader("piece,x,y\n" + strings.Repeat("a,1,2\n", 500)))
-	var fs ticket.Faults
+	var fs fault.Faults
 	if !errors.As(err, &fs) || len(fs) != outline.MaxFaults {
 		t.Errorf("%d faults told", len(fs))
 	}
 	if _, err := (outline.Reader{}).CSV(strings.NewReader(strings.Repeat(",", 300))); err == nil {
 		t.Error("a heading of commas")
 	}
-	if _, err := (outline.Reader{}).CSV(strings.NewReader(strings.Repeat(" ", outline.MaxBytes+1))); !errors.Is(err, ticket.ErrRange) {
+	if _, err := (outline.Reader{}).CSV(strings.NewReader(strings.Repeat(" ", outline.MaxBytes+1))); !errors.Is(err, fault.Range) {
 		t.Error(err)
 	}
 	if _, err := (outline.Reader{}).CSV(broken{}); !errors.Is(err, errBroken) {

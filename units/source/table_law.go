@@ -1,4 +1,4 @@
-package ticket
+package source
 
 // Laws and standards. Publisher is where an extract or a report of the text was
 // read; the text in force decides.

@@ -1,4 +1,4 @@
-package ticket
+package source
 
 // Sources of the test cases of lays. Where the page's own title was not read,
 // the title here says in small letters what the page has.

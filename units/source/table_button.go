@@ -1,4 +1,4 @@
-package ticket
+package source
 
 // The sources of the figures on buttons, holes and laps. Books that serve other
 // subjects too stand with those.

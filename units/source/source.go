@@ -1,4 +1,8 @@
-package ticket
+// Package source is the one list of sources, and says how a figure is known: read
+// in a source, recalled from it, or common practice of the trade. A table row
+// cites a source by its id; authors, titles and publishers stand in this list and
+// nowhere else.
+package source
 
 import "iter"
 
@@ -34,10 +38,10 @@ func (k Known) MarshalText() ([]byte, error) { return []byte(k.String()), nil }
 
 // A Cite names a source, the place in it, and how the figure is known.
 type Cite struct {
-	For   string // what is taken from it
-	ID    string // the source's id, see [Lookup]; empty for common practice
-	Place string // page, section or row
-	Known Known  // how the figure is known
+	For   string `json:"for,omitzero"`   // what is taken from it
+	ID    string `json:"id,omitzero"`    // the source's id, see [Lookup]; empty for common practice
+	Place string `json:"place,omitzero"` // page, section or row
+	Known Known  `json:"known,omitzero"` // how the figure is known
 }
 
 // Practise is the citation of a rule that is common practice of the trade.
@@ -59,12 +63,12 @@ func (c Cite) Text() string {
 // A Source is a publication. Names of authors, titles and publishers stand in
 // this list and nowhere else.
 type Source struct {
-	ID        string // a neutral name, as in needlework-encyclopedia
-	Author    string // author or body, if known
-	Title     string // title of the book, leaflet or page
-	Year      string // year or edition, if known
-	Publisher string // publisher, or the address at which it was read
-	Rank      Rank   // authority, by which a default is chosen
+	ID        string `json:"id,omitzero"`        // a neutral name, as in needlework-encyclopedia
+	Author    string `json:"author,omitzero"`    // author or body, if known
+	Title     string `json:"title,omitzero"`     // title of the book, leaflet or page
+	Year      string `json:"year,omitzero"`      // year or edition, if known
+	Publisher string `json:"publisher,omitzero"` // publisher, or the address at which it was read
+	Rank      Rank   `json:"rank,omitzero"`      // authority, by which a default is chosen
 }
 
 // Rank orders sources by authority, the highest first.

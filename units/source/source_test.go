@@ -1,11 +1,11 @@
-package ticket_test
+package source_test
 
 import (
 	"regexp"
 	"strings"
 	"testing"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/source"
 )
 
 // A publication has one id. Two ids do not share author and title, where a page
@@ -16,7 +16,7 @@ func TestOneIDForAPublication(t *testing.T) {
 	within := regexp.MustCompile(`, (lesson|chapter|page) `)
 	plain := regexp.MustCompile(`[^a-z0-9]+`)
 	titles, addresses := map[string]string{}, map[string]string{}
-	for s := range ticket.Sources() {
+	for s := range source.Sources() {
 		by := s.Author
 		if by == "" {
 			by, _, _ = strings.Cut(s.Publisher, "/")
@@ -26,12 +26,12 @@ func TestOneIDForAPublication(t *testing.T) {
 			t.Errorf("%s and %s are %s", was, s.ID, s)
 		}
 		for other, was := range titles {
-			if o, _ := ticket.Lookup(was); s.Rank == ticket.Handbook && o.Rank == s.Rank && (strings.HasPrefix(other, key) || strings.HasPrefix(key, other)) {
+			if o, _ := source.Lookup(was); s.Rank == source.Handbook && o.Rank == s.Rank && (strings.HasPrefix(other, key) || strings.HasPrefix(key, other)) {
 				t.Errorf("%s and %s are one book: %s", was, s.ID, s)
 			}
 		}
 		titles[key] = s.ID
-		if s.Rank == ticket.Handbook && within.MatchString(s.Title) {
+		if s.Rank == source.Handbook && within.MatchString(s.Title) {
 			t.Errorf("%s names a part of a book: %s", s.ID, s.Title)
 		}
 		if strings.Contains(s.Publisher, "/") && !strings.Contains(s.Publisher, " ") {

@@ -1,4 +1,4 @@
-package ticket
+package source
 
 // gatherSources are the sources of gather and strip that no other part lists.
 var gatherSources = [...]Source{

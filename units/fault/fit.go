@@ -1,4 +1,4 @@
-package ticket
+package fault
 
 import (
 	"fmt"
@@ -16,10 +16,10 @@ const MaxName = 200
 // that an input gives is held to it, empty ones included, which are fit.
 func Unfit(path, s string) *Fault {
 	if len(s) > MaxName {
-		return &Fault{path, fmt.Sprintf("%d bytes", len(s)), fmt.Sprintf("at most %d bytes", MaxName), ErrRange}
+		return &Fault{Path: path, Got: fmt.Sprintf("%d bytes", len(s)), Limit: fmt.Sprintf("at most %d bytes", MaxName), Kind: Range}
 	}
 	if strings.ContainsFunc(s, unfit) {
-		return &Fault{path, strconv.QuoteToGraphic(s), "printable text", ErrForm}
+		return &Fault{Path: path, Got: strconv.QuoteToGraphic(s), Limit: "printable text", Kind: Form}
 	}
 	return nil
 }

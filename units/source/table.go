@@ -1,4 +1,4 @@
-package ticket
+package source
 
 // sourceTables is the one list of sources, in parts by subject.
 func sourceTables() [9][]Source {

@@ -1,4 +1,4 @@
-package ticket
+package source
 
 // seamSources are the sources of package seam, the highest rank first. An
 // address stands in the place of the publisher where the text was read there.

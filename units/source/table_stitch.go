@@ -1,4 +1,4 @@
-package ticket
+package source
 
 // stitchSources are the sources of package stitch that no other part lists, the
 // highest rank first. An address stands in the place of the publisher where the

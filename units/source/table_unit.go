@@ -1,4 +1,4 @@
-package ticket
+package source
 
 // unitSources are the sources of units: measures, and printed tables of equivalents.
 var unitSources = [...]Source{

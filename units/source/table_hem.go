@@ -1,4 +1,4 @@
-package ticket
+package source
 
 // The sources of the figures on hems.
 var hemSources = [...]Source{

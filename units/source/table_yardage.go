@@ -1,4 +1,4 @@
-package ticket
+package source
 
 var yardageSources = [...]Source{
 	{ID: "width-conversion-chart", Title: "Fabric conversion chart", Publisher: "sewwithsarah.com, fabric conversion chart", Rank: Other},
