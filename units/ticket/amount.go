@@ -34,8 +34,9 @@ type Amount struct {
 // Long is an exact length.
 func Long(l units.Length) Amount { return Amount{measure: Length, near: units.Exactly(l)} }
 
-// About is a length that may be known within a bound only.
-func About(n units.Near) Amount { return Amount{measure: Length, near: n} }
+// About is a length that may be known within a bound only. The bounds are those of
+// its text; see [units.Near.Settled].
+func About(n units.Near) Amount { return Amount{measure: Length, near: n.Settled()} }
 
 // Times is a pure number.
 func Times(r units.Ratio) Amount { return Amount{measure: Ratio, ratio: r} }
@@ -120,7 +121,7 @@ func (a Amount) about(in []units.Notation) string {
 		mark, _ := n.Round(a.near.Mid())
 		texts[i] = "about " + n.Exact(mark)
 		if mark.IsZero() {
-			texts[i] = a.near.String()
+			texts[i] = n.ExactNear(a.near)
 		}
 	}
 	return bracketed(texts[0], texts[1:])
