@@ -3,6 +3,7 @@ package fault_test
 import (
 	"encoding/json"
 	"errors"
+	"strings"
 	"testing"
 
 	"example.com/clothyard/units"
@@ -87,6 +88,49 @@ func TestText(t *testing.T) {
 	}
 	if got, want := f.Text(metric), "cut 50.8 mm: out of range, want at most 25.4 mm (drafted)"; got != want {
 		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
+func TestWords(t *testing.T) {
+	var a fault.Audit
+	a.Unused("cord", units.Inch.Of(1), false, units.RatioOf(2, 1))
+	a.Unused("row", units.Length{}, true, units.RatioOf(2, 1))
+	a.Text("name", "a\x1bb")
+	a.Text("name", strings.Repeat("x", fault.MaxName+1))
+	a.Text("name", "Bündchen")
+	want := `cord 1 in: not used here, want none for 2
+name "a\x1bb": cannot be read, want printable text
+name 201 bytes: out of range, want at most 200 bytes`
+	if err := a.Err(); err.Error() != want {
+		t.Error(cmp.Diff(want, err.Error()))
+	}
+	f := some()[3]
+	if f.Want() != "at most 1 in (drafted)" || f.Error() != some()[3].Error() {
+		t.Errorf("got %q", f.Want())
+	}
+	if got := fault.Under("", errors.New("odd"))[0].Error(); got != "odd" {
+		t.Errorf("an error that is no fault is %q", got)
+	}
+	at := &fault.Fault{Kind: fault.Form, At: "line 3, column 14"}
+	if got := at.Error(); got != "cannot be read (line 3, column 14)" {
+		t.Errorf("got %q", got)
+	}
+	for _, c := range [][3]string{{"", "a", "a"}, {"a", "", "a"}, {"a", "[1]", "a[1]"}, {"a", "b", "a.b"}} {
+		if got := fault.Join(c[0], c[1]); got != c[2] {
+			t.Errorf("%q and %q make %q", c[0], c[1], got)
+		}
+	}
+}
+
+func TestVisible(t *testing.T) {
+	for in, want := range map[string]string{
+		"plain, Naht, ふち":    "plain, Naht, ふち",
+		"a\u202eb\uffff\xff": `a\u202eb\uffff\xff`,
+		"a\u2028b\ufeff":     `a\u2028b\ufeff`,
+	} {
+		if got := fault.Visible(in); got != want {
+			t.Errorf("%q is %q, want %q", in, got, want)
+		}
 	}
 }
 

@@ -1,9 +1,9 @@
 package noun
 
 import (
-	"embed"
 	"encoding/json"
 	"io"
+	"io/fs"
 	"iter"
 	"reflect"
 	"slices"
@@ -22,7 +22,7 @@ type Entry struct {
 	spec  reflect.Type
 	plan  reflect.Type
 	run   func(spec any) (Plan, error)
-	files embed.FS // words.txt and examples.json of its package
+	files fs.FS // words.txt and examples.json of its package; nil where there are none
 }
 
 // Of is the entry of a noun.
@@ -42,7 +42,7 @@ func By[S any, P Plan](name string, plan func(S) (P, error)) Entry {
 
 // List is the nouns of a package. The files are its words.txt, what each field
 // means, and its examples.json, which has a list of examples for each noun.
-func List(files embed.FS, entries ...Entry) []Entry {
+func List(files fs.FS, entries ...Entry) []Entry {
 	for i := range entries {
 		entries[i].files = files
 	}
@@ -63,15 +63,23 @@ func (e Entry) Plan(spec any) (Plan, error) { return e.run(spec) }
 
 // Examples are Specs that can be planned, as JSON.
 func (e Entry) Examples() []json.RawMessage {
-	text, err := e.files.ReadFile("examples.json")
-	if err != nil {
-		return nil
-	}
 	var all map[string][]json.RawMessage
-	if json.Unmarshal(text, &all) != nil {
+	if json.Unmarshal(e.file("examples.json"), &all) != nil {
 		return nil
 	}
 	return all[e.name]
+}
+
+// file is a file of the noun's package, empty where there is none.
+func (e Entry) file(name string) []byte {
+	if e.files == nil {
+		return nil
+	}
+	text, err := fs.ReadFile(e.files, name)
+	if err != nil {
+		return nil
+	}
+	return text
 }
 
 // A Registry finds nouns by their names.

@@ -3,8 +3,11 @@ package noun_test
 import (
 	"encoding/json"
 	"errors"
+	"fmt"
 	"strings"
 	"testing"
+	"testing/fstest"
+	"testing/iotest"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
@@ -246,6 +249,122 @@ func TestRegistry(t *testing.T) {
 	} {
 		if _, _, err := r.Read(strings.NewReader(text), noun.Reader{Before: 7}); err == nil || err.Error() != want {
 			t.Errorf("%s\n got %v\nwant %s", text, err, want)
+		}
+	}
+}
+
+// A List knows what the files of its package say.
+func TestList(t *testing.T) {
+	files := fstest.MapFS{
+		"words.txt":     {Data: []byte("noun_test.Allowance.Drafted\tThe allowance.\nnoun_test.bag.Depth\tHow deep it is.\n")},
+		"examples.json": {Data: []byte(`{"bag.bag": [{"depth": "1 in"}, {"depth": "2 in"}]}`)},
+	}
+	r := noun.NewRegistry(noun.List(files, noun.Of[bag]("bag.bag")), noun.List(fstest.MapFS{}, noun.Of[bag]("bag.other")))
+	var names []string
+	for e := range r.All() {
+		names = append(names, e.Name())
+	}
+	if diff := cmp.Diff([]string{"bag.bag", "bag.other"}, names); diff != "" {
+		t.Error(diff)
+	}
+	e, _ := r.Find("bag.bag")
+	if all := e.Examples(); len(all) != 2 || string(all[1]) != `{"depth": "2 in"}` {
+		t.Errorf("got examples %s", all)
+	}
+	means := map[string]string{}
+	for _, f := range e.Fields() {
+		means[f.Path] = f.Means
+	}
+	if means["drafted"] != "The allowance." || means["depth"] != "How deep it is." || means["way"] != "" || means["takes[0].drafted"] != "The allowance." {
+		t.Errorf("got %v", means)
+	}
+	if text, err := noun.Schema(e); err != nil || !strings.Contains(string(text), "How deep it is.") {
+		t.Errorf("%s, %v", text, err)
+	}
+	var structs []string
+	for _, s := range e.Structs() {
+		structs = append(structs, s.Name())
+	}
+	if diff := cmp.Diff([]string{"bag", "Allowance", "french", "plain"}, structs); diff != "" {
+		t.Error(diff)
+	}
+	if _, ok := e.NewPlan().(*bagPlan); !ok {
+		t.Errorf("the plan of a bag is %T", e.NewPlan())
+	}
+	other, _ := r.Find("bag.other")
+	if _, ok := r.Find("hat"); ok || other.Examples() != nil || noun.Of[bag]("bag.bag").Examples() != nil {
+		t.Error("a noun or an example is found that is not there")
+	}
+}
+
+func TestMap(t *testing.T) {
+	m := noun.Map[int]{{Name: "b", Value: 1}, {Name: "a", Value: 2}}
+	if v, ok := m.Get("a"); v != 2 || !ok {
+		t.Errorf("a is %d, %v", v, ok)
+	}
+	if _, ok := m.Get("c"); ok {
+		t.Error("c is found")
+	}
+	for _, text := range []string{`[]`, `{"a": "x"}`, `{"a": 1`, `1`} {
+		if err := json.Unmarshal([]byte(text), &m); err == nil || m[0].Name != "b" {
+			t.Errorf("%s is read as %v", text, m)
+		}
+	}
+	if _, err := json.Marshal(noun.Map[func()]{{Name: "f"}}); err == nil {
+		t.Error("a function is written")
+	}
+}
+
+// What MarshalChoice did not write, UnmarshalChoice need not read.
+func TestChoice(t *testing.T) {
+	var s anySeam
+	if text, err := json.Marshal(s); err != nil || string(text) != "null" {
+		t.Errorf("nothing chosen is %s, %v", text, err)
+	}
+	if text, err := json.Marshal(anySeam{plain{}}); err != nil || string(text) != `{"kind":"plain"}` {
+		t.Errorf("a kind without fields is %s, %v", text, err)
+	}
+	if err := json.Unmarshal([]byte("null"), &s); err != nil || s.Seam != nil {
+		t.Errorf("null is %v, %v", s, err)
+	}
+	for text, want := range map[string]error{
+		`{"first": "1 in"}`:                fault.Missing,
+		`{"kind": "bound"}`:                fault.Unknown,
+		`{"kind": "french", "first": "x"}`: nil,
+		`{"kind": 3}`:                      nil,
+	} {
+		err := json.Unmarshal([]byte(text), &s)
+		if err == nil || want != nil && !errors.Is(err, want) {
+			t.Errorf("%s: %v", text, err)
+		}
+	}
+}
+
+// A broken reader is no fault of the text.
+func TestBrokenReader(t *testing.T) {
+	broken := errors.New("broken")
+	var b bag
+	if err := noun.Read(iotest.ErrReader(broken), &b); !errors.Is(err, broken) {
+		t.Errorf("got %v", err)
+	}
+	if _, _, err := (noun.Registry{}).Read(iotest.ErrReader(broken), noun.Reader{}); !errors.Is(err, broken) {
+		t.Errorf("got %v", err)
+	}
+}
+
+func TestLists(t *testing.T) {
+	var v struct {
+		Pair [2]units.Length
+		More []*int
+	}
+	for text, want := range map[string]string{
+		`{"pair": ["1 in", "2 in"]}`: "",
+		`{"pair": ["1 in"]}`:         "pair a list: cannot be read, want a list of 2 (line 1, column 10)",
+		`{"more": [1]}`:              "more[0] 1: cannot be read, want a field that can be given (line 1, column 11)",
+	} {
+		err := noun.Read(strings.NewReader(text), &v)
+		if got := fmt.Sprint(err); got != want && !(err == nil && want == "") {
+			t.Errorf("%s: %s, want %s", text, got, want)
 		}
 	}
 }

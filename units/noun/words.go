@@ -105,11 +105,7 @@ func (e Entry) means(t reflect.Type, index []int) string {
 		t = t.Field(i).Type
 	}
 	name := t.String() + "." + t.Field(index[len(index)-1]).Name
-	text, err := e.files.ReadFile("words.txt")
-	if err != nil {
-		return ""
-	}
-	for line := range strings.Lines(string(text)) {
+	for line := range strings.Lines(string(e.file("words.txt"))) {
 		if key, words, ok := strings.Cut(strings.TrimSuffix(line, "\n"), "\t"); ok && key == name {
 			return words
 		}

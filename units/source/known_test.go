@@ -1,0 +1,30 @@
+package source_test
+
+import (
+	"strings"
+	"testing"
+
+	"example.com/clothyard/units/source"
+)
+
+func TestCite(t *testing.T) {
+	for _, c := range []struct {
+		cite  source.Cite
+		parts []string
+	}{
+		{source.Practise("pressing"), []string{"pressing: common practice"}},
+		{source.Cite{For: "cords", ID: "us-drawstring-rule", Place: "section 3", Known: source.Read}, []string{"cords: 16 CFR part 1120", "2011", ", section 3 (read)"}},
+		{source.Cite{For: "cords", ID: "us-drawstring-rule", Known: source.Memory}, []string{"(memory)"}},
+		{source.Cite{For: "cords", ID: "no-such", Known: source.Computed}, []string{"cords: computed"}},
+		{source.Cite{For: "cords"}, []string{"cords: unknown"}},
+	} {
+		for _, part := range c.parts {
+			if got := c.cite.Text(); !strings.Contains(got, part) {
+				t.Errorf("%q lacks %q", got, part)
+			}
+		}
+	}
+	if _, ok := source.Lookup("no-such"); ok {
+		t.Error("a source is found that is not there")
+	}
+}
