@@ -62,12 +62,13 @@ func (s Strip) Plan() (StripPlan, error) {
 		st.Least = s.Edge.Abs().Scale(s.Fullness.Abs())
 	}
 	sp, err := st.Plan()
-	for _, f := range fault.Under("Strip", err) {
+	faults := fault.Under("Strip", err)
+	for _, f := range faults {
 		if derived && f.Path == "Strip.Least" {
 			f.Path, f.Got = "Edge", s.Edge.String()+" at a fullness of "+s.Fullness.String()
 		}
-		a.Fault(f.Path, f.Got, f.Limit, f.Kind)
 	}
+	a.Include("", faults.OrNil())
 	s.check(&a, whole || !s.Strip.Least.IsZero())
 	switch {
 	case a.Failed():

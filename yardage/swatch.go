@@ -1,8 +1,6 @@
 package yardage
 
 import (
-	"errors"
-
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -61,11 +59,7 @@ func (d *side) solve(a *fault.Audit) {
 		d.shrink = made
 	}
 	if own.Failed() {
-		var fs fault.Faults
-		errors.As(own.Err(), &fs)
-		for _, one := range fs {
-			a.Fault(one.Path, one.Got, one.Limit, one.Kind)
-		}
+		a.Include("", own.Err())
 		return
 	}
 	switch {

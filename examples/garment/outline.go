@@ -37,7 +37,8 @@ func (w *planner) outlines(s layout.Spec) (layout.Spec, error) {
 		one := layout.Spec{Cloth: layout.Cloth{Wide: r.Wide.Add(r.Long)}, Pieces: []layout.Piece{r}}
 		if _, err := one.Solve(); err != nil {
 			for _, f := range fault.Under("", err) {
-				a.Fault(at("Pieces", i, "Outline"), f.Got, f.Limit, f.Kind)
+				f.Path = at("Pieces", i, "Outline")
+				a.Include("", fault.Faults{f})
 			}
 		}
 	}

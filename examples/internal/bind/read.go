@@ -145,7 +145,7 @@ func (s *state) parse(path string, n Node, err error) {
 	var p *units.ParseError
 	var f *fault.Fault
 	if errors.As(err, &f) {
-		s.fault(path, n.shown(), f.Limit, f.Kind)
+		s.fault(path, n.shown(), f.Want(), f.Kind)
 		return
 	}
 	if errors.As(err, &p) {

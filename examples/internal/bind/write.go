@@ -191,7 +191,7 @@ func AppendFaults(b []byte, sum string, line int, faults fault.Faults) []byte {
 		}
 		b = quote(append(b, `{"path":`...), f.Path)
 		b = quote(append(b, `,"got":`...), f.Got)
-		b = quote(append(b, `,"limit":`...), f.Limit)
+		b = quote(append(b, `,"limit":`...), f.Want())
 		b = append(b, `,"error":`...)
 		if f.Kind != "" {
 			b = quote(b, f.Kind.Error())
