@@ -3,6 +3,7 @@ package fault_test
 import (
 	"encoding/json"
 	"errors"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -150,5 +151,41 @@ func TestQuote(t *testing.T) {
 		if got != want {
 			t.Errorf("Quote(%q) is %s, want %s", in, got, want)
 		}
+	}
+}
+
+// Many faults are cut short and counted; one too many is told in full.
+func TestMost(t *testing.T) {
+	for n, want := range map[int]int{1: 1, fault.MaxFaults: fault.MaxFaults, fault.MaxFaults + 1: fault.MaxFaults + 1, 1000: fault.MaxFaults + 1} {
+		var a fault.Audit
+		for range n {
+			a.Fault("takes", "1 in", "none", fault.Range)
+		}
+		var fs fault.Faults
+		if !errors.As(fault.Most(a.Err()), &fs) || len(fs) != want || n > want && fs[fault.MaxFaults].Got != strconv.Itoa(n-fault.MaxFaults)+" faults more" {
+			t.Errorf("%d faults are %d, the last %v", n, len(fs), fs[len(fs)-1])
+		}
+	}
+	plain := errors.New("plain")
+	if fault.Most(plain) != plain || fault.Most(nil) != nil {
+		t.Error("an error without faults is changed")
+	}
+}
+
+// Text that cannot be seen is escaped in JSON, and is read back as it was.
+func TestVisibleJSON(t *testing.T) {
+	for _, s := range []string{"", "ruff", "Rüsche \"a\\b\" </>", "\x1b[31m\x7f", "\u009b \u202e \u2066 \ufeff \u2028", "\uffff \U0001fffe \U0001f600"} {
+		b, err := json.Marshal(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		b = fault.VisibleJSON(b)
+		var back string
+		if err := json.Unmarshal(b, &back); err != nil || back != s || fault.Visible(string(b)) != string(b) {
+			t.Errorf("%q is written as %q and read as %q, %v", s, b, back, err)
+		}
+	}
+	if got := string(fault.VisibleJSON([]byte("[\n\t\"\u202e\"\n]"))); got != "[\n\t\"\\u202e\"\n]" {
+		t.Errorf("%q", got)
 	}
 }

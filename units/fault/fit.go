@@ -1,10 +1,12 @@
 package fault
 
 import (
+	"bytes"
 	"fmt"
 	"strconv"
 	"strings"
 	"unicode"
+	"unicode/utf16"
 	"unicode/utf8"
 )
 
@@ -55,4 +57,23 @@ func Visible(s string) string {
 		s = s[n:]
 	}
 	return b.String()
+}
+
+// VisibleJSON is a JSON text in which each character that is not fit to print is
+// escaped, as in \u202e, so that it reaches no terminal and is read back as it was.
+func VisibleJSON(text []byte) []byte {
+	if !bytes.ContainsFunc(text, unfit) {
+		return text
+	}
+	var b []byte
+	for _, r := range string(text) {
+		if r < ' ' || !unfit(r) { // a control in JSON is white space
+			b = utf8.AppendRune(b, r)
+			continue
+		}
+		for _, u := range utf16.Encode([]rune{r}) {
+			b = fmt.Appendf(b, `\u%04x`, u)
+		}
+	}
+	return b
 }

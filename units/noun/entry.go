@@ -105,14 +105,11 @@ func (r Registry) Find(name string) (e Entry, ok bool) {
 // as [Entry.New] gives it. Where the noun is known the entry is given even if there
 // are faults.
 func (r Registry) Read(in io.Reader, reader Reader) (e Entry, spec any, err error) {
-	text, err := io.ReadAll(io.LimitReader(in, MaxBytes+1))
+	text, all, err := reader.nodes(in, 1)
 	if err != nil {
 		return Entry{}, nil, err
 	}
-	n, err := parseNode(text)
-	if err != nil {
-		return Entry{}, nil, reader.after(err)
-	}
+	n := all[0]
 	name, ok := n.take("sum")
 	switch e, found := r.Find(name); {
 	case !ok:

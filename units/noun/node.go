@@ -2,6 +2,7 @@ package noun
 
 import (
 	"bytes"
+	"cmp"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -18,7 +19,6 @@ const (
 	MaxDepth  = 24      // of nesting
 	MaxNumber = 100     // bytes of one number with its unit
 	MaxNodes  = 100_000 // values in one JSON text
-	MaxFaults = 100     // faults told of one text; the rest are counted
 )
 
 // A node is a JSON value, its keys in the order given.
@@ -71,34 +71,54 @@ func (n *node) take(key string) (text string, ok bool) {
 
 // parseNode reads one JSON value and nothing after it.
 func parseNode(text []byte) (node, error) {
-	if len(text) > MaxBytes {
-		return node{}, fault.Faults{{Got: "more than " + strconv.Itoa(MaxBytes) + " bytes", Kind: fault.Range, Limit: fmt.Sprintf("at most %d bytes", MaxBytes)}}
+	all, err := Reader{}.parse(text, 1)
+	if err != nil {
+		return node{}, err
+	}
+	return all[0], nil
+}
+
+// parse reads so many JSON values and nothing after them; as many as there are
+// where count is negative.
+func (r Reader) parse(text []byte, count int) (all []node, err error) {
+	if most := r.bytes(); len(text) > most {
+		return nil, fault.Faults{{Got: "more than " + strconv.Itoa(most) + " bytes", Kind: fault.Range, Limit: fmt.Sprintf("at most %d bytes", most)}}
 	}
 	d := json.NewDecoder(bytes.NewReader(text))
 	d.UseNumber()
-	left := MaxNodes
-	n, err := readNode(d, 0, &left)
+	left := cmp.Or(r.MaxNodes, MaxNodes)
+	for err == nil && (count > len(all) || count < 0 && d.More()) {
+		var n node
+		n, err = readNode(d, 0, &left)
+		all = append(all, n)
+	}
 	if err == nil {
-		if _, more := d.Token(); more != io.EOF {
+		if _, more := d.Token(); more != io.EOF { // a bracket too many is no end
 			err = errors.New("nothing after the end")
 		}
 	}
 	if err != nil {
 		want := strings.TrimPrefix(err.Error(), "json: ")
-		if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
+		switch {
+		case left < 0:
+			want = fmt.Sprintf("at most %d values", cmp.Or(r.MaxNodes, MaxNodes))
+		case errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF):
 			want = "more: the text ends too early"
 		}
-		return node{}, fault.Faults{{At: place(text, int(d.InputOffset()), 0), Got: "JSON", Kind: fault.Form, Limit: want}}
+		return nil, fault.Faults{{At: place(text, int(d.InputOffset()), 0), Got: "JSON", Kind: fault.Form, Limit: want}}
 	}
-	return n, nil
+	return all, nil
 }
+
+// bytes is the bound on a text.
+func (r Reader) bytes() int { return cmp.Or(r.MaxBytes, MaxBytes) }
 
 func readNode(d *json.Decoder, depth int, left *int) (node, error) {
 	if depth > MaxDepth {
 		return node{}, fmt.Errorf("nesting of at most %d", MaxDepth)
 	}
 	if *left--; *left < 0 {
-		return node{}, fmt.Errorf("at most %d values", MaxNodes)
+		return node{}, errors.New("fewer values")
 	}
 	t, err := d.Token()
 	if err != nil {

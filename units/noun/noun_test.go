@@ -198,7 +198,7 @@ func TestReadBounds(t *testing.T) {
 	var b bag
 	err := noun.Read(strings.NewReader(`{"takes": [`+strings.Repeat("1,", 5000)+`1]}`), &b)
 	var fs fault.Faults
-	if !errors.As(err, &fs) || len(fs) != noun.MaxFaults+1 || fs[noun.MaxFaults].Got != "4901 faults more" {
+	if !errors.As(err, &fs) || len(fs) != fault.MaxFaults+1 || fs[fault.MaxFaults].Got != "4901 faults more" {
 		t.Errorf("of 5001 faults %d are told", len(fs))
 	}
 }
@@ -396,5 +396,30 @@ func TestFields(t *testing.T) {
 	}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Error(diff)
+	}
+}
+
+// Values stand one after another; nothing else does.
+func TestReadAll(t *testing.T) {
+	r := noun.Reader{MaxNodes: 5, MaxBytes: 40}
+	for text, want := range map[string]string{
+		"": "", " \n": "", "[1] [2]": "", "[1,2,3,4]": "",
+		"[1]]":                  "JSON: cannot be read, want nothing after the end (line 1, column 3)",
+		"[1] }":                 "JSON: cannot be read, want nothing after the end (line 1, column 4)",
+		"[1":                    "JSON: cannot be read, want more: the text ends too early (line 1, column 2)",
+		"[1,2,3,4,5]":           "JSON: cannot be read, want at most 5 values (line 1, column 8)",
+		"[1]\n[2,null]":         "[1][1] null: cannot be read, want a value, or leave it out (line 2, column 7)",
+		strings.Repeat(" ", 41): "more than 40 bytes: out of range, want at most 40 bytes",
+	} {
+		all, err := noun.ReadAll[[]int](r, strings.NewReader(text))
+		if (err == nil) != (want == "") || err != nil && err.Error() != want {
+			t.Errorf("%q: %v, %v, want %s", text, all, err, want)
+		}
+		if err == nil && len(all) != strings.Count(text, "[") {
+			t.Errorf("%q: %v", text, all)
+		}
+	}
+	if _, err := noun.ReadAll[int](r, iotest.ErrReader(errors.New("broken"))); err == nil || err.Error() != "broken" {
+		t.Error(err)
 	}
 }

@@ -18,14 +18,16 @@ const Zero fault.Kind = "zero means not given"
 
 // A Reader reads Specs. The zero Reader asks for a unit in every length.
 type Reader struct {
-	Parser units.Parser // for lengths
-	Before int          // how many lines stand before the text, for the places that faults name
+	Parser   units.Parser // for lengths
+	Before   int          // how many lines stand before the text, for the places that faults name
+	MaxBytes int          // how many bytes a text may have; the default is [MaxBytes]
+	MaxNodes int          // how many values a text may have; the default is [MaxNodes]
 }
 
 // Read reads a Spec, or any other value of the library, from JSON that a person
 // or a stranger wrote. The value that into points to is set where there is no
 // fault. The error is [fault.Faults]: all of them, each with its path and its
-// place in the text, at most [MaxFaults].
+// place in the text, at most [fault.MaxFaults].
 //
 // Read refuses more than encoding/json does: a key that is not known, that
 // differs in case or that stands twice, null, text after the end, and an explicit
@@ -36,15 +38,37 @@ func Read(r io.Reader, into any) error { return Reader{}.Read(r, into) }
 
 // Read reads as the function [Read] does, with the settings of the reader.
 func (r Reader) Read(in io.Reader, into any) error {
-	text, err := io.ReadAll(io.LimitReader(in, MaxBytes+1))
+	text, all, err := r.nodes(in, 1)
 	if err != nil {
 		return err
 	}
-	n, err := parseNode(text)
+	return r.fill(all[0], text, into)
+}
+
+// ReadAll reads JSON values that stand one after another, as [Reader.Read] reads
+// one. The bounds hold for all of them together. The path of a fault begins with
+// the number of its value, as in [2].edge.
+func ReadAll[T any](r Reader, in io.Reader) ([]T, error) {
+	text, nodes, err := r.nodes(in, -1)
 	if err != nil {
-		return r.after(err)
+		return nil, err
 	}
-	return r.fill(n, text, into)
+	all := make([]T, len(nodes))
+	for i, n := range nodes {
+		if err := r.fill(n, text, &all[i]); err != nil {
+			return nil, fault.Under("["+strconv.Itoa(i)+"]", err)
+		}
+	}
+	return all, nil
+}
+
+// nodes reads so many JSON values, and the text they stand in.
+func (r Reader) nodes(in io.Reader, count int) (text []byte, all []node, err error) {
+	if text, err = io.ReadAll(io.LimitReader(in, int64(r.bytes())+1)); err != nil {
+		return nil, nil, err
+	}
+	all, err = r.parse(text, count)
+	return text, all, r.after(err)
 }
 
 // Pairs reads a Spec from pairs such as first=3/16 in, strip.each=12 in or
@@ -78,7 +102,7 @@ func (r Reader) fill(n node, text []byte, into any) error {
 	v := reflect.New(to.Type()).Elem()
 	s.set("", false, n, v)
 	if s.left > 0 {
-		s.faults = append(s.faults, &fault.Fault{Got: strconv.Itoa(s.left) + " faults more", Kind: fault.Form})
+		s.faults = append(s.faults, fault.More(s.left))
 	}
 	if len(s.faults) > 0 {
 		return s.faults
@@ -96,7 +120,7 @@ type state struct {
 }
 
 func (s *state) fault(path string, n node, kind fault.Kind, limit string) {
-	if len(s.faults) >= MaxFaults {
+	if len(s.faults) >= fault.MaxFaults {
 		s.left++
 		return
 	}
