@@ -48,7 +48,7 @@ func ExampleRow_Solve() {
 	fmt.Println(err)
 	// Output:
 	// 10 buttons, 1 1/6 in apart <nil>
-	// MinGap 1 3/16 in: no whole number of buttons fits, want another limit: 9 buttons are 1 5/16 in apart, 10 buttons are 1 1/6 in apart
+	// minGap 1 3/16 in: no whole number of buttons fits, want another limit: 9 buttons are 1 5/16 in apart, 10 buttons are 1 1/6 in apart
 }
 
 // Seven buttons in place of nine: which chalk marks still serve?
@@ -83,7 +83,7 @@ func ExampleHole_Plan() {
 	fmt.Println("assumed:", p.Assumed)
 	// Output:
 	// 87/160 in cut 9/16 in from 5 7/8 in to 6 7/16 in <nil>
-	// assumed: Outline Step Reach
+	// assumed: outline step reach
 }
 
 // The ball buttons of the page's doublet pass the hole as half their girth.

@@ -31,67 +31,67 @@ func TestFaults(t *testing.T) {
 		want []string // path and kind of each fault
 		is   error    // a sentinel among them
 	}{
-		{"row: nothing", row(buttons.Row{}), []string{"First", "Last", "Count"}, fault.Missing},
+		{"row: nothing", row(buttons.Row{}), []string{"first", "last", "count"}, fault.Missing},
 		{"row: all below zero", row(buttons.Row{First: minus, Last: minus, Count: -1, Gap: minus, MinGap: minus, MaxGap: minus, Step: minus, Have: -1, Months: -1}),
-			[]string{"First", "Last", "Count", "Gap", "MinGap", "MaxGap", "Step", "Have", "Months"}, fault.Sign},
+			[]string{"first", "last", "count", "gap", "minGap", "maxGap", "step", "have", "months"}, fault.Sign},
 		{"row: too many", row(buttons.Row{First: inch, Last: long("9 in"), Count: many, From: strings.Repeat("x", 300), Have: many, Months: many}),
-			[]string{"Count", "From", "Have", "Months"}, fault.Range},
-		{"row: unprintable name", row(buttons.Row{First: inch, Count: 1, From: "top\n"}), []string{"From"}, fault.Form},
-		{"row: last before first", row(buttons.Row{First: inch, Last: inch, Count: 3}), []string{"Last"}, fault.Range},
-		{"row: count missing", row(buttons.Row{First: inch, Last: long("9 in")}), []string{"Count"}, fault.Missing},
-		{"row: last missing", row(buttons.Row{First: inch, Count: 3, MinGap: inch}), []string{"Last"}, fault.Missing},
-		{"row: first missing", row(buttons.Row{Last: inch, Count: 3}), []string{"First"}, fault.Missing},
-		{"row: first missing, no count", row(buttons.Row{Last: inch, Gap: inch}), []string{"First", "Count"}, fault.Missing},
+			[]string{"count", "from", "have", "months"}, fault.Range},
+		{"row: unprintable name", row(buttons.Row{First: inch, Count: 1, From: "top\n"}), []string{"from"}, fault.Form},
+		{"row: last before first", row(buttons.Row{First: inch, Last: inch, Count: 3}), []string{"last"}, fault.Range},
+		{"row: count missing", row(buttons.Row{First: inch, Last: long("9 in")}), []string{"count"}, fault.Missing},
+		{"row: last missing", row(buttons.Row{First: inch, Count: 3, MinGap: inch}), []string{"last"}, fault.Missing},
+		{"row: first missing", row(buttons.Row{Last: inch, Count: 3}), []string{"first"}, fault.Missing},
+		{"row: first missing, no count", row(buttons.Row{Last: inch, Gap: inch}), []string{"first", "count"}, fault.Missing},
 		{"row: gaps of a single button", row(buttons.Row{First: inch, Last: long("2 in"), Count: 1, Gap: inch, MinGap: inch, MaxGap: inch}),
-			[]string{"Last", "Gap", "MinGap", "MaxGap"}, fault.Unused},
-		{"row: single button without a place", row(buttons.Row{Count: 1}), []string{"First"}, fault.Missing},
-		{"row: limits crossed", row(buttons.Row{First: inch, Last: long("9 in"), MinGap: long("3 in"), MaxGap: long("2 in")}), []string{"MaxGap"}, fault.Conflict},
-		{"row: stock below count", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, Have: 4}), []string{"Have"}, fault.Conflict},
-		{"row: one button for a row", row(buttons.Row{First: inch, Last: long("9 in"), Have: 1}), []string{"Have"}, fault.Conflict},
-		{"row: gap does not come out", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("3 in")}), []string{"Gap"}, buttons.ErrNoCount},
-		{"row: gap longer than the row", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("30 in")}), []string{"Gap"}, buttons.ErrNoCount},
-		{"row: gap too small", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("1/9999 in")}), []string{"Gap"}, fault.Range},
-		{"row: gap tiny", row(buttons.Row{First: inch, Last: long("9 in"), Gap: tiny()}), []string{"Gap"}, fault.Range},
-		{"row: stock below gap", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("2 in"), Have: 4}), []string{"Have"}, fault.Conflict},
-		{"row: no whole number", row(buttons.Row{First: inch, Last: long("11 in"), MinGap: long("2 3/4 in"), MaxGap: long("3 in")}), []string{"MinGap"}, buttons.ErrNoCount},
-		{"row: least gap above the span", row(buttons.Row{First: inch, Last: long("11 in"), MinGap: long("12 in")}), []string{"MinGap"}, buttons.ErrNoCount},
-		{"row: greatest gap too small", row(buttons.Row{First: inch, Last: long("11 in"), MaxGap: tiny()}), []string{"MaxGap"}, fault.Range},
-		{"row: least gap too small alone", row(buttons.Row{First: inch, Last: long("11 in"), MinGap: tiny()}), []string{"MinGap"}, fault.Range},
-		{"row: stock below limits", row(buttons.Row{First: inch, Last: long("11 in"), MaxGap: inch, Have: 3}), []string{"Have"}, fault.Conflict},
-		{"row: gap disagrees", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, Gap: inch}), []string{"Gap"}, fault.Conflict},
-		{"row: no room for the gaps", row(buttons.Row{Last: long("9 in"), Count: 5, Gap: long("3 in")}), []string{"Last"}, buttons.ErrPastEdge},
-		{"row: outside the limits", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, MinGap: long("3 in")}), []string{"MinGap"}, fault.Conflict},
-		{"row: outside the limits", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, MaxGap: inch}), []string{"MaxGap"}, fault.Conflict},
-		{"row: step above gap", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, Step: long("3 in")}), []string{"Step"}, fault.Range},
+			[]string{"last", "gap", "minGap", "maxGap"}, fault.Unused},
+		{"row: single button without a place", row(buttons.Row{Count: 1}), []string{"first"}, fault.Missing},
+		{"row: limits crossed", row(buttons.Row{First: inch, Last: long("9 in"), MinGap: long("3 in"), MaxGap: long("2 in")}), []string{"maxGap"}, fault.Conflict},
+		{"row: stock below count", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, Have: 4}), []string{"have"}, fault.Conflict},
+		{"row: one button for a row", row(buttons.Row{First: inch, Last: long("9 in"), Have: 1}), []string{"have"}, fault.Conflict},
+		{"row: gap does not come out", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("3 in")}), []string{"gap"}, buttons.ErrNoCount},
+		{"row: gap longer than the row", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("30 in")}), []string{"gap"}, buttons.ErrNoCount},
+		{"row: gap too small", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("1/9999 in")}), []string{"gap"}, fault.Range},
+		{"row: gap tiny", row(buttons.Row{First: inch, Last: long("9 in"), Gap: tiny()}), []string{"gap"}, fault.Range},
+		{"row: stock below gap", row(buttons.Row{First: inch, Last: long("9 in"), Gap: long("2 in"), Have: 4}), []string{"have"}, fault.Conflict},
+		{"row: no whole number", row(buttons.Row{First: inch, Last: long("11 in"), MinGap: long("2 3/4 in"), MaxGap: long("3 in")}), []string{"minGap"}, buttons.ErrNoCount},
+		{"row: least gap above the span", row(buttons.Row{First: inch, Last: long("11 in"), MinGap: long("12 in")}), []string{"minGap"}, buttons.ErrNoCount},
+		{"row: greatest gap too small", row(buttons.Row{First: inch, Last: long("11 in"), MaxGap: tiny()}), []string{"maxGap"}, fault.Range},
+		{"row: least gap too small alone", row(buttons.Row{First: inch, Last: long("11 in"), MinGap: tiny()}), []string{"minGap"}, fault.Range},
+		{"row: stock below limits", row(buttons.Row{First: inch, Last: long("11 in"), MaxGap: inch, Have: 3}), []string{"have"}, fault.Conflict},
+		{"row: gap disagrees", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, Gap: inch}), []string{"gap"}, fault.Conflict},
+		{"row: no room for the gaps", row(buttons.Row{Last: long("9 in"), Count: 5, Gap: long("3 in")}), []string{"last"}, buttons.ErrPastEdge},
+		{"row: outside the limits", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, MinGap: long("3 in")}), []string{"minGap"}, fault.Conflict},
+		{"row: outside the limits", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, MaxGap: inch}), []string{"maxGap"}, fault.Conflict},
+		{"row: step above gap", row(buttons.Row{First: inch, Last: long("9 in"), Count: 5, Step: long("3 in")}), []string{"step"}, fault.Range},
 
-		{"hole: nothing", hole(buttons.Hole{}), []string{"Diameter"}, fault.Missing},
+		{"hole: nothing", hole(buttons.Hole{}), []string{"diameter"}, fault.Missing},
 		{"hole: all below zero", hole(buttons.Hole{Diameter: minus, Thickness: minus, Ease: minus, Step: minus, Setting: buttons.Vertical, Place: minus, Reach: minus}),
-			[]string{"Diameter", "Thickness", "Ease", "Step", "Place", "Reach"}, fault.Sign},
-		{"hole: unknown kinds", hole(buttons.Hole{Diameter: inch, Outline: 9, Setting: 9}), []string{"Outline", "Setting"}, fault.Unknown},
-		{"hole: thickness of a ball", hole(buttons.Hole{Diameter: inch, Thickness: inch, Outline: buttons.Ball}), []string{"Thickness"}, fault.Unused},
-		{"hole: place without setting", hole(buttons.Hole{Diameter: inch, Place: inch, Reach: inch}), []string{"Place", "Reach"}, fault.Unused},
-		{"hole: begins before the end", hole(buttons.Hole{Diameter: inch, Setting: buttons.Vertical, Place: long("1/16 in")}), []string{"Place"}, buttons.ErrPastEdge},
-		{"hole: reach beyond it", hole(buttons.Hole{Diameter: inch, Setting: buttons.Horizontal, Reach: long("2 in")}), []string{"Reach"}, fault.Range},
-		{"hole: undecidable", hole(buttons.Hole{Diameter: inch, Outline: buttons.Ball, Step: tiny().Scale(tiny().Div(inch)).Scale(tiny().Div(inch))}), []string{"Step"}, units.ErrBound},
+			[]string{"diameter", "thickness", "ease", "step", "place", "reach"}, fault.Sign},
+		{"hole: unknown kinds", hole(buttons.Hole{Diameter: inch, Outline: 9, Setting: 9}), []string{"outline", "setting"}, fault.Unknown},
+		{"hole: thickness of a ball", hole(buttons.Hole{Diameter: inch, Thickness: inch, Outline: buttons.Ball}), []string{"thickness"}, fault.Unused},
+		{"hole: place without setting", hole(buttons.Hole{Diameter: inch, Place: inch, Reach: inch}), []string{"place", "reach"}, fault.Unused},
+		{"hole: begins before the end", hole(buttons.Hole{Diameter: inch, Setting: buttons.Vertical, Place: long("1/16 in")}), []string{"place"}, buttons.ErrPastEdge},
+		{"hole: reach beyond it", hole(buttons.Hole{Diameter: inch, Setting: buttons.Horizontal, Reach: long("2 in")}), []string{"reach"}, fault.Range},
+		{"hole: undecidable", hole(buttons.Hole{Diameter: inch, Outline: buttons.Ball, Step: tiny().Scale(tiny().Div(inch)).Scale(tiny().Div(inch))}), []string{"step"}, units.ErrBound},
 
-		{"lap: nothing", lap(buttons.Lap{}), []string{"Lap", "Hole", "Setting"}, fault.Missing},
+		{"lap: nothing", lap(buttons.Lap{}), []string{"lap", "hole", "setting"}, fault.Missing},
 		{"lap: all below zero", lap(buttons.Lap{Lap: minus, Hole: minus, Diameter: minus, Topstitch: minus, Setting: buttons.Horizontal, Reach: minus}),
-			[]string{"Lap", "Hole", "Diameter", "Topstitch", "Reach"}, fault.Sign},
-		{"lap: vertical, below zero", lap(buttons.Lap{Lap: inch, Hole: minus, Setting: buttons.Vertical, Reach: inch}), []string{"Hole", "Reach"}, fault.Unused},
-		{"lap: unknown setting", lap(buttons.Lap{Lap: inch, Hole: inch, Setting: 9}), []string{"Setting"}, fault.Unknown},
-		{"lap: button past the edge", lap(buttons.Lap{Lap: inch, Diameter: long("2 1/8 in"), Setting: buttons.Vertical}), []string{"Lap"}, buttons.ErrPastEdge},
-		{"lap: hole past the edge", lap(buttons.Lap{Lap: long("1/8 in"), Hole: inch, Setting: buttons.Horizontal}), []string{"Lap"}, buttons.ErrPastEdge},
-		{"lap: default lap past the edge", lap(buttons.Lap{Diameter: inch, Hole: long("3 in"), Setting: buttons.Horizontal, Reach: inch}), []string{"Lap"}, buttons.ErrPastEdge},
-		{"lap: hole all on one side", lap(buttons.Lap{Lap: inch, Hole: long("1/8 in"), Setting: buttons.Horizontal}), []string{"Hole"}, fault.Range},
+			[]string{"lap", "hole", "diameter", "topstitch", "reach"}, fault.Sign},
+		{"lap: vertical, below zero", lap(buttons.Lap{Lap: inch, Hole: minus, Setting: buttons.Vertical, Reach: inch}), []string{"hole", "reach"}, fault.Unused},
+		{"lap: unknown setting", lap(buttons.Lap{Lap: inch, Hole: inch, Setting: 9}), []string{"setting"}, fault.Unknown},
+		{"lap: button past the edge", lap(buttons.Lap{Lap: inch, Diameter: long("2 1/8 in"), Setting: buttons.Vertical}), []string{"lap"}, buttons.ErrPastEdge},
+		{"lap: hole past the edge", lap(buttons.Lap{Lap: long("1/8 in"), Hole: inch, Setting: buttons.Horizontal}), []string{"lap"}, buttons.ErrPastEdge},
+		{"lap: default lap past the edge", lap(buttons.Lap{Diameter: inch, Hole: long("3 in"), Setting: buttons.Horizontal, Reach: inch}), []string{"lap"}, buttons.ErrPastEdge},
+		{"lap: hole all on one side", lap(buttons.Lap{Lap: inch, Hole: long("1/8 in"), Setting: buttons.Horizontal}), []string{"hole"}, fault.Range},
 
-		{"stock: nothing", stock(buttons.Stock{}), []string{"Have", "Places"}, fault.Missing},
+		{"stock: nothing", stock(buttons.Stock{}), []string{"have", "places"}, fault.Missing},
 		{"stock: below zero", stock(buttons.Stock{Have: -1, Places: []buttons.Placement{{Count: -1, Times: -1, Least: -1}}, Months: -1}),
-			[]string{"Have", "Places[0].Count", "Places[0].Times", "Places[0].Least", "Months"}, fault.Sign},
+			[]string{"have", "places[0].count", "places[0].times", "places[0].least", "months"}, fault.Sign},
 		{"stock: too many of each", stock(buttons.Stock{Have: many, Places: []buttons.Placement{{Count: 1}, {Name: "\x00", Count: many, Times: many, Least: many}}, Months: many}),
-			[]string{"Have", "Places[1].Name", "Places[1].Count", "Places[1].Times", "Places[1].Least", "Months"}, fault.Range},
-		{"stock: too many in all", stock(buttons.Stock{Have: 1, Places: []buttons.Placement{{Count: 101, Times: 100}}}), []string{"Places"}, fault.Range},
-		{"stock: too many placements", stock(buttons.Stock{Have: 1, Places: make([]buttons.Placement, 1e6)}), []string{"Places"}, fault.Range},
-		{"stock: least above count", stock(buttons.Stock{Have: 1, Places: []buttons.Placement{{Count: 3, Least: 4}}}), []string{"Places[0].Least"}, fault.Conflict},
+			[]string{"have", "places[1].name", "places[1].count", "places[1].times", "places[1].least", "months"}, fault.Range},
+		{"stock: too many in all", stock(buttons.Stock{Have: 1, Places: []buttons.Placement{{Count: 101, Times: 100}}}), []string{"places"}, fault.Range},
+		{"stock: too many placements", stock(buttons.Stock{Have: 1, Places: make([]buttons.Placement, 1e6)}), []string{"places"}, fault.Range},
+		{"stock: least above count", stock(buttons.Stock{Have: 1, Places: []buttons.Placement{{Count: 3, Least: 4}}}), []string{"places[0].least"}, fault.Conflict},
 	} {
 		t.Run(c.why, func(t *testing.T) {
 			err := c.plan()
@@ -126,17 +126,17 @@ func huge() units.Length { return long(strings.Repeat("9", 1000) + " in") }
 // counts on either side and their gaps, never guessed.
 func TestNeighbours(t *testing.T) {
 	_, err := buttons.Row{First: long("1 in"), Last: long("11 in"), MinGap: long("2 3/4 in"), MaxGap: long("3 in")}.Plan()
-	want := "MinGap 2 3/4 in: no whole number of buttons fits, want another limit: " +
+	want := "minGap 2 3/4 in: no whole number of buttons fits, want another limit: " +
 		"4 buttons are 3 1/3 in apart, 5 buttons are 2 1/2 in apart"
 	if err == nil || err.Error() != want {
 		t.Errorf("got  %v\nwant %s", err, want)
 	}
 	_, err = buttons.Row{First: long("1 in"), Last: long("11 in"), MinGap: long("12 in")}.Plan()
-	if want := "MinGap 12 in: no whole number of buttons fits, want another limit: 2 buttons are 10 in apart"; err == nil || err.Error() != want {
+	if want := "minGap 12 in: no whole number of buttons fits, want another limit: 2 buttons are 10 in apart"; err == nil || err.Error() != want {
 		t.Errorf("got  %v\nwant %s", err, want)
 	}
 	_, err = buttons.Row{First: long("1 in"), Last: long("9 in"), Count: 5, Gap: long("1 in")}.Plan()
-	if want := "Gap 1 in: disagrees with what else is given, want 2 in, which 5 buttons from First to Last make"; err == nil || err.Error() != want {
+	if want := "gap 1 in: disagrees with what else is given, want 2 in, which 5 buttons from first to last make"; err == nil || err.Error() != want {
 		t.Errorf("got  %v\nwant %s", err, want)
 	}
 }
@@ -151,7 +151,7 @@ func TestReusedFaults(t *testing.T) {
 	}
 	_, err = p.Reused(buttons.Row{First: long("1 in"), Last: long("9 in"), Count: 5, From: "the hem"})
 	var faults fault.Faults
-	if !errors.As(err, &faults) || faults[0].Path != "From" || !errors.Is(err, fault.Conflict) {
+	if !errors.As(err, &faults) || faults[0].Path != "from" || !errors.Is(err, fault.Conflict) {
 		t.Errorf("another end: %v", err)
 	}
 }

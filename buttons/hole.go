@@ -57,43 +57,43 @@ func (h Hole) Solve() (Hole, error) {
 func (h Hole) fill() (Hole, ticket.Fields, error) {
 	var a fault.Audit
 	var assumed chosen
-	a.Need("Diameter", h.Diameter)
+	a.Need("diameter", h.Diameter)
 	ball := h.Outline == Ball
 	switch {
 	case ball:
-		unused(&a, "Thickness", h.Thickness, "for a ball, which is as thick as it is wide")
+		unused(&a, "thickness", h.Thickness, "for a ball, which is as thick as it is wide")
 	case h.Thickness.IsZero():
 		h.Thickness = eighth()
-		assumed.add("Thickness")
+		assumed.add("thickness")
 	default:
-		a.Need("Thickness", h.Thickness)
+		a.Need("thickness", h.Thickness)
 	}
 	switch {
 	case h.Outline == NoOutline:
 		h.Outline = Flat
-		assumed.add("Outline")
+		assumed.add("outline")
 	case !h.Outline.Valid():
-		a.Fault("Outline", h.Outline.String(), wantOutline, fault.Unknown)
+		a.Fault("outline", h.Outline.String(), wantOutline, fault.Unknown)
 	}
-	a.NotNegative("Ease", h.Ease)
+	a.NotNegative("ease", h.Ease)
 	if h.Step.IsZero() {
 		h.Step = sixteenth()
-		assumed.add("Step")
+		assumed.add("step")
 	}
-	a.NotNegative("Step", h.Step)
+	a.NotNegative("step", h.Step)
 	switch {
 	case h.Setting == NoSetting:
-		unused(&a, "Place", h.Place, "without Setting")
-		unused(&a, "Reach", h.Reach, "without Setting")
+		unused(&a, "place", h.Place, "without setting")
+		unused(&a, "reach", h.Reach, "without setting")
 	case !h.Setting.Valid():
-		a.Fault("Setting", h.Setting.String(), wantSetting, fault.Unknown)
+		a.Fault("setting", h.Setting.String(), wantSetting, fault.Unknown)
 	default:
-		a.NotNegative("Place", h.Place)
+		a.NotNegative("place", h.Place)
 		if h.Reach.IsZero() {
 			h.Reach = eighth()
-			assumed.add("Reach")
+			assumed.add("reach")
 		}
-		a.NotNegative("Reach", h.Reach)
+		a.NotNegative("reach", h.Reach)
 	}
 	return h, assumed.fields(), a.Err()
 }
@@ -124,11 +124,11 @@ func (h Hole) Plan() (HolePlan, error) {
 	var a fault.Audit
 	switch {
 	case err != nil:
-		a.Fault("Step", s.Step.String(), "a mark that the hole can be told from", fault.KindOf(err))
+		a.Fault("step", s.Step.String(), "a mark that the hole can be told from", fault.KindOf(err))
 	case s.Setting != NoSetting && !s.Reach.Less(p.Cut):
-		a.Fault("Reach", assumedText(s.Reach, h.Reach.IsZero()), "less than "+p.Cut.String()+", the hole", fault.Range)
+		a.Fault("reach", assumedText(s.Reach, h.Reach.IsZero()), "less than "+p.Cut.String()+", the hole", fault.Range)
 	case s.Setting == Vertical && s.Place.Sign() > 0 && s.Place.Less(s.Reach):
-		a.Fault("Place", s.Place.String(), "at least "+s.Reach.String()+" (Reach)", ErrPastEdge)
+		a.Fault("place", s.Place.String(), "at least "+s.Reach.String()+" (reach)", ErrPastEdge)
 	}
 	if a.Failed() {
 		return HolePlan{}, a.Err()

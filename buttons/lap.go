@@ -52,36 +52,36 @@ func (l Lap) solve() (Lap, ticket.Fields, error) {
 	noLap := l.Lap.IsZero()
 	if noLap && l.Diameter.Sign() > 0 {
 		l.Lap = defaultLap().Lap(l.Diameter)
-		assumed.add("Lap")
+		assumed.add("lap")
 	}
 	switch {
 	case l.Lap.Sign() <= 0:
-		a.Need("Lap", l.Lap)
+		a.Need("lap", l.Lap)
 	case l.Setting == Horizontal && !reach.Less(l.Lap) && !reach.Less(half):
-		a.Fault("Lap", assumedText(l.Lap, noLap), "more than "+reach.String()+" (Reach)", ErrPastEdge)
+		a.Fault("lap", assumedText(l.Lap, noLap), "more than "+reach.String()+" (reach)", ErrPastEdge)
 	case l.Lap.Less(half): // which is then more than Reach
-		a.Fault("Lap", assumedText(l.Lap, noLap), "at least "+half.String()+", half of Diameter", ErrPastEdge)
+		a.Fault("lap", assumedText(l.Lap, noLap), "at least "+half.String()+", half of diameter", ErrPastEdge)
 	}
 	if l.Setting == Vertical {
-		a.NotNegative("Hole", l.Hole)
-	} else if a.Need("Hole", l.Hole); l.Setting == Horizontal && l.Hole.Sign() > 0 && !reach.Less(l.Hole) {
-		a.Fault("Hole", l.Hole.String(), "more than "+reach.String()+" (Reach)", fault.Range)
+		a.NotNegative("hole", l.Hole)
+	} else if a.Need("hole", l.Hole); l.Setting == Horizontal && l.Hole.Sign() > 0 && !reach.Less(l.Hole) {
+		a.Fault("hole", l.Hole.String(), "more than "+reach.String()+" (reach)", fault.Range)
 	}
-	a.NotNegative("Diameter", l.Diameter)
-	a.NotNegative("Topstitch", l.Topstitch)
+	a.NotNegative("diameter", l.Diameter)
+	a.NotNegative("topstitch", l.Topstitch)
 	switch l.Setting {
 	case Vertical:
-		unused(&a, "Reach", l.Reach, "for a vertical hole, which lies on the centre line")
+		unused(&a, "reach", l.Reach, "for a vertical hole, which lies on the centre line")
 	case Horizontal:
 		if l.Reach.IsZero() {
 			l.Reach = reach
-			assumed.add("Reach")
+			assumed.add("reach")
 		}
-		a.NotNegative("Reach", l.Reach)
+		a.NotNegative("reach", l.Reach)
 	case NoSetting:
-		a.Fault("Setting", "", wantSetting, fault.Missing)
+		a.Fault("setting", "", wantSetting, fault.Missing)
 	default:
-		a.Fault("Setting", l.Setting.String(), wantSetting, fault.Unknown)
+		a.Fault("setting", l.Setting.String(), wantSetting, fault.Unknown)
 	}
 	return l, assumed.fields(), a.Err()
 }

@@ -65,11 +65,11 @@ func TestAssumedInFaults(t *testing.T) {
 		path string
 		got  string
 	}{
-		{row(buttons.Row{First: long("1 in"), Last: long("9/8 in"), Count: 5}), "Step", "1/16 in, assumed"},
-		{row(buttons.Row{First: long("1 in"), Last: long("9/8 in"), Count: 5, Step: long("1/16 in")}), "Step", "1/16 in"},
-		{hole(buttons.Hole{Diameter: long("1/32 in"), Thickness: long("1/64 in"), Setting: buttons.Horizontal}), "Reach", "1/8 in, assumed"},
-		{hole(buttons.Hole{Diameter: long("1/32 in"), Thickness: long("1/64 in"), Setting: buttons.Horizontal, Reach: long("1/8 in")}), "Reach", "1/8 in"},
-		{lap(buttons.Lap{Diameter: long("1 in"), Hole: long("3 in"), Setting: buttons.Horizontal, Reach: long("1 in")}), "Lap", "3/4 in, assumed"},
+		{row(buttons.Row{First: long("1 in"), Last: long("9/8 in"), Count: 5}), "step", "1/16 in, assumed"},
+		{row(buttons.Row{First: long("1 in"), Last: long("9/8 in"), Count: 5, Step: long("1/16 in")}), "step", "1/16 in"},
+		{hole(buttons.Hole{Diameter: long("1/32 in"), Thickness: long("1/64 in"), Setting: buttons.Horizontal}), "reach", "1/8 in, assumed"},
+		{hole(buttons.Hole{Diameter: long("1/32 in"), Thickness: long("1/64 in"), Setting: buttons.Horizontal, Reach: long("1/8 in")}), "reach", "1/8 in"},
+		{lap(buttons.Lap{Diameter: long("1 in"), Hole: long("3 in"), Setting: buttons.Horizontal, Reach: long("1 in")}), "lap", "3/4 in, assumed"},
 	} {
 		var faults fault.Faults
 		if err := c.plan(); !errors.As(err, &faults) || len(faults) != 1 || faults[0].Path != c.path || faults[0].Got != c.got {
@@ -105,10 +105,10 @@ func TestRowDigits(t *testing.T) {
 		path string
 		r    buttons.Row
 	}{
-		{"Last", buttons.Row{First: long("1 in"), Last: last, Count: buttons.MaxCount}},
-		{"First", buttons.Row{First: last, Gap: long("1 in"), Count: buttons.MaxCount}},
-		{"Gap", buttons.Row{First: long("1 in"), Gap: last, Have: buttons.MaxCount}},
-		{"Step", buttons.Row{First: long("1 in"), Last: long("9999 in"), Count: buttons.MaxCount, Step: long("1 in").Scale(long("1 in").Div(last))}},
+		{"last", buttons.Row{First: long("1 in"), Last: last, Count: buttons.MaxCount}},
+		{"first", buttons.Row{First: last, Gap: long("1 in"), Count: buttons.MaxCount}},
+		{"gap", buttons.Row{First: long("1 in"), Gap: last, Have: buttons.MaxCount}},
+		{"step", buttons.Row{First: long("1 in"), Last: long("9999 in"), Count: buttons.MaxCount, Step: long("1 in").Scale(long("1 in").Div(last))}},
 	} {
 		_, err := c.r.Plan()
 		var faults fault.Faults

@@ -26,16 +26,16 @@ import (
 // Have stands in for Count where nothing else gives it; otherwise it is only a
 // limit. What is given twice and agrees is accepted.
 type Row struct {
-	First  units.Length // place of the first button, from the named end
-	Last   units.Length // place of the last button, from the same end
-	Count  int          // how many buttons, at most [MaxCount]
-	Gap    units.Length // from one place to the next
-	MinGap units.Length // the least gap that serves
-	MaxGap units.Length // the greatest gap that serves
-	From   string       // the named end; default "the top edge" (common practice)
-	Step   units.Length // the mark of the tape to which places are read; default 1/16 in (common practice)
-	Have   int          // how many buttons there are: no more are used
-	Months int          // age of the wearer in months, for the cautions only
+	First  units.Length `json:"first,omitzero"`  // place of the first button, from the named end
+	Last   units.Length `json:"last,omitzero"`   // place of the last button, from the same end
+	Count  int          `json:"count,omitzero"`  // how many buttons, at most [MaxCount]
+	Gap    units.Length `json:"gap,omitzero"`    // from one place to the next
+	MinGap units.Length `json:"minGap,omitzero"` // the least gap that serves
+	MaxGap units.Length `json:"maxGap,omitzero"` // the greatest gap that serves
+	From   string       `json:"from,omitzero"`   // the named end; default "the top edge" (common practice)
+	Step   units.Length `json:"step,omitzero"`   // the mark of the tape to which places are read; default 1/16 in (common practice)
+	Have   int          `json:"have,omitzero"`   // how many buttons there are: no more are used
+	Months int          `json:"months,omitzero"` // age of the wearer in months, for the cautions only
 }
 
 const topEdge = "the top edge"
@@ -58,22 +58,22 @@ func (r Row) solve() (Row, ticket.Fields, error) {
 	if r.single() {
 		r.Count, r.Last = 1, r.First
 	} else if r = r.fill(&a); !a.Failed() {
-		digits(&a, "First", given.First, r.Count)
-		digits(&a, "Last", given.Last, r.Count)
-		digits(&a, "Gap", given.Gap, r.Count)
-		digits(&a, "Step", given.Step, r.Count)
+		digits(&a, "first", given.First, r.Count)
+		digits(&a, "last", given.Last, r.Count)
+		digits(&a, "gap", given.Gap, r.Count)
+		digits(&a, "step", given.Step, r.Count)
 	}
 	var assumed chosen
 	if r.From == "" {
 		r.From = topEdge
-		assumed.add("From")
+		assumed.add("from")
 	}
 	if r.Step.IsZero() {
 		r.Step = sixteenth()
-		assumed.add("Step")
+		assumed.add("step")
 	}
 	if r.Count > 1 && !a.Failed() && r.Gap.Less(r.Step) {
-		a.Fault("Step", assumedText(r.Step, given.Step.IsZero()), "at most "+r.Gap.String()+" (the gap, or two places share a mark)", fault.Range)
+		a.Fault("step", assumedText(r.Step, given.Step.IsZero()), "at most "+r.Gap.String()+" (the gap, or two places share a mark)", fault.Range)
 	}
 	if a.Failed() {
 		return r, "", a.Err()
@@ -97,48 +97,48 @@ func (r Row) audit() error {
 	counted := r.Count != 0 || r.Have != 0
 
 	if first || single || !(last && gap && counted) {
-		a.Need("First", r.First)
+		a.Need("first", r.First)
 	}
 	switch {
 	case single && last && r.Last != r.First:
-		a.Fault("Last", r.Last.String(), r.First.String()+", the First of a single button", fault.Conflict)
+		a.Fault("last", r.Last.String(), r.First.String()+", the first of a single button", fault.Conflict)
 	case single:
 	case last && r.Last.Sign() > 0 && r.First.Sign() > 0 && !r.First.Less(r.Last):
-		a.Fault("Last", r.Last.String(), "more than "+r.First.String()+" (First)", fault.Range)
+		a.Fault("last", r.Last.String(), "more than "+r.First.String()+" (first)", fault.Range)
 	case last || !(gap && counted):
-		a.Need("Last", r.Last)
+		a.Need("last", r.Last)
 	}
 	switch {
 	case r.Count < 0:
-		a.Fault("Count", strconv.Itoa(r.Count), "1 or more", fault.Sign)
+		a.Fault("count", strconv.Itoa(r.Count), "1 or more", fault.Sign)
 	case r.Count > MaxCount:
-		whole(&a, "Count", r.Count, MaxCount)
+		whole(&a, "count", r.Count, MaxCount)
 	case r.Count > 0:
 	case r.Have == 0 && !(first && last && (gap || r.limited())):
-		a.Fault("Count", "", "Count or Have, or First and Last with Gap, MinGap or MaxGap", fault.Missing)
+		a.Fault("count", "", "count or have, or first and last with gap, minGap or maxGap", fault.Missing)
 	}
 	if single {
-		unused(&a, "Gap", r.Gap, "for a single button")
-		unused(&a, "MinGap", r.MinGap, "for a single button")
-		unused(&a, "MaxGap", r.MaxGap, "for a single button")
+		unused(&a, "gap", r.Gap, "for a single button")
+		unused(&a, "minGap", r.MinGap, "for a single button")
+		unused(&a, "maxGap", r.MaxGap, "for a single button")
 	} else {
-		a.NotNegative("Gap", r.Gap)
-		a.NotNegative("MinGap", r.MinGap)
-		a.NotNegative("MaxGap", r.MaxGap)
+		a.NotNegative("gap", r.Gap)
+		a.NotNegative("minGap", r.MinGap)
+		a.NotNegative("maxGap", r.MaxGap)
 		if r.MaxGap.Sign() > 0 && r.MaxGap.Less(r.MinGap) {
-			a.Fault("MaxGap", r.MaxGap.String(), "at least "+r.MinGap.String()+" (MinGap)", fault.Conflict)
+			a.Fault("maxGap", r.MaxGap.String(), "at least "+r.MinGap.String()+" (minGap)", fault.Conflict)
 		}
 	}
-	a.Text("From", r.From)
-	a.NotNegative("Step", r.Step)
-	whole(&a, "Have", r.Have, MaxCount)
+	a.Text("from", r.From)
+	a.NotNegative("step", r.Step)
+	whole(&a, "have", r.Have, MaxCount)
 	if r.Have > 0 && r.Have < r.Count {
-		a.Fault("Have", strconv.Itoa(r.Have), "at least "+strconv.Itoa(r.Count)+" (Count)", fault.Conflict)
+		a.Fault("have", strconv.Itoa(r.Have), "at least "+strconv.Itoa(r.Count)+" (count)", fault.Conflict)
 	}
 	if r.Have == 1 && r.Count == 0 && !single {
-		a.Fault("Have", "1", "at least 2 for a row with Last or a gap", fault.Conflict)
+		a.Fault("have", "1", "at least 2 for a row with last or a gap", fault.Conflict)
 	}
-	whole(&a, "Months", r.Months, MaxMonths)
+	whole(&a, "months", r.Months, MaxMonths)
 	return a.Err()
 }
 
@@ -168,7 +168,7 @@ func (r Row) fill(a *fault.Audit) Row {
 	switch {
 	case !pinned && r.First.IsZero():
 		if r.First = r.Last.Sub(r.Gap.MulInt(gaps)); r.First.Sign() <= 0 {
-			a.Fault("Last", r.Last.String(), "more than "+r.Gap.MulInt(gaps).String()+", what the gaps take", ErrPastEdge)
+			a.Fault("last", r.Last.String(), "more than "+r.Gap.MulInt(gaps).String()+", what the gaps take", ErrPastEdge)
 			return r
 		}
 	case !pinned:
@@ -176,15 +176,15 @@ func (r Row) fill(a *fault.Audit) Row {
 	case r.Gap.IsZero():
 		r.Gap = span.DivInt(gaps)
 	case r.Gap.MulInt(gaps) != span:
-		a.Fault("Gap", r.Gap.String(), span.DivInt(gaps).String()+", which "+strconv.Itoa(r.Count)+
-			" buttons from First to Last make", fault.Conflict)
+		a.Fault("gap", r.Gap.String(), span.DivInt(gaps).String()+", which "+strconv.Itoa(r.Count)+
+			" buttons from first to last make", fault.Conflict)
 		return r
 	}
 	if r.Gap.Less(r.MinGap) {
-		a.Fault("MinGap", r.MinGap.String(), "at most "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", fault.Conflict)
+		a.Fault("minGap", r.MinGap.String(), "at most "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", fault.Conflict)
 	}
 	if !r.MaxGap.IsZero() && r.MaxGap.Less(r.Gap) {
-		a.Fault("MaxGap", r.MaxGap.String(), "at least "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", fault.Conflict)
+		a.Fault("maxGap", r.MaxGap.String(), "at least "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", fault.Conflict)
 	}
 	return r
 }
@@ -194,11 +194,11 @@ func (r Row) countByGap(a *fault.Audit, span units.Length) int {
 	n, ok := span.Div(r.Gap).Int(units.Down)
 	switch {
 	case !ok || n >= MaxCount:
-		a.Fault("Gap", r.Gap.String(), "at least "+span.DivInt(MaxCount-1).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range)
+		a.Fault("gap", r.Gap.String(), "at least "+span.DivInt(MaxCount-1).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range)
 	case r.Gap.MulInt(n) != span:
-		a.Fault("Gap", r.Gap.String(), neighbours(span, n, n+1), ErrNoCount)
+		a.Fault("gap", r.Gap.String(), neighbours(span, n, n+1), ErrNoCount)
 	case r.Have > 0 && n+1 > int64(r.Have):
-		a.Fault("Have", strconv.Itoa(r.Have), "at least "+strconv.FormatInt(n+1, 10)+", which Gap asks for", fault.Conflict)
+		a.Fault("have", strconv.Itoa(r.Have), "at least "+strconv.FormatInt(n+1, 10)+", which gap asks for", fault.Conflict)
 	}
 	return int(n + 1)
 }
@@ -210,7 +210,7 @@ func (r Row) gaps(a *fault.Audit, span units.Length) (least, most int) {
 	if !r.MaxGap.IsZero() {
 		n, ok := span.Div(r.MaxGap).Int(units.Up)
 		if !ok || n > high {
-			a.Fault("MaxGap", r.MaxGap.String(), "at least "+span.DivInt(high).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range)
+			a.Fault("maxGap", r.MaxGap.String(), "at least "+span.DivInt(high).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range)
 			return 0, 0
 		}
 		low = n
@@ -220,18 +220,18 @@ func (r Row) gaps(a *fault.Audit, span units.Length) (least, most int) {
 		if ok && n < high {
 			high = n
 		} else if (!ok || n > high) && alone {
-			a.Fault("MinGap", r.MinGap.String(), "more than "+span.DivInt(MaxCount).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range)
+			a.Fault("minGap", r.MinGap.String(), "more than "+span.DivInt(MaxCount).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range)
 			return 0, 0
 		}
 	}
 	if high < low {
 		// Without MinGap high is the bound, and low has been held to that.
-		a.Fault("MinGap", r.MinGap.String(), neighbours(span, low-1, low), ErrNoCount)
+		a.Fault("minGap", r.MinGap.String(), neighbours(span, low-1, low), ErrNoCount)
 		return 0, 0
 	}
 	if have := int64(r.Have) - 1; r.Have > 0 && have < high {
 		if have < low {
-			a.Fault("Have", strconv.Itoa(r.Have), "at least "+strconv.FormatInt(low+1, 10)+", which the gaps ask for", fault.Conflict)
+			a.Fault("have", strconv.Itoa(r.Have), "at least "+strconv.FormatInt(low+1, 10)+", which the gaps ask for", fault.Conflict)
 			return 0, 0
 		}
 		high = have

@@ -110,7 +110,7 @@ func (p RowPlan) Reused(drafted Row) (iter.Seq2[int, int], error) {
 	}
 	if d.Spec.From != p.Spec.From {
 		var a fault.Audit
-		a.Fault("From", d.Spec.From, p.Spec.From+", from which this row is measured", fault.Conflict)
+		a.Fault("from", d.Spec.From, p.Spec.From+", from which this row is measured", fault.Conflict)
 		return nil, a.Err()
 	}
 	return func(yield func(old, now int) bool) {

@@ -94,9 +94,9 @@ func TestSheetsHonest(t *testing.T) {
 func TestSheetsSay(t *testing.T) {
 	all := sheets(t)
 	for _, c := range []struct{ sheet, with, without string }{
-		{"row", "Assumed: From, Step", "16 CFR"},
+		{"row", "Assumed: from, step", "16 CFR"},
 		{"row", "ends too far by: 1/8 in", "ends too far by: 1/4 in"},
-		{"row, nothing assumed", "22 in from the finished neck seam", "Assumed"},
+		{"row, nothing assumed", "22 in from the finished neck seam", "assumed"},
 		{"row, age 12", "1501.3(d)", "give the wearer's age"},
 		{"row, age 12", "SI 1985/2043", "forbids buttons"},
 		{"row, age 60", "16 CFR 1120", "1501"},

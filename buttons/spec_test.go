@@ -70,7 +70,7 @@ func TestRowSolve(t *testing.T) {
 				t.Error(d)
 			}
 			p, err := c.given.Plan()
-			if err != nil || p.Spec != got || p.Assumed != "From Step" {
+			if err != nil || p.Spec != got || p.Assumed != "from step" {
 				t.Errorf("plan of %v, assumed %q, %v", p.Spec, p.Assumed, err)
 			}
 			again, err := got.Plan()
@@ -176,7 +176,7 @@ func TestHoleBall(t *testing.T) {
 	if lo, hi := p.Exact.Bounds(); lo.Less(long("0.8166 in")) || long("0.8167 in").Less(hi) {
 		t.Errorf("between %v and %v", lo, hi)
 	}
-	if p.Cut != long("7/8 in") || p.Assumed != "Step" || p.Start != (units.Length{}) {
+	if p.Cut != long("7/8 in") || p.Assumed != "step" || p.Start != (units.Length{}) {
 		t.Errorf("cut %v, assumed %q, start %v", p.Cut, p.Assumed, p.Start)
 	}
 }
@@ -191,7 +191,7 @@ func TestHoleDefaults(t *testing.T) {
 	if d := cmp.Diff(want, p.Spec, same); d != "" {
 		t.Error(d)
 	}
-	if p.Assumed != "Thickness Outline Step Reach" || p.Cut != long("5/8 in") || p.Start != long("-1/8 in") || p.End != long("1/2 in") {
+	if p.Assumed != "thickness outline step reach" || p.Cut != long("5/8 in") || p.Start != long("-1/8 in") || p.End != long("1/2 in") {
 		t.Errorf("%+v", p)
 	}
 	if s, err := p.Spec.Solve(); err != nil || s != p.Spec {
@@ -281,9 +281,9 @@ func TestStockAssumed(t *testing.T) {
 		given buttons.Placement
 		want  string
 	}{
-		{buttons.Placement{Count: 2}, "Places.Times Places.Least"},
-		{buttons.Placement{Count: 2, Least: 1}, "Places.Times"},
-		{buttons.Placement{Count: 2, Times: 1}, "Places.Least"},
+		{buttons.Placement{Count: 2}, "places.times places.least"},
+		{buttons.Placement{Count: 2, Least: 1}, "places.times"},
+		{buttons.Placement{Count: 2, Times: 1}, "places.least"},
 		{buttons.Placement{Count: 2, Times: 1, Least: 1}, ""},
 	} {
 		places := []buttons.Placement{c.given}

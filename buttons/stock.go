@@ -76,21 +76,21 @@ func (s Stock) solve() (Stock, ticket.Fields, error) {
 	}
 	switch {
 	case !times:
-		return s, "Places.Least", nil
+		return s, "places.least", nil
 	case !least:
-		return s, "Places.Times", nil
+		return s, "places.times", nil
 	}
-	return s, "Places.Times Places.Least", nil
+	return s, "places.times places.least", nil
 }
 
 func (s Stock) audit() error {
 	var a fault.Audit
-	a.Count("Have", s.Have, 1, MaxCount)
+	a.Count("have", s.Have, 1, MaxCount)
 	switch n := len(s.Places); {
 	case n == 0:
-		a.Fault("Places", "", "1 to "+strconv.Itoa(MaxPlaces)+" placements", fault.Missing)
+		a.Fault("places", "", "1 to "+strconv.Itoa(MaxPlaces)+" placements", fault.Missing)
 	case n > MaxPlaces:
-		a.Fault("Places", strconv.Itoa(n)+" placements", "at most "+strconv.Itoa(MaxPlaces), fault.Range)
+		a.Fault("places", strconv.Itoa(n)+" placements", "at most "+strconv.Itoa(MaxPlaces), fault.Range)
 	default:
 		need := int64(0)
 		for i, p := range s.Places {
@@ -100,10 +100,10 @@ func (s Stock) audit() error {
 			need += int64(p.Count) * int64(max(1, p.Times))
 		}
 		if need > MaxCount {
-			a.Fault("Places", strconv.FormatInt(need, 10)+" buttons", "at most "+strconv.Itoa(MaxCount)+" in all", fault.Range)
+			a.Fault("places", strconv.FormatInt(need, 10)+" buttons", "at most "+strconv.Itoa(MaxCount)+" in all", fault.Range)
 		}
 	}
-	whole(&a, "Months", s.Months, MaxMonths)
+	whole(&a, "months", s.Months, MaxMonths)
 	return a.Err()
 }
 
@@ -113,20 +113,20 @@ func (p Placement) audit(a *fault.Audit, i int) bool {
 	if p.fits() {
 		return true
 	}
-	at := "Places[" + strconv.Itoa(i) + "]."
-	a.Text(at+"Name", p.Name)
-	a.Count(at+"Count", p.Count, 1, MaxCount)
-	whole(a, at+"Times", p.Times, MaxCount)
-	whole(a, at+"Least", p.Least, MaxCount)
+	at := "places[" + strconv.Itoa(i) + "]."
+	a.Text(at+"name", p.Name)
+	a.Count(at+"count", p.Count, 1, MaxCount)
+	whole(a, at+"times", p.Times, MaxCount)
+	whole(a, at+"least", p.Least, MaxCount)
 	if p.Count > 0 && p.Count <= MaxCount && p.Least > p.Count && p.Least <= MaxCount {
-		a.Fault(at+"Least", strconv.Itoa(p.Least), "at most "+strconv.Itoa(p.Count)+" (Count)", fault.Conflict)
+		a.Fault(at+"least", strconv.Itoa(p.Least), "at most "+strconv.Itoa(p.Count)+" (count)", fault.Conflict)
 	}
 	return false
 }
 
 func (p Placement) fits() bool {
 	var a fault.Audit
-	a.Text("Name", p.Name)
+	a.Text("name", p.Name)
 	return !a.Failed() && p.Count >= 1 && p.Count <= MaxCount && p.Times >= 0 && p.Times <= MaxCount &&
 		p.Least >= 0 && p.Least <= p.Count
 }

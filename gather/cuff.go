@@ -65,31 +65,31 @@ func (c Cuff) Plan() (CuffPlan, error) {
 	var names assumed
 	c.solveGirth(&a)
 	if c.Setting == Extended && c.Lap.IsZero() && !a.Failed() {
-		a.Fault("Lap", "", "more than 0 in (an extended end stands out by it)", fault.Missing)
+		a.Fault("lap", "", "more than 0 in (an extended end stands out by it)", fault.Missing)
 	}
 	if c.Allowance.IsZero() {
 		c.Allowance = defaultAllowance()
-		names.add("Allowance")
+		names.add("allowance")
 	}
 	if c.Turned.IsZero() {
 		c.Turned = c.Allowance.Sub(defaultPast())
-		names.add("Turned")
+		names.add("turned")
 	}
 	if c.Inside.IsZero() {
 		c.Inside = defaultInside()
-		names.add("Inside")
+		names.add("inside")
 	}
 	if c.Parts == 0 {
 		c.Parts = defaultParts
-		names.add("Parts")
+		names.add("parts")
 	}
 	switch {
 	case c.Turned.Sign() <= 0:
-		a.Fault("Allowance", c.Allowance.String(), "more than "+defaultPast().String()+" (the turned edge passes the seam by as much)", fault.Range)
+		a.Fault("allowance", c.Allowance.String(), "more than "+defaultPast().String()+" (the turned edge passes the seam by as much)", fault.Range)
 	case c.Allowance.Cmp(c.Inside) <= 0:
-		a.Fault("Allowance", c.Allowance.String(), "more than "+c.Inside.String()+" (Inside)", fault.Range)
+		a.Fault("allowance", c.Allowance.String(), "more than "+c.Inside.String()+" (inside)", fault.Range)
 	}
-	fault.AtMost(&a, "Turned", c.Turned, c.Allowance, "Allowance, or the seam would show", fault.Range)
+	fault.AtMost(&a, "turned", c.Turned, c.Allowance, "allowance, or the seam would show", fault.Range)
 	if a.Failed() {
 		return CuffPlan{}, a.Err()
 	}
@@ -108,10 +108,10 @@ func (c Cuff) Plan() (CuffPlan, error) {
 	flat := c.Flat.MulInt(2)
 	p.Gathered, p.Into = c.Sleeve.Sub(flat), p.Onto.Sub(flat)
 	if c.Sleeve.Less(p.Onto) {
-		a.Fault("Sleeve", c.Sleeve.String(), p.Onto.String()+" or more (the part of the cuff it goes on)", fault.Range)
+		a.Fault("sleeve", c.Sleeve.String(), p.Onto.String()+" or more (the part of the cuff it goes on)", fault.Range)
 	}
 	if p.Into.Sign() <= 0 {
-		a.Fault("Flat", c.Flat.String(), "less than "+p.Onto.DivInt(2).String()+" (half the part of the cuff it goes on)", fault.Range)
+		a.Fault("flat", c.Flat.String(), "less than "+p.Onto.DivInt(2).String()+" (half the part of the cuff it goes on)", fault.Range)
 	}
 	if a.Failed() {
 		return CuffPlan{}, a.Err()
@@ -124,31 +124,31 @@ func (c Cuff) Plan() (CuffPlan, error) {
 // check looks at each field by itself, and for what is missing.
 func (c Cuff) check(a *fault.Audit) {
 	if c.Finished.IsZero() {
-		a.Need("Wrist", c.Wrist)
-		a.Need("Ease", c.Ease)
+		a.Need("wrist", c.Wrist)
+		a.Need("ease", c.Ease)
 	} else {
-		a.NotNegative("Wrist", c.Wrist)
-		a.NotNegative("Ease", c.Ease)
+		a.NotNegative("wrist", c.Wrist)
+		a.NotNegative("ease", c.Ease)
 	}
-	a.NotNegative("Lap", c.Lap)
+	a.NotNegative("lap", c.Lap)
 	if c.Setting == Extended && c.Lap.IsZero() && (c.Finished.IsZero() || c.Wrist.IsZero() || c.Ease.IsZero()) {
-		a.Fault("Lap", "", "more than 0 in (an extended end stands out by it)", fault.Missing)
+		a.Fault("lap", "", "more than 0 in (an extended end stands out by it)", fault.Missing)
 	}
-	a.NotNegative("Finished", c.Finished)
-	a.Need("Depth", c.Depth)
-	a.NotNegative("Allowance", c.Allowance)
-	a.NotNegative("Turned", c.Turned)
-	a.NotNegative("Inside", c.Inside)
-	a.Need("Sleeve", c.Sleeve)
-	a.NotNegative("Flat", c.Flat)
+	a.NotNegative("finished", c.Finished)
+	a.Need("depth", c.Depth)
+	a.NotNegative("allowance", c.Allowance)
+	a.NotNegative("turned", c.Turned)
+	a.NotNegative("inside", c.Inside)
+	a.Need("sleeve", c.Sleeve)
+	a.NotNegative("flat", c.Flat)
 	switch {
 	case c.Setting == NoSetting:
-		a.Fault("Setting", "", "flush or extended", fault.Missing)
+		a.Fault("setting", "", "flush or extended", fault.Missing)
 	case c.Setting > Extended:
-		a.Fault("Setting", c.Setting.String(), "flush or extended", fault.Unknown)
+		a.Fault("setting", c.Setting.String(), "flush or extended", fault.Unknown)
 	}
 	if c.Parts != 0 {
-		a.Count("Parts", c.Parts, 1, MaxParts)
+		a.Count("parts", c.Parts, 1, MaxParts)
 	}
 }
 
@@ -158,14 +158,14 @@ func (c *Cuff) solveGirth(a *fault.Audit) {
 	sum := units.Sum(c.Wrist, c.Ease, c.Lap)
 	rest := c.Finished.Sub(sum)
 	more := func(what string) {
-		a.Fault("Finished", c.Finished.String(), "more than "+sum.String()+" ("+what+")", fault.Range)
+		a.Fault("finished", c.Finished.String(), "more than "+sum.String()+" ("+what+")", fault.Range)
 	}
 	switch {
 	case c.Finished.IsZero():
 		c.Finished = sum
 	case c.Wrist.IsZero() && c.Ease.IsZero():
 		if rest.Sign() <= 0 {
-			a.Fault("Lap", c.Lap.String(), "less than "+c.Finished.String()+" (Finished)", fault.Range)
+			a.Fault("lap", c.Lap.String(), "less than "+c.Finished.String()+" (finished)", fault.Range)
 		}
 	case c.Wrist.IsZero():
 		if c.Wrist = rest; rest.Sign() <= 0 {
@@ -178,9 +178,9 @@ func (c *Cuff) solveGirth(a *fault.Audit) {
 	case c.Lap.IsZero() && rest.Sign() >= 0:
 		c.Lap = rest
 	case c.Lap.IsZero():
-		a.Fault("Finished", c.Finished.String(), sum.String()+" (Wrist + Ease) or more", fault.Conflict)
+		a.Fault("finished", c.Finished.String(), sum.String()+" (wrist + ease) or more", fault.Conflict)
 	case !rest.IsZero():
-		a.Fault("Finished", c.Finished.String(), sum.String()+" (Wrist + Ease + Lap)", fault.Conflict)
+		a.Fault("finished", c.Finished.String(), sum.String()+" (wrist + ease + lap)", fault.Conflict)
 	}
 }
 

@@ -15,7 +15,7 @@ func (p *RufflePlan) curve(a *fault.Audit) {
 	sewn := p.Strip.Strip.Sewn
 	if r.Corners == 0 {
 		if straight.Sign() <= 0 {
-			a.Fault("Turn", r.Turn.String(), "more than "+p.Strip.Edge.Div(r.Depth).Neg().String()+" (Edge over Depth)", ErrCurve)
+			a.Fault("turn", r.Turn.String(), "more than "+p.Strip.Edge.Div(r.Depth).Neg().String()+" (edge over depth)", ErrCurve)
 			return
 		}
 		p.Outer = units.Exactly(straight)
@@ -31,7 +31,7 @@ func (p *RufflePlan) curve(a *fault.Audit) {
 	n := strconv.Itoa(r.Corners)
 	sign, err := outer.Sign()
 	if err == nil && sign <= 0 {
-		a.Fault("Corners", n, "a free edge longer than 0 in", ErrCurve)
+		a.Fault("corners", n, "a free edge longer than 0 in", ErrCurve)
 		return
 	}
 	p.Outer = outer
@@ -39,6 +39,6 @@ func (p *RufflePlan) curve(a *fault.Audit) {
 		p.OuterFullness, err = outer.Under(sewn)
 	}
 	if err != nil {
-		a.Fault("Corners", n, "a free edge that can be told from 0 in", units.ErrBound)
+		a.Fault("corners", n, "a free edge that can be told from 0 in", units.ErrBound)
 	}
 }

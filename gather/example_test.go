@@ -71,7 +71,7 @@ func ExampleRuffle_Plan() {
 	// mark 16 7/8 in to 7 7/8 in
 	// mark 25 5/16 in to 11 13/16 in
 	// joins clear of the marks by 2 13/16 in
-	// assumed: Allowance Inside Rows Parts
+	// assumed: allowance inside rows parts
 }
 
 // A gathered edge round the four corners of a page's tabard: the free edge is
@@ -120,7 +120,7 @@ func ExampleCuff_Plan() {
 	fmt.Println("cut", p.CutLength, "by", p.CutDepth, "for", p.Finished)
 	fmt.Println(p.Gathered, "into", p.Into, "is", p.Fullness)
 	// Output:
-	// Setting: not given, want flush or extended
+	// setting: not given, want flush or extended
 	// cut 10 1/4 in by 5 3/4 in for 9 in
 	// 16 1/8 in into 8 in is 2 1/64
 }

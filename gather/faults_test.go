@@ -42,23 +42,23 @@ func TestStripFaults(t *testing.T) {
 		want []string
 		err  error
 	}{
-		{"nothing given", gather.Strip{}, []string{"Strip.Pieces", "Strip.Each", "Edge", "Fullness"}, fault.Missing},
-		{"a strip alone", gather.Strip{Strip: whole}, []string{"Edge"}, fault.Missing},
-		{"pieces and edge", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9")}, []string{"Strip.Each", "Fullness"}, fault.Missing},
-		{"each and fullness", gather.Strip{Strip: strip.Spec{Each: in("9")}, Fullness: two}, []string{"Strip.Pieces", "Edge"}, fault.Missing},
-		{"edge and fullness", gather.Strip{Edge: in("9"), Fullness: two}, []string{"Strip.Pieces", "Strip.Each"}, fault.Missing},
-		{"signs", gather.Strip{Strip: strip.Spec{Pieces: 2, Allowance: in("-1")}, Edge: in("-9"), Fullness: two.Neg()}, []string{"Strip.Allowance", "Edge", "Fullness"}, fault.Sign},
-		{"a strip shorter than its edge", gather.Strip{Strip: whole, Edge: in("34")}, []string{"Edge"}, fault.Range},
-		{"a fullness below one", gather.Strip{Strip: whole, Fullness: units.RatioOf(1, 2)}, []string{"Fullness"}, fault.Range},
-		{"below one with all else", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9"), Fullness: units.RatioOf(99, 100)}, []string{"Fullness"}, fault.Range},
-		{"they disagree", gather.Strip{Strip: whole, Edge: in("15 3/4"), Fullness: two}, []string{"Fullness"}, fault.Conflict},
-		{"the least wanted is another", gather.Strip{Strip: strip.Spec{Pieces: 3, Least: in("30")}, Edge: in("10"), Fullness: two, Butted: true}, []string{"Fullness"}, fault.Conflict},
-		{"more than the pieces there may be", gather.Strip{Strip: strip.Spec{Each: in("1")}, Edge: in("5001"), Fullness: two}, []string{"Edge"}, fault.Range},
-		{"a join without an allowance", gather.Strip{Strip: strip.Spec{Pieces: 3, Each: in("20")}, Edge: in("20")}, []string{"Strip.Allowance"}, fault.Missing},
-		{"joins that follow", gather.Strip{Strip: strip.Spec{Each: in("20")}, Edge: in("20"), Fullness: two}, []string{"Strip.Allowance"}, fault.Missing},
-		{"the join of a ring of one piece", gather.Strip{Strip: strip.Spec{Pieces: 1, Each: in("40"), Ring: true}, Edge: in("20")}, []string{"Strip.Allowance"}, fault.Missing},
-		{"an allowance where the ends only meet", gather.Strip{Strip: whole, Edge: in("15 3/4"), Butted: true}, []string{"Strip.Allowance"}, fault.Unused},
-		{"counts beyond sense", gather.Strip{Strip: strip.Spec{Pieces: math.MaxInt, Each: in("1")}, Edge: in("1")}, []string{"Strip.Pieces"}, fault.Range},
+		{"nothing given", gather.Strip{}, []string{"strip.pieces", "strip.each", "edge", "fullness"}, fault.Missing},
+		{"a strip alone", gather.Strip{Strip: whole}, []string{"edge"}, fault.Missing},
+		{"pieces and edge", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9")}, []string{"strip.each", "fullness"}, fault.Missing},
+		{"each and fullness", gather.Strip{Strip: strip.Spec{Each: in("9")}, Fullness: two}, []string{"strip.pieces", "edge"}, fault.Missing},
+		{"edge and fullness", gather.Strip{Edge: in("9"), Fullness: two}, []string{"strip.pieces", "strip.each"}, fault.Missing},
+		{"signs", gather.Strip{Strip: strip.Spec{Pieces: 2, Allowance: in("-1")}, Edge: in("-9"), Fullness: two.Neg()}, []string{"strip.allowance", "edge", "fullness"}, fault.Sign},
+		{"a strip shorter than its edge", gather.Strip{Strip: whole, Edge: in("34")}, []string{"edge"}, fault.Range},
+		{"a fullness below one", gather.Strip{Strip: whole, Fullness: units.RatioOf(1, 2)}, []string{"fullness"}, fault.Range},
+		{"below one with all else", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9"), Fullness: units.RatioOf(99, 100)}, []string{"fullness"}, fault.Range},
+		{"they disagree", gather.Strip{Strip: whole, Edge: in("15 3/4"), Fullness: two}, []string{"fullness"}, fault.Conflict},
+		{"the least wanted is another", gather.Strip{Strip: strip.Spec{Pieces: 3, Least: in("30")}, Edge: in("10"), Fullness: two, Butted: true}, []string{"fullness"}, fault.Conflict},
+		{"more than the pieces there may be", gather.Strip{Strip: strip.Spec{Each: in("1")}, Edge: in("5001"), Fullness: two}, []string{"edge"}, fault.Range},
+		{"a join without an allowance", gather.Strip{Strip: strip.Spec{Pieces: 3, Each: in("20")}, Edge: in("20")}, []string{"strip.allowance"}, fault.Missing},
+		{"joins that follow", gather.Strip{Strip: strip.Spec{Each: in("20")}, Edge: in("20"), Fullness: two}, []string{"strip.allowance"}, fault.Missing},
+		{"the join of a ring of one piece", gather.Strip{Strip: strip.Spec{Pieces: 1, Each: in("40"), Ring: true}, Edge: in("20")}, []string{"strip.allowance"}, fault.Missing},
+		{"an allowance where the ends only meet", gather.Strip{Strip: whole, Edge: in("15 3/4"), Butted: true}, []string{"strip.allowance"}, fault.Unused},
+		{"counts beyond sense", gather.Strip{Strip: strip.Spec{Pieces: math.MaxInt, Each: in("1")}, Edge: in("1")}, []string{"strip.pieces"}, fault.Range},
 	} {
 		p, err := test.spec.Plan()
 		faulty(t, test.why, err, test.err, test.want)
@@ -71,7 +71,7 @@ func TestStripFaults(t *testing.T) {
 	}
 	// A conflict states both sides.
 	_, err := gather.Strip{Strip: whole, Edge: in("15 3/4"), Fullness: two}.Plan()
-	if text := err.Error(); !strings.Contains(text, "Fullness 2:") || !strings.Contains(text, "2 1/7 (strip 33 3/4 in over Edge 15 3/4 in)") {
+	if text := err.Error(); !strings.Contains(text, "fullness 2:") || !strings.Contains(text, "2 1/7 (strip 33 3/4 in over edge 15 3/4 in)") {
 		t.Error(text)
 	}
 }
@@ -83,25 +83,25 @@ func TestRuffleFaults(t *testing.T) {
 		want   []string
 		err    error
 	}{
-		{"nothing given", func(r *gather.Ruffle) { *r = gather.Ruffle{} }, []string{"Strip.Strip.Pieces", "Strip.Strip.Each", "Strip.Edge", "Strip.Fullness", "Depth"}, fault.Missing},
+		{"nothing given", func(r *gather.Ruffle) { *r = gather.Ruffle{} }, []string{"strip.strip.pieces", "strip.strip.each", "strip.edge", "strip.fullness", "depth"}, fault.Missing},
 		{"everything wrong at once", func(r *gather.Ruffle) {
 			r.Strip.Edge, r.Cut, r.Depth, r.Hem, r.Allowance, r.Inside = in("-1"), in("-1"), in("-1"), in("-1"), in("-1"), in("-1")
 			r.Rows, r.Corners, r.Parts = -1, math.MinInt, math.MaxInt
-		}, []string{"Strip.Edge", "Cut", "Depth", "Hem", "Allowance", "Inside", "Rows", "Corners", "Parts"}, fault.Sign},
-		{"a join without an allowance", func(r *gather.Ruffle) { r.Strip.Strip.Allowance = in("0") }, []string{"Strip.Strip.Allowance"}, fault.Missing},
-		{"a hem on a fold", func(r *gather.Ruffle) { r.Hem = in("1") }, []string{"Hem"}, fault.Unused},
-		{"too many rows", func(r *gather.Ruffle) { r.Rows = gather.MaxRows + 1 }, []string{"Rows"}, fault.Range},
-		{"too many parts", func(r *gather.Ruffle) { r.Parts = gather.MaxParts + 1 }, []string{"Parts"}, fault.Range},
-		{"too many corners", func(r *gather.Ruffle) { r.Corners = gather.MaxCorners + 1 }, []string{"Corners"}, fault.Range},
-		{"a row outside the allowance", func(r *gather.Ruffle) { r.Allowance = in("1/8") }, []string{"Allowance"}, fault.Range},
-		{"a third row off the cloth", func(r *gather.Ruffle) { r.Allowance, r.Rows = in("3/8"), 3 }, []string{"Allowance"}, fault.Range},
-		{"a second row beyond the free edge", func(r *gather.Ruffle) { r.Depth, r.Rows = in("1/8"), 2 }, []string{"Rows"}, fault.Range},
-		{"cut too shallow for its seam", func(r *gather.Ruffle) { r.Cut, r.Depth = in("1 1/4"), in("0") }, []string{"Cut"}, fault.Range},
-		{"cut too shallow for its depth", func(r *gather.Ruffle) { r.Cut = in("2 1/2") }, []string{"Cut"}, fault.Conflict},
-		{"cut another depth", func(r *gather.Ruffle) { r.Cut, r.Allowance = in("4"), in("5/8") }, []string{"Cut"}, fault.Conflict},
-		{"cut less than its hem", func(r *gather.Ruffle) { r.Folded, r.Hem, r.Cut, r.Depth = false, in("1"), in("1/2"), in("0") }, []string{"Cut"}, fault.Range},
-		{"too hollow", func(r *gather.Ruffle) { r.Turn = units.RatioOf(-63, 5) }, []string{"Turn"}, gather.ErrCurve},
-		{"too many inward corners", func(r *gather.Ruffle) { r.Corners = -9 }, []string{"Corners"}, gather.ErrCurve},
+		}, []string{"strip.edge", "cut", "depth", "hem", "allowance", "inside", "rows", "corners", "parts"}, fault.Sign},
+		{"a join without an allowance", func(r *gather.Ruffle) { r.Strip.Strip.Allowance = in("0") }, []string{"strip.strip.allowance"}, fault.Missing},
+		{"a hem on a fold", func(r *gather.Ruffle) { r.Hem = in("1") }, []string{"hem"}, fault.Unused},
+		{"too many rows", func(r *gather.Ruffle) { r.Rows = gather.MaxRows + 1 }, []string{"rows"}, fault.Range},
+		{"too many parts", func(r *gather.Ruffle) { r.Parts = gather.MaxParts + 1 }, []string{"parts"}, fault.Range},
+		{"too many corners", func(r *gather.Ruffle) { r.Corners = gather.MaxCorners + 1 }, []string{"corners"}, fault.Range},
+		{"a row outside the allowance", func(r *gather.Ruffle) { r.Allowance = in("1/8") }, []string{"allowance"}, fault.Range},
+		{"a third row off the cloth", func(r *gather.Ruffle) { r.Allowance, r.Rows = in("3/8"), 3 }, []string{"allowance"}, fault.Range},
+		{"a second row beyond the free edge", func(r *gather.Ruffle) { r.Depth, r.Rows = in("1/8"), 2 }, []string{"rows"}, fault.Range},
+		{"cut too shallow for its seam", func(r *gather.Ruffle) { r.Cut, r.Depth = in("1 1/4"), in("0") }, []string{"cut"}, fault.Range},
+		{"cut too shallow for its depth", func(r *gather.Ruffle) { r.Cut = in("2 1/2") }, []string{"cut"}, fault.Conflict},
+		{"cut another depth", func(r *gather.Ruffle) { r.Cut, r.Allowance = in("4"), in("5/8") }, []string{"cut"}, fault.Conflict},
+		{"cut less than its hem", func(r *gather.Ruffle) { r.Folded, r.Hem, r.Cut, r.Depth = false, in("1"), in("1/2"), in("0") }, []string{"cut"}, fault.Range},
+		{"too hollow", func(r *gather.Ruffle) { r.Turn = units.RatioOf(-63, 5) }, []string{"turn"}, gather.ErrCurve},
+		{"too many inward corners", func(r *gather.Ruffle) { r.Corners = -9 }, []string{"corners"}, gather.ErrCurve},
 	} {
 		r := frill()
 		test.change(&r)
@@ -129,33 +129,33 @@ func TestCuffFaults(t *testing.T) {
 		want   []string
 		err    error
 	}{
-		{"nothing given", func(c *gather.Cuff) { *c = gather.Cuff{} }, []string{"Wrist", "Ease", "Depth", "Sleeve", "Setting"}, fault.Missing},
+		{"nothing given", func(c *gather.Cuff) { *c = gather.Cuff{} }, []string{"wrist", "ease", "depth", "sleeve", "setting"}, fault.Missing},
 		{"everything wrong at once", func(c *gather.Cuff) {
 			n := in("-1")
 			*c = gather.Cuff{Wrist: n, Ease: n, Lap: n, Finished: n, Depth: n, Allowance: n, Turned: n, Inside: n, Sleeve: n, Flat: n, Setting: 7, Parts: -1}
-		}, []string{"Wrist", "Ease", "Lap", "Finished", "Depth", "Allowance", "Turned", "Inside", "Sleeve", "Flat", "Setting", "Parts"}, fault.Unknown},
-		{"the library asks which", func(c *gather.Cuff) { c.Setting = gather.NoSetting }, []string{"Setting"}, fault.Missing},
-		{"an end that is not there", func(c *gather.Cuff) { c.Lap, c.Setting = in("0"), gather.Extended }, []string{"Lap"}, fault.Missing},
-		{"nothing left for the end", func(c *gather.Cuff) { c.Lap, c.Finished, c.Setting = in("0"), in("8"), gather.Extended }, []string{"Lap"}, fault.Missing},
+		}, []string{"wrist", "ease", "lap", "finished", "depth", "allowance", "turned", "inside", "sleeve", "flat", "setting", "parts"}, fault.Unknown},
+		{"the library asks which", func(c *gather.Cuff) { c.Setting = gather.NoSetting }, []string{"setting"}, fault.Missing},
+		{"an end that is not there", func(c *gather.Cuff) { c.Lap, c.Setting = in("0"), gather.Extended }, []string{"lap"}, fault.Missing},
+		{"nothing left for the end", func(c *gather.Cuff) { c.Lap, c.Finished, c.Setting = in("0"), in("8"), gather.Extended }, []string{"lap"}, fault.Missing},
 		{"all extension", func(c *gather.Cuff) {
 			c.Wrist, c.Ease, c.Lap, c.Finished, c.Setting = in("0"), in("0"), in("9"), in("9"), gather.Extended
-		}, []string{"Lap"}, fault.Range},
-		{"finished too short", func(c *gather.Cuff) { c.Finished = in("8") }, []string{"Finished"}, fault.Conflict},
-		{"finished too long", func(c *gather.Cuff) { c.Finished = in("10") }, []string{"Finished"}, fault.Conflict},
-		{"all ease", func(c *gather.Cuff) { c.Wrist, c.Lap, c.Finished = in("0"), in("0"), in("1 1/4") }, []string{"Finished"}, fault.Range},
-		{"ease and lap only", func(c *gather.Cuff) { c.Wrist, c.Finished = in("0"), in("2 1/4") }, []string{"Finished"}, fault.Range},
-		{"less than ease and lap", func(c *gather.Cuff) { c.Wrist, c.Finished = in("0"), in("2") }, []string{"Finished"}, fault.Range},
-		{"no ease", func(c *gather.Cuff) { c.Ease, c.Finished = in("0"), in("7 3/4") }, []string{"Finished"}, fault.Range},
-		{"neither ease nor lap", func(c *gather.Cuff) { c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("6 3/4") }, []string{"Finished"}, fault.Range},
-		{"all lap", func(c *gather.Cuff) { c.Wrist, c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("9"), in("9") }, []string{"Lap"}, fault.Range},
-		{"more than all lap", func(c *gather.Cuff) { c.Wrist, c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("10"), in("9") }, []string{"Lap"}, fault.Range},
-		{"turned past the seam", func(c *gather.Cuff) { c.Turned = in("3/4") }, []string{"Turned"}, fault.Range},
-		{"no room to turn", func(c *gather.Cuff) { c.Allowance = in("1/8") }, []string{"Allowance"}, fault.Range},
-		{"no room for the row", func(c *gather.Cuff) { c.Allowance, c.Turned = in("1/8"), in("1/16") }, []string{"Allowance"}, fault.Range},
-		{"a sleeve too narrow", func(c *gather.Cuff) { c.Sleeve = in("8 7/8") }, []string{"Sleeve"}, fault.Range},
-		{"all of it flat", func(c *gather.Cuff) { c.Flat = in("4 1/2") }, []string{"Flat"}, fault.Range},
-		{"too narrow and too flat", func(c *gather.Cuff) { c.Sleeve, c.Flat = in("8"), in("5") }, []string{"Sleeve", "Flat"}, fault.Range},
-		{"too many parts", func(c *gather.Cuff) { c.Parts = math.MaxInt }, []string{"Parts"}, fault.Range},
+		}, []string{"lap"}, fault.Range},
+		{"finished too short", func(c *gather.Cuff) { c.Finished = in("8") }, []string{"finished"}, fault.Conflict},
+		{"finished too long", func(c *gather.Cuff) { c.Finished = in("10") }, []string{"finished"}, fault.Conflict},
+		{"all ease", func(c *gather.Cuff) { c.Wrist, c.Lap, c.Finished = in("0"), in("0"), in("1 1/4") }, []string{"finished"}, fault.Range},
+		{"ease and lap only", func(c *gather.Cuff) { c.Wrist, c.Finished = in("0"), in("2 1/4") }, []string{"finished"}, fault.Range},
+		{"less than ease and lap", func(c *gather.Cuff) { c.Wrist, c.Finished = in("0"), in("2") }, []string{"finished"}, fault.Range},
+		{"no ease", func(c *gather.Cuff) { c.Ease, c.Finished = in("0"), in("7 3/4") }, []string{"finished"}, fault.Range},
+		{"neither ease nor lap", func(c *gather.Cuff) { c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("6 3/4") }, []string{"finished"}, fault.Range},
+		{"all lap", func(c *gather.Cuff) { c.Wrist, c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("9"), in("9") }, []string{"lap"}, fault.Range},
+		{"more than all lap", func(c *gather.Cuff) { c.Wrist, c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("10"), in("9") }, []string{"lap"}, fault.Range},
+		{"turned past the seam", func(c *gather.Cuff) { c.Turned = in("3/4") }, []string{"turned"}, fault.Range},
+		{"no room to turn", func(c *gather.Cuff) { c.Allowance = in("1/8") }, []string{"allowance"}, fault.Range},
+		{"no room for the row", func(c *gather.Cuff) { c.Allowance, c.Turned = in("1/8"), in("1/16") }, []string{"allowance"}, fault.Range},
+		{"a sleeve too narrow", func(c *gather.Cuff) { c.Sleeve = in("8 7/8") }, []string{"sleeve"}, fault.Range},
+		{"all of it flat", func(c *gather.Cuff) { c.Flat = in("4 1/2") }, []string{"flat"}, fault.Range},
+		{"too narrow and too flat", func(c *gather.Cuff) { c.Sleeve, c.Flat = in("8"), in("5") }, []string{"sleeve", "flat"}, fault.Range},
+		{"too many parts", func(c *gather.Cuff) { c.Parts = math.MaxInt }, []string{"parts"}, fault.Range},
 	} {
 		c := cuff()
 		test.change(&c)
@@ -174,14 +174,14 @@ func TestLookupFaults(t *testing.T) {
 	_, err := gather.LookupFullness("parachute", "")
 	faulty(t, "no such use", err, fault.Unknown, []string{"Use"})
 	_, err = gather.LookupFullness("petticoat ruffle", "oilcloth")
-	faulty(t, "no such cloth", err, fault.Unknown, []string{"Cloth"})
+	faulty(t, "no such cloth", err, fault.Unknown, []string{"cloth"})
 	_, err = gather.LookupFullness(strings.Repeat("x", 1<<20), "")
 	faulty(t, "a long name", err, fault.Unknown, []string{"Use"})
 	if len(err.Error()) > 400 {
 		t.Error("the whole of a long name is told again")
 	}
 	_, err = gather.LookupEase("elbow", "")
-	faulty(t, "no such place", err, fault.Unknown, []string{"Place"})
+	faulty(t, "no such place", err, fault.Unknown, []string{"place"})
 	_, err = gather.LookupEase("seat", "bodice")
 	faulty(t, "no such garment", err, fault.Unknown, []string{"Garment"})
 }
@@ -202,7 +202,7 @@ func TestHuge(t *testing.T) {
 	}
 	r.Corners = -gather.MaxCorners
 	_, err = r.Plan()
-	faulty(t, "huge and hollow", err, gather.ErrCurve, []string{"Corners"})
+	faulty(t, "huge and hollow", err, gather.ErrCurve, []string{"corners"})
 	// So huge that no text of it is taken: it is worked out all the same.
 	r = frill()
 	r.Corners = 1

@@ -316,7 +316,7 @@ func TestDefaults(t *testing.T) {
 	got := map[string]ticket.Fields{}
 	for d := range gather.Defaults {
 		noun, field, _ := strings.Cut(d.Field, ".")
-		got[noun] = got[noun].With(field)
+		got[noun] = got[noun].With(strings.ToLower(field))
 		if d.Length != lengths[d.Field] || d.Count != counts[d.Field] {
 			t.Errorf("%s: the table has %v and %d, the plan %v and %d", d.Field, d.Length, d.Count, lengths[d.Field], counts[d.Field])
 		}

@@ -71,7 +71,7 @@ func (r Ruffle) Solve() (Ruffle, error) {
 func (r Ruffle) Plan() (RufflePlan, error) {
 	var a fault.Audit
 	sp, err := r.Strip.Plan()
-	a.Include("Strip", err)
+	a.Include("strip", err)
 	r.check(&a)
 	if a.Failed() {
 		return RufflePlan{}, a.Err()
@@ -80,15 +80,15 @@ func (r Ruffle) Plan() (RufflePlan, error) {
 	r.solveDepth(&a, &names)
 	if r.Inside.IsZero() {
 		r.Inside = defaultInside()
-		names.add("Inside")
+		names.add("inside")
 	}
 	if r.Rows == 0 {
 		r.Rows = defaultRows
-		names.add("Rows")
+		names.add("rows")
 	}
 	if r.Parts == 0 {
 		r.Parts = defaultParts
-		names.add("Parts")
+		names.add("parts")
 	}
 	if a.Failed() {
 		return RufflePlan{}, a.Err()
@@ -109,22 +109,22 @@ func (r Ruffle) Plan() (RufflePlan, error) {
 
 // check looks at each field by itself, and for what is missing.
 func (r Ruffle) check(a *fault.Audit) {
-	a.NotNegative("Cut", r.Cut)
+	a.NotNegative("cut", r.Cut)
 	if r.Cut.IsZero() || r.Depth.Sign() < 0 {
-		a.Need("Depth", r.Depth)
+		a.Need("depth", r.Depth)
 	}
-	a.NotNegative("Hem", r.Hem)
+	a.NotNegative("hem", r.Hem)
 	if r.Folded && r.Hem.Sign() > 0 {
-		a.Fault("Hem", r.Hem.String(), "none where Folded", fault.Unused)
+		a.Fault("hem", r.Hem.String(), "none where folded", fault.Unused)
 	}
-	a.NotNegative("Allowance", r.Allowance)
-	a.NotNegative("Inside", r.Inside)
+	a.NotNegative("allowance", r.Allowance)
+	a.NotNegative("inside", r.Inside)
 	if r.Rows != 0 {
-		a.Count("Rows", r.Rows, 1, MaxRows)
+		a.Count("rows", r.Rows, 1, MaxRows)
 	}
-	a.Count("Corners", r.Corners, -MaxCorners, MaxCorners)
+	a.Count("corners", r.Corners, -MaxCorners, MaxCorners)
 	if r.Parts != 0 {
-		a.Count("Parts", r.Parts, 1, MaxParts)
+		a.Count("parts", r.Parts, 1, MaxParts)
 	}
 }
 
@@ -141,22 +141,22 @@ func (r *Ruffle) solveDepth(a *fault.Audit, names *assumed) {
 		r.Allowance = net.Sub(r.Depth)
 		if r.Allowance.Sign() <= 0 {
 			r.Allowance = units.Length{}
-			a.Fault("Cut", r.Cut.String(), "more than "+r.around(r.Depth).String()+" (what Depth and Hem come to)", fault.Conflict)
+			a.Fault("cut", r.Cut.String(), "more than "+r.around(r.Depth).String()+" (what depth and hem come to)", fault.Conflict)
 		}
 		return
 	case r.Allowance.IsZero():
 		r.Allowance = defaultAllowance()
-		names.add("Allowance")
+		names.add("allowance")
 	}
 	sum := r.Depth.Add(r.Allowance)
 	switch {
 	case cut && r.Depth.IsZero():
 		r.Depth = net.Sub(r.Allowance)
 		if r.Depth.Sign() <= 0 {
-			a.Fault("Cut", r.Cut.String(), "more than "+r.around(r.Allowance).String()+" (what seam and hem take)", fault.Range)
+			a.Fault("cut", r.Cut.String(), "more than "+r.around(r.Allowance).String()+" (what seam and hem take)", fault.Range)
 		}
 	case cut && net != sum:
-		a.Fault("Cut", r.Cut.String(), r.around(sum).String()+" (what Depth, Hem and Allowance come to)", fault.Conflict)
+		a.Fault("cut", r.Cut.String(), r.around(sum).String()+" (what depth, hem and allowance come to)", fault.Conflict)
 	case !cut:
 		r.Cut = r.around(sum)
 	}
@@ -173,15 +173,15 @@ func (r *Ruffle) around(net units.Length) units.Length {
 // placeRows finds the gathering rows, which must lie on the strip.
 func (p *RufflePlan) placeRows(a *fault.Audit) {
 	r := p.Spec
-	least, why := r.Inside, "Inside"
+	least, why := r.Inside, "inside"
 	if r.Rows > 2 {
-		least, why = r.Inside.MulInt(3), "the third row lies three times Inside from the seam"
+		least, why = r.Inside.MulInt(3), "the third row lies three times inside from the seam"
 	}
 	if r.Allowance.Cmp(least) <= 0 {
-		a.Fault("Allowance", r.Allowance.String(), "more than "+least.String()+" ("+why+")", fault.Range)
+		a.Fault("allowance", r.Allowance.String(), "more than "+least.String()+" ("+why+")", fault.Range)
 	}
 	if r.Rows > 1 && r.Depth.Cmp(r.Inside) <= 0 {
-		a.Fault("Rows", strconv.Itoa(r.Rows), "1 (the second would lie beyond the free edge)", fault.Range)
+		a.Fault("rows", strconv.Itoa(r.Rows), "1 (the second would lie beyond the free edge)", fault.Range)
 	}
 	p.Row = r.Allowance.Sub(r.Inside)
 	if r.Rows > 1 {

@@ -30,7 +30,7 @@ func (s Setting) String() string {
 // MarshalText is the setting's name. It fails for a value that is no setting.
 func (s Setting) MarshalText() ([]byte, error) {
 	if int(s) >= len(settingNames) {
-		return nil, &fault.Fault{Path: "Setting", Got: s.String(), Limit: "flush or extended", Kind: fault.Unknown}
+		return nil, &fault.Fault{Path: "setting", Got: s.String(), Limit: "flush or extended", Kind: fault.Unknown}
 	}
 	return []byte(settingNames[s]), nil
 }
@@ -44,7 +44,7 @@ func (s *Setting) UnmarshalText(text []byte) error {
 		}
 	}
 	got := string(text[:min(len(text), fault.MaxName)])
-	return &fault.Fault{Path: "Setting", Got: strconv.Quote(got), Limit: "flush or extended", Kind: fault.Unknown}
+	return &fault.Fault{Path: "setting", Got: strconv.Quote(got), Limit: "flush or extended", Kind: fault.Unknown}
 }
 
 // Settings yields every setting, NoSetting excepted.

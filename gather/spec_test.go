@@ -80,7 +80,7 @@ func TestFrill(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if p.Assumed != "Allowance Inside Rows Parts" {
+	if p.Assumed != "allowance inside rows parts" {
 		t.Errorf("assumed %q", p.Assumed)
 	}
 	type pair struct{ Strip, Edge units.Length }
@@ -216,12 +216,12 @@ func TestDepth(t *testing.T) {
 		wantAllow              string
 		assumed                ticket.Fields
 	}{
-		{"from depth", "0", "3", "1/2", "1", false, "4 1/2", "3", "1/2", "Inside Rows Parts"},
-		{"from depth, folded", "0", "1 1/4", "5/8", "0", true, "3 3/4", "1 1/4", "5/8", "Inside Rows Parts"},
-		{"from cut", "4 1/2", "0", "1/2", "1", false, "4 1/2", "3", "1/2", "Inside Rows Parts"},
-		{"from cut, folded, with the default", "3 3/4", "0", "0", "0", true, "3 3/4", "1 1/4", "5/8", "Allowance Inside Rows Parts"},
-		{"the allowance follows before a default", "5", "2", "0", "0", true, "5", "2", "1/2", "Inside Rows Parts"},
-		{"all agree", "4", "3", "1/2", "1/2", false, "4", "3", "1/2", "Inside Rows Parts"},
+		{"from depth", "0", "3", "1/2", "1", false, "4 1/2", "3", "1/2", "inside rows parts"},
+		{"from depth, folded", "0", "1 1/4", "5/8", "0", true, "3 3/4", "1 1/4", "5/8", "inside rows parts"},
+		{"from cut", "4 1/2", "0", "1/2", "1", false, "4 1/2", "3", "1/2", "inside rows parts"},
+		{"from cut, folded, with the default", "3 3/4", "0", "0", "0", true, "3 3/4", "1 1/4", "5/8", "allowance inside rows parts"},
+		{"the allowance follows before a default", "5", "2", "0", "0", true, "5", "2", "1/2", "inside rows parts"},
+		{"all agree", "4", "3", "1/2", "1/2", false, "4", "3", "1/2", "inside rows parts"},
 	} {
 		r := frill()
 		r.Cut, r.Depth, r.Allowance, r.Hem, r.Folded = in(test.cut), in(test.depth), in(test.allow), in(test.hem), test.folded
@@ -294,7 +294,7 @@ func TestCuffQuarters(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if p.Assumed != "Allowance Turned Inside Parts" {
+	if p.Assumed != "allowance turned inside parts" {
 		t.Errorf("assumed %q", p.Assumed)
 	}
 	want := [][2]units.Length{{in("4 17/32"), in("2 1/2")}, {in("8 9/16"), in("4 1/2")}, {in("12 19/32"), in("6 1/2")}}

@@ -62,10 +62,10 @@ func (s Strip) Plan() (StripPlan, error) {
 		st.Least = s.Edge.Abs().Scale(s.Fullness.Abs())
 	}
 	sp, err := st.Plan()
-	faults := fault.Under("Strip", err)
+	faults := fault.Under("strip", err)
 	for _, f := range faults {
-		if derived && f.Path == "Strip.Least" {
-			f.Path, f.Got = "Edge", s.Edge.String()+" at a fullness of "+s.Fullness.String()
+		if derived && f.Path == "strip.least" {
+			f.Path, f.Got = "edge", s.Edge.String()+" at a fullness of "+s.Fullness.String()
 		}
 	}
 	a.Include("", faults.OrNil())
@@ -73,9 +73,9 @@ func (s Strip) Plan() (StripPlan, error) {
 	switch {
 	case a.Failed():
 	case s.Butted && !s.Strip.Allowance.IsZero():
-		a.Fault("Strip.Allowance", s.Strip.Allowance.String(), "none where Butted", fault.Unused)
+		a.Fault("strip.allowance", s.Strip.Allowance.String(), "none where butted", fault.Unused)
 	case !s.Butted && s.Strip.Allowance.IsZero() && sp.Joins > 0:
-		a.Fault("Strip.Allowance", "", "more than 0 in, or Butted ("+strconv.Itoa(sp.Joins)+" to join)", fault.Missing)
+		a.Fault("strip.allowance", "", "more than 0 in, or butted ("+strconv.Itoa(sp.Joins)+" to join)", fault.Missing)
 	}
 	if a.Failed() {
 		return StripPlan{}, a.Err()
@@ -89,13 +89,13 @@ func (s Strip) Plan() (StripPlan, error) {
 	p.Edge, p.Fullness = s.Edge, sp.Sewn.Div(s.Edge)
 	switch {
 	case s.Fullness.IsZero():
-		fault.AtMost(&a, "Edge", s.Edge, sp.Sewn, "the strip as sewn", fault.Range)
+		fault.AtMost(&a, "edge", s.Edge, sp.Sewn, "the strip as sewn", fault.Range)
 		s.Fullness = p.Fullness
 	case both:
 		want := s.Edge.Scale(s.Fullness)
 		p.Surplus = sp.Sewn.Sub(want)
 		if !p.Surplus.IsZero() && s.Strip.Least != want {
-			a.Fault("Fullness", s.Fullness.String(), p.Fullness.String()+" (strip "+sp.Sewn.String()+" over Edge "+s.Edge.String()+")", fault.Conflict)
+			a.Fault("fullness", s.Fullness.String(), p.Fullness.String()+" (strip "+sp.Sewn.String()+" over edge "+s.Edge.String()+")", fault.Conflict)
 		}
 	}
 	if a.Failed() {
@@ -110,21 +110,21 @@ func (s Strip) Plan() (StripPlan, error) {
 func (s Strip) check(a *fault.Audit, known bool) {
 	switch {
 	case s.Edge.Sign() < 0:
-		a.NotNegative("Edge", s.Edge)
+		a.NotNegative("edge", s.Edge)
 	case !s.Edge.IsZero():
 	case !known:
-		a.Fault("Edge", "", "more than 0 in, or a strip given in full", fault.Missing)
+		a.Fault("edge", "", "more than 0 in, or a strip given in full", fault.Missing)
 	case s.Fullness.IsZero():
-		a.Fault("Edge", "", "more than 0 in, or a Fullness", fault.Missing)
+		a.Fault("edge", "", "more than 0 in, or a fullness", fault.Missing)
 	}
 	switch {
 	case s.Fullness.Sign() < 0:
-		a.Fault("Fullness", s.Fullness.String(), "1 or more", fault.Sign)
+		a.Fault("fullness", s.Fullness.String(), "1 or more", fault.Sign)
 	case !s.Fullness.IsZero():
 		if s.Fullness.Less(units.RatioOf(1, 1)) {
-			a.Fault("Fullness", s.Fullness.String(), "1 or more (a strip shorter than its edge is not gathered)", fault.Range)
+			a.Fault("fullness", s.Fullness.String(), "1 or more (a strip shorter than its edge is not gathered)", fault.Range)
 		}
 	case !known:
-		a.Fault("Fullness", "", "1 or more, or a strip given in full", fault.Missing)
+		a.Fault("fullness", "", "1 or more, or a strip given in full", fault.Missing)
 	}
 }

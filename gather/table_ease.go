@@ -91,5 +91,5 @@ func LookupEase(place, garment string) ([]EaseRow, error) {
 	if known {
 		return nil, unknown("Garment", garment, "a garment that the table has for this place")
 	}
-	return nil, unknown("Place", place, "a place that the table has")
+	return nil, unknown("place", place, "a place that the table has")
 }

@@ -95,7 +95,7 @@ func LookupFullness(use, cloth string) ([]FullnessRow, error) {
 		return rows, nil
 	}
 	if known {
-		return nil, unknown("Cloth", cloth, "a cloth that the table has for this use")
+		return nil, unknown("cloth", cloth, "a cloth that the table has for this use")
 	}
 	return nil, unknown("Use", use, "a use that the table has")
 }

@@ -12,20 +12,20 @@ import (
 func (s Spec) audit(a *fault.Audit, full Spec) {
 	if !s.Kind.Valid() {
 		if s.Kind == NoKind {
-			a.Fault("Kind", "", kindList, fault.Missing)
+			a.Fault("kind", "", kindList, fault.Missing)
 		} else {
-			a.Fault("Kind", s.Kind.String(), kindList, fault.Unknown)
+			a.Fault("kind", s.Kind.String(), kindList, fault.Unknown)
 		}
 	}
-	s.length(a, "Drafted", s.Drafted, s.cutSlit())
-	s.length(a, "Cut", s.Cut, s.cutSlit())
+	s.length(a, "drafted", s.Drafted, s.cutSlit())
+	s.length(a, "cut", s.Cut, s.cutSlit())
 	s.auditTurns(a, full)
 	s.auditStrip(a, full)
 	s.auditFlare(a)
-	s.length(a, "Sweep", s.Sweep, s.Kind == Circular)
+	s.length(a, "sweep", s.Sweep, s.Kind == Circular)
 	s.auditSweep(a, full)
 	s.auditCurve(a, full)
-	s.length(a, "Slit", s.Slit, s.Kind != Slit)
+	s.length(a, "slit", s.Slit, s.Kind != Slit)
 	s.auditOpening(a)
 }
 
@@ -60,37 +60,37 @@ func (s Spec) auditTurns(a *fault.Audit, full Spec) {
 	room := full.room()
 	deep := two && full.First.Sign() > 0 && full.Depth.Sign() > 0 && (s.Trim.IsZero() || !s.Kind.twoTurns()) && room.Less(full.First)
 
-	s.length(a, "First", s.First, s.Kind == Single || s.Kind == Bound && s.Doubled)
+	s.length(a, "first", s.First, s.Kind == Single || s.Kind == Bound && s.Doubled)
 	switch {
 	case deep && !s.First.IsZero():
 		// The turn would reach past the finished edge, or past the seam of the facing.
 		limit := "at most " + room.String() + full.roomName()
 		if s.Kind.twoTurns() {
-			limit += ", or a Trim of that"
+			limit += ", or a trim of that"
 		}
-		a.Fault("First", s.First.String(), limit, fault.Range)
+		a.Fault("first", s.First.String(), limit, fault.Range)
 	case solved && !s.Kind.stripped() && !s.oneFold() && s.Take.IsZero() && full.Take.Sign() > 0 && full.Depth.Sign() <= 0:
-		a.Fault("First", s.First.String(), "less than "+full.Take.String()+" (Cut)", fault.Range)
+		a.Fault("first", s.First.String(), "less than "+full.Take.String()+" (cut)", fault.Range)
 	}
 
-	s.length(a, "Depth", s.Depth, false)
+	s.length(a, "depth", s.Depth, false)
 	if solved && full.Depth.IsZero() && (full.Take.IsZero() || s.Kind.stripped()) {
-		limit := "more than 0 in, or Take"
+		limit := "more than 0 in, or take"
 		if s.Kind.stripped() {
 			limit = "more than 0 in"
 		}
-		a.Fault("Depth", "", limit, fault.Missing)
+		a.Fault("depth", "", limit, fault.Missing)
 	}
 
-	s.length(a, "Take", s.Take, s.Kind == Bound)
+	s.length(a, "take", s.Take, s.Kind == Bound)
 	if solved && !s.Take.IsZero() {
 		s.auditTake(a, full, deep)
 	}
 
-	s.length(a, "Trim", s.Trim, !s.Kind.twoTurns())
+	s.length(a, "trim", s.Trim, !s.Kind.twoTurns())
 	if solved && s.Kind.twoTurns() && full.First.Sign() > 0 && full.Depth.Sign() > 0 {
 		if most := full.First.Min(full.Depth); most.Less(s.Trim) {
-			a.Fault("Trim", s.Trim.String(), "at most "+most.String()+" (the lesser of First and Depth)", fault.Range)
+			a.Fault("trim", s.Trim.String(), "at most "+most.String()+" (the lesser of first and depth)", fault.Range)
 		}
 	}
 	s.auditStitch(a, full, solved && full.Depth.Sign() > 0)
@@ -99,25 +99,25 @@ func (s Spec) auditTurns(a *fault.Audit, full Spec) {
 // auditStitch records a stitching, or a fold of the garment, that misses the hem.
 func (s Spec) auditStitch(a *fault.Audit, full Spec, solved bool) {
 	blind := s.Kind == Blind
-	s.length(a, "Stitch", s.Stitch, s.Kind == Bound)
+	s.length(a, "stitch", s.Stitch, s.Kind == Bound)
 	switch {
 	case !solved || s.Kind == Bound:
 	case blind && full.Back.Less(full.Stitch):
-		a.Fault("Stitch", s.Stitch.String(), "at most "+full.Back.String()+" (Back)", fault.Range)
+		a.Fault("stitch", s.Stitch.String(), "at most "+full.Back.String()+" (back)", fault.Range)
 	case s.Kind == TurnUp:
 		if full.First.Sign() > 0 && !full.Stitch.Less(full.First) {
-			a.Fault("Stitch", s.Stitch.String(), "less than "+full.First.String()+" (First)", fault.Range)
+			a.Fault("stitch", s.Stitch.String(), "less than "+full.First.String()+" (first)", fault.Range)
 		}
 	case full.misses():
-		a.Fault("Stitch", s.Stitch.String(), "less than "+full.turned().String()+full.turnName()+", or the row does not catch the turn", fault.Range)
+		a.Fault("stitch", s.Stitch.String(), "less than "+full.turned().String()+full.turnName()+", or the row does not catch the turn", fault.Range)
 	case !blind && !full.Stitch.Less(full.room()):
-		a.Fault("Stitch", s.Stitch.String(), "less than "+full.room().String()+full.roomName(), fault.Range)
+		a.Fault("stitch", s.Stitch.String(), "less than "+full.room().String()+full.roomName(), fault.Range)
 	case s.Kind.faced() && full.Stitch == full.First:
-		a.Fault("Stitch", s.Stitch.String(), "more or less than "+full.First.String()+" (First), where the raw edge of the turn lies", fault.Range)
+		a.Fault("stitch", s.Stitch.String(), "more or less than "+full.First.String()+" (first), where the raw edge of the turn lies", fault.Range)
 	}
-	s.length(a, "Back", s.Back, !blind)
+	s.length(a, "back", s.Back, !blind)
 	if solved && blind && !full.Back.Less(full.Depth) {
-		a.Fault("Back", s.Back.String(), "less than "+full.Depth.String()+" (Depth)", fault.Range)
+		a.Fault("back", s.Back.String(), "less than "+full.Depth.String()+" (depth)", fault.Range)
 	}
 }
 
@@ -131,23 +131,23 @@ func (s Spec) misses() bool {
 
 func (s Spec) turnName() string {
 	if s.trimmed() {
-		return " (Trim)"
+		return " (trim)"
 	}
-	return " (First)"
+	return " (first)"
 }
 
 func (s Spec) roomName() string {
 	if s.Kind.faced() && s.Favour.Sign() > 0 && s.Favour.Less(s.Depth) {
-		return " (Depth less Favour)"
+		return " (depth less favour)"
 	}
-	return " (Depth)"
+	return " (depth)"
 }
 
 // auditTake records a Take that the turns cannot make.
 func (s Spec) auditTake(a *fault.Audit, full Spec, deep bool) {
-	depth, named, deepest := s.Depth, " (Depth)", full.Depth.MulInt(2)
+	depth, named, deepest := s.Depth, " (depth)", full.Depth.MulInt(2)
 	if s.Kind == TurnUp {
-		depth, named = depth.MulInt(2), " (twice Depth)"
+		depth, named = depth.MulInt(2), " (twice depth)"
 	}
 	sum := s.First.Add(depth)
 	switch {
@@ -155,66 +155,66 @@ func (s Spec) auditTake(a *fault.Audit, full Spec, deep bool) {
 		sum = s.Seam.Add(s.Favour)
 		switch {
 		case !s.Seam.IsZero() && s.Take != sum:
-			a.Fault("Take", s.Take.String(), sum.String()+" (Seam + Favour)", fault.Conflict)
+			a.Fault("take", s.Take.String(), sum.String()+" (seam + favour)", fault.Conflict)
 		case s.Seam.IsZero() && !sum.Less(s.Take):
-			a.Fault("Take", s.Take.String(), "more than "+sum.String()+" (Favour)", fault.Conflict)
+			a.Fault("take", s.Take.String(), "more than "+sum.String()+" (favour)", fault.Conflict)
 		}
 	case s.Kind == Single:
 		if s.Take != full.Depth {
-			a.Fault("Take", s.Take.String(), full.Depth.String()+" (Depth)", fault.Conflict)
+			a.Fault("take", s.Take.String(), full.Depth.String()+" (depth)", fault.Conflict)
 		}
 	case !s.First.IsZero() && !s.Depth.IsZero():
 		if s.Take != sum {
-			parts := " (First + Depth)"
+			parts := " (first + depth)"
 			if s.Kind == TurnUp {
-				parts = " (First + twice Depth)"
+				parts = " (first + twice depth)"
 			}
-			a.Fault("Take", s.Take.String(), sum.String()+parts, fault.Conflict)
+			a.Fault("take", s.Take.String(), sum.String()+parts, fault.Conflict)
 		}
 	case s.Kind == Blind && s.First.IsZero() && !s.Depth.IsZero() && s.Take.Less(s.Depth):
-		a.Fault("Take", s.Take.String(), s.Depth.String()+" (Depth) or more", fault.Conflict)
+		a.Fault("take", s.Take.String(), s.Depth.String()+" (depth) or more", fault.Conflict)
 	case s.Kind == Blind && s.Take == s.Depth:
 	case !sum.IsZero() && !sum.Less(s.Take):
-		which := " (First)"
+		which := " (first)"
 		if s.First.IsZero() {
 			which = named
 		}
-		a.Fault("Take", s.Take.String(), "more than "+sum.String()+which, fault.Conflict)
+		a.Fault("take", s.Take.String(), "more than "+sum.String()+which, fault.Conflict)
 	case deep && s.First.IsZero():
-		a.Fault("Take", s.Take.String(), "at most "+deepest.String()+" (twice Depth)", fault.Range)
+		a.Fault("take", s.Take.String(), "at most "+deepest.String()+" (twice depth)", fault.Range)
 	}
 }
 
 // auditStrip records what is wrong with a facing or a binding.
 func (s Spec) auditStrip(a *fault.Audit, full Spec) {
 	solved := !s.turnsBad() && full.Depth.Sign() > 0
-	s.length(a, "Seam", s.Seam, !s.Kind.stripped())
+	s.length(a, "seam", s.Seam, !s.Kind.stripped())
 	if solved && s.Kind == Bound && full.Depth.Less(full.Seam) {
 		// The raw edge would reach past the fold of the binding.
-		a.Fault("Seam", s.Seam.String(), "at most "+full.Depth.String()+" (Depth)", fault.Range)
+		a.Fault("seam", s.Seam.String(), "at most "+full.Depth.String()+" (depth)", fault.Range)
 	}
-	s.length(a, "Favour", s.Favour, !s.Kind.faced())
+	s.length(a, "favour", s.Favour, !s.Kind.faced())
 	if solved && s.Kind.faced() && !s.Favour.Less(full.Depth) {
-		a.Fault("Favour", s.Favour.String(), "less than "+full.Depth.String()+" (Depth)", fault.Range)
+		a.Fault("favour", s.Favour.String(), "less than "+full.Depth.String()+" (depth)", fault.Range)
 	}
 	if s.Doubled && s.Kind.Valid() && s.Kind != Bound {
-		a.Fault("Doubled", "true", "false for "+s.what(), fault.Unused)
+		a.Fault("doubled", "true", "false for "+s.what(), fault.Unused)
 	}
-	s.length(a, "Spare", s.Spare, !s.Kind.stripped())
+	s.length(a, "spare", s.Spare, !s.Kind.stripped())
 }
 
 func (s Spec) auditFlare(a *fault.Audit) {
 	unused := s.Kind == Slit || s.Kind == Circular
 	if unused && !s.Slope.IsZero() {
-		a.Fault("Slope", s.Slope.String(), "none for "+s.what(), fault.Unused)
+		a.Fault("slope", s.Slope.String(), "none for "+s.what(), fault.Unused)
 	}
 	switch n := s.Edges; {
 	case unused && n != 0:
-		a.Fault("Edges", strconv.Itoa(n), "none for "+s.what(), fault.Unused)
+		a.Fault("edges", strconv.Itoa(n), "none for "+s.what(), fault.Unused)
 	case n < 0 || n > MaxEdges:
-		a.Fault("Edges", strconv.Itoa(n), "1 to "+strconv.Itoa(MaxEdges), fault.Range)
+		a.Fault("edges", strconv.Itoa(n), "1 to "+strconv.Itoa(MaxEdges), fault.Range)
 	case n == 0 && !unused && !s.Slope.IsZero():
-		a.Fault("Edges", "", "1 to "+strconv.Itoa(MaxEdges)+", since Slope is given", fault.Missing)
+		a.Fault("edges", "", "1 to "+strconv.Itoa(MaxEdges)+", since slope is given", fault.Missing)
 	}
 }
 
@@ -228,29 +228,29 @@ func (s Spec) auditSweep(a *fault.Audit, full Spec) {
 	}
 	drift := full.sweepDrift()
 	if full.Sweep.Add(drift).Sign() <= 0 {
-		a.Fault("Sweep", s.Sweep.String(), "more than "+drift.Neg().String()+", which the hem takes from it", fault.Range)
+		a.Fault("sweep", s.Sweep.String(), "more than "+drift.Neg().String()+", which the hem takes from it", fault.Range)
 		return
 	}
 	curves := arc(full.Circle.Sub(full.Hollow), full.drift()).Plus(drift)
 	if lo, _ := curves.Plus(full.Sweep).Bounds(); lo.Sign() <= 0 {
-		a.Fault("Sweep", s.Sweep.String(), "more than "+curves.Neg().String()+", which the hem takes from it round its curves", fault.Range)
+		a.Fault("sweep", s.Sweep.String(), "more than "+curves.Neg().String()+", which the hem takes from it round its curves", fault.Range)
 	}
 }
 
 // auditCurve records what is wrong with the curves of the edge.
 func (s Spec) auditCurve(a *fault.Audit, full Spec) {
-	s.part(a, "Circle", s.Circle, s.Kind == Slit || s.Kind == TurnUp)
+	s.part(a, "circle", s.Circle, s.Kind == Slit || s.Kind == TurnUp)
 	if s.Kind == ShirtTail && s.Circle.IsZero() && s.Hollow.IsZero() {
-		a.Fault("Circle", "", "more than 0, or Hollow", fault.Missing)
+		a.Fault("circle", "", "more than 0, or hollow", fault.Missing)
 	}
-	s.part(a, "Hollow", s.Hollow, s.Kind == Slit || s.Kind == TurnUp || s.Kind == Circular)
-	s.length(a, "Radius", s.Radius, s.Kind != Circular)
+	s.part(a, "hollow", s.Hollow, s.Kind == Slit || s.Kind == TurnUp || s.Kind == Circular)
+	s.length(a, "radius", s.Radius, s.Kind != Circular)
 	if s.Kind != Circular || s.Radius.Sign() <= 0 || s.turnsBad() || full.Depth.Sign() <= 0 {
 		return
 	}
 	// The inner edge of the hem must still lie on the cloth.
 	if least := full.Depth.Sub(full.drift()); !least.Less(s.Radius) {
-		a.Fault("Radius", s.Radius.String(), "more than "+least.String()+" (Depth less the drift)", fault.Range)
+		a.Fault("radius", s.Radius.String(), "more than "+least.String()+" (depth less the drift)", fault.Range)
 	}
 }
 
@@ -270,18 +270,18 @@ func (s Spec) auditOpening(a *fault.Audit) {
 	switch {
 	case s.Kind.Valid() && s.Kind != Slit:
 		if s.Opening != NoOpening {
-			a.Fault("Opening", s.Opening.String(), "none for "+s.what(), fault.Unused)
+			a.Fault("opening", s.Opening.String(), "none for "+s.what(), fault.Unused)
 		}
 	case s.Opening == NoOpening:
 		if s.Kind == Slit {
-			a.Fault("Opening", "", openingList, fault.Missing)
+			a.Fault("opening", "", openingList, fault.Missing)
 		}
 	case !s.Opening.Valid():
-		a.Fault("Opening", s.Opening.String(), openingList, fault.Unknown)
+		a.Fault("opening", s.Opening.String(), openingList, fault.Unknown)
 	}
 	if s.inSeam() {
-		a.Need("SeamTake", s.SeamTake)
+		a.Need("seamTake", s.SeamTake)
 	} else {
-		s.length(a, "SeamTake", s.SeamTake, true)
+		s.length(a, "seamTake", s.SeamTake, true)
 	}
 }

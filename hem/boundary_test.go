@@ -35,12 +35,12 @@ func TestNothingElseBlamed(t *testing.T) {
 		s    hem.Spec
 		want []string
 	}{
-		{"a hem without a first turn has no limit for the trim", hem.Spec{Kind: hem.Narrow, Depth: l("1/4"), Take: l("1/4"), Trim: l("1/8")}, []string{"Take"}},
-		{"a hem without depth has none either", hem.Spec{Kind: hem.Double, First: l("1/4"), Take: l("1/4"), Trim: l("1/8")}, []string{"Take"}},
-		{"a circle is not held against a hem without depth", hem.Spec{Kind: hem.Circular, Cut: l("1/4"), First: l("1"), Take: l("1"), Radius: l("1/2")}, []string{"Take"}},
-		{"no such opening", hem.Spec{Kind: hem.Slit, Opening: hem.InSeam + 1, Depth: l("1/2")}, []string{"Opening"}},
+		{"a hem without a first turn has no limit for the trim", hem.Spec{Kind: hem.Narrow, Depth: l("1/4"), Take: l("1/4"), Trim: l("1/8")}, []string{"take"}},
+		{"a hem without depth has none either", hem.Spec{Kind: hem.Double, First: l("1/4"), Take: l("1/4"), Trim: l("1/8")}, []string{"take"}},
+		{"a circle is not held against a hem without depth", hem.Spec{Kind: hem.Circular, Cut: l("1/4"), First: l("1"), Take: l("1"), Radius: l("1/2")}, []string{"take"}},
+		{"no such opening", hem.Spec{Kind: hem.Slit, Opening: hem.InSeam + 1, Depth: l("1/2")}, []string{"opening"}},
 		{"all of the edge is taken by as many side edges as may be", hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("3/4"), Cut: l("1/2"),
-			Slope: units.RatioOf(1, 8), Edges: hem.MaxEdges, Sweep: l("62 1/2")}, []string{"Sweep"}},
+			Slope: units.RatioOf(1, 8), Edges: hem.MaxEdges, Sweep: l("62 1/2")}, []string{"sweep"}},
 	} {
 		_, err := test.s.Plan()
 		if d := cmp.Diff(test.want, blamed(err)); d != "" {
@@ -52,8 +52,8 @@ func TestNothingElseBlamed(t *testing.T) {
 		s    hem.Casing
 		want []string
 	}{
-		{"a tunnel that is not given", hem.Casing{Kind: hem.ElasticCasing, Width: l("1"), Turn: l("-1")}, []string{"Turn"}},
-		{"a casing for nothing that is known", hem.Casing{Width: l("1")}, []string{"Kind"}},
+		{"a tunnel that is not given", hem.Casing{Kind: hem.ElasticCasing, Width: l("1"), Turn: l("-1")}, []string{"turn"}},
+		{"a casing for nothing that is known", hem.Casing{Width: l("1")}, []string{"kind"}},
 	} {
 		_, err := test.s.Plan()
 		if d := cmp.Diff(test.want, blamed(err)); d != "" {
@@ -61,7 +61,7 @@ func TestNothingElseBlamed(t *testing.T) {
 		}
 	}
 	_, err := hem.Mitre{A: hem.HemSide{First: l("1/4")}}.Plan()
-	if d := cmp.Diff([]string{"A.Depth"}, blamed(err)); d != "" {
+	if d := cmp.Diff([]string{"a.depth"}, blamed(err)); d != "" {
 		t.Errorf("a mitre of a hem without depth: %v\n%s", err, d)
 	}
 }
@@ -72,7 +72,7 @@ func TestSweepRoundCurves(t *testing.T) {
 	s := hem.Spec{Kind: hem.ShirtTail, First: l("1/4"), Depth: l("1/4"), Cut: l("1/4"), Circle: units.RatioOf(1, 1)}
 	_, most := units.Pi().Of(l("1/4")).MulInt(2).Bounds()
 	s.Sweep = most
-	if _, err := s.Plan(); !errors.Is(err, fault.Range) || !slices.Equal(blamed(err), []string{"Sweep"}) {
+	if _, err := s.Plan(); !errors.Is(err, fault.Range) || !slices.Equal(blamed(err), []string{"sweep"}) {
 		t.Errorf("%v: %v", s.Sweep, err)
 	}
 	s.Sweep = most.Add(l("1/16"))
@@ -123,7 +123,7 @@ func TestRodGoesThrough(t *testing.T) {
 				t.Errorf("%s %s: %v", what, given, err)
 				continue
 			}
-			if lo, _ := p.Room.Bounds(); lo.Sign() <= 0 || !p.Assumed.Has("Ease") {
+			if lo, _ := p.Room.Bounds(); lo.Sign() <= 0 || !p.Assumed.Has("ease") {
 				t.Errorf("%s %s: tunnel %v, room %v, assumed %v", what, given, p.Spec.Tunnel, p.Room, p.Assumed)
 			}
 			if text := p.Sheet().Text(); strings.Contains(text, "does not go through") {
@@ -214,7 +214,7 @@ func TestGarmentNames(t *testing.T) {
 	for name, want := range map[string]string{"doublet": `"doublet"`, long: `"` + long + `"`, long + "x": "201 bytes"} {
 		_, err := hem.DepthsFor(name)
 		var f *fault.Fault
-		if !errors.As(err, &f) || f.Got != want || f.Path != "Garment" || f.Kind != fault.Unknown {
+		if !errors.As(err, &f) || f.Got != want || f.Path != "garment" || f.Kind != fault.Unknown {
 			t.Errorf("%d bytes: %v", len(name), err)
 		}
 	}
@@ -238,13 +238,13 @@ func TestTuckCounts(t *testing.T) {
 		want []string // the fields at fault; none where it is well
 	}{
 		{"given", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Count: hem.MaxTucks}, nil},
-		{"given, one more", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Count: hem.MaxTucks + 1}, []string{"Count"}},
+		{"given, one more", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Count: hem.MaxTucks + 1}, []string{"count"}},
 		{"from what they take up", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Removed: l("1/4").MulInt(most)}, nil},
-		{"one more takes up too much", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Removed: l("1/4").MulInt(most + 1)}, []string{"Removed"}},
+		{"one more takes up too much", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Removed: l("1/4").MulInt(most + 1)}, []string{"removed"}},
 		{"from the span", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Span: l("1/4").MulInt(most - 1)}, nil},
-		{"one more than the span has", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Span: l("1/4").MulInt(most)}, []string{"Span"}},
-		{"two more", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Span: l("1/4").MulInt(most + 1)}, []string{"Span"}},
-		{"no room between the edges", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Edge: l("2"), Span: l("4")}, []string{"Count"}},
+		{"one more than the span has", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Span: l("1/4").MulInt(most)}, []string{"span"}},
+		{"two more", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Span: l("1/4").MulInt(most + 1)}, []string{"span"}},
+		{"no room between the edges", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/8"), Pitch: l("1/4"), Edge: l("2"), Span: l("4")}, []string{"count"}},
 	} {
 		p, err := test.s.Plan()
 		if d := cmp.Diff(test.want, blamed(err)); d != "" || err == nil && p.Spec.Count != hem.MaxTucks {
@@ -257,15 +257,15 @@ func TestTuckCounts(t *testing.T) {
 // them take up and their number say otherwise.
 func TestPinTuckDepth(t *testing.T) {
 	given, err := hem.Tucks{Kind: hem.PinTuck, Removed: l("3"), Count: 6, Pitch: l("1")}.Plan()
-	if err != nil || given.Spec.Depth != l("1/4") || given.Assumed.Has("Depth") {
+	if err != nil || given.Spec.Depth != l("1/4") || given.Assumed.Has("depth") {
 		t.Errorf("six that take up 3 in: %+v, %v", given, err)
 	}
 	table, err := hem.Tucks{Kind: hem.PinTuck, Count: 6, Pitch: l("1")}.Plan()
-	if err != nil || !table.Assumed.Has("Depth") {
+	if err != nil || !table.Assumed.Has("depth") {
 		t.Errorf("six: %+v, %v", table, err)
 	}
 	counted, err := hem.Tucks{Kind: hem.PinTuck, Removed: table.PerTuck.MulInt(9), Pitch: l("1")}.Plan()
-	if err != nil || counted.Spec.Count != 9 || counted.Spec.Depth != table.Spec.Depth || !counted.Assumed.Has("Depth") {
+	if err != nil || counted.Spec.Count != 9 || counted.Spec.Depth != table.Spec.Depth || !counted.Assumed.Has("depth") {
 		t.Errorf("that take up nine: %+v, %v", counted, err)
 	}
 }

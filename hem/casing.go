@@ -78,7 +78,7 @@ type Casing struct {
 	// fold and the row: Width + Ease, or (Girth + Ease) / 2.
 	Tunnel units.Length `json:"tunnel,omitzero"`
 	// Turn is the raw edge turned under, on both long edges of an applied strip: at
-	// most Heading + Tunnel + Lower, or half of that on a strip. Default 1/4 in, the
+	// most heading + tunnel + lower, or half of that on a strip. Default 1/4 in, the
 	// first row of [CasingTurns], or as much of it as there is room for.
 	Turn units.Length `json:"turn,omitzero"`
 	// Heading is from the finished edge, which is the fold, down to the upper row
@@ -119,7 +119,7 @@ type CasingPlan struct {
 	Spec    Casing        `json:"spec,omitzero"`    // as solved
 	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields that rest on a default
 
-	Depth units.Length `json:"depth,omitzero"` // from the finished edge to the inner fold, Heading + Tunnel + Lower; of an applied strip, its width once turned
+	Depth units.Length `json:"depth,omitzero"` // from the finished edge to the inner fold, heading + tunnel + lower; of an applied strip, its width once turned
 	Taken units.Length `json:"taken,omitzero"` // what the casing takes off the garment, Depth + Turn; zero for an applied one
 	Drift units.Length `json:"drift,omitzero"` // Drafted - Taken: how much longer the garment comes out than drafted; zero for an applied one
 	// FromTunnel is the allowance measured from the upper row of stitching instead
@@ -263,13 +263,13 @@ func (s Casing) fill() (Casing, ticket.Fields) {
 		name    string
 		assumed bool
 	}{
-		{"Drafted", drafted},
-		{"Ease", given.Ease.IsZero() && (given.Tunnel.IsZero() || given.Width.IsZero() && given.Girth.IsZero())},
-		{"Turn", given.Turn.IsZero()},
-		{"Heading", given.Heading.IsZero() && s.Applied},
-		{"Lower", given.Lower.IsZero()},
-		{"Opening", given.Opening != s.Opening},
-		{"End", end},
+		{"drafted", drafted},
+		{"ease", given.Ease.IsZero() && (given.Tunnel.IsZero() || given.Width.IsZero() && given.Girth.IsZero())},
+		{"turn", given.Turn.IsZero()},
+		{"heading", given.Heading.IsZero() && s.Applied},
+		{"lower", given.Lower.IsZero()},
+		{"opening", given.Opening != s.Opening},
+		{"end", end},
 	} {
 		if f.assumed {
 			names[n] = f.name
@@ -295,9 +295,9 @@ func (s Casing) depth() units.Length { return s.Heading.Add(s.Tunnel).Add(s.Lowe
 // room is the most that may be turned under, and what it is.
 func (s Casing) room() (units.Length, string) {
 	if s.Applied {
-		return s.depth().DivInt(2), "half of Heading + Tunnel + Lower"
+		return s.depth().DivInt(2), "half of heading + tunnel + lower"
 	}
-	return s.depth(), "Heading + Tunnel + Lower"
+	return s.depth(), "heading + tunnel + lower"
 }
 
 // holds is the tunnel that what is threaded asks for.
@@ -315,9 +315,9 @@ func (s Casing) holds() units.Length {
 func (s Casing) audit(a *fault.Audit, full Casing) {
 	switch {
 	case s.Kind == NoCasing:
-		a.Fault("Kind", "", casingList, fault.Missing)
+		a.Fault("kind", "", casingList, fault.Missing)
 	case !s.Kind.Valid():
-		a.Fault("Kind", s.Kind.String(), casingList, fault.Unknown)
+		a.Fault("kind", s.Kind.String(), casingList, fault.Unknown)
 	}
 	known := s.Kind.Valid()
 	unused := func(path string, l units.Length, not bool, what string) {
@@ -329,34 +329,34 @@ func (s Casing) audit(a *fault.Audit, full Casing) {
 			a.NotNegative(path, l)
 		}
 	}
-	unused("Drafted", s.Drafted, s.Applied, "an applied casing")
+	unused("drafted", s.Drafted, s.Applied, "an applied casing")
 	rod, cord := s.Kind == RodCasing, s.Kind == CordCasing
-	unused("Width", s.Width, rod && !s.Girth.IsZero(), "a rod of which Girth is given")
+	unused("width", s.Width, rod && !s.Girth.IsZero(), "a rod of which girth is given")
 	if known && s.Girth.IsZero() && s.Width.Sign() >= 0 && full.Width.Sign() <= 0 && s.Ease.Sign() >= 0 {
 		switch {
 		case s.Tunnel.IsZero():
-			a.Fault("Width", "", "more than 0 in", fault.Missing)
+			a.Fault("width", "", "more than 0 in", fault.Missing)
 		case s.Tunnel.Sign() > 0:
-			a.Fault("Tunnel", s.Tunnel.String(), "more than "+full.Ease.String()+" (Ease)", fault.Range)
+			a.Fault("tunnel", s.Tunnel.String(), "more than "+full.Ease.String()+" (ease)", fault.Range)
 		}
 	}
-	unused("Girth", s.Girth, !rod, s.Kind.String())
-	a.NotNegative("Ease", s.Ease)
-	a.NotNegative("Tunnel", s.Tunnel)
+	unused("girth", s.Girth, !rod, s.Kind.String())
+	a.NotNegative("ease", s.Ease)
+	a.NotNegative("tunnel", s.Tunnel)
 	s.auditTunnel(a, full)
 	s.auditRows(a, full)
-	unused("Opening", s.Opening, !s.threaded(), s.Kind.String())
-	a.NotNegative("Around", s.Around)
-	unused("End", s.End, !s.Applied, "a casing folded down")
-	unused("Tail", s.Tail, !cord, s.Kind.String())
+	unused("opening", s.Opening, !s.threaded(), s.Kind.String())
+	a.NotNegative("around", s.Around)
+	unused("end", s.End, !s.Applied, "a casing folded down")
+	unused("tail", s.Tail, !cord, s.Kind.String())
 	if s.Neck && known && !cord {
-		a.Fault("Neck", "true", "false for "+s.Kind.String(), fault.Unused)
+		a.Fault("neck", "true", "false for "+s.Kind.String(), fault.Unused)
 	}
 	switch {
 	case s.Months < 0 || s.Months > MaxMonths:
-		a.Fault("Months", strconv.Itoa(s.Months), "0 to "+strconv.Itoa(MaxMonths), fault.Range)
+		a.Fault("months", strconv.Itoa(s.Months), "0 to "+strconv.Itoa(MaxMonths), fault.Range)
 	case s.Months > 0 && known && !cord:
-		a.Fault("Months", strconv.Itoa(s.Months), "none for "+s.Kind.String(), fault.Unused)
+		a.Fault("months", strconv.Itoa(s.Months), "none for "+s.Kind.String(), fault.Unused)
 	}
 }
 
@@ -369,17 +369,17 @@ func (s Casing) auditTunnel(a *fault.Audit, full Casing) {
 	switch {
 	case s.Width.IsZero() && s.Girth.IsZero():
 	case s.Ease.IsZero() && s.Tunnel.Less(holds):
-		what := " (Width)"
+		what := " (width)"
 		if !s.Girth.IsZero() {
-			what = " (half of Girth)"
+			what = " (half of girth)"
 		}
-		a.Fault("Tunnel", s.Tunnel.String(), "at least "+holds.String()+what, fault.Range)
+		a.Fault("tunnel", s.Tunnel.String(), "at least "+holds.String()+what, fault.Range)
 	case !s.Ease.IsZero() && s.Tunnel != holds:
-		what := " (Width + Ease)"
+		what := " (width + ease)"
 		if !s.Girth.IsZero() {
-			what = " (half of Girth + Ease)"
+			what = " (half of girth + ease)"
 		}
-		a.Fault("Tunnel", s.Tunnel.String(), holds.String()+what, fault.Conflict)
+		a.Fault("tunnel", s.Tunnel.String(), holds.String()+what, fault.Conflict)
 	}
 }
 
@@ -389,21 +389,21 @@ func (s Casing) auditTunnel(a *fault.Audit, full Casing) {
 func (s Casing) auditRows(a *fault.Audit, full Casing) {
 	room, what := full.room()
 	known := full.Tunnel.Sign() > 0 && full.Turn.Sign() > 0 && s.Heading.Sign() >= 0 && s.Lower.Sign() >= 0
-	a.NotNegative("Turn", s.Turn)
+	a.NotNegative("turn", s.Turn)
 	if known {
-		fault.AtMost(a, "Turn", s.Turn, room, what, fault.Range)
+		fault.AtMost(a, "turn", s.Turn, room, what, fault.Range)
 	}
 	// A turn that is too deep has its own fault.
 	known = known && !room.Less(full.Turn)
 	caught := func(path string, row units.Length) {
 		if a.NotNegative(path, row); known && !row.Less(full.Turn) {
-			a.Fault(path, row.String(), "less than "+full.Turn.String()+" (Turn), or the row does not catch the turn", fault.Range)
+			a.Fault(path, row.String(), "less than "+full.Turn.String()+" (turn), or the row does not catch the turn", fault.Range)
 		}
 	}
 	if s.Applied {
-		caught("Heading", s.Heading)
+		caught("heading", s.Heading)
 	} else {
-		a.NotNegative("Heading", s.Heading)
+		a.NotNegative("heading", s.Heading)
 	}
-	caught("Lower", s.Lower)
+	caught("lower", s.Lower)
 }

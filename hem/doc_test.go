@@ -10,6 +10,7 @@ import (
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 )
 
 // TestKindTable: the table in the doc of Kind tells which fields each kind reads.
@@ -58,7 +59,7 @@ func TestKindTable(t *testing.T) {
 			unused := false
 			if errors.As(err, &fs) {
 				for _, one := range fs {
-					unused = unused || one.Path == name && one.Kind == fault.Unused
+					unused = unused || one.Path == noun.Key(name) && one.Kind == fault.Unused
 				}
 			}
 			if unused != (row[i] == "-") {

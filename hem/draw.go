@@ -37,23 +37,23 @@ func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
 		return nil, a.Err()
 	}
 	ms := make([]measure, 0, 4)
-	ms = append(ms, measure{"Spec.Depth", s.Depth})
+	ms = append(ms, measure{"spec.depth", s.Depth})
 	switch {
 	case s.oneFold(), s.Doubled:
 	case s.Trim.Sign() > 0:
-		ms = append(ms, measure{"Spec.Trim", s.Trim}, measure{"Spec.First", s.First})
+		ms = append(ms, measure{"spec.trim", s.Trim}, measure{"spec.first", s.First})
 	default:
-		ms = append(ms, measure{"Spec.First", s.First})
+		ms = append(ms, measure{"spec.first", s.First})
 	}
 	if s.Kind.stripped() {
-		ms = append(ms, measure{"Spec.Seam", s.Seam})
+		ms = append(ms, measure{"spec.seam", s.Seam})
 	}
 	if s.Kind == Blind {
-		ms = append(ms, measure{"FinishedToBack", p.FinishedToBack})
+		ms = append(ms, measure{"finishedToBack", p.FinishedToBack})
 	}
 	thickness = fold(&a, thickness, ms)
 	if s.Kind.faced() {
-		apart(&a, "FinishedToStitch", p.FinishedToStitch, s.Seam.Add(s.Favour), "the seam allowances")
+		apart(&a, "finishedToStitch", p.FinishedToStitch, s.Seam.Add(s.Favour), "the seam allowances")
 	}
 	if a.Failed() {
 		return nil, a.Err()
@@ -79,9 +79,9 @@ func planless(a *fault.Audit, kind string, valid bool, list string) bool {
 	switch {
 	case valid:
 	case kind == kindNames[NoKind]:
-		a.Fault("Spec.Kind", "", list, fault.Missing)
+		a.Fault("spec.kind", "", list, fault.Missing)
 	default:
-		a.Fault("Spec.Kind", kind, list, fault.Unknown)
+		a.Fault("spec.kind", kind, list, fault.Unknown)
 	}
 	return a.Failed()
 }
@@ -114,8 +114,8 @@ func fold(a *fault.Audit, thickness units.Length, turns []measure) units.Length 
 	if a.Failed() {
 		return thickness
 	}
-	a.NotNegative("Thickness", thickness)
-	fault.AtMost(a, "Thickness", thickness, least.long, least.path, fault.Range)
+	a.NotNegative("thickness", thickness)
+	fault.AtMost(a, "thickness", thickness, least.long, least.path, fault.Range)
 	if thickness.IsZero() {
 		return turns[0].long.DivInt(12).Min(least.long)
 	}

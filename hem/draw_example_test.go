@@ -38,7 +38,7 @@ func ExamplePlan_Sections() {
 	// from the finished edge to the row 3/16 in
 	// first turn 1/4 in
 	// hem stitching through cloth, cloth, cloth
-	// Thickness 3/8 in: out of range, want at most 1/4 in (Spec.Depth)
+	// thickness 3/8 in: out of range, want at most 1/4 in (spec.depth)
 }
 
 // The drawstring of the miller's sack, with a frill above its upper row.

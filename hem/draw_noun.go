@@ -21,9 +21,9 @@ func (p CasingPlan) Sections(thickness units.Length) ([]section.Drawing, error) 
 	if planless(&a, s.Kind.String(), s.Kind.Valid(), casingList) {
 		return nil, a.Err()
 	}
-	k := sketchOf(p.Depth, fold(&a, thickness, []measure{{"Depth", p.Depth}, {"RawToFold", p.RawToFold}}))
+	k := sketchOf(p.Depth, fold(&a, thickness, []measure{{"depth", p.Depth}, {"rawToFold", p.RawToFold}}))
 	if p.Rows == 2 {
-		apart(&a, "FinishedToUpper", p.FinishedToUpper, p.Depth.Sub(s.Turn), "the turn")
+		apart(&a, "finishedToUpper", p.FinishedToUpper, p.Depth.Sub(s.Turn), "the turn")
 	}
 	if a.Failed() {
 		return nil, a.Err()
@@ -87,7 +87,7 @@ func (p TucksPlan) Sections(thickness units.Length) ([]section.Drawing, error) {
 	if planless(&a, s.Kind.String(), s.Kind.Valid(), tuckList) {
 		return nil, a.Err()
 	}
-	k := sketchOf(s.Depth, fold(&a, thickness, []measure{{"Spec.Depth", s.Depth}}))
+	k := sketchOf(s.Depth, fold(&a, thickness, []measure{{"spec.depth", s.Depth}}))
 	if a.Failed() {
 		return nil, a.Err()
 	}

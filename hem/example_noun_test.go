@@ -113,7 +113,7 @@ func ExampleTucks_Plan_faults() {
 	inch := units.Inch.Of(1)
 	_, err := hem.Tucks{Kind: hem.PinTuck, Pitch: inch, Edge: units.Inch.Frac(1, 2), Span: units.Inch.Mixed(8, 1, 2)}.Plan()
 	fmt.Println(err)
-	// Output: Span 8 1/2 in: disagrees with what else is given, want 8 in (8 tucks) or 9 in (9 tucks)
+	// Output: span 8 1/2 in: disagrees with what else is given, want 8 in (8 tucks) or 9 in (9 tucks)
 }
 
 func ExampleTucks_Solve() {

@@ -65,8 +65,8 @@ func ExampleSpec_Plan_faults() {
 	}.Plan()
 	fmt.Println(err)
 	// Output:
-	// First 1/4 in: not used here, want none for single
-	// Edges: not given, want 1 to 1000, since Slope is given
+	// first 1/4 in: not used here, want none for single
+	// edges: not given, want 1 to 1000, since slope is given
 }
 
 // The page's doublet is drafted 1 in below the waist: Solve says what a hem at

@@ -248,7 +248,7 @@ func FuzzMitre(f *testing.F) {
 		if !p.Meets() {
 			t.Errorf("does not meet: %+v", p)
 		}
-		for name, n := range map[string]units.Near{"AlongA": p.AlongA, "AlongB": p.AlongB, "Seam": p.Seam, "Reach": p.Reach} {
+		for name, n := range map[string]units.Near{"alongA": p.AlongA, "alongB": p.AlongB, "seam": p.Seam, "reach": p.Reach} {
 			if _, hi := n.Bounds(); hi.Sign() <= 0 {
 				t.Errorf("%s is %v of %+v", name, n, p)
 			}

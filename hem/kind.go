@@ -83,11 +83,11 @@ func (k Kind) String() string { return ticket.NameOf(k, kindNames[:], "Kind") }
 
 // MarshalText is the kind's name, empty for [NoKind]. It fails for a number that
 // is no kind.
-func (k Kind) MarshalText() ([]byte, error) { return ticket.NameText(k, kindNames[:], "Kind") }
+func (k Kind) MarshalText() ([]byte, error) { return ticket.NameText(k, kindNames[:], "kind") }
 
 // UnmarshalText takes a kind's name; empty text is [NoKind].
 func (k *Kind) UnmarshalText(text []byte) error {
-	return ticket.ReadName(k, text, kindNames[:], "Kind")
+	return ticket.ReadName(k, text, kindNames[:], "kind")
 }
 
 // An Opening is how a slit ends at its top, where a hem alone has no cloth to
@@ -123,12 +123,12 @@ func (o Opening) String() string { return ticket.NameOf(o, openingNames[:], "Ope
 // MarshalText is the opening's name, empty for [NoOpening]. It fails for a number
 // that is no opening.
 func (o Opening) MarshalText() ([]byte, error) {
-	return ticket.NameText(o, openingNames[:], "Opening")
+	return ticket.NameText(o, openingNames[:], "opening")
 }
 
 // UnmarshalText takes an opening's name; empty text is [NoOpening].
 func (o *Opening) UnmarshalText(text []byte) error {
-	return ticket.ReadName(o, text, openingNames[:], "Opening")
+	return ticket.ReadName(o, text, openingNames[:], "opening")
 }
 
 const (

@@ -35,7 +35,7 @@ func TestStitchOnTheTurn(t *testing.T) {
 		{"a turn-up", hem.Spec{Kind: hem.TurnUp, First: l("3/8"), Depth: l("2")}, "3/16", "3/16"},
 	} {
 		p, err := c.s.Plan()
-		if err != nil || p.Spec.Stitch != l(c.stitch) || p.RawToStitch != l(c.raw) || !p.Assumed.Has("Stitch") {
+		if err != nil || p.Spec.Stitch != l(c.stitch) || p.RawToStitch != l(c.raw) || !p.Assumed.Has("stitch") {
 			t.Errorf("%s: %v from the fold, %v from the raw edge, %q, %v", c.why, p.Spec.Stitch, p.RawToStitch, p.Assumed, err)
 			continue
 		}
@@ -60,13 +60,13 @@ func TestRowOnNothing(t *testing.T) {
 		at    string
 		want  string
 	}{
-		{"on the raw edge of the turn", double, stitch, "1/4", "Stitch 1/4 in: out of range, want less than 1/4 in (First), or the row does not catch the turn"},
-		{"beyond it", double, stitch, "3/4", "Stitch 3/4 in: out of range, want less than 1/4 in (First), or the row does not catch the turn"},
-		{"on the raw edge as trimmed", trimmed, stitch, "1/8", "Stitch 1/8 in: out of range, want less than 1/8 in (Trim), or the row does not catch the turn"},
-		{"blind, on the raw edge", blind, stitch, "3/16", "Stitch 3/16 in: out of range, want less than 3/16 in (First), or the row does not catch the turn"},
-		{"a facing, beside it", faced, stitch, "7/8", "Stitch 7/8 in: out of range, want less than 7/8 in (Depth less Favour)"},
-		{"a facing, on the raw edge of its turn", faced, stitch, "1/4", "Stitch 1/4 in: out of range, want more or less than 1/4 in (First), where the raw edge of the turn lies"},
-		{"a facing, its turn into the seam", faced, first, "57/64", "First 57/64 in: out of range, want at most 7/8 in (Depth less Favour)"},
+		{"on the raw edge of the turn", double, stitch, "1/4", "stitch 1/4 in: out of range, want less than 1/4 in (first), or the row does not catch the turn"},
+		{"beyond it", double, stitch, "3/4", "stitch 3/4 in: out of range, want less than 1/4 in (first), or the row does not catch the turn"},
+		{"on the raw edge as trimmed", trimmed, stitch, "1/8", "stitch 1/8 in: out of range, want less than 1/8 in (trim), or the row does not catch the turn"},
+		{"blind, on the raw edge", blind, stitch, "3/16", "stitch 3/16 in: out of range, want less than 3/16 in (first), or the row does not catch the turn"},
+		{"a facing, beside it", faced, stitch, "7/8", "stitch 7/8 in: out of range, want less than 7/8 in (depth less favour)"},
+		{"a facing, on the raw edge of its turn", faced, stitch, "1/4", "stitch 1/4 in: out of range, want more or less than 1/4 in (first), where the raw edge of the turn lies"},
+		{"a facing, its turn into the seam", faced, first, "57/64", "first 57/64 in: out of range, want at most 7/8 in (depth less favour)"},
 	} {
 		s := c.s
 		*c.field(&s) = l(c.at)
@@ -91,10 +91,10 @@ func TestRowOnNothing(t *testing.T) {
 		s    hem.Spec
 		want []string
 	}{
-		{hem.Spec{Kind: hem.Double, First: l("1"), Depth: l("1/2"), Stitch: l("3/8")}, []string{"First"}},
-		{hem.Spec{Kind: hem.Narrow, First: l("1"), Trim: l("3/4"), Depth: l("1/2"), Stitch: l("3/8")}, []string{"Trim"}},
-		{hem.Spec{Kind: hem.FacedHem, Depth: l("1"), Seam: l("1/4"), Favour: l("1"), First: l("1/2")}, []string{"Favour"}},
-		{hem.Spec{Kind: hem.Blind, First: l("1/2"), Depth: l("1"), Trim: l("1/8"), Stitch: l("1/4")}, []string{"Trim"}},
+		{hem.Spec{Kind: hem.Double, First: l("1"), Depth: l("1/2"), Stitch: l("3/8")}, []string{"first"}},
+		{hem.Spec{Kind: hem.Narrow, First: l("1"), Trim: l("3/4"), Depth: l("1/2"), Stitch: l("3/8")}, []string{"trim"}},
+		{hem.Spec{Kind: hem.FacedHem, Depth: l("1"), Seam: l("1/4"), Favour: l("1"), First: l("1/2")}, []string{"favour"}},
+		{hem.Spec{Kind: hem.Blind, First: l("1/2"), Depth: l("1"), Trim: l("1/8"), Stitch: l("1/4")}, []string{"trim"}},
 	} {
 		_, err := c.s.Plan()
 		if d := cmp.Diff(c.want, blamed(err)); d != "" {
@@ -138,21 +138,21 @@ func TestCasingRows(t *testing.T) {
 	}{
 		{"turned to the finished edge", with(folded, func(s *hem.Casing) { s.Turn = l("1 3/8") }), ""},
 		{"turned past it", with(folded, func(s *hem.Casing) { s.Turn = l("1 25/64") }),
-			"Turn 1 25/64 in: out of range, want at most 1 3/8 in (Heading + Tunnel + Lower)"},
+			"turn 1 25/64 in: out of range, want at most 1 3/8 in (heading + tunnel + lower)"},
 		{"a strip turned until its edges meet", with(strip, func(s *hem.Casing) { s.Turn = l("3/4") }), ""},
 		{"and past each other", with(strip, func(s *hem.Casing) { s.Turn = l("49/64") }),
-			"Turn 49/64 in: out of range, want at most 3/4 in (half of Heading + Tunnel + Lower)"},
+			"turn 49/64 in: out of range, want at most 3/4 in (half of heading + tunnel + lower)"},
 		{"the lower row within the turn", with(folded, func(s *hem.Casing) { s.Lower = l("15/64") }), ""},
 		{"on its raw edge", with(folded, func(s *hem.Casing) { s.Lower = l("1/4") }),
-			"Lower 1/4 in: out of range, want less than 1/4 in (Turn), or the row does not catch the turn"},
+			"lower 1/4 in: out of range, want less than 1/4 in (turn), or the row does not catch the turn"},
 		{"a wider turn", with(folded, func(s *hem.Casing) { s.Lower, s.Turn = l("1/4"), l("3/8") }), ""},
 		{"any heading that is folded", with(folded, func(s *hem.Casing) { s.Heading = l("2") }), ""},
 		{"a strip, both rows within the turns", with(strip, func(s *hem.Casing) { s.Heading, s.Lower = l("15/64"), l("15/64") }), ""},
 		{"both beyond", with(strip, func(s *hem.Casing) { s.Heading, s.Lower = l("1/4"), l("3/8") }),
-			"Heading 1/4 in: out of range, want less than 1/4 in (Turn), or the row does not catch the turn\n" +
-				"Lower 3/8 in: out of range, want less than 1/4 in (Turn), or the row does not catch the turn"},
+			"heading 1/4 in: out of range, want less than 1/4 in (turn), or the row does not catch the turn\n" +
+				"lower 3/8 in: out of range, want less than 1/4 in (turn), or the row does not catch the turn"},
 		{"a turn too deep is no limit", with(folded, func(s *hem.Casing) { s.Turn, s.Lower = l("9"), l("2") }),
-			"Turn 9 in: out of range, want at most 3 1/4 in (Heading + Tunnel + Lower)"},
+			"turn 9 in: out of range, want at most 3 1/4 in (heading + tunnel + lower)"},
 	} {
 		p, err := c.s.Plan()
 		if err == nil {
@@ -177,7 +177,7 @@ func TestCasingRows(t *testing.T) {
 		{hem.Casing{Kind: hem.CordCasing, Width: l("1/4"), Ease: l("1/4"), Applied: true}, "1/4"},
 	} {
 		p, err := c.s.Plan()
-		if err != nil || p.Spec.Turn != l(c.turn) || !p.Assumed.Has("Turn") {
+		if err != nil || p.Spec.Turn != l(c.turn) || !p.Assumed.Has("turn") {
 			t.Errorf("%+v: turned %v, %v", c.s, p.Spec.Turn, err)
 		}
 		if i := slices.IndexFunc(p.Sheet().Sources, func(c source.Cite) bool { return strings.HasPrefix(c.For, "turn of the raw edge") }); i < 0 ||
@@ -262,7 +262,7 @@ func TestCasingWayIn(t *testing.T) {
 		}
 	}
 	p, err := hem.Casing{Kind: hem.ElasticCasing, Width: l("3")}.Plan()
-	if err != nil || p.Spec.Opening != l("3 1/2") || !p.Assumed.Has("Opening") || !strings.Contains(p.Sheet().Text(), "more than the elastic: common practice") {
+	if err != nil || p.Spec.Opening != l("3 1/2") || !p.Assumed.Has("opening") || !strings.Contains(p.Sheet().Text(), "more than the elastic: common practice") {
 		t.Errorf("a wide elastic has an opening of %v, %v", p.Spec.Opening, err)
 	}
 }

@@ -120,37 +120,37 @@ func (s Mitre) Solve() (Mitre, error) {
 func (s Mitre) fill() (Mitre, ticket.Fields) {
 	var names ticket.Fields
 	if s.B == (HemSide{}) && s.A.Depth.Sign() > 0 {
-		s.B, names = s.A, names.With("B")
+		s.B, names = s.A, names.With("b")
 	}
 	if s.Trim.IsZero() && s.A.Depth.Sign() > 0 && s.B.Depth.Sign() > 0 {
-		s.Trim, names = mitreTrims[0].Trim.Min(s.A.Depth.Min(s.B.Depth).DivInt(2)), names.With("Trim")
+		s.Trim, names = mitreTrims[0].Trim.Min(s.A.Depth.Min(s.B.Depth).DivInt(2)), names.With("trim")
 	}
 	return s, names
 }
 
 // audit records what is wrong with s, in the order of its fields; full is s filled.
 func (s Mitre) audit(a *fault.Audit, full Mitre) {
-	s.A.audit(a, "A.First", "A.Depth")
+	s.A.audit(a, "a.first", "a.depth")
 	if s.B != (HemSide{}) {
-		s.B.audit(a, "B.First", "B.Depth")
+		s.B.audit(a, "b.first", "b.depth")
 	}
 	lean := s.Lean.Abs()
 	switch {
 	case units.RatioOf(MaxLean, 1).Less(lean):
-		a.Fault("Lean", s.Lean.String(), "from -"+strconv.Itoa(MaxLean)+" to "+strconv.Itoa(MaxLean), fault.Range)
+		a.Fault("lean", s.Lean.String(), "from -"+strconv.Itoa(MaxLean)+" to "+strconv.Itoa(MaxLean), fault.Range)
 	case s.Lean.Sign() < 0 && !a.Failed():
 		// At a blunt corner a mark lies beyond the corner of the folds where the
 		// depths differ too much: the lesser must be more than cos x the greater.
 		less, more := full.A.Depth.Min(full.B.Depth), full.A.Depth.Max(full.B.Depth)
 		if less.Times(less).Scale(one.Add(lean.Mul(lean))).Cmp(more.Times(more).Scale(lean.Mul(lean))) <= 0 {
-			a.Fault("Lean", s.Lean.String(), "a less blunt corner, or depths nearer to each other than "+less.String()+" and "+more.String(), fault.Range)
+			a.Fault("lean", s.Lean.String(), "a less blunt corner, or depths nearer to each other than "+less.String()+" and "+more.String(), fault.Range)
 		}
 	}
 	switch {
 	case mitreMost.Less(s.Trim):
-		a.Fault("Trim", s.Trim.String(), "at most "+mitreMost.String(), fault.Range)
+		a.Fault("trim", s.Trim.String(), "at most "+mitreMost.String(), fault.Range)
 	default:
-		a.NotNegative("Trim", s.Trim)
+		a.NotNegative("trim", s.Trim)
 	}
 }
 

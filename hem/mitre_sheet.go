@@ -108,10 +108,10 @@ func (p MitrePlan) cautions() []ticket.Caution {
 
 func (p MitrePlan) sources() []source.Cite {
 	cs := make([]source.Cite, 0, 6)
-	if p.Assumed.Has("B") {
+	if p.Assumed.Has("b") {
 		cs = append(cs, source.Practise("both hems alike"))
 	}
-	if p.Assumed.Has("Trim") {
+	if p.Assumed.Has("trim") {
 		for _, t := range mitreTrims {
 			cs = append(cs, source.Cite{For: "left outside the mitre seam, " + t.Trim.String(), ID: t.Source, Place: t.Place, Known: t.Known})
 		}

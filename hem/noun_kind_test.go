@@ -220,7 +220,7 @@ func TestCasingSolves(t *testing.T) {
 		t.Errorf("%+v %v", got, err)
 	}
 	p, err := hem.Casing{Kind: hem.ElasticCasing, Tunnel: l("1")}.Plan()
-	if err != nil || p.Spec.Width != l("3/4") || p.Assumed != "Drafted Ease Turn Lower Opening" {
+	if err != nil || p.Spec.Width != l("3/4") || p.Assumed != "drafted ease turn lower opening" {
 		t.Errorf("%+v %v", p, err)
 	}
 }
@@ -269,7 +269,7 @@ func TestTucksSolve(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, name := range strings.Fields(string(p.Assumed)) {
-			if !slices.Contains([]string{"Depth", "Count", "Pitch"}, name) {
+			if !slices.Contains([]string{"depth", "count", "pitch"}, name) {
 				t.Error(name)
 			}
 		}

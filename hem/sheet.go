@@ -127,9 +127,9 @@ func (p Plan) cautions() []ticket.Caution {
 func (p Plan) sources() []source.Cite {
 	s := p.Spec
 	cs := make([]source.Cite, 0, maxStep)
-	first, depth := p.Assumed.Has("First"), p.Assumed.Has("Depth")
+	first, depth := p.Assumed.Has("first"), p.Assumed.Has("depth")
 	switch {
-	case s.Kind.narrow() && first && depth && p.Assumed.Has("Take"):
+	case s.Kind.narrow() && first && depth && p.Assumed.Has("take"):
 		cs = narrowDefault(s.Kind).citeWith(cs, "turns of a narrow hem")
 	case s.Kind.narrow() && (first || depth):
 		cs = append(cs, source.Practise("equal turns, so that the raw edge lies in the fold"))
@@ -142,23 +142,23 @@ func (p Plan) sources() []source.Cite {
 	case first:
 		cs = wideTurn.citeWith(cs, "first turn of a double hem")
 	}
-	if p.Assumed.Has("Take") && p.Assumed.Has("Depth") && !s.Kind.narrow() {
+	if p.Assumed.Has("take") && p.Assumed.Has("depth") && !s.Kind.narrow() {
 		cs = append(cs, source.Practise("finished edge on the drafted line"))
 	}
 	if s.Doubled {
 		cs = append(cs, doubledStrip.cite("width of a doubled binding"))
 	}
-	if p.Assumed.Has("Seam") {
+	if p.Assumed.Has("seam") {
 		switch {
 		case s.Kind == Bound:
 			cs = append(cs, source.Practise("seam of a binding as deep as the binding"))
-		case p.Assumed.Has("Drafted") && p.Assumed.Has("Cut"):
+		case p.Assumed.Has("drafted") && p.Assumed.Has("cut"):
 			cs = append(cs, facingStrip.cite("seam of a facing"))
 		default:
 			cs = append(cs, source.Practise("seam of a facing on the drafted line"))
 		}
 	}
-	if s.Kind == Blind && p.Assumed.Has("Back") {
+	if s.Kind == Blind && p.Assumed.Has("back") {
 		for i, b := range foldBacks {
 			what := "edge of a blind hem beyond the fold"
 			if i > 0 {
@@ -167,10 +167,10 @@ func (p Plan) sources() []source.Cite {
 			cs = append(cs, source.Cite{For: what, ID: b.Source, Place: b.Place, Known: b.Known})
 		}
 	}
-	if p.Assumed.Has("Circle") {
+	if p.Assumed.Has("circle") {
 		cs = append(cs, source.Practise("a whole circle"))
 	}
-	if p.Assumed.Has("Stitch") {
+	if p.Assumed.Has("stitch") {
 		cs = append(cs, source.Practise("distance of the stitching"))
 	}
 	if (s.Kind == Narrow || s.Kind == ShirtTail) && narrowMax.Less(p.Taken) {

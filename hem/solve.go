@@ -225,15 +225,15 @@ func assumed(given, s Spec) ticket.Fields {
 		}
 		b = append(b, name...)
 	}
-	add("Drafted", given.Drafted == s.Drafted)
-	add("Cut", given.Cut == s.Cut)
-	add("First", given.First == s.First)
-	add("Depth", given.Depth == s.Depth)
-	add("Take", given.Take == s.Take)
-	add("Stitch", given.Stitch == s.Stitch)
-	add("Back", given.Back == s.Back)
-	add("Seam", given.Seam == s.Seam)
-	add("Circle", given.Circle == s.Circle)
+	add("drafted", given.Drafted == s.Drafted)
+	add("cut", given.Cut == s.Cut)
+	add("first", given.First == s.First)
+	add("depth", given.Depth == s.Depth)
+	add("take", given.Take == s.Take)
+	add("stitch", given.Stitch == s.Stitch)
+	add("back", given.Back == s.Back)
+	add("seam", given.Seam == s.Seam)
+	add("circle", given.Circle == s.Circle)
 	return ticket.Fields(b)
 }
 

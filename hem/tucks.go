@@ -150,18 +150,18 @@ func (s Tucks) Plan() (TucksPlan, error) {
 func (s Tucks) audit(a *fault.Audit) {
 	switch {
 	case s.Kind == NoTuck:
-		a.Fault("Kind", "", tuckList, fault.Missing)
+		a.Fault("kind", "", tuckList, fault.Missing)
 	case !s.Kind.Valid():
-		a.Fault("Kind", s.Kind.String(), tuckList, fault.Unknown)
+		a.Fault("kind", s.Kind.String(), tuckList, fault.Unknown)
 	}
-	a.NotNegative("Depth", s.Depth)
+	a.NotNegative("depth", s.Depth)
 	if s.Count < 0 || s.Count > MaxTucks {
-		a.Fault("Count", strconv.Itoa(s.Count), "1 to "+strconv.Itoa(MaxTucks), fault.Range)
+		a.Fault("count", strconv.Itoa(s.Count), "1 to "+strconv.Itoa(MaxTucks), fault.Range)
 	}
-	a.NotNegative("Removed", s.Removed)
-	a.NotNegative("Pitch", s.Pitch)
-	a.NotNegative("Edge", s.Edge)
-	a.NotNegative("Span", s.Span)
+	a.NotNegative("removed", s.Removed)
+	a.NotNegative("pitch", s.Pitch)
+	a.NotNegative("edge", s.Edge)
+	a.NotNegative("span", s.Span)
 }
 
 // fill works out what is not given, and names what rests on a default.
@@ -169,27 +169,27 @@ func (s Tucks) fill(a *fault.Audit) (Tucks, ticket.Fields) {
 	var names ticket.Fields
 	given := s
 	if s.Depth.IsZero() && s.Kind == PinTuck && (s.Removed.IsZero() || s.Count == 0) {
-		s.Depth, names = pinWidth.Depth, names.With("Depth")
+		s.Depth, names = pinWidth.Depth, names.With("depth")
 	}
 	s = s.counted(a)
 	if s.Count == 0 && s.Kind == GrowthTuck && s.Pitch.IsZero() && !a.Failed() {
-		s.Count, names = 1, names.With("Count")
+		s.Count, names = 1, names.With("count")
 	}
 	if s.Count > 0 && s.Depth.IsZero() {
 		s.Depth = s.Removed.DivInt(2 * int64(s.Count))
 	}
 	if s.Depth.IsZero() {
-		a.Fault("Depth", "", "more than 0 in, or Removed and Count", fault.Missing)
+		a.Fault("depth", "", "more than 0 in, or removed and count", fault.Missing)
 	}
 	if s.Count == 0 && !a.Failed() {
-		a.Fault("Count", "", "1 to "+strconv.Itoa(MaxTucks)+", or Span and Pitch, or Removed", fault.Missing)
+		a.Fault("count", "", "1 to "+strconv.Itoa(MaxTucks)+", or span and pitch, or removed", fault.Missing)
 	}
 	if a.Failed() {
 		return given, ""
 	}
 	s.Removed = s.Depth.MulInt(2 * int64(s.Count))
 	if !given.Removed.IsZero() && given.Removed != s.Removed {
-		a.Fault("Removed", given.Removed.String(), s.Removed.String()+" (2 x Depth x Count)", fault.Conflict)
+		a.Fault("removed", given.Removed.String(), s.Removed.String()+" (2 x depth x count)", fault.Conflict)
 	}
 	if s.Count == 1 {
 		return s.single(a), names
@@ -197,14 +197,14 @@ func (s Tucks) fill(a *fault.Audit) (Tucks, ticket.Fields) {
 	inner := s.Span.Sub(s.Edge.MulInt(2))
 	switch gaps := int64(s.Count - 1); {
 	case !s.Span.IsZero() && inner.Sign() <= 0:
-		a.Fault("Span", s.Span.String(), "more than "+s.Edge.MulInt(2).String()+" (twice Edge)", fault.Range)
+		a.Fault("span", s.Span.String(), "more than "+s.Edge.MulInt(2).String()+" (twice edge)", fault.Range)
 		return s, names
 	case !s.Span.IsZero() && s.Pitch.IsZero():
 		s.Pitch = inner.DivInt(gaps)
 	case s.Pitch.IsZero():
-		s.Pitch, names = s.pitch(), names.With("Pitch")
+		s.Pitch, names = s.pitch(), names.With("pitch")
 		if s.Pitch.IsZero() {
-			a.Fault("Pitch", "", "more than 0 in, or Span", fault.Missing)
+			a.Fault("pitch", "", "more than 0 in, or span", fault.Missing)
 			return s, names
 		}
 		fallthrough
@@ -212,15 +212,15 @@ func (s Tucks) fill(a *fault.Audit) (Tucks, ticket.Fields) {
 		s.Span = s.Edge.MulInt(2).Add(s.Pitch.MulInt(gaps))
 	case s.Pitch.MulInt(gaps) != inner:
 		want := s.Edge.MulInt(2).Add(s.Pitch.MulInt(gaps))
-		a.Fault("Span", s.Span.String(), want.String()+" (2 x Edge + (Count - 1) x Pitch)", fault.Conflict)
+		a.Fault("span", s.Span.String(), want.String()+" (2 x edge + (count - 1) x pitch)", fault.Conflict)
 		return s, names
 	}
 	switch {
 	case s.Pitch.Less(s.Depth):
 		// The tuck would cover the stitching of the next.
-		a.Fault("Pitch", s.Pitch.String(), "at least "+s.Depth.String()+" (Depth)", fault.Range)
+		a.Fault("pitch", s.Pitch.String(), "at least "+s.Depth.String()+" (depth)", fault.Range)
 	case s.Kind == BlindTuck && s.Pitch != s.Depth:
-		a.Fault("Pitch", s.Pitch.String(), s.Depth.String()+" (Depth), since the tucks meet", fault.Conflict)
+		a.Fault("pitch", s.Pitch.String(), s.Depth.String()+" (depth), since the tucks meet", fault.Conflict)
 	}
 	return s, names
 }
@@ -233,9 +233,9 @@ func (s Tucks) counted(a *fault.Audit) Tucks {
 	inner := s.Span.Sub(s.Edge.MulInt(2))
 	switch {
 	case !s.Removed.IsZero() && !s.Depth.IsZero():
-		s.Count = whole(a, "Removed", s.Removed, s.Removed.Div(s.Depth.MulInt(2)), s.Depth.MulInt(2), units.Length{}, 0)
+		s.Count = whole(a, "removed", s.Removed, s.Removed.Div(s.Depth.MulInt(2)), s.Depth.MulInt(2), units.Length{}, 0)
 	case inner.Sign() > 0 && !s.Pitch.IsZero():
-		s.Count = whole(a, "Span", s.Span, inner.Div(s.Pitch), s.Pitch, s.Edge.MulInt(2), 1)
+		s.Count = whole(a, "span", s.Span, inner.Div(s.Pitch), s.Pitch, s.Edge.MulInt(2), 1)
 	}
 	return s
 }
@@ -265,14 +265,14 @@ func whole(a *fault.Audit, path string, got units.Length, n units.Ratio, step, f
 // single ends the solving of one tuck alone.
 func (s Tucks) single(a *fault.Audit) Tucks {
 	if !s.Pitch.IsZero() {
-		a.Fault("Pitch", s.Pitch.String(), "none for a single tuck", fault.Unused)
+		a.Fault("pitch", s.Pitch.String(), "none for a single tuck", fault.Unused)
 	}
 	least := s.Edge.MulInt(2)
 	switch {
 	case s.Span.IsZero():
 		s.Span = least
 	case s.Span.Less(least):
-		a.Fault("Span", s.Span.String(), "at least "+least.String()+" (twice Edge)", fault.Range)
+		a.Fault("span", s.Span.String(), "at least "+least.String()+" (twice edge)", fault.Range)
 	}
 	return s
 }

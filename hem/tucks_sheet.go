@@ -96,13 +96,13 @@ func (p TucksPlan) cautions() []ticket.Caution {
 
 func (p TucksPlan) sources() []source.Cite {
 	cs := make([]source.Cite, 0, 6)
-	if p.Assumed.Has("Depth") {
+	if p.Assumed.Has("depth") {
 		cs = append(cs, source.Cite{For: "depth of a pin tuck", ID: pinWidth.Source, Place: pinWidth.Place, Known: pinWidth.Known})
 	}
-	if p.Assumed.Has("Count") {
+	if p.Assumed.Has("count") {
 		cs = append(cs, source.Practise("one growth tuck"))
 	}
-	if p.Assumed.Has("Pitch") {
+	if p.Assumed.Has("pitch") {
 		if p.Spec.Kind == BlindTuck {
 			cs = append(cs, source.Cite{For: "a blind tuck meets the next stitching", ID: "sewing-lessons-model", Place: "model 6", Known: source.Read})
 		}

@@ -41,11 +41,11 @@ func (p Ply) String() string {
 
 // MarshalText is the ply's name, empty for [NoPly]. A value that is no ply is a
 // fault.
-func (p Ply) MarshalText() ([]byte, error) { return ticket.NameText(p, plyNames[:], "Ply") }
+func (p Ply) MarshalText() ([]byte, error) { return ticket.NameText(p, plyNames[:], "ply") }
 
 // UnmarshalText takes a ply's name. Empty text is [NoPly].
 func (p *Ply) UnmarshalText(text []byte) error {
-	return ticket.ReadName(p, text, plyNames[:], "Ply")
+	return ticket.ReadName(p, text, plyNames[:], "ply")
 }
 
 // Plies yields every [Ply], [NoPly] excepted.
@@ -149,10 +149,10 @@ func (p AssemblyPlan) Pair(long, short string) (MatchPlan, bool) {
 func (a Assembly) With(name string, s Spec) (Assembly, error) {
 	i := slices.IndexFunc(a.Seams, func(j Joint) bool { return j.Name == name })
 	if i < 0 {
-		return Assembly{}, fault.Faults{{Path: "Seams", Got: quote(name), Limit: "the name of a seam", Kind: fault.Unknown}}
+		return Assembly{}, fault.Faults{{Path: "seams", Got: quote(name), Limit: "the name of a seam", Kind: fault.Unknown}}
 	}
 	if _, err := s.Plan(); err != nil {
-		return Assembly{}, fault.Under("Seams["+strconv.Itoa(i)+"].Spec", err)
+		return Assembly{}, fault.Under("seams["+strconv.Itoa(i)+"].spec", err)
 	}
 	a = a.clone()
 	a.Seams[i].Spec = s
@@ -205,7 +205,7 @@ const (
 	pairsMaxEase
 )
 
-var assemblyFieldNames = [...]string{"Edges.Crossings.Times", "Edges.Crossings.Plies", "Edges.Crossings.Ply", "Edges.OwnPly", "Pairs.MaxEase"}
+var assemblyFieldNames = [...]string{"edges.crossings.times", "edges.crossings.plies", "edges.crossings.ply", "edges.ownPly", "pairs.maxEase"}
 
 func (f assemblyFields) list() (fields ticket.Fields) {
 	for bit, name := range assemblyFieldNames {

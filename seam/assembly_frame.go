@@ -54,25 +54,25 @@ func (x index) label(a *fault.Audit, i int) {
 	name := x.name(i)
 	switch {
 	case name == "":
-		a.Fault("Name", "", "a name", fault.Missing)
+		a.Fault("name", "", "a name", fault.Missing)
 	case x.find(name) != i:
-		a.Fault("Name", quote(name), "a name that no other has", fault.Twice)
+		a.Fault("name", quote(name), "a name that no other has", fault.Twice)
 	default:
-		a.Text("Name", name)
+		a.Text("name", name)
 	}
 }
 
 // frame checks everything that does not need the lengths.
 func (a Assembly) frame() (*frame, error) {
 	var audit fault.Audit
-	audit.Count("Seams", len(a.Seams), 0, MaxSeams)
-	audit.Count("Edges", len(a.Edges), 1, MaxEdges)
+	audit.Count("seams", len(a.Seams), 0, MaxSeams)
+	audit.Count("edges", len(a.Edges), 1, MaxEdges)
 	for i := 0; i < min(len(a.Edges), MaxEdges); i++ {
 		if n := len(a.Edges[i].Crossings); n > MaxCrossings {
-			audit.Count("Edges["+strconv.Itoa(i)+"].Crossings", n, 0, MaxCrossings)
+			audit.Count("edges["+strconv.Itoa(i)+"].crossings", n, 0, MaxCrossings)
 		}
 	}
-	audit.Count("Pairs", len(a.Pairs), 0, MaxPairs)
+	audit.Count("pairs", len(a.Pairs), 0, MaxPairs)
 	if audit.Failed() {
 		return nil, audit.Err()
 	}
@@ -86,11 +86,11 @@ func (a Assembly) frame() (*frame, error) {
 		seams.label(&one, i)
 		p, err := j.Spec.Plan()
 		if err != nil {
-			one.Include("Spec", err)
+			one.Include("spec", err)
 		}
 		f.seams[i] = p
 		if one.Failed() {
-			audit.Include("Seams["+strconv.Itoa(i)+"]", one.Err())
+			audit.Include("seams["+strconv.Itoa(i)+"]", one.Err())
 		}
 	}
 	f.edges = make([]edgeFrame, len(a.Edges))
@@ -107,10 +107,10 @@ func (a Assembly) frame() (*frame, error) {
 		e.seams, places = places[:n:n], places[n:]
 		e.slopes, slopes = slopes[:n:n], slopes[n:]
 		edges.label(&one, i)
-		one.Need("Net", c.Net)
+		one.Need("net", c.Net)
 		set |= c.frame(&one, e, seams)
 		if one.Failed() {
-			audit.Include("Edges["+strconv.Itoa(i)+"]", one.Err())
+			audit.Include("edges["+strconv.Itoa(i)+"]", one.Err())
 		}
 	}
 	f.pairs = make([][2]int, len(a.Pairs))
@@ -118,14 +118,14 @@ func (a Assembly) frame() (*frame, error) {
 		var one fault.Audit
 		f.pairs[i] = q.frame(&one, edges)
 		if slices.Contains(f.pairs[:i], f.pairs[i]) && !one.Failed() {
-			one.Fault("Short", quote(q.Short), "a pair that no other is", fault.Twice)
+			one.Fault("short", quote(q.Short), "a pair that no other is", fault.Twice)
 		}
 		limits(&one, q.MaxEase, q.MaxGathers)
 		if q.MaxEase.IsZero() {
 			set |= pairsMaxEase
 		}
 		if one.Failed() {
-			audit.Include("Pairs["+strconv.Itoa(i)+"]", one.Err())
+			audit.Include("pairs["+strconv.Itoa(i)+"]", one.Err())
 		}
 	}
 	f.assumed = set.list()
@@ -137,14 +137,14 @@ func (c *Course) frame(a *fault.Audit, e *edgeFrame, seams index) (set assemblyF
 	for k := range c.Crossings {
 		var one fault.Audit
 		x := &c.Crossings[k]
-		e.seams[k] = lookUp(&one, "Seam", x.Seam, "seam", seams)
-		one.Count("Times", x.Times, 0, MaxTimes)
-		one.Count("Plies", x.Plies, 0, 2)
+		e.seams[k] = lookUp(&one, "seam", x.Seam, "seam", seams)
+		one.Count("times", x.Times, 0, MaxTimes)
+		one.Count("plies", x.Plies, 0, 2)
 		switch {
 		case int(x.Ply) >= len(plyNames):
-			one.Fault("Ply", x.Ply.String(), "upper or under", fault.Unknown)
+			one.Fault("ply", x.Ply.String(), "upper or under", fault.Unknown)
 		case x.Ply != NoPly && x.Plies != 1:
-			one.Fault("Ply", x.Ply.String(), "none unless Plies is 1", fault.Unused)
+			one.Fault("ply", x.Ply.String(), "none unless plies is 1", fault.Unused)
 		case x.Plies == 1 && x.Ply == NoPly:
 			x.Ply, set = UpperPly, set|crossingsPly
 		}
@@ -156,18 +156,18 @@ func (c *Course) frame(a *fault.Audit, e *edgeFrame, seams index) (set assemblyF
 			x.Plies, set = 2, set|crossingsPlies
 		}
 		if one.Failed() {
-			a.Include("Crossings["+strconv.Itoa(k)+"]", one.Err())
+			a.Include("crossings["+strconv.Itoa(k)+"]", one.Err())
 		}
 	}
 	e.own = -1
 	if c.Own != "" {
-		e.own = lookUp(a, "Own", c.Own, "seam", seams)
+		e.own = lookUp(a, "own", c.Own, "seam", seams)
 	}
 	switch {
 	case int(c.OwnPly) >= len(plyNames):
-		a.Fault("OwnPly", c.OwnPly.String(), "upper or under", fault.Unknown)
+		a.Fault("ownPly", c.OwnPly.String(), "upper or under", fault.Unknown)
 	case c.OwnPly != NoPly && c.Own == "":
-		a.Fault("OwnPly", c.OwnPly.String(), "none without Own", fault.Unused)
+		a.Fault("ownPly", c.OwnPly.String(), "none without own", fault.Unused)
 	case c.OwnPly == NoPly && c.Own != "":
 		c.OwnPly, set = UpperPly, set|edgesOwnPly
 	}
@@ -176,9 +176,9 @@ func (c *Course) frame(a *fault.Audit, e *edgeFrame, seams index) (set assemblyF
 
 // frame looks up the edges of q.
 func (q Pair) frame(a *fault.Audit, edges index) [2]int {
-	at := [2]int{lookUp(a, "Long", q.Long, "edge", edges), lookUp(a, "Short", q.Short, "edge", edges)}
+	at := [2]int{lookUp(a, "long", q.Long, "edge", edges), lookUp(a, "short", q.Short, "edge", edges)}
 	if at[0] >= 0 && at[0] == at[1] {
-		a.Fault("Short", quote(q.Short), "an edge other than Long", fault.Conflict)
+		a.Fault("short", quote(q.Short), "an edge other than long", fault.Conflict)
 	}
 	return at
 }
@@ -230,7 +230,7 @@ func (f *frame) measure() ([]edgeWork, []matchWork, error) {
 		}
 		var err error
 		if edges[i], err = edge.measure(slopes[start:]); err != nil {
-			audit.Include("Edges["+strconv.Itoa(i)+"]", err)
+			audit.Include("edges["+strconv.Itoa(i)+"]", err)
 		}
 	}
 	if audit.Failed() {
@@ -241,7 +241,7 @@ func (f *frame) measure() ([]edgeWork, []matchWork, error) {
 		q := f.spec.Pairs[i]
 		var err error
 		if pairs[i], err = compare(&edges[at[0]], &edges[at[1]], q.MaxEase, q.MaxGathers); err != nil {
-			audit.Fault("Pairs["+strconv.Itoa(i)+"].Long", quote(q.Long), "amounts of fewer places", fault.KindOf(err))
+			audit.Fault("pairs["+strconv.Itoa(i)+"].long", quote(q.Long), "amounts of fewer places", fault.KindOf(err))
 		}
 	}
 	return edges, pairs, audit.Err()
@@ -263,7 +263,7 @@ func (f *frame) report(edges []edgeWork, pairs []matchWork) AssemblyPlan {
 		q := f.spec.Pairs[i]
 		p.Pairs[i] = pairs[i].plan(p.Edges[at[0]], p.Edges[at[1]], q.MaxEase, q.MaxGathers)
 		if q.MaxEase.IsZero() {
-			p.Pairs[i].Assumed = "MaxEase"
+			p.Pairs[i].Assumed = "maxEase"
 		}
 	}
 	return p

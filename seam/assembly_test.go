@@ -184,7 +184,7 @@ func TestAssemblyUnequalPlies(t *testing.T) {
 	if n := len(p.Edges[0].Spec.Takes); n != 2 {
 		t.Errorf("%d takes, want one for each ply", n)
 	}
-	if want := ticket.Fields("Edges.Crossings.Times Edges.Crossings.Plies Edges.Crossings.Ply Edges.OwnPly"); p.Assumed != want {
+	if want := ticket.Fields("edges.crossings.times edges.crossings.plies edges.crossings.ply edges.ownPly"); p.Assumed != want {
 		t.Errorf("assumed %q, want %q", p.Assumed, want)
 	}
 	if err := p.Sheet().Check(); err != nil {
@@ -261,7 +261,7 @@ func TestAssemblyWith(t *testing.T) {
 	}
 	_, err = a.With("sleeve seam", Spec{Kind: French, First: in("-1")})
 	var fs fault.Faults
-	if !errors.As(err, &fs) || fs[0].Path != "Seams[2].Spec.First" {
+	if !errors.As(err, &fs) || fs[0].Path != "seams[2].spec.first" {
 		t.Errorf("a spec with a fault: %v", err)
 	}
 }
@@ -303,7 +303,7 @@ func TestAssemblyFaults(t *testing.T) {
 		a    Assembly
 		want string
 	}{
-		{"nothing", Assembly{}, "Edges missing"},
+		{"nothing", Assembly{}, "edges missing"},
 		{"all at once, in order", Assembly{
 			Seams: []Joint{{"a", plain}, {"", plain}, {"a", Spec{}}, {strings.Repeat("x", 300), plain}, {"tab\t", plain}},
 			Edges: []Course{
@@ -314,42 +314,42 @@ func TestAssemblyFaults(t *testing.T) {
 			},
 			Pairs: []Pair{{}, {Long: "e", Short: "e"}, {Long: "neck", Short: "e", MaxEase: units.RatioOf(-1, 1), MaxGathers: units.RatioOf(-1, 1)},
 				{Long: "neck", Short: "e", MaxEase: units.RatioOf(2, 1), MaxGathers: units.RatioOf(1, 1)}},
-		}, `Seams[1].Name missing
-Seams[2].Name twice
-Seams[2].Spec.Kind missing
-Seams[3].Name range
-Seams[4].Name form
-Edges[0].Name missing
-Edges[0].Net sign
-Edges[0].Own unknown
-Edges[0].OwnPly unknown
-Edges[1].Net missing
-Edges[1].Crossings[0].Seam missing
-Edges[1].Crossings[1].Seam unknown
-Edges[1].Crossings[1].Times range
-Edges[1].Crossings[1].Plies range
-Edges[1].Crossings[1].Ply unknown
-Edges[1].Crossings[1].Slant sign
-Edges[1].Crossings[2].Ply unused
-Edges[1].OwnPly unused
-Edges[3].Name twice
-Edges[3].Crossings[0].Times range
-Edges[3].Crossings[0].Slant range
-Pairs[0].Long missing
-Pairs[0].Short missing
-Pairs[1].Short conflict
-Pairs[2].MaxEase sign
-Pairs[2].MaxGathers sign
-Pairs[3].Short twice
-Pairs[3].MaxGathers conflict`},
+		}, `seams[1].name missing
+seams[2].name twice
+seams[2].spec.kind missing
+seams[3].name range
+seams[4].name form
+edges[0].name missing
+edges[0].net sign
+edges[0].own unknown
+edges[0].ownPly unknown
+edges[1].net missing
+edges[1].crossings[0].seam missing
+edges[1].crossings[1].seam unknown
+edges[1].crossings[1].times range
+edges[1].crossings[1].plies range
+edges[1].crossings[1].ply unknown
+edges[1].crossings[1].slant sign
+edges[1].crossings[2].ply unused
+edges[1].ownPly unused
+edges[3].name twice
+edges[3].crossings[0].times range
+edges[3].crossings[0].slant range
+pairs[0].long missing
+pairs[0].short missing
+pairs[1].short conflict
+pairs[2].maxEase sign
+pairs[2].maxGathers sign
+pairs[3].short twice
+pairs[3].maxGathers conflict`},
 		{"counts before anything else", Assembly{
 			Seams: make([]Joint, 1_000_000), Edges: []Course{{Crossings: make([]Crossing, 1_000_000)}}, Pairs: make([]Pair, 1_000_000),
-		}, "Seams range\nEdges[0].Crossings range\nPairs range"},
-		{"too many edges", Assembly{Edges: make([]Course, 1_000_000)}, "Edges range"},
+		}, "seams range\nedges[0].crossings range\npairs range"},
+		{"too many edges", Assembly{Edges: make([]Course, 1_000_000)}, "edges range"},
 		{"an edge that the seams eat up", Assembly{
 			Seams: []Joint{{"a", Spec{Kind: Plain, First: in("3")}}},
 			Edges: []Course{{Name: "cuff", Net: in("4"), Crossings: []Crossing{{Seam: "a"}}}},
-		}, "Edges[0].Net range"},
+		}, "edges[0].net range"},
 	} {
 		_, err := c.a.Plan()
 		if diff := cmp.Diff(c.want, faults(err)); diff != "" {

@@ -87,10 +87,10 @@ func joinUsual() units.Length { return inch(1, 4) }
 func (b Binding) audit(a *fault.Audit) {
 	switch {
 	case b.Kind == NoBinding:
-		a.Fault("Kind", "", "one of single, double, piping", fault.Missing)
+		a.Fault("kind", "", "one of single, double, piping", fault.Missing)
 		return
 	case int(b.Kind) >= len(bindingNames):
-		oneOf(a, "Kind", bindingNames[:], int(b.Kind), b.Kind.String())
+		oneOf(a, "kind", bindingNames[:], int(b.Kind), b.Kind.String())
 		return
 	}
 	only := func(path string, l units.Length, reads bool) {
@@ -102,37 +102,37 @@ func (b Binding) audit(a *fault.Audit) {
 	}
 	binds := b.Kind != Piping
 	if binds {
-		a.Need("Finished", b.Finished)
-		only("Cord", b.Cord, false)
+		a.Need("finished", b.Finished)
+		only("cord", b.Cord, false)
 	} else {
-		only("Finished", b.Finished, false)
-		a.Need("Cord", b.Cord)
+		only("finished", b.Finished, false)
+		a.Need("cord", b.Cord)
 	}
-	a.NotNegative("Seam", b.Seam)
-	only("Turn", b.Turn, b.Kind == SingleBinding)
-	a.NotNegative("Give", b.Give)
-	only("Allowance", b.Allowance, binds)
+	a.NotNegative("seam", b.Seam)
+	only("turn", b.Turn, b.Kind == SingleBinding)
+	a.NotNegative("give", b.Give)
+	only("allowance", b.Allowance, binds)
 	switch {
 	case !binds && !b.Curve.IsZero():
-		a.Unused("Curve", b.Curve, false, b.Kind)
+		a.Unused("curve", b.Curve, false, b.Kind)
 	case binds && b.Allowance.IsZero() && !b.Curve.IsZero():
-		a.Fault("Curve", short(b.Curve.String()), "none where Allowance is not given", fault.Unused)
+		a.Fault("curve", short(b.Curve.String()), "none where allowance is not given", fault.Unused)
 	}
-	a.NotNegative("Edge", b.Edge)
+	a.NotNegative("edge", b.Edge)
 	long := !b.Edge.IsZero()
 	without := func(path, got string, zero bool) {
 		if !long && !zero {
-			a.Fault(path, got, "none where Edge is not given", fault.Unused)
+			a.Fault(path, got, "none where edge is not given", fault.Unused)
 		}
 	}
-	without("Ring", "true", !b.Ring)
+	without("ring", "true", !b.Ring)
 	switch {
 	case !long:
-		without("Corners", strconv.Itoa(b.Corners), b.Corners == 0)
+		without("corners", strconv.Itoa(b.Corners), b.Corners == 0)
 	case !binds && b.Corners != 0:
-		a.Fault("Corners", strconv.Itoa(b.Corners), "none for piping, which is clipped at corners", fault.Unused)
+		a.Fault("corners", strconv.Itoa(b.Corners), "none for piping, which is clipped at corners", fault.Unused)
 	default:
-		a.Count("Corners", b.Corners, 0, MaxCorners)
+		a.Count("corners", b.Corners, 0, MaxCorners)
 	}
 	length := func(path string, l units.Length) {
 		if long {
@@ -141,13 +141,13 @@ func (b Binding) audit(a *fault.Audit) {
 			without(path, l.String(), false)
 		}
 	}
-	if length("Ends", b.Ends); long && b.Ring && b.Ends.Sign() > 0 {
-		a.Fault("Ends", b.Ends.String(), "none in a ring, which has no open end", fault.Unused)
+	if length("ends", b.Ends); long && b.Ring && b.Ends.Sign() > 0 {
+		a.Fault("ends", b.Ends.String(), "none in a ring, which has no open end", fault.Unused)
 	}
-	length("Join", b.Join)
-	length("Cloth", b.Cloth)
+	length("join", b.Join)
+	length("cloth", b.Cloth)
 	if long && b.Join.Sign() > 0 && b.Cloth.IsZero() {
-		a.Fault("Join", b.Join.String(), "none where Cloth is not given", fault.Unused)
+		a.Fault("join", b.Join.String(), "none where cloth is not given", fault.Unused)
 	}
 }
 
@@ -167,18 +167,18 @@ func (b Binding) Plan() (BindingPlan, error) {
 	}
 	switch b.Kind {
 	case Piping:
-		fill(&b.Seam, "Seam", Standard())
+		fill(&b.Seam, "seam", Standard())
 	default:
-		fill(&b.Seam, "Seam", b.Finished)
+		fill(&b.Seam, "seam", b.Finished)
 	}
 	if b.Kind == SingleBinding {
-		fill(&b.Turn, "Turn", b.Seam)
+		fill(&b.Turn, "turn", b.Seam)
 	}
 	if b.Bias {
-		fill(&b.Give, "Give", inch(1, 8))
+		fill(&b.Give, "give", inch(1, 8))
 	}
 	if !b.Cloth.IsZero() {
-		fill(&b.Join, "Join", joinUsual())
+		fill(&b.Join, "join", joinUsual())
 	}
 	p.Spec, p.Assumed = b, set.list()
 	flat := b.flat()
@@ -225,7 +225,7 @@ func (p *BindingPlan) strips(a *fault.Audit) {
 	}
 	st, err := strip.Spec{Each: b.Cloth, Allowance: b.Join, Ring: b.Ring, Least: least}.Plan()
 	if err != nil {
-		a.Fault("Cloth", b.Cloth.String(), "a width of which at most "+ticket.Of(strip.MaxPieces).String()+" strips, each longer than its joins take, make the strip", fault.Range)
+		a.Fault("cloth", b.Cloth.String(), "a width of which at most "+ticket.Of(strip.MaxPieces).String()+" strips, each longer than its joins take, make the strip", fault.Range)
 		return
 	}
 	p.Pieces, p.Joins = st.Spec.Pieces, st.Joins

@@ -41,12 +41,12 @@ func (k BindingKind) String() string {
 // MarshalText is the kind's name, empty for [NoBinding]. A value that is no kind
 // is a fault.
 func (k BindingKind) MarshalText() ([]byte, error) {
-	return ticket.NameText(k, bindingNames[:], "Kind")
+	return ticket.NameText(k, bindingNames[:], "kind")
 }
 
 // UnmarshalText takes a kind's name. Empty text is [NoBinding].
 func (k *BindingKind) UnmarshalText(text []byte) error {
-	return ticket.ReadName(k, text, bindingNames[:], "Kind")
+	return ticket.ReadName(k, text, bindingNames[:], "kind")
 }
 
 // BindingKinds yields every [BindingKind], [NoBinding] excepted.

@@ -16,7 +16,7 @@ func (v *solver) bound() {
 	if !v.Trim.IsZero() {
 		left = left.Min(v.Trim)
 	}
-	fault.AtMost(&v.audit, "Second", v.Second, left, "what is left of the allowance to bind", fault.Range)
+	fault.AtMost(&v.audit, "second", v.Second, left, "what is left of the allowance to bind", fault.Range)
 	v.trimmed(v.First)
 }
 

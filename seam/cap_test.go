@@ -22,7 +22,7 @@ func TestFinenessOfDarts(t *testing.T) {
 			t.Fatal(err)
 		}
 		for name, n := range map[string]units.Near{
-			"Centre": p.Centre, "Leg": p.Leg, "Sewn": p.Sewn, "AtSeam": p.AtSeam, "Half": p.Half, "Cap": p.Cap,
+			"centre": p.Centre, "leg": p.Leg, "sewn": p.Sewn, "atSeam": p.AtSeam, "half": p.Half, "cap": p.Cap,
 		} {
 			if fine.Less(n.Within()) {
 				t.Errorf("leg %v, width %v: %s %v is known within %v only", d.Leg, d.Width, name, n, n.Within())

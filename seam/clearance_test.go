@@ -76,9 +76,9 @@ func TestThickCloth(t *testing.T) {
 		least units.Length // the thickness that is refused
 		fault string
 	}{
-		{seam.Spec{Kind: seam.French, Second: quarter, Trim: in(15, 64)}, in(1, 64), "Thickness 1/64 in: raw edge would show, want less than 1/64 in (Second less Trim)"},
-		{seam.Spec{Kind: seam.French, First: in(3, 8), Second: quarter}, in(1, 8), "Thickness 1/8 in: raw edge would show, want less than 1/8 in (Second less Trim)"},
-		{seam.Spec{Kind: seam.UntrimmedFell, First: in(3, 8), Drafted: in(1, 1)}, in(1, 4), "Thickness 1/4 in: out of range, want less than 1/4 in (two thirds of First: the row must go through the upper ply)"},
+		{seam.Spec{Kind: seam.French, Second: quarter, Trim: in(15, 64)}, in(1, 64), "thickness 1/64 in: raw edge would show, want less than 1/64 in (second less trim)"},
+		{seam.Spec{Kind: seam.French, First: in(3, 8), Second: quarter}, in(1, 8), "thickness 1/8 in: raw edge would show, want less than 1/8 in (second less trim)"},
+		{seam.Spec{Kind: seam.UntrimmedFell, First: in(3, 8), Drafted: in(1, 1)}, in(1, 4), "thickness 1/4 in: out of range, want less than 1/4 in (two thirds of first: the row must go through the upper ply)"},
 	} {
 		c.spec.Thickness = c.least.Sub(in(1, 1000))
 		p := planned(t, c.spec)
@@ -100,12 +100,12 @@ func TestThickFolds(t *testing.T) {
 		path string
 	}{
 		{seam.Spec{Kind: seam.Lapped, First: in(1, 2), Row: in(3, 8), Thickness: in(13, 64)}, ""},
-		{seam.Spec{Kind: seam.Lapped, First: in(1, 2), Row: in(3, 8), Thickness: in(15, 64)}, "Thickness"},
-		{seam.Spec{Kind: seam.Lapped, Thickness: in(2, 1)}, "Thickness"},
+		{seam.Spec{Kind: seam.Lapped, First: in(1, 2), Row: in(3, 8), Thickness: in(15, 64)}, "thickness"},
+		{seam.Spec{Kind: seam.Lapped, Thickness: in(2, 1)}, "thickness"},
 		{seam.Spec{Kind: seam.LappedTurned, First: in(5, 8), Turned: in(3, 8), Thickness: in(7, 32)}, ""},
-		{seam.Spec{Kind: seam.LappedTurned, First: in(5, 8), Turned: in(3, 8), Thickness: in(1, 4)}, "Thickness"},
+		{seam.Spec{Kind: seam.LappedTurned, First: in(5, 8), Turned: in(3, 8), Thickness: in(1, 4)}, "thickness"},
 		{seam.Spec{Kind: seam.HongKong, Thickness: in(1, 4)}, ""},
-		{seam.Spec{Kind: seam.HongKong, Strip: in(1, 1), Thickness: in(1, 4)}, "Strip"},
+		{seam.Spec{Kind: seam.HongKong, Strip: in(1, 1), Thickness: in(1, 4)}, "strip"},
 	} {
 		if _, err := c.spec.Plan(); err == nil && c.path != "" || err != nil && faultPaths(t, err) != c.path {
 			t.Errorf("%+v: %v, want a fault of %q", c.spec, err, c.path)

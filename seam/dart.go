@@ -98,7 +98,7 @@ func (d Dart) pointed() bool { return d.Kind == SingleDart || d.Kind == FrenchDa
 
 // audit checks each field by itself.
 func (d Dart) audit(a *fault.Audit) {
-	oneOf(a, "Kind", dartNames[:], int(d.Kind), d.Kind.String())
+	oneOf(a, "kind", dartNames[:], int(d.Kind), d.Kind.String())
 	if a.Failed() {
 		return
 	}
@@ -111,38 +111,38 @@ func (d Dart) audit(a *fault.Audit) {
 	}
 	switch {
 	case d.pointed() && d.Length.IsZero() && d.Leg.IsZero():
-		a.Fault("Length", "", "more than 0 in, or Leg", fault.Missing)
+		a.Fault("length", "", "more than 0 in, or leg", fault.Missing)
 	case d.pointed():
-		a.NotNegative("Length", d.Length)
+		a.NotNegative("length", d.Length)
 	default:
-		a.Need("Length", d.Length)
+		a.Need("length", d.Length)
 	}
-	only("Leg", d.Leg, d.pointed())
-	only("Other", d.Other, d.pointed())
+	only("leg", d.Leg, d.pointed())
+	only("other", d.Other, d.pointed())
 	if d.pointed() && d.Leg.IsZero() && d.Other.Sign() > 0 {
-		a.Fault("Other", d.Other.String(), "none where Leg is not given", fault.Unused)
+		a.Fault("other", d.Other.String(), "none where leg is not given", fault.Unused)
 	}
-	only("Lower", d.Lower, d.Kind == DoubleDart)
-	a.Need("Width", d.Width)
+	only("lower", d.Lower, d.Kind == DoubleDart)
+	a.Need("width", d.Width)
 	if d.Kind == OpenEndedDart {
-		if a.Need("End", d.End); d.Width.Sign() > 0 {
-			fault.AtMost(a, "End", d.End, d.Width, "Width", fault.Range)
+		if a.Need("end", d.End); d.Width.Sign() > 0 {
+			fault.AtMost(a, "end", d.End, d.Width, "width", fault.Range)
 		}
 	} else {
-		only("End", d.End, false)
+		only("end", d.End, false)
 	}
-	only("Allowance", d.Allowance, d.opens())
-	only("Stop", d.Stop, d.pointed())
+	only("allowance", d.Allowance, d.opens())
+	only("stop", d.Stop, d.pointed())
 	if d.pointed() && d.Length.IsZero() && !d.Leg.IsZero() && d.Stop.Sign() > 0 {
-		a.Fault("Stop", d.Stop.String(), "none where only Leg is given", fault.Unused)
+		a.Fault("stop", d.Stop.String(), "none where only leg is given", fault.Unused)
 	}
-	only("Trim", d.Trim, d.pointed())
-	only("Overlap", d.Overlap, d.Kind == DoubleDart)
+	only("trim", d.Trim, d.pointed())
+	only("overlap", d.Overlap, d.Kind == DoubleDart)
 	switch {
 	case !d.opens() && !d.Slope.IsZero():
-		a.Unused("Slope", d.Slope, false, d.Kind)
+		a.Unused("slope", d.Slope, false, d.Kind)
 	case !slight(d.Slope):
-		a.Fault("Slope", short(d.Slope.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), fault.Range)
+		a.Fault("slope", short(d.Slope.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), fault.Range)
 	}
 }
 
@@ -180,11 +180,11 @@ func terms(r units.Ratio) (num, den int64, ok bool) {
 func (d *Dart) fill(set *assumptions) {
 	if d.Lower.IsZero() && d.Kind == DoubleDart {
 		d.Lower = d.Length
-		set.add("Lower")
+		set.add("lower")
 	}
 	if d.Allowance.IsZero() && d.opens() {
 		d.Allowance = Standard()
-		set.add("Allowance")
+		set.add("allowance")
 	}
 }
 

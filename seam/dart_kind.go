@@ -42,11 +42,11 @@ func (k DartKind) String() string {
 
 // MarshalText is the kind's name, empty for [NoDart]. A value that is no kind is
 // a fault.
-func (k DartKind) MarshalText() ([]byte, error) { return ticket.NameText(k, dartNames[:], "Kind") }
+func (k DartKind) MarshalText() ([]byte, error) { return ticket.NameText(k, dartNames[:], "kind") }
 
 // UnmarshalText takes a kind's name. Empty text is [NoDart].
 func (k *DartKind) UnmarshalText(text []byte) error {
-	return ticket.ReadName(k, text, dartNames[:], "Kind")
+	return ticket.ReadName(k, text, dartNames[:], "kind")
 }
 
 // DartKinds yields every [DartKind], [NoDart] excepted.

@@ -49,21 +49,21 @@ func (v Pivot) whole() units.Ratio { return v.Width.DivInt(2).Div(v.Length) }
 // Plan works out the move. The faults are [fault.Faults].
 func (v Pivot) Plan() (PivotPlan, error) {
 	var a fault.Audit
-	a.Need("Length", v.Length)
-	a.Need("Width", v.Width)
+	a.Need("length", v.Length)
+	a.Need("width", v.Width)
 	switch {
 	case v.Turn.Sign() < 0:
-		a.Fault("Turn", short(v.Turn.String()), "more than 0", fault.Sign)
+		a.Fault("turn", short(v.Turn.String()), "more than 0", fault.Sign)
 	case !slight(v.Turn) && v.Length.Sign() > 0 && v.Turn != v.whole(): // the default may be given too
-		a.Fault("Turn", short(v.Turn.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), fault.Range)
+		a.Fault("turn", short(v.Turn.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), fault.Range)
 	}
 	if v.To.IsZero() && v.ToLeg.IsZero() {
-		a.Fault("To", "", "more than 0 in, or ToLeg", fault.Missing)
+		a.Fault("to", "", "more than 0 in, or toLeg", fault.Missing)
 	}
-	a.NotNegative("To", v.To)
-	a.NotNegative("ToLeg", v.ToLeg)
+	a.NotNegative("to", v.To)
+	a.NotNegative("toLeg", v.ToLeg)
 	if v.To.Sign() > 0 && v.ToLeg.Sign() > 0 {
-		a.Fault("ToLeg", v.ToLeg.String(), "none where To is given", fault.Unused)
+		a.Fault("toLeg", v.ToLeg.String(), "none where to is given", fault.Unused)
 	}
 	if a.Failed() {
 		return PivotPlan{}, a.Err()
@@ -72,10 +72,10 @@ func (v Pivot) Plan() (PivotPlan, error) {
 	one := units.RatioOf(1, 1)
 	whole := v.whole()
 	if v.Turn.IsZero() {
-		v.Turn, p.Assumed = whole, "Turn"
+		v.Turn, p.Assumed = whole, "turn"
 	}
 	if whole.Less(v.Turn) {
-		a.Fault("Turn", short(v.Turn.String()), "at most "+short(whole.String())+" (the whole dart: Width over twice Length)", fault.Range)
+		a.Fault("turn", short(v.Turn.String()), "at most "+short(whole.String())+" (the whole dart: width over twice length)", fault.Range)
 		return PivotPlan{}, a.Err()
 	}
 	u := v.Turn
@@ -90,14 +90,14 @@ func (v Pivot) Plan() (PivotPlan, error) {
 	var err error
 	flat := v.Width.Sub(v.Length.Scale(u).MulInt(2))
 	if p.Left, err = units.Sqrt(flat.Times(flat).Scale(one.Quo(one.Add(uu))), units.Length{}); err != nil {
-		a.Fault("Width", short(v.Width.String()), "a length whose square root can be enclosed", fault.KindOf(err))
+		a.Fault("width", short(v.Width.String()), "a length whose square root can be enclosed", fault.KindOf(err))
 		return PivotPlan{}, a.Err()
 	}
 	if !v.To.IsZero() {
 		half := v.To.Scale(u)
 		p.Width = units.Exactly(half.MulInt(2))
 		if p.Leg, err = hypotenuse(v.To, half); err != nil {
-			a.Fault("To", short(v.To.String()), "a length whose square root can be enclosed", fault.KindOf(err))
+			a.Fault("to", short(v.To.String()), "a length whose square root can be enclosed", fault.KindOf(err))
 			return PivotPlan{}, a.Err()
 		}
 		return p, nil
@@ -106,7 +106,7 @@ func (v Pivot) Plan() (PivotPlan, error) {
 	// Half the width is the leg x u / root of (1 + u u).
 	square := v.ToLeg.Times(v.ToLeg).Scale(uu.Mul(units.RatioOf(4, 1)).Quo(one.Add(uu)))
 	if p.Width, err = units.Sqrt(square, units.Length{}); err != nil {
-		a.Fault("ToLeg", short(v.ToLeg.String()), "a length whose square root can be enclosed", fault.KindOf(err))
+		a.Fault("toLeg", short(v.ToLeg.String()), "a length whose square root can be enclosed", fault.KindOf(err))
 		return PivotPlan{}, a.Err()
 	}
 	return p, nil

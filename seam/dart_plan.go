@@ -12,7 +12,7 @@ func (d Dart) Plan() (DartPlan, error) {
 	var set assumptions
 	if d.Kind == NoDart {
 		d.Kind = SingleDart
-		set.add("Kind")
+		set.add("kind")
 	}
 	if d.audit(&a); a.Failed() {
 		return DartPlan{}, a.Err()
@@ -22,9 +22,9 @@ func (d Dart) Plan() (DartPlan, error) {
 	if p.fits(&a, &set); a.Failed() {
 		return DartPlan{}, a.Err()
 	}
-	path, value := "Length", d.Length
+	path, value := "length", d.Length
 	if d.Length.IsZero() {
-		path, value = "Leg", d.Leg
+		path, value = "leg", d.Leg
 	}
 	if err := p.measure(); err != nil {
 		a.Fault(path, short(value.String()), "a length whose square root can be enclosed", fault.KindOf(err))
@@ -51,29 +51,29 @@ func (p *DartPlan) fits(a *fault.Audit, set *assumptions) {
 		whole := d.Length.Add(d.Lower)
 		if d.Overlap.IsZero() {
 			d.Overlap = units.Inch.Of(1).Min(d.Length.Min(d.Lower))
-			set.add("Overlap")
+			set.add("overlap")
 		} else if !d.Overlap.Less(whole) {
-			a.Fault("Overlap", d.Overlap.String(), "less than "+whole.String()+" (from point to point)", fault.Range)
+			a.Fault("overlap", d.Overlap.String(), "less than "+whole.String()+" (from point to point)", fault.Range)
 		}
 		return
 	case OpenEndedDart:
 		if !d.Allowance.Less(d.Length) {
-			a.Fault("Length", d.Length.String(), "more than "+d.Allowance.String()+" (Allowance)", fault.Range)
+			a.Fault("length", d.Length.String(), "more than "+d.Allowance.String()+" (allowance)", fault.Range)
 		}
 		return
 	}
 	drawn := d.Length.Times(d.Length) // the square of the centre line as drawn
 	half := d.Width.DivInt(2)
-	longest, path := d.Length, "Length"
+	longest, path := d.Length, "length"
 	if !d.Leg.IsZero() {
 		square := d.Leg.Times(d.Leg).Sub(half.Times(half))
 		switch {
 		case square.Sign() <= 0:
-			a.Fault("Leg", d.Leg.String(), "more than "+half.String()+" (half of Width)", fault.Range)
+			a.Fault("leg", d.Leg.String(), "more than "+half.String()+" (half of width)", fault.Range)
 		case d.Length.IsZero():
-			drawn, longest, path = square, d.Leg, "Leg"
+			drawn, longest, path = square, d.Leg, "leg"
 		case square != drawn:
-			a.Fault("Leg", d.Leg.String(), "none, or the leg that Length "+d.Length.String()+" and Width "+d.Width.String()+" make", fault.Conflict)
+			a.Fault("leg", d.Leg.String(), "none, or the leg that length "+d.Length.String()+" and width "+d.Width.String()+" make", fault.Conflict)
 		}
 		if !d.Other.IsZero() {
 			p.Trued = d.Leg.Sub(d.Other)
@@ -81,7 +81,7 @@ func (p *DartPlan) fits(a *fault.Audit, set *assumptions) {
 	}
 	gone := d.Allowance.Add(d.Stop)
 	if !a.Failed() && drawn.Cmp(gone.Times(gone)) <= 0 {
-		a.Fault(path, longest.String(), "a centre line of more than "+gone.String()+" (Allowance and Stop)", fault.Range)
+		a.Fault(path, longest.String(), "a centre line of more than "+gone.String()+" (allowance and stop)", fault.Range)
 	}
 }
 
@@ -147,12 +147,12 @@ func (p *DartPlan) trim(a *fault.Audit, set *assumptions) {
 	if d.Trim.IsZero() && d.Kind == FrenchDart {
 		if n, err := units.Exactly(Standard()).Cmp(p.Half); err == nil && n < 0 {
 			d.Trim = Standard()
-			set.add("Trim")
+			set.add("trim")
 		}
 		return
 	}
 	if over, err := units.Exactly(d.Trim).Cmp(p.Half); err != nil || over >= 0 {
-		a.Fault("Trim", d.Trim.String(), "less than "+short(p.Half.String())+" (the fold beyond the stitching, at the seam line)", fault.Range)
+		a.Fault("trim", d.Trim.String(), "less than "+short(p.Half.String())+" (the fold beyond the stitching, at the seam line)", fault.Range)
 	}
 }
 

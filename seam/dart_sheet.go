@@ -40,7 +40,7 @@ func (p DartPlan) Sheet() ticket.Sheet {
 	if d.pointed() {
 		sh.Sources = append(sh.Sources, source.Cite{For: "the last stitches on the fold", ID: "darts-course-page", Known: source.Read})
 	}
-	if p.Assumed.Has("Allowance") {
+	if p.Assumed.Has("allowance") {
 		sh.Sources = append(sh.Sources, standardCite())
 	}
 	return sh

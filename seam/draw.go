@@ -32,17 +32,17 @@ const MaxDrawn = 2
 func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
 	var a fault.Audit
 	most := units.Metre.Of(MaxDrawn)
-	a.NotNegative("Thickness", thickness)
-	fault.AtMost(&a, "Thickness", thickness, most, "MaxDrawn", fault.Range)
+	a.NotNegative("thickness", thickness)
+	fault.AtMost(&a, "thickness", thickness, most, "MaxDrawn", fault.Range)
 	s := p.Spec
 	switch {
 	case s.Kind == NoKind:
-		a.Fault("Spec.Kind", "", kindList(), fault.Missing)
+		a.Fault("spec.kind", "", kindList(), fault.Missing)
 	case !s.Kind.Valid():
-		a.Fault("Spec.Kind", s.Kind.String(), kindList(), fault.Unknown)
+		a.Fault("spec.kind", s.Kind.String(), kindList(), fault.Unknown)
 	}
 	if s.Kind == Graded {
-		a.Count("Spec.Layers", s.Layers, 2, MaxLayers)
+		a.Count("spec.layers", s.Layers, 2, MaxLayers)
 	}
 	if a.Failed() {
 		return nil, a.Err()
@@ -51,9 +51,9 @@ func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
 		path string
 		is   units.Length
 	}{
-		{"Spec.First", s.First}, {"Spec.Second", s.Second}, {"Spec.Trim", s.Trim}, {"Spec.TrimUnder", s.TrimUnder},
-		{"Spec.Turned", s.Turned}, {"Spec.Strip", s.Strip}, {"Spec.Cord", s.Cord}, {"Spec.Row", s.Row},
-		{"Wrapped", p.Wrapped}, {"StripSingle", p.StripSingle},
+		{"spec.first", s.First}, {"spec.second", s.Second}, {"spec.trim", s.Trim}, {"spec.trimUnder", s.TrimUnder},
+		{"spec.turned", s.Turned}, {"spec.strip", s.Strip}, {"spec.cord", s.Cord}, {"spec.row", s.Row},
+		{"wrapped", p.Wrapped}, {"stripSingle", p.StripSingle},
 	} {
 		fault.AtMost(&a, f.path, f.is, most, "MaxDrawn", fault.Range)
 	}
@@ -99,67 +99,67 @@ type need struct {
 // needs are the places of a seam where plies and stitches have to fit.
 func (p Plan) needs() []need {
 	s := p.Spec
-	out := []need{{"Spec.First", s.First, "from the raw edge to the row", s.First, 4}}
+	out := []need{{"spec.first", s.First, "from the raw edge to the row", s.First, 4}}
 	add := func(path string, is units.Length, what string, room units.Length, halves int64) {
 		out = append(out, need{path, is, what, room, halves})
 	}
-	trim := func(halves int64) { add("Spec.Trim", s.Trim, "from the seam to the trimmed edge", s.Trim, halves) }
-	turned := func() { add("Spec.Turned", p.Turned, "turned in", p.Turned, 4) }
+	trim := func(halves int64) { add("spec.trim", s.Trim, "from the seam to the trimmed edge", s.Trim, halves) }
+	turned := func() { add("spec.turned", p.Turned, "turned in", p.Turned, 4) }
 	switch s.Kind {
 	case Plain, Hairline:
 		trim(4)
 	case French:
 		trim(3)
-		add("Spec.Trim", s.Trim, "between the trimmed edges and the second pass", s.Second.Sub(s.Trim), 4)
+		add("spec.trim", s.Trim, "between the trimmed edges and the second pass", s.Second.Sub(s.Trim), 4)
 	case FlatFelled, MockFelled:
 		trim(4)
-		add("Spec.Trim", s.Trim, "between the trimmed edge and the fold", s.Second.Sub(s.Trim), 4)
+		add("spec.trim", s.Trim, "between the trimmed edge and the fold", s.Second.Sub(s.Trim), 4)
 		turned()
 		if gap := s.Second.Sub(p.Turned); s.Kind == FlatFelled && gap.Sign() > 0 {
-			add("Spec.Turned", p.Turned, "between the turned edge and the seam", gap, 2)
+			add("spec.turned", p.Turned, "between the turned edge and the seam", gap, 2)
 		}
 	case Bound:
-		add("Spec.Second", s.Second, "across the binding", s.Second, 6)
+		add("spec.second", s.Second, "across the binding", s.Second, 6)
 	case MockFrench:
-		add("Spec.Second", s.Second, "from the seam to the folds", s.Second, 5)
+		add("spec.second", s.Second, "from the seam to the folds", s.Second, 5)
 		turned()
 	case TurnedStitched, UntrimmedFell:
 		turned()
 	case Welt:
 		trim(3)
-		add("Spec.Second", s.Second, "between the trimmed edge and the row", s.Second.Sub(s.Trim), 2)
-		add("Spec.Second", s.Second, "between the row and the wide edge", s.First.Sub(s.Second), 2)
+		add("spec.second", s.Second, "between the trimmed edge and the row", s.Second.Sub(s.Trim), 2)
+		add("spec.second", s.Second, "between the row and the wide edge", s.First.Sub(s.Second), 2)
 	case Lapped:
-		add("Spec.Row", s.Row, "from the fold to the row", s.Row, 3)
-		add("Spec.Row", s.Row, "between the row and the turned edge", s.First.Sub(s.Row), 2)
-		add("Spec.Row", s.Row, "between the row and the edge beneath", s.Second.Sub(s.Row), 2)
+		add("spec.row", s.Row, "from the fold to the row", s.Row, 3)
+		add("spec.row", s.Row, "between the row and the turned edge", s.First.Sub(s.Row), 2)
+		add("spec.row", s.Row, "between the row and the edge beneath", s.Second.Sub(s.Row), 2)
 	case LappedTurned:
 		turned()
-		add("Spec.Turned", p.Turned, "between the turned edge and the other fold", s.Second.Sub(p.Turned), 4)
+		add("spec.turned", p.Turned, "between the turned edge and the other fold", s.Second.Sub(p.Turned), 4)
 	case LappedRaw:
-		add("Spec.Second", s.Second, "across the lap", s.Second, 8)
+		add("spec.second", s.Second, "across the lap", s.Second, 8)
 	case Slot:
-		add("Spec.Second", s.Second, "from the fold to the row", s.Second, 4)
-		add("Spec.Trim", s.Trim, "between the row and the raw edge", s.Trim.Sub(s.Second), 2)
-		add("Spec.Strip", s.Strip, "between each row and the edge of the underlay", s.Strip.DivInt(2).Sub(s.Second), 2)
+		add("spec.second", s.Second, "from the fold to the row", s.Second, 4)
+		add("spec.trim", s.Trim, "between the row and the raw edge", s.Trim.Sub(s.Second), 2)
+		add("spec.strip", s.Strip, "between each row and the edge of the underlay", s.Strip.DivInt(2).Sub(s.Second), 2)
 	case HongKong:
-		add("Spec.Second", s.Second, "across the binding", s.Second, 4)
-		add("Spec.Second", s.Second, "between the seam and the binding", s.Trim.Sub(s.Second), 3)
-		add("Spec.Strip", s.Strip, "caught by the last row", p.Wrapped.Sub(s.Second), 3)
+		add("spec.second", s.Second, "across the binding", s.Second, 4)
+		add("spec.second", s.Second, "between the seam and the binding", s.Trim.Sub(s.Second), 3)
+		add("spec.strip", s.Strip, "caught by the last row", p.Wrapped.Sub(s.Second), 3)
 	case SelfBound:
 		trim(4)
 		turned()
 		if over := p.Turned.Sub(s.Second); over.Sign() > 0 {
-			add("Spec.Turned", p.Turned, "round the second fold", over, 4)
+			add("spec.turned", p.Turned, "round the second fold", over, 4)
 		}
 	case Piped:
 		trim(6)
-		add("Spec.Cord", s.Cord, "across the cord", s.Cord, 4)
+		add("spec.cord", s.Cord, "across the cord", s.Cord, 4)
 	case Graded:
-		add("Spec.TrimUnder", s.TrimUnder, "from the seam to the narrowest edge", s.TrimUnder, 3)
+		add("spec.trimUnder", s.TrimUnder, "from the seam to the narrowest edge", s.TrimUnder, 3)
 	}
 	if s.Finish == Pinked {
-		add("Spec.Trim", s.Trim, "from the pinked edge to the row beside it", s.pinked(), 3)
+		add("spec.trim", s.Trim, "from the pinked edge to the row beside it", s.pinked(), 3)
 	}
 	return out
 }

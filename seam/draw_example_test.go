@@ -38,5 +38,5 @@ func ExamplePlan_Sections() {
 	// French seam, pressed: 2 plies, 2 rows
 	// - trimmed to 1/8 in
 	// - ridge 1/4 in
-	// Spec.Trim 1/8 in: out of range, want at least 2/15 in between the trimmed edges and the second pass, drawn so thick
+	// spec.trim 1/8 in: out of range, want at least 2/15 in between the trimmed edges and the second pass, drawn so thick
 }

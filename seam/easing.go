@@ -84,21 +84,21 @@ func SleeveZones(front, back units.Length) []Zone {
 // than its partner is a mismatch, never ease less than zero: it is refused.
 func (e Easing) Plan() (EasingPlan, error) {
 	var a fault.Audit
-	a.Need("Long", e.Long)
-	if a.Count("Zones", len(e.Zones), 1, MaxZones); len(e.Zones) > MaxZones {
+	a.Need("long", e.Long)
+	if a.Count("zones", len(e.Zones), 1, MaxZones); len(e.Zones) > MaxZones {
 		return EasingPlan{}, a.Err()
 	}
 	var all, taking units.Length
 	var shares units.Ratio
 	for i, z := range e.Zones {
 		var one fault.Audit
-		one.Text("Name", z.Name)
-		one.Need("Length", z.Length)
+		one.Text("name", z.Name)
+		one.Need("length", z.Length)
 		if z.Share.Sign() < 0 {
-			one.Fault("Share", short(z.Share.String()), "0 or more", fault.Sign)
+			one.Fault("share", short(z.Share.String()), "0 or more", fault.Sign)
 		}
 		if one.Failed() {
-			a.Include("Zones["+strconv.Itoa(i)+"]", one.Err())
+			a.Include("zones["+strconv.Itoa(i)+"]", one.Err())
 		}
 		all = all.Add(z.Length)
 		if z.Share.Sign() > 0 {
@@ -106,7 +106,7 @@ func (e Easing) Plan() (EasingPlan, error) {
 		}
 	}
 	if e.Limit.Sign() < 0 {
-		a.Fault("Limit", short(e.Limit.String()), "more than 0", fault.Sign)
+		a.Fault("limit", short(e.Limit.String()), "more than 0", fault.Sign)
 	}
 	if a.Failed() {
 		return EasingPlan{}, a.Err()
@@ -114,16 +114,16 @@ func (e Easing) Plan() (EasingPlan, error) {
 	ease := e.Long.Sub(all)
 	switch {
 	case ease.Sign() < 0:
-		a.Fault("Long", short(e.Long.String()), "at least "+short(all.String())+" (all Zones): an edge shorter than its partner is a mismatch", fault.Range)
+		a.Fault("long", short(e.Long.String()), "at least "+short(all.String())+" (all zones): an edge shorter than its partner is a mismatch", fault.Range)
 	case ease.Sign() > 0 && shares.IsZero():
-		a.Fault("Zones", "", "a Share in one of them, since there is "+short(ease.String())+" to ease in", fault.Missing)
+		a.Fault("zones", "", "a share in one of them, since there is "+short(ease.String())+" to ease in", fault.Missing)
 	}
 	if a.Failed() {
 		return EasingPlan{}, a.Err()
 	}
 	p := EasingPlan{Short: all, Ease: ease, Smooth: true, Zones: make([]ZonePlan, len(e.Zones))}
 	if e.Limit.IsZero() {
-		e.Limit, p.Assumed = smoothEase(), "Limit"
+		e.Limit, p.Assumed = smoothEase(), "limit"
 	}
 	e.Zones = append(make([]Zone, 0, len(e.Zones)), e.Zones...)
 	p.Spec = e

@@ -75,7 +75,7 @@ const (
 	edgeFieldsEnd
 )
 
-var edgeFieldNames = [...]string{"Takes.Cut", "Takes.Taken", "Takes.Plies", "Own.Cut", "Own.Taken"}
+var edgeFieldNames = [...]string{"takes.cut", "takes.taken", "takes.plies", "own.cut", "own.taken"}
 
 // edgeFieldSets spells out every set, so that a Plan takes no memory for it.
 var edgeFieldSets = func() (sets [edgeFieldsEnd]ticket.Fields) {
@@ -133,22 +133,22 @@ func (e Edge) Solve() (Edge, error) {
 // work solves and measures e; its takes are appended to space.
 func (e Edge) work(space []Take) (edgeWork, error) {
 	var a fault.Audit
-	a.Text("Name", e.Name)
-	a.NotNegative("Along", e.Along)
-	a.NotNegative("Net", e.Net)
+	a.Text("name", e.Name)
+	a.NotNegative("along", e.Along)
+	a.NotNegative("net", e.Net)
 	if e.Along.IsZero() && e.Net.IsZero() {
-		a.Fault("Along", "", "Along or Net, more than 0 in", fault.Missing)
+		a.Fault("along", "", "along or net, more than 0 in", fault.Missing)
 	}
-	a.Count("Takes", len(e.Takes), 0, MaxTakes)
+	a.Count("takes", len(e.Takes), 0, MaxTakes)
 	if len(e.Takes) <= MaxTakes {
 		for i, t := range e.Takes {
 			if err := t.audit(); err != nil {
-				a.Include("Takes["+strconv.Itoa(i)+"]", err)
+				a.Include("takes["+strconv.Itoa(i)+"]", err)
 			}
 		}
 	}
 	if err := e.Own.auditOwn(); err != nil {
-		a.Include("Own", err)
+		a.Include("own", err)
 	}
 	if a.Failed() {
 		return edgeWork{}, a.Err()
@@ -176,7 +176,7 @@ func (e Edge) work(space []Take) (edgeWork, error) {
 func (t Take) audit() error {
 	var a fault.Audit
 	t.lengths(&a)
-	a.Count("Plies", t.Plies, 0, MaxPlies)
+	a.Count("plies", t.Plies, 0, MaxPlies)
 	if !t.Slant.IsZero() {
 		slant(&a, t.Slant)
 	}
@@ -191,27 +191,27 @@ func (t Take) auditOwn() error {
 	var a fault.Audit
 	t.lengths(&a)
 	if t.Plies != 0 {
-		a.Fault("Plies", strconv.Itoa(t.Plies), "none for the edge's own seam", fault.Unused)
+		a.Fault("plies", strconv.Itoa(t.Plies), "none for the edge's own seam", fault.Unused)
 	}
 	if !t.Slant.IsZero() {
-		a.Fault("Slant", short(t.Slant.String()), "none for the edge's own seam", fault.Unused)
+		a.Fault("slant", short(t.Slant.String()), "none for the edge's own seam", fault.Unused)
 	}
 	return a.Err()
 }
 
 func (t Take) lengths(a *fault.Audit) {
-	a.Text("Name", t.Name)
-	a.Need("Drafted", t.Drafted)
-	a.NotNegative("Cut", t.Cut)
-	a.NotNegative("Taken", t.Taken)
+	a.Text("name", t.Name)
+	a.Need("drafted", t.Drafted)
+	a.NotNegative("cut", t.Cut)
+	a.NotNegative("taken", t.Taken)
 	if t.Cut.Sign() <= 0 || t.Cut == t.Drafted {
 		return
 	}
 	switch {
 	case t.Taken.IsZero() && t.Cut.Less(t.Drafted):
-		a.Fault("Taken", "", "at most "+t.Cut.String()+" (Cut)", fault.Missing)
+		a.Fault("taken", "", "at most "+t.Cut.String()+" (cut)", fault.Missing)
 	default:
-		fault.AtMost(a, "Taken", t.Taken, t.Cut, "Cut", fault.Range)
+		fault.AtMost(a, "taken", t.Taken, t.Cut, "cut", fault.Range)
 	}
 }
 
@@ -243,12 +243,12 @@ func (e Edge) measure(slopes []slope) (edgeWork, error) {
 		drawn.put(t.Drafted.MulInt(int64(t.Plies)), s)
 		gain.put(t.Drift().MulInt(int64(t.Plies)), s)
 	}
-	given := "Net"
+	given := "net"
 	exact := drawn.isExact()
 	w := edgeWork{drafted: just(e.Net)}
 	switch {
 	case e.Net.IsZero():
-		given = "Along"
+		given = "along"
 		w.drafted = just(e.Along).sub(drawn)
 		if exact {
 			e.Net = w.drafted.exact
@@ -258,9 +258,9 @@ func (e Edge) measure(slopes []slope) (edgeWork, error) {
 			e.Along = e.Net.Add(drawn.exact)
 		}
 	case !exact:
-		a.Fault("Net", e.Net.String(), "Along or Net, not both, where a slanted seam has no exact sine", fault.Conflict)
+		a.Fault("net", e.Net.String(), "along or net, not both, where a slanted seam has no exact sine", fault.Conflict)
 	case e.Along.Sub(drawn.exact) != e.Net:
-		a.Fault("Net", e.Net.String(), e.Along.Sub(drawn.exact).String()+" (Along "+e.Along.String()+" less the drafted allowances "+drawn.exact.String()+")", fault.Conflict)
+		a.Fault("net", e.Net.String(), e.Along.Sub(drawn.exact).String()+" (along "+e.Along.String()+" less the drafted allowances "+drawn.exact.String()+")", fault.Conflict)
 	}
 	made := w.drafted.add(just(e.Spread))
 	w.sewn = made.add(gain)
@@ -274,7 +274,7 @@ func (e Edge) measure(slopes []slope) (edgeWork, error) {
 		return w, a.Err()
 	}
 	value := e.Net
-	if given == "Along" {
+	if given == "along" {
 		value = e.Along
 	}
 	for _, one := range [...]struct {
@@ -282,9 +282,9 @@ func (e Edge) measure(slopes []slope) (edgeWork, error) {
 		is         sum
 	}{
 		{given, "more than the drafted allowances take", w.drafted},
-		{"Spread", "less folded out than the edge is long", made},
+		{"spread", "less folded out than the edge is long", made},
 		{given, "more than the seams take away from it", w.sewn},
-		{"Turn", "a curve less tight than the allowance is wide", w.cut},
+		{"turn", "a curve less tight than the allowance is wide", w.cut},
 	} {
 		sign, err := one.is.sign()
 		if err == nil && sign > 0 {
@@ -292,9 +292,9 @@ func (e Edge) measure(slopes []slope) (edgeWork, error) {
 		}
 		got := value.String()
 		switch one.path {
-		case "Spread":
+		case "spread":
 			got = e.Spread.String()
-		case "Turn":
+		case "turn":
 			got = e.Turn.String()
 		}
 		if err != nil {

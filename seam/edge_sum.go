@@ -76,9 +76,9 @@ func slant(a *fault.Audit, tangent units.Ratio) slope {
 	s, ok := slopeOf(tangent)
 	switch {
 	case tangent.Sign() < 0:
-		a.Fault("Slant", tangent.String(), "0 (square) or more, the angle below a right angle", fault.Sign)
+		a.Fault("slant", tangent.String(), "0 (square) or more, the angle below a right angle", fault.Sign)
 	case !ok:
-		a.Fault("Slant", short(tangent.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), fault.Range)
+		a.Fault("slant", short(tangent.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), fault.Range)
 	}
 	return s
 }

@@ -105,7 +105,7 @@ func TestEdgeWorked(t *testing.T) {
 					want += " in"
 				}
 				if got[i] != units.Exactly(units.MustParse(want)) {
-					t.Errorf("figure %d of Drafted, Sewn, Change, CutLength is %v, want %s", i, got[i], want)
+					t.Errorf("figure %d of drafted, sewn, change, cutLength is %v, want %s", i, got[i], want)
 				}
 			}
 			if err := p.Sheet().Check(); err != nil {
@@ -135,9 +135,9 @@ func TestEdgeIrrational(t *testing.T) {
 		got  units.Near
 		want string
 	}{
-		{"Drafted", p.Drafted, "15.1161 in"}, // 16 - 0.88388
-		{"Change", p.Change, ".2652 in"},
-		{"Sewn", p.Sewn, "15.3813 in"},
+		{"drafted", p.Drafted, "15.1161 in"}, // 16 - 0.88388
+		{"change", p.Change, ".2652 in"},
+		{"sewn", p.Sewn, "15.3813 in"},
 	} {
 		if _, exact := c.got.Exact(); exact {
 			t.Errorf("%s is exact", c.what)
@@ -154,7 +154,7 @@ func TestEdgeIrrational(t *testing.T) {
 		t.Error("a slanted seam that drifts wants a caution")
 	}
 	e.Net = in("15")
-	if _, err := e.Plan(); faults(err) != "Net conflict" {
+	if _, err := e.Plan(); faults(err) != "net conflict" {
 		t.Errorf("both given aslant: %v", err)
 	}
 	e.Along = units.Length{}
@@ -177,12 +177,12 @@ func TestEdgeSolve(t *testing.T) {
 	if e.Net != in("16 1/2") || e.Takes[0].Cut != in("5/8") || e.Takes[0].Taken != in("5/8") || e.Own.Taken != in("1/2") || e.Own.Plies != 0 {
 		t.Errorf("%+v", e)
 	}
-	if _, err := (Edge{}).Solve(); faults(err) != "Along missing" {
+	if _, err := (Edge{}).Solve(); faults(err) != "along missing" {
 		t.Error(err)
 	}
 	all := Edge{Net: in("9"), Takes: []Take{{Drafted: in("5/8")}}, Own: Take{Drafted: in("5/8")}}
 	p, err := all.Plan()
-	if want := ticket.Fields("Takes.Cut Takes.Taken Takes.Plies Own.Cut Own.Taken"); err != nil || p.Assumed != want {
+	if want := ticket.Fields("takes.cut takes.taken takes.plies own.cut own.taken"); err != nil || p.Assumed != want {
 		t.Errorf("assumed %q, %v, want %q", p.Assumed, err, want)
 	}
 	if all.Takes[0].Plies != 0 {
@@ -197,7 +197,7 @@ func TestEdgeFaults(t *testing.T) {
 		e    Edge
 		want string
 	}{
-		{"nothing", Edge{}, "Along missing"},
+		{"nothing", Edge{}, "along missing"},
 		{"all at once, in order", Edge{
 			Name:  strings.Repeat("x", 201),
 			Along: in("-1"), Net: in("-1"),
@@ -209,31 +209,31 @@ func TestEdgeFaults(t *testing.T) {
 				{Drafted: drafted, Cut: in("3/8"), Taken: in("1/2")},
 			},
 			Own: Take{Cut: in("1"), Plies: 2, Slant: frac(1, 1)},
-		}, `Name range
-Along sign
-Net sign
-Takes[0].Drafted missing
-Takes[1].Name form
-Takes[1].Drafted sign
-Takes[1].Cut sign
-Takes[1].Taken sign
-Takes[1].Plies range
-Takes[1].Slant sign
-Takes[2].Plies range
-Takes[2].Slant range
-Takes[3].Taken missing
-Takes[4].Taken range
-Own.Drafted missing
-Own.Plies unused
-Own.Slant unused`},
-		{"a million takes", Edge{Net: in("1"), Takes: make([]Take, 1_000_000)}, "Takes range"},
-		{"two readings that disagree", Edge{Along: in("19"), Net: in("16"), Takes: []Take{{Drafted: drafted, Plies: 4}}}, "Net conflict"},
+		}, `name range
+along sign
+net sign
+takes[0].drafted missing
+takes[1].name form
+takes[1].drafted sign
+takes[1].cut sign
+takes[1].taken sign
+takes[1].plies range
+takes[1].slant sign
+takes[2].plies range
+takes[2].slant range
+takes[3].taken missing
+takes[4].taken range
+own.drafted missing
+own.plies unused
+own.slant unused`},
+		{"a million takes", Edge{Net: in("1"), Takes: make([]Take, 1_000_000)}, "takes range"},
+		{"two readings that disagree", Edge{Along: in("19"), Net: in("16"), Takes: []Take{{Drafted: drafted, Plies: 4}}}, "net conflict"},
 		{"two readings that agree", Edge{Along: in("19"), Net: in("16 1/2"), Takes: []Take{{Drafted: drafted, Plies: 4}}}, ""},
-		{"shorter than its allowances", Edge{Along: in("2"), Takes: []Take{{Drafted: drafted, Plies: 4}}}, "Along range"},
-		{"shorter than what is taken", Edge{Net: in("2"), Takes: []Take{{Drafted: drafted, Taken: in("2")}}}, "Net range"},
-		{"a curve tighter than the allowance", Edge{Net: in("2"), Own: Take{Drafted: drafted}, Turn: frac(-4, 1)}, "Turn range"},
+		{"shorter than its allowances", Edge{Along: in("2"), Takes: []Take{{Drafted: drafted, Plies: 4}}}, "along range"},
+		{"shorter than what is taken", Edge{Net: in("2"), Takes: []Take{{Drafted: drafted, Taken: in("2")}}}, "net range"},
+		{"a curve tighter than the allowance", Edge{Net: in("2"), Own: Take{Drafted: drafted}, Turn: frac(-4, 1)}, "turn range"},
 		{"huge", Edge{Net: units.MustParse("1" + strings.Repeat("0", 300) + " in"), Takes: []Take{{Drafted: drafted, Slant: frac(1, MaxTerm)}}}, ""},
-		{"a tangent of a thousand places", Edge{Net: in("9"), Takes: []Take{{Drafted: drafted, Slant: power(10, 1000)}}}, "Takes[0].Slant range"},
+		{"a tangent of a thousand places", Edge{Net: in("9"), Takes: []Take{{Drafted: drafted, Slant: power(10, 1000)}}}, "takes[0].slant range"},
 	} {
 		_, err := c.e.Plan()
 		if diff := cmp.Diff(c.want, faults(err)); diff != "" {
@@ -270,12 +270,12 @@ func TestEdgeBound(t *testing.T) {
 	inch := in("1")
 	wide := inch.Scale(nearRoot2())
 	_, err := Edge{Along: wide, Takes: []Take{{Drafted: inch, Plies: 1, Slant: frac(1, 1)}}}.Plan()
-	if !errors.Is(err, units.ErrBound) || faults(err) != "Along bound" {
+	if !errors.Is(err, units.ErrBound) || faults(err) != "along bound" {
 		t.Errorf("%.100v", err)
 	}
 	e := Edge{Net: inch.MulInt(4), Takes: []Take{{Drafted: inch.MulInt(3), Taken: inch.MulInt(2), Plies: 1, Slant: frac(1, 1)}}}
 	m := Match{Long: e, Short: Edge{Net: inch.MulInt(4).Add(wide)}}
-	if _, err := m.Plan(); faults(err) != "Long bound" {
+	if _, err := m.Plan(); faults(err) != "long bound" {
 		t.Errorf("%.100v", err)
 	}
 	a := Assembly{
@@ -286,10 +286,10 @@ func TestEdgeBound(t *testing.T) {
 		},
 		Pairs: []Pair{{Long: "long", Short: "short"}},
 	}
-	if _, err := a.Plan(); faults(err) != "Pairs[0].Long bound" {
+	if _, err := a.Plan(); faults(err) != "pairs[0].long bound" {
 		t.Errorf("%.100v", err)
 	}
-	if _, err := a.Remedies(); faults(err) != "Pairs[0].Long bound" {
+	if _, err := a.Remedies(); faults(err) != "pairs[0].long bound" {
 		t.Errorf("%.100v", err)
 	}
 }
@@ -441,7 +441,7 @@ func TestEdgeSheet(t *testing.T) {
 		t.Fatal(err)
 	}
 	text := s.Text()
-	for _, want := range []string{"16 13/16 in", "14 5/16 in", "neck seam moves the line out", "Assumed: Takes.Cut, Own.Cut"} {
+	for _, want := range []string{"16 13/16 in", "14 5/16 in", "neck seam moves the line out", "Assumed: takes.cut, own.cut"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("the sheet does not say %q:\n%s", want, text)
 		}

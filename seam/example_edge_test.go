@@ -87,7 +87,7 @@ func ExampleEdgePlan_Sheet() {
 	//      CHECK: between the seam lines at its ends = 19 1/8 in, 1/16 in either way
 	//      if it is out: what it is out, divided by the plies that the crossing seams
 	//        have in it, is what each of these plies must take more or less
-	// Assumed: Takes.Cut, Takes.Plies
+	// Assumed: takes.cut, takes.plies
 	// Sources
 	//    what a seam keeps of its allowance, each ply adds to every edge that the seam
 	//      crosses: common practice

@@ -26,7 +26,7 @@ func ExampleSpec_Plan_french() {
 	// Output:
 	// each ply gives up 7/16 in and keeps 3/16 in
 	// each side seam makes the body 3/8 in bigger
-	// trim to 1/8 in and assumed: DraftedUnder Cut CutUnder Trim
+	// trim to 1/8 in and assumed: draftedUnder cut cutUnder trim
 }
 
 // The page's doublet has an inlay of 1 in on its back, for next year's page.
@@ -60,7 +60,7 @@ func ExampleSpec_Plan_flatFelled() {
 	}
 	fmt.Println("turn in", p.Turned, "under a fell of", p.Finished, "in", p.Plies, "plies")
 	// Output:
-	// Second 1/4 in: would not lie flat, want at least 5/16 in (half of First), or First trimmed to 1/2 in at most
+	// second 1/4 in: would not lie flat, want at least 5/16 in (half of first), or first trimmed to 1/2 in at most
 	// turn in 1/4 in under a fell of 1/4 in in 4 plies
 }
 
@@ -103,7 +103,7 @@ func ExampleSpec_Plan_selfBound() {
 	fmt.Println(err)
 	// Output:
 	// fold 1/4 in first: the binding is 3/16 in in 6 plies
-	// Trim 1/4 in: raw edge would show, want less than 7/32 in (Second)
+	// trim 1/4 in: raw edge would show, want less than 7/32 in (second)
 }
 
 // A lapped seam by the printed figures leaves the tumbler's smock too big.
@@ -246,7 +246,7 @@ func ExampleBindings() {
 // The kinds that turn an edge in, and so need a figure for it.
 func ExampleKinds() {
 	for k := range seam.Kinds {
-		if k.Reads("Turned") {
+		if k.Reads("turned") {
 			fmt.Println(k)
 		}
 	}

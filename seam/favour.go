@@ -34,13 +34,13 @@ type FavourPlan struct {
 // Plan works out the under piece. The faults are [fault.Faults].
 func (f Favour) Plan() (FavourPlan, error) {
 	var a fault.Audit
-	a.NotNegative("By", f.By)
-	if a.NotNegative("Edge", f.Edge); a.Failed() {
+	a.NotNegative("by", f.By)
+	if a.NotNegative("edge", f.Edge); a.Failed() {
 		return FavourPlan{}, a.Err()
 	}
 	p := FavourPlan{Corner: units.Inch.Of(1)}
 	if f.By.IsZero() {
-		f.By, p.Assumed = inch(1, 16), "By"
+		f.By, p.Assumed = inch(1, 16), "by"
 		if f.Thick {
 			f.By = inch(1, 8)
 		}
@@ -49,7 +49,7 @@ func (f Favour) Plan() (FavourPlan, error) {
 	p.Shorter = f.By.Scale(f.Bend)
 	if !f.Edge.IsZero() {
 		if p.Under = f.Edge.Sub(p.Shorter); p.Under.Sign() <= 0 {
-			a.Fault("Edge", short(f.Edge.String()), "more than "+short(p.Shorter.String())+" (Bend x By)", fault.Range)
+			a.Fault("edge", short(f.Edge.String()), "more than "+short(p.Shorter.String())+" (bend x by)", fault.Range)
 			return FavourPlan{}, a.Err()
 		}
 	}

@@ -26,10 +26,10 @@ func (v *solver) felled() {
 			usual = row.Trim
 		}
 	}
-	v.fold(v.First, "First")
+	v.fold(v.First, "first")
 	v.trimmed(usual)
 	if v.Second.Sign() > 0 {
-		v.hides(v.Second, "Second")
+		v.hides(v.Second, "second")
 	}
 }
 
@@ -84,7 +84,7 @@ func (p Plan) felledSheet(sh *ticket.Sheet) {
 		return
 	}
 	sh.Sources = append(sh.Sources, source.Cite{For: "trim of the under ply", ID: "clothing-construction-handbook", Known: source.Read})
-	if p.Assumed.Has("Second") && p.Turned == s.Second {
+	if p.Assumed.Has("second") && p.Turned == s.Second {
 		sh.Sources = append(sh.Sources, source.Cite{For: "half of the allowance turned in", ID: "tablecloth-seams-thread", Known: source.Read})
 	}
 	for i := range enclosed {
@@ -118,11 +118,11 @@ func (v *solver) untrimmed() {
 	}
 	v.fill(&v.Turned, fieldTurned, usual)
 	v.enough()
-	fault.AtMost(&v.audit, "Turned", v.Turned, v.First, "First", ErrFlat)
+	fault.AtMost(&v.audit, "turned", v.Turned, v.First, "first", ErrFlat)
 	// The upper raw edge reaches into the fold no further than where the half round begins.
 	if !v.Thickness.IsZero() && !standsOut(v.Thickness, 1).Less(v.First) {
 		most := v.First.Scale(units.RatioOf(2, 3))
-		v.audit.Fault("Thickness", v.Thickness.String(), "less than "+most.String()+" (two thirds of First: the row must go through the upper ply)", fault.Range)
+		v.audit.Fault("thickness", v.Thickness.String(), "less than "+most.String()+" (two thirds of first: the row must go through the upper ply)", fault.Range)
 	}
 }
 

@@ -15,10 +15,10 @@ func (v *solver) french() {
 	}
 	v.enough()
 	if low := narrowest(); v.Second.Cmp(low) <= 0 {
-		v.audit.Fault("Second", v.Second.String(), "more than "+low.String()+" (the trimmed edges must fit inside)", fault.Range)
+		v.audit.Fault("second", v.Second.String(), "more than "+low.String()+" (the trimmed edges must fit inside)", fault.Range)
 	}
 	if sum := v.First.Add(v.Second); v.Take != sum {
-		v.audit.Fault("Take", v.Take.String(), sum.String()+" (First and Second)", fault.Conflict)
+		v.audit.Fault("take", v.Take.String(), sum.String()+" (first and second)", fault.Conflict)
 	}
 	usual := usualTrim()
 	if !row.Trim.IsZero() {
@@ -32,8 +32,8 @@ func (v *solver) french() {
 // the fold, by as much as the cloth is thick.
 func (v *solver) ridge() {
 	room := v.Second.Sub(v.Trim)
-	if v.hides(v.Second, "Second"); room.Sign() > 0 && !v.Thickness.IsZero() && !v.Thickness.Less(room) {
-		v.audit.Fault("Thickness", v.Thickness.String(), "less than "+room.String()+" (Second less Trim)", ErrHidden)
+	if v.hides(v.Second, "second"); room.Sign() > 0 && !v.Thickness.IsZero() && !v.Thickness.Less(room) {
+		v.audit.Fault("thickness", v.Thickness.String(), "less than "+room.String()+" (second less trim)", ErrHidden)
 	}
 }
 
@@ -43,9 +43,9 @@ func (v *solver) passes() (row EnclosedRow) {
 	switch {
 	case first && second:
 	case !v.Take.IsZero() && first:
-		v.Second = v.rest(v.First, "First")
+		v.Second = v.rest(v.First, "first")
 	case !v.Take.IsZero() && second:
-		v.First = v.rest(v.Second, "Second")
+		v.First = v.rest(v.Second, "second")
 	default:
 		row = v.printedPasses()
 	}
@@ -58,7 +58,7 @@ func (v *solver) passes() (row EnclosedRow) {
 // rest is what one pass leaves of Take for the other.
 func (v *solver) rest(pass units.Length, path string) units.Length {
 	if !pass.Less(v.Take) {
-		v.audit.Fault(path, pass.String(), "less than "+v.Take.String()+" (Take)", fault.Conflict)
+		v.audit.Fault(path, pass.String(), "less than "+v.Take.String()+" (take)", fault.Conflict)
 		return units.Length{}
 	}
 	return v.Take.Sub(pass)
@@ -129,7 +129,7 @@ func (p Plan) frenchSheet(sh *ticket.Sheet) {
 	sh.Sources = append(sh.Sources,
 		source.Cite{For: "trim before the second pass", ID: "extension-french-seam-sheet", Known: source.Read},
 		source.Practise("the clearance inside the second pass, and the turn of cloth"))
-	if p.Assumed.Has("First") && p.Assumed.Has("Second") && s.First == s.Second {
+	if p.Assumed.Has("first") && p.Assumed.Has("second") && s.First == s.Second {
 		sh.Sources = append(sh.Sources, source.Cite{For: "half of the allowance for each pass", ID: "seam-finishing-methods", Known: source.Read})
 	}
 	for i := range enclosed {

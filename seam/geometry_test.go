@@ -153,7 +153,7 @@ func TestEasePlacement(t *testing.T) {
 	if p.Zones[0].Long != in(73, 32) || p.Spec.Zones[2].Length != in(1, 2) {
 		t.Errorf("underarm %v, shoulder %v", p.Zones[0].Long, p.Spec.Zones[2].Length)
 	}
-	if _, err := (seam.Easing{Long: in(19, 1).Sub(in(3, 8)), Zones: seam.SleeveZones(in(73, 8), in(77, 8))}).Plan(); faultPaths(t, err) != "Long" {
+	if _, err := (seam.Easing{Long: in(19, 1).Sub(in(3, 8)), Zones: seam.SleeveZones(in(73, 8), in(77, 8))}).Plan(); faultPaths(t, err) != "long" {
 		t.Errorf("the sleeve 1/8 in too short: %v", err)
 	}
 	z := seam.SleeveZones(in(10, 1), in(9, 1)) // the back is never given less

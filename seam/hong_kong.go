@@ -20,7 +20,7 @@ func (v *solver) hongKong() {
 	}
 	v.fill(&v.Second, fieldSecond, usual)
 	if !v.Second.Less(v.Trim) {
-		v.audit.Fault("Second", v.Second.String(), "less than "+v.Trim.String()+" (what is left of the allowance to bind)", fault.Range)
+		v.audit.Fault("second", v.Second.String(), "less than "+v.Trim.String()+" (what is left of the allowance to bind)", fault.Range)
 		return
 	}
 	low := hongKongLeast(v.Spec)
@@ -30,7 +30,7 @@ func (v *solver) hongKong() {
 	}
 	v.fill(&v.Strip, fieldStrip, strip)
 	if !low.Less(v.Strip) {
-		v.audit.Fault("Strip", v.Strip.String(), "more than "+low.String()+" (for its under edge to be caught)", ErrHidden)
+		v.audit.Fault("strip", v.Strip.String(), "more than "+low.String()+" (for its under edge to be caught)", ErrHidden)
 	}
 }
 
@@ -90,11 +90,11 @@ func (v *solver) selfBound() {
 	}
 	least := leastTrim(v.Fraying)
 	usual := usualTrim().Min(v.First.DivInt(4)).Max(least)
-	path, value := "Turned", v.Turned
+	path, value := "turned", v.Turned
 	switch {
 	case v.Second.IsZero() && v.Turned.IsZero():
 		if v.Trim.IsZero() && v.First.Cmp(least.MulInt(3)) <= 0 {
-			v.audit.Fault("First", v.First.String(), "more than "+least.MulInt(3).String()+" (three times "+least.String()+leastOfUnder+")", ErrHidden)
+			v.audit.Fault("first", v.First.String(), "more than "+least.MulInt(3).String()+" (three times "+least.String()+leastOfUnder+")", ErrHidden)
 			return
 		}
 		v.fill(&v.Trim, fieldTrim, usual)
@@ -105,17 +105,17 @@ func (v *solver) selfBound() {
 		v.Second = v.First.Sub(v.Turned).DivInt(2)
 	case v.Turned.IsZero():
 		v.Turned = v.First.Sub(v.Second.MulInt(2))
-		path, value = "Second", v.Second
+		path, value = "second", v.Second
 	case v.Turned.Add(v.Second.MulInt(2)) != v.First:
-		v.audit.Fault("Turned", v.Turned.String(), v.First.Sub(v.Second.MulInt(2)).String()+" (First less twice Second)", fault.Conflict)
+		v.audit.Fault("turned", v.Turned.String(), v.First.Sub(v.Second.MulInt(2)).String()+" (first less twice second)", fault.Conflict)
 		return
 	}
 	half := v.First.DivInt(2)
 	if v.Turned.Sign() <= 0 || !v.Turned.Less(half) {
-		if path == "Turned" {
-			v.audit.Fault(path, value.String(), "less than "+half.String()+" (half of First)", ErrFlat)
+		if path == "turned" {
+			v.audit.Fault(path, value.String(), "less than "+half.String()+" (half of first)", ErrFlat)
 		} else {
-			v.audit.Fault(path, value.String(), "more than "+half.DivInt(2).String()+" and less than "+half.String()+" (a quarter and half of First)", ErrFlat)
+			v.audit.Fault(path, value.String(), "more than "+half.DivInt(2).String()+" and less than "+half.String()+" (a quarter and half of first)", ErrFlat)
 		}
 		return
 	}
@@ -125,9 +125,9 @@ func (v *solver) selfBound() {
 		return
 	}
 	v.trimmed(inside(usual.Min(room), v.Second).Max(least))
-	v.hides(v.Second, "Second")
+	v.hides(v.Second, "second")
 	if room.Less(v.Trim) {
-		v.audit.Fault("Turned", v.Turned.String(), "at most "+v.First.Sub(v.Trim).DivInt(2).String()+" (the first fold meets the trimmed edge)", ErrFlat)
+		v.audit.Fault("turned", v.Turned.String(), "at most "+v.First.Sub(v.Trim).DivInt(2).String()+" (the first fold meets the trimmed edge)", ErrFlat)
 	}
 }
 
@@ -136,14 +136,14 @@ func (v *solver) selfBound() {
 func (v *solver) shutIn(path string, value, least units.Length) {
 	limit := ""
 	switch quarter, half := v.First.Add(least).DivInt(4), v.First.Sub(least).DivInt(2); {
-	case path == "Second" && least.Less(quarter):
-		limit = "at least " + quarter.String() + " (a quarter of First and of "
-	case path == "Second":
+	case path == "second" && least.Less(quarter):
+		limit = "at least " + quarter.String() + " (a quarter of first and of "
+	case path == "second":
 		limit = "more than " + least.String() + " ("
 	case v.First.Sub(least.MulInt(2)).Cmp(half) <= 0:
-		limit = "less than " + v.First.Sub(least.MulInt(2)).String() + " (First less twice "
+		limit = "less than " + v.First.Sub(least.MulInt(2)).String() + " (first less twice "
 	default:
-		limit = "at most " + half.String() + " (half of First less "
+		limit = "at most " + half.String() + " (half of first less "
 	}
 	v.audit.Fault(path, value.String(), limit+least.String()+leastOfUnder+")", ErrHidden)
 }

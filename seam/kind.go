@@ -111,7 +111,7 @@ func (k *Kind) UnmarshalText(text []byte) error {
 }
 
 func unknownKind(got string) *fault.Fault {
-	return &fault.Fault{Path: "Kind", Got: got, Limit: kindList(), Kind: fault.Unknown}
+	return &fault.Fault{Path: "kind", Got: got, Limit: kindList(), Kind: fault.Unknown}
 }
 
 // kindList names the kinds there are, for a fault.
@@ -151,8 +151,8 @@ const (
 )
 
 var fieldNames = [...]string{
-	"Drafted", "DraftedUnder", "Cut", "CutUnder", "First", "Second", "Take", "Trim", "TrimUnder", "Turned", "Strip", "Cord", "Row",
-	"Thickness", "Layers", "Finish", "Aside", "Fraying",
+	"drafted", "draftedUnder", "cut", "cutUnder", "first", "second", "take", "trim", "trimUnder", "turned", "strip", "cord", "row",
+	"thickness", "layers", "finish", "aside", "fraying",
 }
 
 // fieldsAll are read by every kind.
@@ -179,7 +179,7 @@ var kindFields = [...]field{
 	Graded:         fieldsAll | fieldTrim | fieldTrimUnder | fieldLayers,
 }
 
-// Reads reports whether k reads the field of [Spec] so named, as in "Second".
+// Reads reports whether k reads the field of [Spec] so named, as in "second".
 // Every kind reads Kind. It is false for a name that is no field.
 func (k Kind) Reads(name string) bool {
 	if !k.Valid() {
@@ -190,7 +190,7 @@ func (k Kind) Reads(name string) bool {
 			return k.reads(1 << i)
 		}
 	}
-	return name == "Kind"
+	return name == "kind"
 }
 
 func (k Kind) reads(f field) bool { return kindFields[k]&f != 0 }

@@ -16,13 +16,13 @@ func (v *solver) lapped() {
 	v.same()
 	v.fill(&v.Second, fieldSecond, v.CutUnder)
 	v.enough()
-	narrow, name := v.First, "First"
+	narrow, name := v.First, "first"
 	if v.Second.Less(narrow) {
-		narrow, name = v.Second, "Second"
+		narrow, name = v.Second, "second"
 	}
 	v.fill(&v.Row, fieldRow, edgeStitch().Min(narrow.DivInt(2)))
 	if !v.Row.Less(narrow) {
-		v.audit.Fault("Row", v.Row.String(), "less than "+narrow.String()+" ("+name+"), to catch both allowances", fault.Range)
+		v.audit.Fault("row", v.Row.String(), "less than "+narrow.String()+" ("+name+"), to catch both allowances", fault.Range)
 		return
 	}
 	// The fold takes half round of what is turned under, and stands out.
@@ -43,7 +43,7 @@ func (v *solver) thin(gone units.Near, room units.Length, why string) {
 	if most, e := gone.Under(room); err == nil && e == nil {
 		limit, err = "less than "+short(most.Of(v.Thickness).String())+" ("+why+")", fault.Range
 	}
-	v.audit.Fault("Thickness", short(v.Thickness.String()), limit, fault.KindOf(err))
+	v.audit.Fault("thickness", short(v.Thickness.String()), limit, fault.KindOf(err))
 }
 
 func (p *Plan) lapped() {
@@ -75,7 +75,7 @@ func (p Plan) lappedSheet(sh *ticket.Sheet) {
 		ticket.Step{Do: "Stitch from the right side", At: ticket.Long(s.Row), From: "the fold"},
 		ticket.Step{Do: "Press the seam", Press: "from the wrong side"})
 	p.finish(sh)
-	if p.Assumed.Has("Row") {
+	if p.Assumed.Has("row") {
 		sh.Sources = append(sh.Sources, source.Cite{For: "the row along the fold", ID: "edge-stitch-note", Known: source.Read})
 	}
 	sh.Sources = append(sh.Sources, source.Practise("the fold laid on the stitching line of the under ply"))
@@ -90,26 +90,26 @@ func (v *solver) lappedTurned() {
 	if !v.single() {
 		return
 	}
-	path, value := "Turned", v.Turned
+	path, value := "turned", v.Turned
 	switch {
 	case !v.Turned.IsZero() && v.Second.IsZero():
 		v.Second = v.First.Sub(v.Turned).MulInt(2)
 	case v.Turned.IsZero():
 		v.fill(&v.Second, fieldSecond, usualLap(v.First))
-		path, value = "Second", v.Second
+		path, value = "second", v.Second
 		v.Turned = v.First.Sub(v.Second.DivInt(2))
 	case v.Turned.Add(v.Second.DivInt(2)) != v.First:
-		v.audit.Fault("Turned", v.Turned.String(), v.First.Sub(v.Second.DivInt(2)).String()+" (First less half of Second)", fault.Conflict)
+		v.audit.Fault("turned", v.Turned.String(), v.First.Sub(v.Second.DivInt(2)).String()+" (first less half of second)", fault.Conflict)
 		return
 	}
 	most, least := v.First.MulInt(2), v.First.MulInt(2).Scale(units.RatioOf(1, 3))
 	switch {
 	case v.Turned.Sign() > 0 && v.Turned.Less(v.Second):
 		v.thin(round(v.Thickness, 0), v.Turned, "the fold must leave an edge turned")
-	case path == "Turned":
-		v.audit.Fault(path, value.String(), "less than "+least.String()+" (two thirds of First)", ErrHidden)
+	case path == "turned":
+		v.audit.Fault(path, value.String(), "less than "+least.String()+" (two thirds of first)", ErrHidden)
 	default:
-		v.audit.Fault(path, value.String(), "more than "+least.String()+" and less than "+most.String()+" (two thirds of First, and twice First)", ErrHidden)
+		v.audit.Fault(path, value.String(), "more than "+least.String()+" and less than "+most.String()+" (two thirds of first, and twice first)", ErrHidden)
 	}
 }
 
@@ -172,7 +172,7 @@ func (v *solver) lappedRaw() {
 	case v.Second.IsZero():
 		v.Second = lap
 	case v.Second != lap:
-		v.audit.Fault("Second", v.Second.String(), lap.String()+" (twice First)", fault.Conflict)
+		v.audit.Fault("second", v.Second.String(), lap.String()+" (twice first)", fault.Conflict)
 	}
 }
 

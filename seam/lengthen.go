@@ -47,24 +47,24 @@ type LengtheningPlan struct {
 func (l Lengthening) Plan() (LengtheningPlan, error) {
 	var a fault.Audit
 	if l.By.IsZero() {
-		a.Fault("By", "", "more than 0 in to lengthen, less to shorten", fault.Missing)
+		a.Fault("by", "", "more than 0 in to lengthen, less to shorten", fault.Missing)
 	}
-	a.Need("Height", l.Height)
-	a.NotNegative("Run", l.Run)
-	a.NotNegative("WithRun", l.WithRun)
+	a.Need("height", l.Height)
+	a.NotNegative("run", l.Run)
+	a.NotNegative("withRun", l.WithRun)
 	if a.Failed() {
 		return LengtheningPlan{}, a.Err()
 	}
 	tall := l.Height.Add(l.By)
 	if tall.Sign() <= 0 {
-		a.Fault("Height", short(l.Height.String()), "more than "+short(l.By.Neg().String())+" (what is folded up)", fault.Range)
+		a.Fault("height", short(l.Height.String()), "more than "+short(l.By.Neg().String())+" (what is folded up)", fault.Range)
 		return LengtheningPlan{}, a.Err()
 	}
 	before := l.Height.Times(l.Height).Add(l.Run.Times(l.Run))
 	after := tall.Times(tall).Add(l.Run.Times(l.Run))
 	with := l.WithRun.Times(l.WithRun)
 	if before.Cmp(with) <= 0 || after.Cmp(with) <= 0 {
-		a.Fault("WithRun", short(l.WithRun.String()), "less than the edge is long, before and after the change", fault.Range)
+		a.Fault("withRun", short(l.WithRun.String()), "less than the edge is long, before and after the change", fault.Range)
 		return LengtheningPlan{}, a.Err()
 	}
 	p := LengtheningPlan{Spec: l, Jog: l.Run.Scale(l.By.Div(l.Height))}
@@ -90,7 +90,7 @@ func (l Lengthening) Plan() (LengtheningPlan, error) {
 	}
 	p.Out = p.WithBy.Neg().Plus(l.By)
 	if failed != nil {
-		a.Fault("Height", short(l.Height.String()), "lengths whose square roots can be enclosed", fault.KindOf(failed))
+		a.Fault("height", short(l.Height.String()), "lengths whose square roots can be enclosed", fault.KindOf(failed))
 		return LengtheningPlan{}, a.Err()
 	}
 	return p, nil

@@ -83,9 +83,9 @@ func (p Plan) has() units.Length {
 func (l Letting) Plan() (LettingPlan, error) {
 	var a fault.Audit
 	if l.Total.IsZero() {
-		a.Fault("Total", "", "more than 0 in to let out, less to take in", fault.Missing)
+		a.Fault("total", "", "more than 0 in to let out, less to take in", fault.Missing)
 	}
-	if a.Count("Seams", len(l.Seams), 1, MaxLettings); len(l.Seams) > MaxLettings {
+	if a.Count("seams", len(l.Seams), 1, MaxLettings); len(l.Seams) > MaxLettings {
 		return LettingPlan{}, a.Err()
 	}
 	p := LettingPlan{Spec: l, Seams: make([]LetPlan, len(l.Seams))}
@@ -95,7 +95,7 @@ func (l Letting) Plan() (LettingPlan, error) {
 		var one fault.Audit
 		assumed |= p.Spec.Seams[i].look(&one, &p.Seams[i], l.Total.Sign())
 		if one.Failed() {
-			a.Include("Seams["+strconv.Itoa(i)+"]", one.Err())
+			a.Include("seams["+strconv.Itoa(i)+"]", one.Err())
 		}
 	}
 	if a.Failed() {
@@ -107,7 +107,7 @@ func (l Letting) Plan() (LettingPlan, error) {
 	}
 	for i := range p.Seams {
 		if err := p.resew(i); err != nil {
-			a.Include("Seams["+strconv.Itoa(i)+"]", err)
+			a.Include("seams["+strconv.Itoa(i)+"]", err)
 		}
 	}
 	if a.Failed() {
@@ -127,7 +127,7 @@ const (
 
 func (f letFields) list() ticket.Fields {
 	var set assumptions
-	for bit, name := range [...]string{"Seams.Times", "Seams.Least", "Seams.Then"} {
+	for bit, name := range [...]string{"seams.times", "seams.least", "seams.then"} {
 		if f>>bit&1 != 0 {
 			set.add(name)
 		}
@@ -137,18 +137,18 @@ func (f letFields) list() ticket.Fields {
 
 // look checks one seam, fills its defaults and finds what it has to give.
 func (s *Let) look(a *fault.Audit, p *LetPlan, sign int) (set letFields) {
-	a.Text("Name", s.Name)
+	a.Text("name", s.Name)
 	before, err := s.Spec.Plan()
 	if err != nil {
-		a.Include("Spec", err)
+		a.Include("spec", err)
 	}
-	a.Count("Times", s.Times, 0, MaxAlike)
-	a.NotNegative("Least", s.Least)
+	a.Count("times", s.Times, 0, MaxAlike)
+	a.NotNegative("least", s.Least)
 	if s.Each.Sign() == -sign {
-		a.Fault("Each", s.Each.String(), "of the sign of Total", fault.Conflict)
+		a.Fault("each", s.Each.String(), "of the sign of total", fault.Conflict)
 	}
 	if s.Then != NoKind && !s.Then.Valid() {
-		a.Fault("Then", s.Then.String(), kindList(), fault.Unknown)
+		a.Fault("then", s.Then.String(), kindList(), fault.Unknown)
 	}
 	if a.Failed() {
 		return 0
@@ -163,7 +163,7 @@ func (s *Let) look(a *fault.Audit, p *LetPlan, sign int) (set letFields) {
 		s.Then, set = before.Spec.Kind, set|letThen
 	}
 	if before.Upper.Taken != before.Under.Taken {
-		a.Fault("Spec.Take", before.Under.Taken.String()+" from the under ply", before.Upper.Taken.String()+", as from the upper: both plies give alike", fault.Conflict)
+		a.Fault("spec.take", before.Under.Taken.String()+" from the under ply", before.Upper.Taken.String()+", as from the upper: both plies give alike", fault.Conflict)
 		return 0
 	}
 	p.Before = before
@@ -173,7 +173,7 @@ func (s *Let) look(a *fault.Audit, p *LetPlan, sign int) (set letFields) {
 	}
 	p.Gives = p.Has.Sub(s.Least).Max(units.Length{})
 	if s.Each.Sign() > 0 {
-		fault.AtMost(a, "Each", s.Each, p.Gives, "what its allowance can give", fault.Range)
+		fault.AtMost(a, "each", s.Each, p.Gives, "what its allowance can give", fault.Range)
 	}
 	return set
 }
@@ -199,10 +199,10 @@ func (p *LettingPlan) spread(a *fault.Audit) {
 	}
 	switch {
 	case rest.Sign() == -p.Spec.Total.Sign(), !rest.IsZero() && len(open) == 0:
-		a.Fault("Total", p.Spec.Total.String(), p.Spec.Total.Sub(rest).String()+" (what Each gives in all)", fault.Conflict)
+		a.Fault("total", p.Spec.Total.String(), p.Spec.Total.Sub(rest).String()+" (what each gives in all)", fault.Conflict)
 		return
 	case out && p.Most.Less(p.Spec.Total):
-		a.Fault("Total", p.Spec.Total.String(), "at most "+p.Most.String()+" (what the allowances can give)", fault.Range)
+		a.Fault("total", p.Spec.Total.String(), "at most "+p.Most.String()+" (what the allowances can give)", fault.Range)
 		return
 	case !out:
 		p.Most = units.Length{}.Max(p.Most)
@@ -253,7 +253,7 @@ func (p *LettingPlan) resew(i int) error {
 	}
 	made, ok := withTake(spec, o.Before, o.Take)
 	if !ok {
-		return fault.Faults{{Path: "Then", Got: s.Then.String(), Limit: "a kind that can be sewn with " + o.Take.String() + " from each ply", Kind: fault.Conflict}}
+		return fault.Faults{{Path: "then", Got: s.Then.String(), Limit: "a kind that can be sewn with " + o.Take.String() + " from each ply", Kind: fault.Conflict}}
 	}
 	after, err := made.Plan()
 	o.After = after

@@ -33,11 +33,11 @@ func (f Fit) String() string {
 
 // MarshalText is the fit's name, empty for [NoFit]. A value that is no fit is a
 // fault.
-func (f Fit) MarshalText() ([]byte, error) { return ticket.NameText(f, fitNames[:], "Fit") }
+func (f Fit) MarshalText() ([]byte, error) { return ticket.NameText(f, fitNames[:], "fit") }
 
 // UnmarshalText takes a fit's name. Empty text is [NoFit].
 func (f *Fit) UnmarshalText(text []byte) error {
-	return ticket.ReadName(f, text, fitNames[:], "Fit")
+	return ticket.ReadName(f, text, fitNames[:], "fit")
 }
 
 // Verdicts yields every [Fit], [NoFit] excepted.
@@ -109,16 +109,16 @@ func (m Match) solve() (matchFields, matchWork, error) {
 	space := make([]Take, 0, min(len(m.Long.Takes), MaxTakes)+min(len(m.Short.Takes), MaxTakes))
 	long, err := m.Long.work(space)
 	if err != nil {
-		a.Include("Long", err)
+		a.Include("long", err)
 	} else {
 		space = space[:len(long.spec.Takes)]
 	}
 	short, err := m.Short.work(space)
 	if err != nil {
-		a.Include("Short", err)
+		a.Include("short", err)
 	}
 	if m.Long.Name == m.Short.Name {
-		a.Fault("Short.Name", fmt.Sprintf("%.*q", fault.MaxName, m.Short.Name), "a name other than Long has", fault.Conflict)
+		a.Fault("short.name", fmt.Sprintf("%.*q", fault.MaxName, m.Short.Name), "a name other than long has", fault.Conflict)
 	}
 	limits(&a, m.MaxEase, m.MaxGathers)
 	if a.Failed() {
@@ -130,7 +130,7 @@ func (m Match) solve() (matchFields, matchWork, error) {
 	}
 	w, err := compare(&long, &short, m.MaxEase, m.MaxGathers)
 	if err != nil {
-		a.Fault("Long", "", "amounts of fewer places", fault.KindOf(err))
+		a.Fault("long", "", "amounts of fewer places", fault.KindOf(err))
 	}
 	return set, w, a.Err()
 }
@@ -138,13 +138,13 @@ func (m Match) solve() (matchFields, matchWork, error) {
 // limits checks the limits of ease and gathers.
 func limits(a *fault.Audit, ease, gathers units.Ratio) {
 	if ease.Sign() < 0 {
-		a.Fault("MaxEase", ease.String(), "0 or more", fault.Sign)
+		a.Fault("maxEase", ease.String(), "0 or more", fault.Sign)
 	}
 	switch {
 	case gathers.Sign() < 0:
-		a.Fault("MaxGathers", gathers.String(), "0 or more", fault.Sign)
+		a.Fault("maxGathers", gathers.String(), "0 or more", fault.Sign)
 	case gathers.Sign() > 0 && gathers.Less(ease):
-		a.Fault("MaxGathers", gathers.String(), "at least "+ease.String()+" (MaxEase)", fault.Conflict)
+		a.Fault("maxGathers", gathers.String(), "at least "+ease.String()+" (maxEase)", fault.Conflict)
 	}
 }
 
@@ -225,14 +225,14 @@ func (f matchFields) list() ticket.Fields {
 		}
 		b = append(append(b, of...), name...)
 	}
-	put(longName, "Long.", "Name")
+	put(longName, "long.", "name")
 	for i, n := range edgeFieldNames {
-		put(1<<(longShift+i), "Long.", n)
+		put(1<<(longShift+i), "long.", n)
 	}
-	put(shortName, "Short.", "Name")
+	put(shortName, "short.", "name")
 	for i, n := range edgeFieldNames {
-		put(1<<(shortShift+i), "Short.", n)
+		put(1<<(shortShift+i), "short.", n)
 	}
-	put(maxEase, "", "MaxEase")
+	put(maxEase, "", "maxEase")
 	return ticket.Fields(b)
 }

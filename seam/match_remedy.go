@@ -25,7 +25,7 @@ func (r Remedy) ApplyMatch(m Match) (Match, error) {
 	case cmp.Or(m.Short.Name, "short edge"):
 		takes = m.Short.Takes
 	default:
-		return Match{}, fault.Faults{{Path: "Edge", Got: quote(r.Edge), Limit: "the name of an edge", Kind: fault.Unknown}}
+		return Match{}, fault.Faults{{Path: "edge", Got: quote(r.Edge), Limit: "the name of an edge", Kind: fault.Unknown}}
 	}
 	found := false
 	for i, t := range takes {
@@ -42,7 +42,7 @@ func (r Remedy) ApplyMatch(m Match) (Match, error) {
 		takes[i] = t
 	}
 	if !found {
-		return Match{}, fault.Faults{{Path: "Seam", Got: quote(r.Seam), Limit: "the name of a seam that crosses the edge", Kind: fault.Unknown}}
+		return Match{}, fault.Faults{{Path: "seam", Got: quote(r.Seam), Limit: "the name of a seam that crosses the edge", Kind: fault.Unknown}}
 	}
 	return m, nil
 }

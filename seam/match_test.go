@@ -56,7 +56,7 @@ func TestMatchFits(t *testing.T) {
 			got := [...]units.Near{p.Drafted, p.Sewn, p.Change, p.Limit}
 			for i, want := range [...]string{c.drafted, c.sewn, c.change, c.limit} {
 				if got[i] != units.Exactly(in(want)) {
-					t.Errorf("figure %d of Drafted, Sewn, Change, Limit is %v, want %s in", i, got[i], want)
+					t.Errorf("figure %d of drafted, sewn, change, limit is %v, want %s in", i, got[i], want)
 				}
 			}
 			if p.Fit != c.fit {
@@ -104,7 +104,7 @@ func TestMatchAssumed(t *testing.T) {
 		Long:  Edge{Net: in("9"), Takes: []Take{{Drafted: in("5/8")}}},
 		Short: Edge{Net: in("8"), Takes: []Take{{Drafted: in("5/8"), Plies: 1}}, Own: Take{Drafted: in("1/2"), Cut: in("1/2")}},
 	}.Plan()
-	want := ticket.Fields("Long.Name Long.Takes.Cut Long.Takes.Taken Long.Takes.Plies Short.Name Short.Takes.Cut Short.Takes.Taken Short.Own.Taken MaxEase")
+	want := ticket.Fields("long.name long.takes.cut long.takes.taken long.takes.plies short.name short.takes.cut short.takes.taken short.own.taken maxEase")
 	if err != nil || p.Assumed != want {
 		t.Errorf("assumed %q, %v, want %q", p.Assumed, err, want)
 	}
@@ -120,13 +120,13 @@ func TestMatchFaults(t *testing.T) {
 		m    Match
 		want string
 	}{
-		{"nothing", Match{}, "Long.Along missing\nShort.Along missing"},
+		{"nothing", Match{}, "long.along missing\nshort.along missing"},
 		{"in order", Match{
 			Long: Edge{Name: "neck"}, Short: Edge{Name: "neck", Net: in("1"), Takes: []Take{{}}},
 			MaxEase: frac(-1, 1), MaxGathers: frac(-1, 1),
-		}, "Long.Along missing\nShort.Takes[0].Drafted missing\nShort.Name conflict\nMaxEase sign\nMaxGathers sign"},
-		{"gathers less than ease", Match{Long: Edge{Net: in("1")}, Short: Edge{Net: in("1")}, MaxEase: frac(1, 2), MaxGathers: frac(1, 3)}, "MaxGathers conflict"},
-		{"a million takes", Match{Long: Edge{Net: in("1"), Takes: make([]Take, 1_000_000)}, Short: Edge{Net: in("1")}}, "Long.Takes range"},
+		}, "long.along missing\nshort.takes[0].drafted missing\nshort.name conflict\nmaxEase sign\nmaxGathers sign"},
+		{"gathers less than ease", Match{Long: Edge{Net: in("1")}, Short: Edge{Net: in("1")}, MaxEase: frac(1, 2), MaxGathers: frac(1, 3)}, "maxGathers conflict"},
+		{"a million takes", Match{Long: Edge{Net: in("1"), Takes: make([]Take, 1_000_000)}, Short: Edge{Net: in("1")}}, "long.takes range"},
 	} {
 		_, err := c.m.Plan()
 		if diff := cmp.Diff(c.want, faults(err)); diff != "" {

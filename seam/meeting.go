@@ -43,27 +43,27 @@ type MeetingPlan struct {
 // Plan works out the meeting. The faults are [fault.Faults].
 func (m Meeting) Plan() (MeetingPlan, error) {
 	var a fault.Audit
-	a.Need("Drafted", m.Drafted)
-	a.NotNegative("Cut", m.Cut)
-	a.NotNegative("Taken", m.Taken)
+	a.Need("drafted", m.Drafted)
+	a.NotNegative("cut", m.Cut)
+	a.NotNegative("taken", m.Taken)
 	lean := func(path string, r units.Ratio) {
 		if !slight(r) {
 			a.Fault(path, short(r.String()), "a numerator and a denominator of at most "+ticket.Of(MaxTerm).String(), fault.Range)
 		}
 	}
-	lean("Front", m.Front)
-	if lean("Back", m.Back); a.Failed() {
+	lean("front", m.Front)
+	if lean("back", m.Back); a.Failed() {
 		return MeetingPlan{}, a.Err()
 	}
 	var p MeetingPlan
 	var set assumptions
 	if m.Cut.IsZero() {
 		m.Cut = m.Drafted
-		set.add("Cut")
+		set.add("cut")
 	}
 	if m.Taken.IsZero() {
 		m.Taken = m.Drafted
-		set.add("Taken")
+		set.add("taken")
 	}
 	p.Spec, p.Assumed = m, set.list()
 	p.Drift = m.Cut.Sub(m.Taken)

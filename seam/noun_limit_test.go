@@ -21,25 +21,25 @@ func TestNounLimits(t *testing.T) {
 	}{
 		{"a slope as fine as may be", seam.Dart{Length: in(6, 1), Width: in(1, 1), Slope: r(1, seam.MaxTerm)}, ""},
 		{"a slope as steep as may be", seam.Dart{Length: in(6, 1), Width: in(1, 1), Slope: r(-seam.MaxTerm, 1)}, ""},
-		{"a slope finer", seam.Dart{Length: in(6, 1), Width: in(1, 1), Slope: r(2, 2*seam.MaxTerm+1)}, "Slope"},
+		{"a slope finer", seam.Dart{Length: in(6, 1), Width: in(1, 1), Slope: r(2, 2*seam.MaxTerm+1)}, "slope"},
 		{"both terms great", seam.Dart{Length: in(6, 1), Width: in(1, 1), Slope: r(seam.MaxTerm, seam.MaxTerm-1)}, ""},
-		{"a slope steeper", seam.Dart{Length: in(6, 1), Width: in(1, 1), Slope: r(-seam.MaxTerm-1, 1)}, "Slope"},
+		{"a slope steeper", seam.Dart{Length: in(6, 1), Width: in(1, 1), Slope: r(-seam.MaxTerm-1, 1)}, "slope"},
 		{"the whole dart moved", seam.Pivot{Length: in(6, 1), Width: in(1, 1), Turn: r(1, 12), To: in(1, 1)}, ""},
 		{"a trim as wide as the allowance", seam.Row{Kind: seam.StayStitch, Trim: in(5, 8)}, ""},
-		{"an inner layer of nothing", seam.Roll{Apart: in(1, 1), Angle: r(1, 1), Length: in(1, 1)}, "Length"},
-		{"an under piece of nothing", seam.Favour{By: in(1, 1), Edge: in(1, 1), Bend: r(1, 1)}, "Edge"},
-		{"the other edge all across once folded up", seam.Lengthening{By: in(-1, 1), Height: in(4, 1), WithRun: in(3, 1)}, "WithRun"},
-		{"and before", seam.Lengthening{By: in(1, 1), Height: in(3, 1), WithRun: in(3, 1)}, "WithRun"},
+		{"an inner layer of nothing", seam.Roll{Apart: in(1, 1), Angle: r(1, 1), Length: in(1, 1)}, "length"},
+		{"an under piece of nothing", seam.Favour{By: in(1, 1), Edge: in(1, 1), Bend: r(1, 1)}, "edge"},
+		{"the other edge all across once folded up", seam.Lengthening{By: in(-1, 1), Height: in(4, 1), WithRun: in(3, 1)}, "withRun"},
+		{"and before", seam.Lengthening{By: in(1, 1), Height: in(3, 1), WithRun: in(3, 1)}, "withRun"},
 		{"all that each ply has", seam.Letting{Total: in(3, 4), Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.Plain}, Each: in(3, 8)}}}, ""},
 		{"as many corners as may be", seam.Binding{Kind: seam.DoubleBinding, Finished: in(1, 4), Edge: in(1, 1), Corners: seam.MaxCorners}, ""},
-		{"one more", seam.Binding{Kind: seam.DoubleBinding, Finished: in(1, 4), Edge: in(1, 1), Corners: seam.MaxCorners + 1}, "Corners"},
+		{"one more", seam.Binding{Kind: seam.DoubleBinding, Finished: in(1, 4), Edge: in(1, 1), Corners: seam.MaxCorners + 1}, "corners"},
 		{"as many quarters as may be", seam.Roll{Apart: in(1, 64), Quarters: seam.MaxQuarters}, ""},
-		{"one more", seam.Roll{Apart: in(1, 64), Quarters: seam.MaxQuarters + 1}, "Quarters"},
+		{"one more", seam.Roll{Apart: in(1, 64), Quarters: seam.MaxQuarters + 1}, "quarters"},
 		{"as many seams alike as may be", seam.Letting{Total: in(1, 8), Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.Plain}, Times: seam.MaxAlike}}}, ""},
-		{"one more", seam.Letting{Total: in(1, 8), Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.Plain}, Times: seam.MaxAlike + 1}}}, "Seams[0].Times"},
-		{"a kind one past the last", seam.Row{Kind: seam.TopStitch + 1}, "Kind"},
-		{"a strip one past the last", seam.Binding{Kind: seam.Piping + 1}, "Kind"},
-		{"a dart one past the last", seam.Dart{Kind: seam.OpenEndedDart + 1}, "Kind"},
+		{"one more", seam.Letting{Total: in(1, 8), Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.Plain}, Times: seam.MaxAlike + 1}}}, "seams[0].times"},
+		{"a kind one past the last", seam.Row{Kind: seam.TopStitch + 1}, "kind"},
+		{"a strip one past the last", seam.Binding{Kind: seam.Piping + 1}, "kind"},
+		{"a dart one past the last", seam.Dart{Kind: seam.OpenEndedDart + 1}, "kind"},
 	} {
 		switch _, err := planNoun(t, c.spec); {
 		case err == nil && c.fault != "", err != nil && faultPaths(t, err) != c.fault:
@@ -148,14 +148,14 @@ func TestNounFaultTexts(t *testing.T) {
 		spec any
 		want string
 	}{
-		{seam.Letting{Total: in(1, 1), Seams: []seam.Let{{Spec: plain, Each: in(1, 8)}}}, "Total 1 in: disagrees with what else is given, want 1/4 in (what Each gives in all)"},
-		{seam.Letting{Total: in(1, 1), Seams: []seam.Let{{Spec: plain}}}, "Total 1 in: out of range, want at most 3/4 in (what the allowances can give)"},
-		{seam.Lengthening{By: in(-2, 1), Height: in(2, 1)}, "Height 2 in: out of range, want more than 2 in (what is folded up)"},
-		{seam.Binding{Kind: seam.DoubleBinding, Finished: in(1, 4), Ring: true}, "Ring true: not used here, want none where Edge is not given"},
-		{seam.Dart{Kind: seam.OpenEndedDart, Length: in(4, 1), End: in(1, 1)}, "Width: not given, want more than 0 in"},
-		{seam.Row{Kind: seam.TopStitch, Start: in(1, 4)}, "End 0 in: out of range, want more than 1/4 in (Start)"},
-		{seam.Pivot{Length: in(6, 1), Width: in(1, 1), Turn: units.RatioOf(1, 2), To: in(1, 1)}, "Turn 1/2: out of range, want at most 1/12 (the whole dart: Width over twice Length)"},
-		{seam.Easing{Long: in(1, 1), Zones: []seam.Zone{{Length: in(2, 1)}}}, "Long 1 in: out of range, want at least 2 in (all Zones): an edge shorter than its partner is a mismatch"},
+		{seam.Letting{Total: in(1, 1), Seams: []seam.Let{{Spec: plain, Each: in(1, 8)}}}, "total 1 in: disagrees with what else is given, want 1/4 in (what each gives in all)"},
+		{seam.Letting{Total: in(1, 1), Seams: []seam.Let{{Spec: plain}}}, "total 1 in: out of range, want at most 3/4 in (what the allowances can give)"},
+		{seam.Lengthening{By: in(-2, 1), Height: in(2, 1)}, "height 2 in: out of range, want more than 2 in (what is folded up)"},
+		{seam.Binding{Kind: seam.DoubleBinding, Finished: in(1, 4), Ring: true}, "ring true: not used here, want none where edge is not given"},
+		{seam.Dart{Kind: seam.OpenEndedDart, Length: in(4, 1), End: in(1, 1)}, "width: not given, want more than 0 in"},
+		{seam.Row{Kind: seam.TopStitch, Start: in(1, 4)}, "end 0 in: out of range, want more than 1/4 in (start)"},
+		{seam.Pivot{Length: in(6, 1), Width: in(1, 1), Turn: units.RatioOf(1, 2), To: in(1, 1)}, "turn 1/2: out of range, want at most 1/12 (the whole dart: width over twice length)"},
+		{seam.Easing{Long: in(1, 1), Zones: []seam.Zone{{Length: in(2, 1)}}}, "long 1 in: out of range, want at least 2 in (all zones): an edge shorter than its partner is a mismatch"},
 	} {
 		if _, err := planNoun(t, c.spec); err == nil || err.Error() != c.want {
 			t.Errorf("%+v:\n%v\nwant\n%s", c.spec, err, c.want)

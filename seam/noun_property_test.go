@@ -213,7 +213,7 @@ func TestLettingAddsUp(t *testing.T) {
 		}
 		p, err := l.Plan()
 		if err != nil {
-			if got := faultPaths(t, err); got != "Total" {
+			if got := faultPaths(t, err); got != "total" {
 				t.Errorf("%+v: %v", l, err)
 			}
 			continue
@@ -295,7 +295,7 @@ func TestLettingThroughAssembly(t *testing.T) {
 		}
 	}
 	l.Spec.Seams[0].Name = "hem"
-	if _, err := l.Apply(a); faultPaths(t, err) != "Seams" {
+	if _, err := l.Apply(a); faultPaths(t, err) != "seams" {
 		t.Errorf("a seam that is not there: %v", err)
 	}
 }

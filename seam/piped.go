@@ -70,9 +70,9 @@ func (v *solver) graded() {
 	v.fill(&v.TrimUnder, fieldTrimUnder, inside(usualTrim(), v.Trim))
 	switch {
 	case v.TrimUnder.Less(v.Trim):
-		v.holds("TrimUnder", v.TrimUnder)
+		v.holds("trimUnder", v.TrimUnder)
 	default:
-		v.audit.Fault("TrimUnder", v.TrimUnder.String(), "less than "+v.Trim.String()+" (Trim)", fault.Range)
+		v.audit.Fault("trimUnder", v.TrimUnder.String(), "less than "+v.Trim.String()+" (trim)", fault.Range)
 	}
 }
 

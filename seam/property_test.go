@@ -24,9 +24,9 @@ func someLength(r *rand.Rand) units.Length {
 // specLengths are the lengths of a spec by name, in the order of its fields.
 func specLengths(s *seam.Spec) []specLength {
 	return []specLength{
-		{"Drafted", &s.Drafted}, {"DraftedUnder", &s.DraftedUnder}, {"Cut", &s.Cut}, {"CutUnder", &s.CutUnder}, {"First", &s.First},
-		{"Second", &s.Second}, {"Take", &s.Take}, {"Trim", &s.Trim}, {"TrimUnder", &s.TrimUnder}, {"Turned", &s.Turned}, {"Strip", &s.Strip},
-		{"Cord", &s.Cord}, {"Row", &s.Row}, {"Thickness", &s.Thickness},
+		{"drafted", &s.Drafted}, {"draftedUnder", &s.DraftedUnder}, {"cut", &s.Cut}, {"cutUnder", &s.CutUnder}, {"first", &s.First},
+		{"second", &s.Second}, {"take", &s.Take}, {"trim", &s.Trim}, {"trimUnder", &s.TrimUnder}, {"turned", &s.Turned}, {"strip", &s.Strip},
+		{"cord", &s.Cord}, {"row", &s.Row}, {"thickness", &s.Thickness},
 	}
 }
 
@@ -39,7 +39,7 @@ type specLength struct {
 func someSpec(r *rand.Rand) seam.Spec {
 	s := seam.Spec{Kind: seam.Kind(1 + r.IntN(int(seam.Graded))), Fraying: r.IntN(2) == 0}
 	for _, l := range specLengths(&s) {
-		if s.Kind.Reads(l.name) && l.name != "Thickness" && r.IntN(3) == 0 {
+		if s.Kind.Reads(l.name) && l.name != "thickness" && r.IntN(3) == 0 {
 			*l.at = someLength(r)
 		}
 	}
@@ -49,17 +49,17 @@ func someSpec(r *rand.Rand) seam.Spec {
 			s.Thickness = in(1, 64)
 		}
 	default:
-		if s.Kind.Reads("Thickness") && r.IntN(3) == 0 {
+		if s.Kind.Reads("thickness") && r.IntN(3) == 0 {
 			s.Thickness = in(r.Int64N(8), 64)
 		}
 	}
-	if s.Kind.Reads("Layers") && r.IntN(2) == 0 {
+	if s.Kind.Reads("layers") && r.IntN(2) == 0 {
 		s.Layers = r.IntN(seam.MaxLayers + 1)
 	}
-	if s.Kind.Reads("Finish") {
+	if s.Kind.Reads("finish") {
 		s.Finish = seam.Finish(r.IntN(4))
 	}
-	s.Aside = s.Kind.Reads("Aside") && r.IntN(2) == 0
+	s.Aside = s.Kind.Reads("aside") && r.IntN(2) == 0
 	return s
 }
 
@@ -187,7 +187,7 @@ func TestAllowanceAlone(t *testing.T) {
 // Trimming never changes what a seam takes.
 func TestTrimTakesNothing(t *testing.T) {
 	for k := range seam.Kinds {
-		if !k.Reads("Trim") {
+		if !k.Reads("trim") {
 			continue
 		}
 		given := seam.Spec{Kind: k, Drafted: in(1, 1), First: in(5, 8)}

@@ -63,7 +63,7 @@ func (f *Finish) UnmarshalText(text []byte) error {
 }
 
 func unknownFinish(got string) *fault.Fault {
-	return &fault.Fault{Path: "Finish", Got: got, Limit: finishList(), Kind: fault.Unknown}
+	return &fault.Fault{Path: "finish", Got: got, Limit: finishList(), Kind: fault.Unknown}
 }
 
 func finishList() string { return "one of " + strings.Join(finishNames[Overcast:], ", ") }

@@ -40,11 +40,11 @@ func (a Act) String() string {
 
 // MarshalText is the act's name, empty for [NoAct]. A value that is no act is a
 // fault.
-func (a Act) MarshalText() ([]byte, error) { return ticket.NameText(a, actNames[:], "Act") }
+func (a Act) MarshalText() ([]byte, error) { return ticket.NameText(a, actNames[:], "act") }
 
 // UnmarshalText takes an act's name. Empty text is [NoAct].
 func (a *Act) UnmarshalText(text []byte) error {
-	return ticket.ReadName(a, text, actNames[:], "Act")
+	return ticket.ReadName(a, text, actNames[:], "act")
 }
 
 // Acts yields every [Act], [NoAct] excepted.
@@ -80,7 +80,7 @@ func (r Remedy) Apply(a Assembly) (Assembly, error) {
 	case SpreadPartner:
 		i := slices.IndexFunc(a.Edges, func(c Course) bool { return c.Name == r.Edge })
 		if i < 0 {
-			return Assembly{}, fault.Faults{{Path: "Edge", Got: quote(r.Edge), Limit: "the name of an edge", Kind: fault.Unknown}}
+			return Assembly{}, fault.Faults{{Path: "edge", Got: quote(r.Edge), Limit: "the name of an edge", Kind: fault.Unknown}}
 		}
 		a = a.clone()
 		a.Edges[i].Spread = r.Net.Sub(a.Edges[i].Net)
@@ -90,7 +90,7 @@ func (r Remedy) Apply(a Assembly) (Assembly, error) {
 }
 
 func (r Remedy) noAct() error {
-	return fault.Faults{{Path: "Act", Got: r.Act.String(), Limit: "one of the acts", Kind: fault.Unknown}}
+	return fault.Faults{{Path: "act", Got: r.Act.String(), Limit: "one of the acts", Kind: fault.Unknown}}
 }
 
 // ranked puts the remedies in order: most pairs mended, fewest left mismatched,

@@ -292,7 +292,7 @@ func TestRemediesThatFail(t *testing.T) {
 	if err != nil || len(rs) != 1 || rs[0].Act != SpreadPartner || rs[0].Edge != "band" || rs[0].Net != in("1/2") {
 		t.Errorf("%+v, %v", rs, err)
 	}
-	if _, err := (Remedy{Act: SpreadPartner, Edge: "brim", Net: in("1")}).Apply(a); faults(err) != "Edge unknown" {
+	if _, err := (Remedy{Act: SpreadPartner, Edge: "brim", Net: in("1")}).Apply(a); faults(err) != "edge unknown" {
 		t.Errorf("an edge that is not there: %v", err)
 	}
 	// A band as long as the cuff has lost cannot be folded to nothing.
@@ -387,10 +387,10 @@ func TestRemedyApplyFaults(t *testing.T) {
 		r    Remedy
 		want string
 	}{
-		{Remedy{Edge: "neck", Seam: "shoulder"}, "Act unknown"},
-		{Remedy{Act: CutDrift, Edge: "hem", Seam: "shoulder"}, "Edge unknown"},
-		{Remedy{Act: CutDrift, Edge: "neck", Seam: "side"}, "Seam unknown"},
-		{Remedy{Act: CutDrift, Edge: "short edge", Seam: "side"}, "Seam unknown"},
+		{Remedy{Edge: "neck", Seam: "shoulder"}, "act unknown"},
+		{Remedy{Act: CutDrift, Edge: "hem", Seam: "shoulder"}, "edge unknown"},
+		{Remedy{Act: CutDrift, Edge: "neck", Seam: "side"}, "seam unknown"},
+		{Remedy{Act: CutDrift, Edge: "short edge", Seam: "side"}, "seam unknown"},
 	} {
 		if _, err := c.r.ApplyMatch(m); faults(err) != c.want {
 			t.Errorf("%+v: %v, want %s", c.r, err, c.want)

@@ -39,20 +39,20 @@ type RollPlan struct {
 // Plan works out the bend. The faults are [fault.Faults].
 func (r Roll) Plan() (RollPlan, error) {
 	var a fault.Audit
-	a.Need("Apart", r.Apart)
+	a.Need("apart", r.Apart)
 	switch {
 	case r.Quarters == 0 && r.Angle.IsZero():
-		a.Fault("Quarters", "", "1 or more, or Angle", fault.Missing)
+		a.Fault("quarters", "", "1 or more, or angle", fault.Missing)
 	case r.Quarters != 0:
-		a.Count("Quarters", r.Quarters, 1, MaxQuarters)
+		a.Count("quarters", r.Quarters, 1, MaxQuarters)
 	}
 	switch {
 	case r.Angle.Sign() < 0:
-		a.Fault("Angle", short(r.Angle.String()), "more than 0", fault.Sign)
+		a.Fault("angle", short(r.Angle.String()), "more than 0", fault.Sign)
 	case r.Angle.Sign() > 0 && r.Quarters != 0:
-		a.Fault("Angle", short(r.Angle.String()), "none where Quarters is "+strconv.Itoa(r.Quarters), fault.Unused)
+		a.Fault("angle", short(r.Angle.String()), "none where quarters is "+strconv.Itoa(r.Quarters), fault.Unused)
 	}
-	a.NotNegative("Length", r.Length)
+	a.NotNegative("length", r.Length)
 	if a.Failed() {
 		return RollPlan{}, a.Err()
 	}
@@ -64,7 +64,7 @@ func (r Roll) Plan() (RollPlan, error) {
 	if !r.Length.IsZero() {
 		p.Inner = units.Exactly(r.Length).Sub(p.Shorter)
 		if n, err := p.Inner.Sign(); err != nil || n <= 0 {
-			a.Fault("Length", short(r.Length.String()), "more than "+short(p.Shorter.String())+" (what the bend takes)", fault.Range)
+			a.Fault("length", short(r.Length.String()), "more than "+short(p.Shorter.String())+" (what the bend takes)", fault.Range)
 			return RollPlan{}, a.Err()
 		}
 	}

@@ -11,29 +11,30 @@ import (
 // and what it must catch or clear. See [RowKind] for what each kind reads. Zero
 // means not given.
 type Row struct {
-	Kind      RowKind      // which row; there is no default
-	Allowance units.Length // of the seam beside it, from the seam line to the raw edge; default 5/8 in, [Standard]
+	Kind      RowKind      `json:"kind,omitzero"`      // which row; there is no default
+	Allowance units.Length `json:"allowance,omitzero"` // of the seam beside it, from the seam line to the raw edge; default 5/8 in, [Standard]
 
 	// Distance is from what the kind says. Default, each as printed: staystitch
 	// and ease-stitch 1/8 in, reinforcement 1/4 in, edgestitch 1/8 in, topstitch
 	// 1/4 in; and by common practice understitch 1/16 in. See [Trims].
-	Distance units.Length
+	Distance units.Length `json:"distance,omitzero"`
 
 	// Trim is what is left of the allowance, from the seam line, once it is
 	// trimmed. Of a reinforcement 3/8 in by default; not given for the others:
 	// nothing is trimmed.
-	Trim units.Length
+	Trim units.Length `json:"trim,omitzero"`
 
 	// Layer is how far the narrowest layer reaches that the row must catch on the
 	// wrong side: the graded allowances, the free edge of a facing. It is measured
 	// from where Distance is. Not given: it is not looked at.
-	Layer  units.Length
-	Margin units.Length // how far inside the end of Layer the row must stay; default 1/8 in for topstitch and else 1/16 in, common practice
+	Layer  units.Length `json:"layer,omitzero"`
+	Margin units.Length `json:"margin,omitzero"` // how far inside the end of Layer the row must stay; default 1/8 in for topstitch and else 1/16 in, common practice
 
 	// Start and End are the near and the far end of what the row must run clear
 	// of, such as a buttonhole that lies square to it, measured from where
 	// Distance is. Not given: nothing.
-	Start, End units.Length
+	Start units.Length `json:"start,omitzero"`
+	End   units.Length `json:"end,omitzero"` // the far end; see Start
 }
 
 // A RowPlan is where the row runs. It is comparable.
@@ -51,10 +52,10 @@ type RowPlan struct {
 func (r Row) audit(a *fault.Audit) {
 	switch {
 	case r.Kind == NoRow:
-		a.Fault("Kind", "", "one of staystitch, ease-stitch, reinforcement, understitch, edgestitch, topstitch", fault.Missing)
+		a.Fault("kind", "", "one of staystitch, ease-stitch, reinforcement, understitch, edgestitch, topstitch", fault.Missing)
 		return
 	case int(r.Kind) >= len(rowNames):
-		oneOf(a, "Kind", rowNames[:], int(r.Kind), r.Kind.String())
+		oneOf(a, "kind", rowNames[:], int(r.Kind), r.Kind.String())
 		return
 	}
 	in := r.Kind.inAllowance()
@@ -65,17 +66,17 @@ func (r Row) audit(a *fault.Audit) {
 			a.Unused(path, l, false, r.Kind)
 		}
 	}
-	only("Allowance", r.Allowance, in)
-	a.NotNegative("Distance", r.Distance)
-	only("Trim", r.Trim, in)
-	only("Layer", r.Layer, !in)
-	only("Margin", r.Margin, !in)
+	only("allowance", r.Allowance, in)
+	a.NotNegative("distance", r.Distance)
+	only("trim", r.Trim, in)
+	only("layer", r.Layer, !in)
+	only("margin", r.Margin, !in)
 	if !in && r.Layer.IsZero() && r.Margin.Sign() > 0 {
-		a.Fault("Margin", r.Margin.String(), "none where Layer is not given", fault.Unused)
+		a.Fault("margin", r.Margin.String(), "none where layer is not given", fault.Unused)
 	}
-	only("Start", r.Start, !in)
-	if only("End", r.End, !in); !in && r.Start.Sign() >= 0 && r.End.Sign() >= 0 && !(r.Start.IsZero() && r.End.IsZero()) && !r.Start.Less(r.End) {
-		a.Fault("End", r.End.String(), "more than "+r.Start.String()+" (Start)", fault.Range)
+	only("start", r.Start, !in)
+	if only("end", r.End, !in); !in && r.Start.Sign() >= 0 && r.End.Sign() >= 0 && !(r.Start.IsZero() && r.End.IsZero()) && !r.Start.Less(r.End) {
+		a.Fault("end", r.End.String(), "more than "+r.Start.String()+" (start)", fault.Range)
 	}
 }
 
@@ -108,16 +109,16 @@ func (r Row) Plan() (RowPlan, error) {
 	}
 	in := r.Kind.inAllowance()
 	if in {
-		fill(&r.Allowance, "Allowance", Standard())
+		fill(&r.Allowance, "allowance", Standard())
 	}
-	fill(&r.Distance, "Distance", r.Kind.usual())
+	fill(&r.Distance, "distance", r.Kind.usual())
 	if r.Kind == Reinforcement {
-		fill(&r.Trim, "Trim", inch(3, 8).Min(r.Allowance))
+		fill(&r.Trim, "trim", inch(3, 8).Min(r.Allowance))
 	}
 	if in && !r.Distance.Less(r.Allowance) {
-		a.Fault("Distance", r.Distance.String(), "less than "+r.Allowance.String()+" (Allowance)", fault.Range)
+		a.Fault("distance", r.Distance.String(), "less than "+r.Allowance.String()+" (allowance)", fault.Range)
 	}
-	if fault.AtMost(&a, "Trim", r.Trim, r.Allowance, "Allowance", fault.Range); a.Failed() {
+	if fault.AtMost(&a, "trim", r.Trim, r.Allowance, "allowance", fault.Range); a.Failed() {
 		return RowPlan{}, a.Err()
 	}
 	if !r.Layer.IsZero() {
@@ -125,7 +126,7 @@ func (r Row) Plan() (RowPlan, error) {
 		if r.Kind == TopStitch {
 			least = inch(1, 8)
 		}
-		fill(&r.Margin, "Margin", least)
+		fill(&r.Margin, "margin", least)
 		p.Beyond = r.Layer.Sub(r.Distance)
 		p.Caught = !p.Beyond.Less(r.Margin)
 	}
@@ -223,7 +224,7 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		warn("The row runs through what it must clear: move one of them, or turn a buttonhole to lie along the row.")
 	}
 	sh.Sources = append(sh.Sources, r.Kind.cite(), straightnessCite())
-	if p.Assumed.Has("Allowance") {
+	if p.Assumed.Has("allowance") {
 		sh.Sources = append(sh.Sources, standardCite())
 	}
 	return sh

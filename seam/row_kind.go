@@ -47,11 +47,11 @@ func (k RowKind) String() string {
 
 // MarshalText is the kind's name, empty for [NoRow]. A value that is no kind is a
 // fault.
-func (k RowKind) MarshalText() ([]byte, error) { return ticket.NameText(k, rowNames[:], "Kind") }
+func (k RowKind) MarshalText() ([]byte, error) { return ticket.NameText(k, rowNames[:], "kind") }
 
 // UnmarshalText takes a kind's name. Empty text is [NoRow].
 func (k *RowKind) UnmarshalText(text []byte) error {
-	return ticket.ReadName(k, text, rowNames[:], "Kind")
+	return ticket.ReadName(k, text, rowNames[:], "kind")
 }
 
 // RowKinds yields every [RowKind], [NoRow] excepted.

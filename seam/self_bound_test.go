@@ -17,13 +17,13 @@ func TestSelfBoundTrim(t *testing.T) {
 		{seam.Spec{First: in(1, 2)}, "", 8},
 		{seam.Spec{First: in(3, 8)}, "", 6},
 		{seam.Spec{First: in(7, 16), Fraying: true}, "", 8},
-		{seam.Spec{First: in(3, 8), Fraying: true}, "First 3/8 in: raw edge would show, want more than 3/8 in (three times 1/8 in, the least of the under ply)", 0},
-		{seam.Spec{First: in(1, 16)}, "First 1/16 in: raw edge would show, want more than 3/16 in (three times 1/16 in, the least of the under ply)", 0},
-		{seam.Spec{First: in(5, 8), Second: in(11, 64), Fraying: true}, "Second 11/64 in: raw edge would show, want at least 3/16 in (a quarter of First and of 1/8 in, the least of the under ply)", 0},
-		{seam.Spec{First: in(5, 16), Second: in(1, 8), Fraying: true}, "Second 1/8 in: raw edge would show, want more than 1/8 in (1/8 in, the least of the under ply)", 0},
-		{seam.Spec{First: in(5, 8), Turned: in(19, 64), Fraying: true}, "Turned 19/64 in: raw edge would show, want at most 1/4 in (half of First less 1/8 in, the least of the under ply)", 0},
+		{seam.Spec{First: in(3, 8), Fraying: true}, "first 3/8 in: raw edge would show, want more than 3/8 in (three times 1/8 in, the least of the under ply)", 0},
+		{seam.Spec{First: in(1, 16)}, "first 1/16 in: raw edge would show, want more than 3/16 in (three times 1/16 in, the least of the under ply)", 0},
+		{seam.Spec{First: in(5, 8), Second: in(11, 64), Fraying: true}, "second 11/64 in: raw edge would show, want at least 3/16 in (a quarter of first and of 1/8 in, the least of the under ply)", 0},
+		{seam.Spec{First: in(5, 16), Second: in(1, 8), Fraying: true}, "second 1/8 in: raw edge would show, want more than 1/8 in (1/8 in, the least of the under ply)", 0},
+		{seam.Spec{First: in(5, 8), Turned: in(19, 64), Fraying: true}, "turned 19/64 in: raw edge would show, want at most 1/4 in (half of first less 1/8 in, the least of the under ply)", 0},
 		{seam.Spec{First: in(5, 8), Turned: in(1, 4), Fraying: true}, "", 8},
-		{seam.Spec{First: in(5, 8), Trim: in(5, 64), Fraying: true}, "Trim 5/64 in: out of range, want at least 3 mm (cloth that frays)", 0},
+		{seam.Spec{First: in(5, 8), Trim: in(5, 64), Fraying: true}, "trim 5/64 in: out of range, want at least 3 mm (cloth that frays)", 0},
 	} {
 		c.spec.Kind, c.spec.Drafted = seam.SelfBound, in(5, 8)
 		p, err := c.spec.Plan()

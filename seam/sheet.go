@@ -234,7 +234,7 @@ func (p Plan) tight(sh *ticket.Sheet, under string) {
 
 // cites are the sources of the allowances assumed.
 func (p Plan) cites(sh *ticket.Sheet) {
-	if p.Assumed.Has("Drafted") {
+	if p.Assumed.Has("drafted") {
 		sh.Sources = append(sh.Sources, standardCite())
 	}
 	sh.Sources = append(sh.Sources, straightnessCite())

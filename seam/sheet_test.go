@@ -31,11 +31,11 @@ func sheetSpecs() []seam.Spec {
 		}
 		specs = append(specs, seam.Spec{Kind: k}, seam.Spec{Kind: k, Fraying: true},
 			seam.Spec{Kind: k, Drafted: in(1, 1), DraftedUnder: in(5, 4), Cut: in(7, 8), CutUnder: in(3, 4), First: first, Fraying: true})
-		if k.Reads("Trim") && k != seam.Welt && k != seam.SelfBound && k != seam.French {
+		if k.Reads("trim") && k != seam.Welt && k != seam.SelfBound && k != seam.French {
 			specs = append(specs, seam.Spec{Kind: k, Drafted: in(1, 1), Trim: in(5, 16)})
 		}
 		for f := range seam.Finishes {
-			if k.Reads("Finish") {
+			if k.Reads("finish") {
 				specs = append(specs, seam.Spec{Kind: k, Finish: f, Fraying: true})
 			}
 		}

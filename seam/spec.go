@@ -199,9 +199,9 @@ func inOrder(err error) error {
 func (v *solver) each() {
 	switch {
 	case v.Kind == NoKind:
-		v.audit.Fault("Kind", "", kindList(), fault.Missing)
+		v.audit.Fault("kind", "", kindList(), fault.Missing)
 	case !v.Kind.Valid():
-		v.audit.Fault("Kind", v.Kind.String(), kindList(), fault.Unknown)
+		v.audit.Fault("kind", v.Kind.String(), kindList(), fault.Unknown)
 	}
 	lengths := [...]units.Length{
 		v.Drafted, v.DraftedUnder, v.Cut, v.CutUnder, v.First, v.Second, v.Take, v.Trim, v.TrimUnder, v.Turned, v.Strip, v.Cord, v.Row, v.Thickness,
@@ -225,19 +225,19 @@ func (v *solver) options() {
 	switch {
 	case v.Layers == 0:
 	case !reads(fieldLayers):
-		v.audit.Fault("Layers", strconv.Itoa(v.Layers), "none for "+v.Kind.String(), fault.Unused)
+		v.audit.Fault("layers", strconv.Itoa(v.Layers), "none for "+v.Kind.String(), fault.Unused)
 	default:
-		v.audit.Count("Layers", v.Layers, 2, MaxLayers)
+		v.audit.Count("layers", v.Layers, 2, MaxLayers)
 	}
 	switch {
 	case v.Finish == NoFinish:
 	case !reads(fieldFinish):
-		v.audit.Unused("Finish", v.Finish, false, v.Kind)
+		v.audit.Unused("finish", v.Finish, false, v.Kind)
 	case !v.Finish.Valid():
-		v.audit.Fault("Finish", v.Finish.String(), finishList(), fault.Unknown)
+		v.audit.Fault("finish", v.Finish.String(), finishList(), fault.Unknown)
 	}
 	if v.Aside && !reads(fieldAside) {
-		v.audit.Fault("Aside", "true", "false for "+v.Kind.String(), fault.Unused)
+		v.audit.Fault("aside", "true", "false for "+v.Kind.String(), fault.Unused)
 	}
 }
 
@@ -289,13 +289,13 @@ func (v *solver) same() {
 	case v.Take.IsZero():
 		v.Take = v.First
 	case v.Take != v.First:
-		v.audit.Fault("Take", v.Take.String(), v.First.String()+" (First)", fault.Conflict)
+		v.audit.Fault("take", v.Take.String(), v.First.String()+" (first)", fault.Conflict)
 	}
 }
 
 // missing is the fault of unequal plies about which nothing more is said.
 func (v *solver) missing() {
-	v.audit.Fault("First", "", "what is taken, since the plies are cut with "+v.Cut.String()+" and "+v.CutUnder.String(), fault.Missing)
+	v.audit.Fault("first", "", "what is taken, since the plies are cut with "+v.Cut.String()+" and "+v.CutUnder.String(), fault.Missing)
 }
 
 // takeUnder is what a solved seam takes from the under ply.
@@ -316,22 +316,22 @@ func (v *solver) enough() {
 			v.audit.Fault(path, cut.String(), "at least "+take.String()+" (what the seam takes)", fault.Range)
 		}
 	}
-	short("Cut", v.Cut, v.Drafted, v.Take)
-	short("CutUnder", v.CutUnder, v.DraftedUnder, v.takeUnder())
+	short("cut", v.Cut, v.Drafted, v.Take)
+	short("cutUnder", v.CutUnder, v.DraftedUnder, v.takeUnder())
 }
 
 // trimmed fills Trim and holds it between the least that the cloth allows and
 // the first pass.
 func (v *solver) trimmed(usual units.Length) {
 	v.fill(&v.Trim, fieldTrim, usual.Min(v.First))
-	v.holds("Trim", v.Trim)
+	v.holds("trim", v.Trim)
 }
 
 // holds refuses a trim that is wider than the first pass or frays away.
 func (v *solver) holds(path string, trim units.Length) {
 	switch low := leastAccepted(v.Fraying); {
 	case v.First.Less(trim):
-		fault.AtMost(&v.audit, path, trim, v.First, "First", fault.Range)
+		fault.AtMost(&v.audit, path, trim, v.First, "first", fault.Range)
 	case trim.Less(v.First) && trim.Less(low):
 		why := "cloth that holds"
 		if v.Fraying {
@@ -344,7 +344,7 @@ func (v *solver) holds(path string, trim units.Length) {
 // hides refuses a trimmed edge that what lies over it does not hide.
 func (v *solver) hides(over units.Length, name string) {
 	if !v.Trim.Less(over) {
-		v.audit.Fault("Trim", v.Trim.String(), "less than "+over.String()+" ("+name+")", ErrHidden)
+		v.audit.Fault("trim", v.Trim.String(), "less than "+over.String()+" ("+name+")", ErrHidden)
 	}
 }
 
@@ -352,22 +352,22 @@ func (v *solver) hides(over units.Length, name string) {
 // is the name of the whole. It refuses a turned edge that is nothing, or that
 // reaches past the seam. It reports whether the two are good.
 func (v *solver) fold(whole units.Length, of string) bool {
-	path, value := "Second", v.Second
+	path, value := "second", v.Second
 	switch {
 	case v.Second.IsZero():
-		path, value = "Turned", v.Turned
+		path, value = "turned", v.Turned
 		v.Second = whole.Sub(v.Turned)
 	case v.Turned.IsZero():
 		v.Turned = whole.Sub(v.Second)
 	case v.Second.Add(v.Turned) != whole:
-		v.audit.Fault("Turned", v.Turned.String(), whole.Sub(v.Second).String()+" ("+of+" less Second)", fault.Conflict)
+		v.audit.Fault("turned", v.Turned.String(), whole.Sub(v.Second).String()+" ("+of+" less second)", fault.Conflict)
 		return false
 	}
 	half := whole.DivInt(2)
 	switch {
 	case v.Turned.Sign() <= 0:
 		v.audit.Fault(path, value.String(), "less than "+whole.String()+" ("+of+"), to leave an edge to turn in", ErrHidden)
-	case v.Second.Less(v.Turned) && path == "Turned":
+	case v.Second.Less(v.Turned) && path == "turned":
 		v.audit.Fault(path, value.String(), "at most "+half.String()+" (half of "+of+")", ErrFlat)
 	case v.Second.Less(v.Turned):
 		v.audit.Fault(path, value.String(), "at least "+half.String()+

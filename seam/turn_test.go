@@ -126,7 +126,7 @@ func TestTurnKinds(t *testing.T) {
 		seam.French: true, seam.UntrimmedFell: true, seam.Lapped: true, seam.LappedTurned: true, seam.HongKong: true, seam.Piped: true,
 	}
 	for k := range seam.Kinds {
-		if k.Reads("Thickness") != reads[k] {
+		if k.Reads("thickness") != reads[k] {
 			t.Errorf("%v reads a thickness: %v", k, !reads[k])
 		}
 		if reads[k] {

@@ -22,7 +22,7 @@ func (v *solver) turned() {
 		}
 		v.fill(&v.Turned, fieldTurned, usual)
 	}
-	v.fold(v.Trim, "Trim")
+	v.fold(v.Trim, "trim")
 }
 
 func (p *Plan) turned() {

@@ -29,9 +29,9 @@ func (v *solver) welt() {
 	}
 	v.fill(&v.Second, fieldSecond, usual)
 	if !v.Second.Less(v.First) {
-		v.audit.Fault("Second", v.Second.String(), "less than "+v.First.String()+" (First), to catch the wide allowance", fault.Range)
+		v.audit.Fault("second", v.Second.String(), "less than "+v.First.String()+" (first), to catch the wide allowance", fault.Range)
 	}
-	v.hides(v.Second, "Second")
+	v.hides(v.Second, "second")
 }
 
 func (p *Plan) welt() {
@@ -75,12 +75,12 @@ func (v *solver) slot() {
 	v.trimmed(v.First)
 	v.fill(&v.Second, fieldSecond, usualSecond().Min(v.Trim.DivInt(2)))
 	if !v.Second.Less(v.Trim) {
-		v.audit.Fault("Second", v.Second.String(), "less than "+v.Trim.String()+" (Trim), to catch the allowance", fault.Range)
+		v.audit.Fault("second", v.Second.String(), "less than "+v.Trim.String()+" (trim), to catch the allowance", fault.Range)
 		return
 	}
 	v.fill(&v.Strip, fieldStrip, v.First.MulInt(2))
 	if low := slotLeast(v.Spec); v.Strip.Less(low) {
-		v.audit.Fault("Strip", v.Strip.String(), "at least "+low.String()+" (to be caught by both rows)", fault.Range)
+		v.audit.Fault("strip", v.Strip.String(), "at least "+low.String()+" (to be caught by both rows)", fault.Range)
 	}
 }
 

@@ -72,19 +72,19 @@ func (s Bias) least(seam units.Length) (units.Length, bool) {
 }
 
 func (s Bias) audit(a *fault.Audit) {
-	a.Need("Strip", s.Strip)
-	a.NotNegative("Wanted", s.Wanted)
-	if a.NotNegative("Square", s.Square); s.Square.IsZero() && s.Wanted.IsZero() {
-		a.Fault("Square", "", "more than 0 in, or Wanted", fault.Missing)
+	a.Need("strip", s.Strip)
+	a.NotNegative("wanted", s.Wanted)
+	if a.NotNegative("square", s.Square); s.Square.IsZero() && s.Wanted.IsZero() {
+		a.Fault("square", "", "more than 0 in, or wanted", fault.Missing)
 	}
-	a.NotNegative("Seam", s.Seam)
+	a.NotNegative("seam", s.Seam)
 	switch {
 	case !s.Step.IsZero() && s.Wanted.IsZero():
-		a.Fault("Step", s.Step.String(), "none without Wanted", fault.Unused)
+		a.Fault("step", s.Step.String(), "none without wanted", fault.Unused)
 	case s.Step.Sign() > 0 && s.Square.Sign() > 0 && !s.Square.IsMultiple(s.Step):
-		a.Fault("Step", s.Step.String(), "a mark that "+s.Square.String()+" (Square) lies on", fault.Conflict)
+		a.Fault("step", s.Step.String(), "a mark that "+s.Square.String()+" (square) lies on", fault.Conflict)
 	default:
-		a.NotNegative("Step", s.Step)
+		a.NotNegative("step", s.Step)
 	}
 }
 
@@ -97,22 +97,22 @@ func (s Bias) beyond(a *fault.Audit, assumed bool) {
 		if assumed {
 			got += ", assumed"
 		}
-		a.Fault("Step", got, "at least "+floor.DivInt(MaxSide).String()+" ("+steps+")", fault.Range)
+		a.Fault("step", got, "at least "+floor.DivInt(MaxSide).String()+" ("+steps+")", fault.Range)
 		longest = floor
 	}
-	fault.AtMost(a, "Wanted", s.Wanted, s.yield(longest, s.Seam), "what a square yields with "+steps, fault.Range)
+	fault.AtMost(a, "wanted", s.Wanted, s.yield(longest, s.Seam), "what a square yields with "+steps, fault.Range)
 }
 
 // short records a square that yields less than Wanted.
 func (s Bias) short(a *fault.Audit, yields units.Length) {
-	limit := "Wanted at most " + yields.String() + ", which this yields"
+	limit := "wanted at most " + yields.String() + ", which this yields"
 	if s.Step.IsZero() {
 		s.Step = biasStep()
 	}
 	if q, ok := s.least(s.Seam); ok {
 		limit = "at least " + q.String() + " in steps of " + s.Step.String() + ", or " + limit
 	}
-	a.Fault("Square", s.Square.String(), limit, fault.Conflict)
+	a.Fault("square", s.Square.String(), limit, fault.Conflict)
 }
 
 func biasStep() units.Length { return units.Inch.Of(1) }
@@ -135,11 +135,11 @@ func (s Bias) Plan() (BiasPlan, error) {
 	var p BiasPlan
 	if s.Seam.IsZero() {
 		s.Seam = units.Inch.Frac(1, 4)
-		p.Assumed = "Seam"
+		p.Assumed = "seam"
 	}
 	if s.Square.IsZero() && s.Step.IsZero() {
 		s.Step = biasStep()
-		p.Assumed = p.Assumed.With("Step")
+		p.Assumed = p.Assumed.With("step")
 	}
 	if !s.Step.IsZero() {
 		ok := !s.Step.MulInt(MaxSide).Less(s.Square)
@@ -147,13 +147,13 @@ func (s Bias) Plan() (BiasPlan, error) {
 			s.Square, ok = s.least(s.Seam)
 		}
 		if !ok {
-			s.beyond(&a, p.Assumed.Has("Step"))
+			s.beyond(&a, p.Assumed.Has("step"))
 			return BiasPlan{}, a.Err()
 		}
 		p.SideByArea, _ = s.least(units.Length{})
 	}
 	if low := s.floor(s.Seam); s.Square.Less(low) {
-		a.Fault("Square", s.Square.String(), "at least "+low.String()+" (four seams and the strip)", fault.Range)
+		a.Fault("square", s.Square.String(), "at least "+low.String()+" (four seams and the strip)", fault.Range)
 		return BiasPlan{}, a.Err()
 	}
 	p.Spec = s

@@ -15,11 +15,11 @@ func TestPanelsAssumeTheJoin(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if p.Spec.Widths != 3 || p.Spec.Seam != in("1/2 in") || p.Flat != in("160 in") || p.Assumed != "Seam" {
+	if p.Spec.Widths != 3 || p.Spec.Seam != in("1/2 in") || p.Flat != in("160 in") || p.Assumed != "seam" {
 		t.Errorf("%d widths, a seam of %v, %v flat, assumed %q", p.Spec.Widths, p.Spec.Seam, p.Flat, p.Assumed)
 	}
 	text := p.Sheet().Text()
-	for _, want := range []string{"1/2 in from the edge of each width", "Assumed: Seam", "Estimating curtain yardage"} {
+	for _, want := range []string{"1/2 in from the edge of each width", "Assumed: seam", "Estimating curtain yardage"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("the sheet does not say %q\n%s", want, text)
 		}
@@ -56,8 +56,8 @@ func TestPanelsFaultTellsTheSeamAssumed(t *testing.T) {
 	for _, c := range []struct {
 		seam, want string
 	}{
-		{"0 in", "Width 1 in: out of range, want more than 1 in (what the joins and the sides take of one width, a Seam of 1/2 in assumed)"},
-		{"1/2 in", "Width 1 in: out of range, want more than 1 in (what the joins and the sides take of one width)"},
+		{"0 in", "width 1 in: out of range, want more than 1 in (what the joins and the sides take of one width, a seam of 1/2 in assumed)"},
+		{"1/2 in", "width 1 in: out of range, want more than 1 in (what the joins and the sides take of one width)"},
 	} {
 		s.Seam = in(c.seam)
 		if _, err := s.Plan(); err == nil || err.Error() != c.want {

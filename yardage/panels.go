@@ -53,37 +53,37 @@ type PanelsPlan struct {
 func (s Panels) audit(a *fault.Audit) {
 	one := units.RatioOf(1, 1)
 	need := s.Widths == 0
-	if a.NotNegative("Cover", s.Cover); need && s.Cover.IsZero() {
-		a.Fault("Cover", "", "more than 0 in, or Widths", fault.Missing)
+	if a.NotNegative("cover", s.Cover); need && s.Cover.IsZero() {
+		a.Fault("cover", "", "more than 0 in, or widths", fault.Missing)
 	}
 	switch {
 	case need && s.Fullness.IsZero():
-		a.Fault("Fullness", "", "1 or more, or Widths", fault.Missing)
+		a.Fault("fullness", "", "1 or more, or widths", fault.Missing)
 	case s.Fullness.Sign() < 0:
-		a.Fault("Fullness", s.Fullness.String(), "1 or more", fault.Sign)
+		a.Fault("fullness", s.Fullness.String(), "1 or more", fault.Sign)
 	case !s.Fullness.IsZero() && s.Fullness.Less(one):
-		a.Fault("Fullness", s.Fullness.String(), "1 or more: less does not cover", fault.Range)
+		a.Fault("fullness", s.Fullness.String(), "1 or more: less does not cover", fault.Range)
 	}
 	if !need {
-		a.Count("Widths", s.Widths, 1, MaxWidths)
+		a.Count("widths", s.Widths, 1, MaxWidths)
 	}
-	a.Need("Width", s.Width)
+	a.Need("width", s.Width)
 	if s.Butted && !s.Seam.IsZero() {
-		a.Fault("Seam", s.Seam.String(), "none where the widths are Butted", fault.Unused)
+		a.Fault("seam", s.Seam.String(), "none where the widths are butted", fault.Unused)
 	} else {
-		a.NotNegative("Seam", s.Seam)
+		a.NotNegative("seam", s.Seam)
 	}
-	a.NotNegative("Sides", s.Sides)
-	a.Need("Drop", s.Drop)
-	a.NotNegative("Hems", s.Hems)
-	a.NotNegative("Repeat", s.Repeat)
+	a.NotNegative("sides", s.Sides)
+	a.Need("drop", s.Drop)
+	a.NotNegative("hems", s.Hems)
+	a.NotNegative("repeat", s.Repeat)
 	if s.HalfDrop && s.Repeat.IsZero() {
-		a.Fault("HalfDrop", "true", "none without a Repeat", fault.Unused)
+		a.Fault("halfDrop", "true", "none without a repeat", fault.Unused)
 	}
 	if s.Starts != 0 && s.Repeat.IsZero() {
-		a.Fault("Starts", ticket.Of(s.Starts).String(), "none without a Repeat", fault.Unused)
+		a.Fault("starts", ticket.Of(s.Starts).String(), "none without a repeat", fault.Unused)
 	} else if s.Starts < 0 || s.Starts > MaxRepeats {
-		a.Fault("Starts", ticket.Of(s.Starts).String(), "0 to "+ticket.Of(MaxRepeats).String(), fault.Range)
+		a.Fault("starts", ticket.Of(s.Starts).String(), "0 to "+ticket.Of(MaxRepeats).String(), fault.Range)
 	}
 }
 
@@ -146,13 +146,13 @@ func (s Panels) join(a *fault.Audit) (Panels, ticket.Fields) {
 	case !s.sewable(n):
 		s.narrow(a, n, flat, given)
 	case n < s.Widths:
-		fault.AtMost(a, "Cover", s.Cover, s.flat(n).Unscale(s.Fullness), "what "+ticket.Of(n).String()+" widths cover", fault.Range)
+		fault.AtMost(a, "cover", s.Cover, s.flat(n).Unscale(s.Fullness), "what "+ticket.Of(n).String()+" widths cover", fault.Range)
 	}
 	if s.Widths == 1 || !given.Seam.IsZero() || s.Butted {
 		s.Seam = given.Seam
 		return s, ""
 	}
-	return s, "Seam"
+	return s, "seam"
 }
 
 // narrow records a width of which nothing is left. The limit is a width that does.
@@ -165,9 +165,9 @@ func (s Panels) narrow(a *fault.Audit, n int, flat units.Length, given Panels) {
 		}
 	}
 	if given.Seam != s.Seam {
-		why += ", a Seam of " + s.Seam.String() + " assumed"
+		why += ", a seam of " + s.Seam.String() + " assumed"
 	}
-	a.Fault("Width", s.Width.String(), limit+" ("+why+")", fault.Range)
+	a.Fault("width", s.Width.String(), limit+" ("+why+")", fault.Range)
 }
 
 // Solve fills Widths, rounded up to whole widths, or Fullness or Cover exactly.
@@ -200,7 +200,7 @@ func (s Panels) Plan() (PanelsPlan, error) {
 			s.Cover = most
 		}
 	case most.Less(s.Cover):
-		fault.AtMost(&a, "Cover", s.Cover, most, "what the Widths given cover", fault.Conflict)
+		fault.AtMost(&a, "cover", s.Cover, most, "what the widths given cover", fault.Conflict)
 	case s.Fullness.IsZero():
 		s.Fullness = p.Flat.Div(s.Cover)
 	}
@@ -213,7 +213,7 @@ func (s Panels) Plan() (PanelsPlan, error) {
 	if !s.Repeat.IsZero() {
 		k, ok := p.Cut.Div(s.Repeat).Int(units.Up)
 		if !ok || k > MaxRepeats {
-			a.Fault("Repeat", s.Repeat.String(), "at least "+p.Cut.DivInt(MaxRepeats).String()+" ("+ticket.Of(MaxRepeats).String()+" repeats in a drop)", fault.Range)
+			a.Fault("repeat", s.Repeat.String(), "at least "+p.Cut.DivInt(MaxRepeats).String()+" ("+ticket.Of(MaxRepeats).String()+" repeats in a drop)", fault.Range)
 		}
 		p.Repeats = int(k)
 		p.Drop = s.Repeat.MulInt(k)
@@ -274,7 +274,7 @@ func (p PanelsPlan) Sheet() ticket.Sheet {
 		ticket.CutCare(),
 	}
 	sh.Sources = append(make([]source.Cite, 0, 5), source.Cite{For: "whole widths", ID: srcDrapery, Known: source.Read})
-	if p.Assumed.Has("Seam") {
+	if p.Assumed.Has("seam") {
 		r := joinRows[0]
 		sh.Sources = append(sh.Sources, source.Cite{For: "the seam of a join", ID: r.source, Known: r.known})
 	}

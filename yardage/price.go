@@ -82,38 +82,38 @@ func dearest(places int) units.Ratio { return units.RatioOf(ten(MaxDigits)-1, te
 func (s Price) Plan() (PricePlan, error) {
 	var a fault.Audit
 	var p PricePlan
-	a.Need("Length", s.Length)
+	a.Need("length", s.Length)
 	switch rate, ok := decimalRatio(s.Each); {
 	case !ok:
-		a.Fault("Each", "a longer number", "at most "+ticket.Of(MaxDigits).String()+" digits", fault.Range)
+		a.Fault("each", "a longer number", "at most "+ticket.Of(MaxDigits).String()+" digits", fault.Range)
 	case rate.IsZero():
-		a.Fault("Each", "", "more than 0", fault.Missing)
+		a.Fault("each", "", "more than 0", fault.Missing)
 	case rate.Sign() < 0:
-		a.Fault("Each", s.Each.String(), "more than 0", fault.Sign)
+		a.Fault("each", s.Each.String(), "more than 0", fault.Sign)
 	default:
 		p.Rate = rate
 	}
 	if s.Per == units.NoUnit {
-		a.Fault("Per", "", "a unit of length, as yd or m", fault.Missing)
+		a.Fault("per", "", "a unit of length, as yd or m", fault.Missing)
 	} else if !s.Per.Valid() {
-		a.Fault("Per", s.Per.String(), "a unit of length, as yd or m", fault.Unknown)
+		a.Fault("per", s.Per.String(), "a unit of length, as yd or m", fault.Unknown)
 	}
-	a.Text("Currency", s.Currency)
+	a.Text("currency", s.Currency)
 	if s.Coin.IsZero() {
 		s.Coin = units.RatioOf(1, 100)
-		p.Assumed = "Coin"
+		p.Assumed = "coin"
 	}
 	places, ok := coinPlaces(s.Coin)
 	switch {
 	case s.Coin.Sign() < 0:
-		a.Fault("Coin", s.Coin.String(), "more than 0", fault.Sign)
+		a.Fault("coin", s.Coin.String(), "more than 0", fault.Sign)
 	case ok && !s.Coin.Mul(units.RatioOf(ten(places), 1)).Less(units.RatioOf(ten(MaxDigits), 1)):
-		a.Fault("Coin", s.Coin.String(), "at most "+dearest(places).String()+" ("+ticket.Of(MaxDigits).String()+" digits)", fault.Range)
+		a.Fault("coin", s.Coin.String(), "at most "+dearest(places).String()+" ("+ticket.Of(MaxDigits).String()+" digits)", fault.Range)
 	case !ok:
-		a.Fault("Coin", s.Coin.String(), "a number whose decimals end within "+ticket.Of(MaxCoinPlaces).String()+" places", fault.Range)
+		a.Fault("coin", s.Coin.String(), "a number whose decimals end within "+ticket.Of(MaxCoinPlaces).String()+" places", fault.Range)
 	}
 	if s.Mode > units.ToZero {
-		a.Fault("Mode", s.Mode.String(), "half-away, half-even, down, up or to-zero", fault.Unknown)
+		a.Fault("mode", s.Mode.String(), "half-away, half-even, down, up or to-zero", fault.Unknown)
 	}
 	if a.Failed() {
 		return PricePlan{}, a.Err()
@@ -125,7 +125,7 @@ func (s Price) Plan() (PricePlan, error) {
 	n, ok := mark.Mul(units.RatioOf(ten(places), 1)).Int(units.Down)
 	if !ok || n >= ten(MaxDigits) {
 		most, _ := dearest(places).Round(s.Coin, units.Down)
-		a.Fault("Length", s.Length.String(), "at most "+s.Per.Of(1).Scale(most.Quo(p.Rate)).String()+" (an amount of "+ticket.Of(MaxDigits).String()+" digits)", fault.Range)
+		a.Fault("length", s.Length.String(), "at most "+s.Per.Of(1).Scale(most.Quo(p.Rate)).String()+" (an amount of "+ticket.Of(MaxDigits).String()+" digits)", fault.Range)
 		return PricePlan{}, a.Err()
 	}
 	p.Charged, p.Residue = decimal.New(n, -int32(places)), residue
@@ -159,7 +159,7 @@ func (p PricePlan) Sheet() ticket.Sheet {
 		line("amount in whole coins", ticket.Times(charged), ticket.Term{Amount: ticket.Times(p.Exact), Name: "exact"}, rounded),
 		line("to pay", ticket.Price(p.Text())))
 	sh.Cautions = []ticket.Caution{{Text: "A till may round each item or only the whole bill, and tax may be in the price or not.", Refer: "the shop's own terms decide"}}
-	if p.Assumed.Has("Coin") {
+	if p.Assumed.Has("coin") {
 		sh.Sources = append(sh.Sources, source.Practise("the hundredth as the least amount charged"))
 	}
 	sh.Sources = append(sh.Sources, source.Cite{For: "the working", Known: source.Computed})

@@ -50,16 +50,16 @@ type PurchasePlan struct {
 }
 
 func (s Purchase) audit(a *fault.Audit) {
-	a.Need("Need", s.Need)
-	a.NotNegative("Repeat", s.Repeat)
+	a.Need("need", s.Need)
+	a.NotNegative("repeat", s.Repeat)
 	if s.Starts != 0 && s.Repeat.IsZero() {
-		a.Fault("Starts", ticket.Of(s.Starts).String(), "none without a Repeat", fault.Unused)
+		a.Fault("starts", ticket.Of(s.Starts).String(), "none without a repeat", fault.Unused)
 	} else if s.Starts < 0 || s.Starts >= MaxRepeats {
-		a.Fault("Starts", ticket.Of(s.Starts).String(), "0 to "+ticket.Of(MaxRepeats-1).String()+", as the lay takes one or more", fault.Range)
+		a.Fault("starts", ticket.Of(s.Starts).String(), "0 to "+ticket.Of(MaxRepeats-1).String()+", as the lay takes one or more", fault.Range)
 	}
-	a.NotNegative("Ends", s.Ends)
-	shrinkage(a, "Shrink", s.Shrink)
-	a.NotNegative("Counter", s.Counter)
+	a.NotNegative("ends", s.Ends)
+	shrinkage(a, "shrink", s.Shrink)
+	a.NotNegative("counter", s.Counter)
 }
 
 // Plan works out the length to buy.
@@ -71,14 +71,14 @@ func (s Purchase) Plan() (PurchasePlan, error) {
 	p := PurchasePlan{InRepeats: s.Need}
 	if s.Counter.IsZero() {
 		s.Counter = counterDefault()
-		p.Assumed = "Counter"
+		p.Assumed = "counter"
 	}
 	stay := left(s.Shrink)
 	if !s.Repeat.IsZero() {
 		p.WashedRepeat = s.Repeat.Scale(stay)
 		n, ok := s.Need.Div(p.WashedRepeat).Int(units.Up)
 		if most := MaxRepeats - int64(s.Starts); !ok || n > most {
-			a.Fault("Repeat", s.Repeat.String(), "at least "+s.Need.Unscale(stay).DivInt(most).String()+" ("+ticket.Of(int(most)).String()+" repeats in the lay)", fault.Range)
+			a.Fault("repeat", s.Repeat.String(), "at least "+s.Need.Unscale(stay).DivInt(most).String()+" ("+ticket.Of(int(most)).String()+" repeats in the lay)", fault.Range)
 			return PurchasePlan{}, a.Err()
 		}
 		p.Repeats = int(n) + s.Starts
@@ -129,7 +129,7 @@ func (p PurchasePlan) Sheet() ticket.Sheet {
 		sh.Cautions = []ticket.Caution{swatchCare(), ticket.IronCare(), ticket.CutCare()}
 	}
 	sh.Sources = make([]source.Cite, 0, 4)
-	if p.Assumed.Has("Counter") {
+	if p.Assumed.Has("counter") {
 		sh.Sources = append(sh.Sources, source.Cite{For: "the counter's step", ID: srcSchool, Place: "Amount of material for garments", Known: source.Read})
 	}
 	if !s.Shrink.IsZero() {

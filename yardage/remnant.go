@@ -86,24 +86,24 @@ type RemnantPlan struct {
 }
 
 func (s Remnant) audit(a *fault.Audit) {
-	a.Need("Have", s.Have)
-	a.Need("HaveWidth", s.HaveWidth)
-	a.NotNegative("Asked", s.Asked)
+	a.Need("have", s.Have)
+	a.Need("haveWidth", s.HaveWidth)
+	a.NotNegative("asked", s.Asked)
 	if s.Asked.IsZero() && !s.AskedWidth.IsZero() {
-		a.Fault("AskedWidth", s.AskedWidth.String(), "none without Asked", fault.Unused)
+		a.Fault("askedWidth", s.AskedWidth.String(), "none without asked", fault.Unused)
 	} else {
-		a.NotNegative("AskedWidth", s.AskedWidth)
+		a.NotNegative("askedWidth", s.AskedWidth)
 	}
-	a.NotNegative("Need", s.Need)
+	a.NotNegative("need", s.Need)
 	if s.Need.IsZero() && !s.NeedWidth.IsZero() {
-		a.Fault("NeedWidth", s.NeedWidth.String(), "none without Need", fault.Unused)
+		a.Fault("needWidth", s.NeedWidth.String(), "none without need", fault.Unused)
 	} else {
-		a.NotNegative("NeedWidth", s.NeedWidth)
+		a.NotNegative("needWidth", s.NeedWidth)
 	}
-	shrinkage(a, "ShrinkLength", s.ShrinkLength)
-	shrinkage(a, "ShrinkWidth", s.ShrinkWidth)
-	a.NotNegative("Selvedge", s.Selvedge)
-	a.NotNegative("Ends", s.Ends)
+	shrinkage(a, "shrinkLength", s.ShrinkLength)
+	shrinkage(a, "shrinkWidth", s.ShrinkWidth)
+	a.NotNegative("selvedge", s.Selvedge)
+	a.NotNegative("ends", s.Ends)
 }
 
 // Plan works out what can be laid on and what is known of the fit.
@@ -118,10 +118,10 @@ func (s Remnant) Plan() (RemnantPlan, error) {
 	p.WashedWidth = s.HaveWidth.Scale(left(s.ShrinkWidth))
 	p.Width = p.WashedWidth.Sub(s.Selvedge.MulInt(2))
 	if p.Width.Sign() <= 0 {
-		a.Fault("Selvedge", s.Selvedge.String(), "less than "+p.WashedWidth.DivInt(2).String()+" (half of the washed width)", fault.Range)
+		a.Fault("selvedge", s.Selvedge.String(), "less than "+p.WashedWidth.DivInt(2).String()+" (half of the washed width)", fault.Range)
 	}
 	if p.Length.Sign() <= 0 {
-		a.Fault("Ends", s.Ends.String(), "less than "+p.Washed.String()+" (the washed length)", fault.Range)
+		a.Fault("ends", s.Ends.String(), "less than "+p.Washed.String()+" (the washed length)", fault.Range)
 	}
 	if a.Failed() {
 		return RemnantPlan{}, a.Err()

@@ -75,9 +75,9 @@ func (d *side) solve(a *fault.Audit) {
 // washing is After / (1 - Shrink), never After x (1 + Shrink).
 func (s Swatch) Solve() (Swatch, error) {
 	var a fault.Audit
-	along := side{s.Before, s.After, s.Shrink, [3]string{"Before", "After", "Shrink"}}
+	along := side{s.Before, s.After, s.Shrink, [3]string{"before", "after", "shrink"}}
 	along.solve(&a)
-	across := side{s.WidthBefore, s.WidthAfter, s.WidthShrink, [3]string{"WidthBefore", "WidthAfter", "WidthShrink"}}
+	across := side{s.WidthBefore, s.WidthAfter, s.WidthShrink, [3]string{"widthBefore", "widthAfter", "widthShrink"}}
 	if !s.WidthBefore.IsZero() || !s.WidthAfter.IsZero() || !s.WidthShrink.IsZero() {
 		across.solve(&a)
 	}

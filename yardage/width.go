@@ -78,9 +78,9 @@ type WidthPlan struct {
 // Plan works out both figures.
 func (s Width) Plan() (WidthPlan, error) {
 	var a fault.Audit
-	a.Need("Asked", s.Asked)
-	a.Need("From", s.From)
-	a.Need("To", s.To)
+	a.Need("asked", s.Asked)
+	a.Need("from", s.From)
+	a.Need("to", s.To)
 	if a.Failed() {
 		return WidthPlan{}, a.Err()
 	}

@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/examples/garment"
+	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
@@ -174,47 +175,47 @@ func TestFaults(t *testing.T) {
 		change func(*garment.Garment)
 		wants  []string
 	}{
-		{func(g *garment.Garment) { g.Edges = nil }, []string{"Edges: not given"}},
-		{func(g *garment.Garment) { g.Edges[0].Of, g.Edges[0].Net = "neck", units.Length{} }, []string{"Edges[0].Of"}},
-		{func(g *garment.Garment) { g.Edges[4].Net = units.Inch.Of(1) }, []string{"Edges[4].Net 1 in: not used here"}},
-		{func(g *garment.Garment) { g.Edges[0].Depth = units.Inch.Of(1) }, []string{"Edges[0].Depth 1 in: not used here"}},
-		{func(g *garment.Garment) { g.Edges[4].Crossings = g.Edges[0].Crossings }, []string{"Edges[4].Crossings"}},
-		{func(g *garment.Garment) { g.Edges[9].Slit = "bottom hem" }, []string{"Edges[9].Slit"}},
-		{func(g *garment.Garment) { g.Edges[8].Hem = "sleeve slit" }, []string{"Edges[8].Hem"}},
-		{func(g *garment.Garment) { g.Edges[8].Hem = "brim" }, []string{`Edges[8].Hem "brim": not known`}},
-		{func(g *garment.Garment) { g.Hems[1].Name = g.Hems[0].Name }, []string{"Hems[1].Name", "given twice"}},
-		{func(g *garment.Garment) { g.Hems[0].Name = "" }, []string{"Hems[0].Name: not given", "Drops[0].Hem"}},
-		{func(g *garment.Garment) { g.Drops[1].Seams[0] = "" }, []string{"Drops[1].Seams[0]"}},
-		{func(g *garment.Garment) { g.Frills[0].Spec.Strip.Edge = units.Inch.Of(1) }, []string{"Frills[0].Spec.Strip.Edge"}},
-		{func(g *garment.Garment) { g.Frills[0].Spec.Depth = units.Inch.Of(-1) }, []string{"Frills[0].Spec.Depth -1 in"}},
-		{func(g *garment.Garment) { g.Cuffs[0].Spec.Sleeve = units.Inch.Of(1) }, []string{"Cuffs[0].Spec.Sleeve"}},
-		{func(g *garment.Garment) { g.Cuffs[0].Spec.Setting = 0 }, []string{"Cuffs[0].Spec.Setting"}},
-		{func(g *garment.Garment) { g.Rows[0].Drop = "brim" }, []string{"Rows[0].Drop"}},
-		{func(g *garment.Garment) { g.Rows[0].Times = -1 }, []string{"Rows[0].Times -1"}},
-		{func(g *garment.Garment) { g.Rows[0].Row.Count = -1 }, []string{"Rows[0].Row.Count"}},
-		{func(g *garment.Garment) { g.Rows[0].Lap = units.Inch.Frac(1, 16) }, []string{"Rows[0].Lap"}},
-		{func(g *garment.Garment) { g.Tin.Diameter = units.Length{} }, []string{"Tin.Diameter: not given"}},
-		{func(g *garment.Garment) { g.Tin.Thickness = units.Inch.Of(-1) }, []string{"Tin.Thickness -1 in"}},
-		{func(g *garment.Garment) { g.Pieces[0].Count = 0; g.Pieces[1].Wide = units.Length{} }, []string{"Pieces[0].Count", "Pieces[1].Wide"}},
-		{func(g *garment.Garment) { g.Pieces[0].Sides = []string{"side", "side", "side"} }, []string{"Pieces[0].Sides 3"}},
-		{func(g *garment.Garment) { g.Pieces[0].Count = 1 << 40 }, []string{"Pieces[0].Count"}},
-		{func(g *garment.Garment) { g.Lay[0].Piece = "brim" }, []string{"Lay[0].Piece"}},
-		{func(g *garment.Garment) { g.Cloth.Width = units.Length{} }, []string{"Cloth.Width: not given"}},
-		{func(g *garment.Garment) { g.Cloth.ShrinkLong = units.RatioOf(1, 1) }, []string{"Cloth.", "less than 1"}},
-		{func(g *garment.Garment) { g.Cloth.Work = 1 << 30 }, []string{"Cloth.Work"}},
-		{func(g *garment.Garment) { g.Seams[0].Times = 1000 }, []string{"Seams[0].Times 1000"}},
-		{func(g *garment.Garment) { g.Seams[0].Spec.Kind = 0; g.Seams[1].Name = "" }, []string{"Seams[0].Spec.Kind", "Seams[1].Name"}},
-		{func(g *garment.Garment) { g.Work[0].Title = "" }, []string{"Work[0].Title"}},
-		{func(g *garment.Garment) { g.Work[3].Before[0].Do = "" }, []string{"Work[3].Before[0].Do"}},
-		{func(g *garment.Garment) { g.Work[3].Before[0].Note = "{5/8 in" }, []string{"Work[3].Before[0].Note"}},
-		{func(g *garment.Garment) { g.Work[3].Before[0].Right, g.Work[3].Before[0].Wrong = true, true }, []string{"Work[3].Before[0].Wrong"}},
-		{func(g *garment.Garment) { g.Work[5].Check[0].Want = units.Inch.Of(1) }, []string{"Work[5].Check[0].Want"}},
-		{func(g *garment.Garment) { g.Work[5].Check[0].Edge = "" }, []string{"Work[5].Check[0].Want: not given"}},
-		{func(g *garment.Garment) { g.Kit[0].Text = strings.Repeat("x", 2000) }, []string{"Kit[0].Text 2000 bytes"}},
-		{func(g *garment.Garment) { g.Title = "a\x00b" }, []string{"Title"}},
-		{func(g *garment.Garment) { g.Work = make([]garment.Task, garment.MaxTasks+1) }, []string{"Work 201"}},
-		{func(g *garment.Garment) { g.Pairs = append(g.Pairs, seam.Pair{Long: "neck", Short: "brim"}) }, []string{"Pairs[3].Short"}},
-		{func(g *garment.Garment) { g.Edges[9].Crossings[0].Slant = units.RatioOf(1, 1) }, []string{"Cuffs[0].Edge", "exact"}},
+		{func(g *garment.Garment) { g.Edges = nil }, []string{"edges: not given"}},
+		{func(g *garment.Garment) { g.Edges[0].Of, g.Edges[0].Net = "neck", units.Length{} }, []string{"edges[0].of"}},
+		{func(g *garment.Garment) { g.Edges[4].Net = units.Inch.Of(1) }, []string{"edges[4].net 1 in: not used here"}},
+		{func(g *garment.Garment) { g.Edges[0].Depth = units.Inch.Of(1) }, []string{"edges[0].depth 1 in: not used here"}},
+		{func(g *garment.Garment) { g.Edges[4].Crossings = g.Edges[0].Crossings }, []string{"edges[4].crossings"}},
+		{func(g *garment.Garment) { g.Edges[9].Slit = "bottom hem" }, []string{"edges[9].slit"}},
+		{func(g *garment.Garment) { g.Edges[8].Hem = "sleeve slit" }, []string{"edges[8].hem"}},
+		{func(g *garment.Garment) { g.Edges[8].Hem = "brim" }, []string{`edges[8].hem "brim": not known`}},
+		{func(g *garment.Garment) { g.Hems[1].Name = g.Hems[0].Name }, []string{"hems[1].name", "given twice"}},
+		{func(g *garment.Garment) { g.Hems[0].Name = "" }, []string{"hems[0].name: not given", "drops[0].hem"}},
+		{func(g *garment.Garment) { g.Drops[1].Seams[0] = "" }, []string{"drops[1].seams[0]"}},
+		{func(g *garment.Garment) { g.Frills[0].Spec.Strip.Edge = units.Inch.Of(1) }, []string{"frills[0].spec.strip.edge"}},
+		{func(g *garment.Garment) { g.Frills[0].Spec.Depth = units.Inch.Of(-1) }, []string{"frills[0].spec.depth -1 in"}},
+		{func(g *garment.Garment) { g.Cuffs[0].Spec.Sleeve = units.Inch.Of(1) }, []string{"cuffs[0].spec.sleeve"}},
+		{func(g *garment.Garment) { g.Cuffs[0].Spec.Setting = 0 }, []string{"cuffs[0].spec.setting"}},
+		{func(g *garment.Garment) { g.Rows[0].Drop = "brim" }, []string{"rows[0].drop"}},
+		{func(g *garment.Garment) { g.Rows[0].Times = -1 }, []string{"rows[0].times -1"}},
+		{func(g *garment.Garment) { g.Rows[0].Row.Count = -1 }, []string{"rows[0].row.count"}},
+		{func(g *garment.Garment) { g.Rows[0].Lap = units.Inch.Frac(1, 16) }, []string{"rows[0].lap"}},
+		{func(g *garment.Garment) { g.Tin.Diameter = units.Length{} }, []string{"tin.diameter: not given"}},
+		{func(g *garment.Garment) { g.Tin.Thickness = units.Inch.Of(-1) }, []string{"tin.thickness -1 in"}},
+		{func(g *garment.Garment) { g.Pieces[0].Count = 0; g.Pieces[1].Wide = units.Length{} }, []string{"pieces[0].count", "pieces[1].wide"}},
+		{func(g *garment.Garment) { g.Pieces[0].Sides = []string{"side", "side", "side"} }, []string{"pieces[0].sides 3"}},
+		{func(g *garment.Garment) { g.Pieces[0].Count = 1 << 40 }, []string{"pieces[0].count"}},
+		{func(g *garment.Garment) { g.Lay[0].Piece = "brim" }, []string{"lay[0].piece"}},
+		{func(g *garment.Garment) { g.Cloth.Width = units.Length{} }, []string{"cloth.width: not given"}},
+		{func(g *garment.Garment) { g.Cloth.ShrinkLong = units.RatioOf(1, 1) }, []string{"cloth.", "less than 1"}},
+		{func(g *garment.Garment) { g.Cloth.Work = 1 << 30 }, []string{"cloth.work"}},
+		{func(g *garment.Garment) { g.Seams[0].Times = 1000 }, []string{"seams[0].times 1000"}},
+		{func(g *garment.Garment) { g.Seams[0].Spec.Kind = 0; g.Seams[1].Name = "" }, []string{"seams[0].spec.kind", "seams[1].name"}},
+		{func(g *garment.Garment) { g.Work[0].Title = "" }, []string{"work[0].title"}},
+		{func(g *garment.Garment) { g.Work[3].Before[0].Do = "" }, []string{"work[3].before[0].do"}},
+		{func(g *garment.Garment) { g.Work[3].Before[0].Note = "{5/8 in" }, []string{"work[3].before[0].note"}},
+		{func(g *garment.Garment) { g.Work[3].Before[0].Right, g.Work[3].Before[0].Wrong = true, true }, []string{"work[3].before[0].wrong"}},
+		{func(g *garment.Garment) { g.Work[5].Check[0].Want = units.Inch.Of(1) }, []string{"work[5].check[0].want"}},
+		{func(g *garment.Garment) { g.Work[5].Check[0].Edge = "" }, []string{"work[5].check[0].want: not given"}},
+		{func(g *garment.Garment) { g.Kit[0].Text = strings.Repeat("x", 2000) }, []string{"kit[0].text 2000 bytes"}},
+		{func(g *garment.Garment) { g.Title = "a\x00b" }, []string{"title"}},
+		{func(g *garment.Garment) { g.Work = make([]garment.Task, garment.MaxTasks+1) }, []string{"work 201"}},
+		{func(g *garment.Garment) { g.Pairs = append(g.Pairs, seam.Pair{Long: "neck", Short: "brim"}) }, []string{"pairs[3].short"}},
+		{func(g *garment.Garment) { g.Edges[9].Crossings[0].Slant = units.RatioOf(1, 1) }, []string{"cuffs[0].edge", "exact"}},
 	} {
 		g := shirt(t)
 		c.change(&g)
@@ -225,7 +226,7 @@ func TestFaults(t *testing.T) {
 			continue
 		}
 		for _, w := range c.wants {
-			if !strings.Contains(err.Error(), w) {
+			if !strings.Contains(bind.Lower(err).Error(), w) {
 				t.Errorf("no %q in\n%v", w, err)
 			}
 		}

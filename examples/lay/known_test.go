@@ -107,7 +107,7 @@ func TestRecord(t *testing.T) {
 // their reason, where they are too fine.
 func TestFine(t *testing.T) {
 	code, _, errs := lays(t, "-work", "1", "testdata/bad/fine.json")
-	if code != 1 || !strings.Contains(errs, "Pieces[0].Outline") || !strings.Contains(errs, layout.ErrGrid.Error()) {
+	if code != 1 || !strings.Contains(errs, "pieces[0].outline") || !strings.Contains(errs, layout.ErrGrid.Error()) {
 		t.Error(code, errs)
 	}
 	in := open(t, "bad/fine")

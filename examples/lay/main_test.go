@@ -134,7 +134,7 @@ func TestCheckRefuses(t *testing.T) {
 		want   string
 	}{
 		{"longer than it says", func(l *lay) { l.Length.Ratio = l.Length.Sub(step) }, "off the cloth"},
-		{"a piece too many", func(l *lay) { l.Placements = append(l.Placements, l.Placements[0]) }, "Copy"},
+		{"a piece too many", func(l *lay) { l.Placements = append(l.Placements, l.Placements[0]) }, "copy"},
 		{"a piece too few", func(l *lay) { l.Placements = l.Placements[1:] }, "not every piece is laid"},
 		{"no such piece", func(l *lay) { l.Placements[0].Piece = "sleeve" }, `placements[0].piece "sleeve"`},
 		{"beside the strip", func(l *lay) { l.Placements[0].Y.Ratio = l.Placements[0].Y.Sub(l.Width.Ratio) }, "off the cloth"},
@@ -226,7 +226,7 @@ func TestRefused(t *testing.T) {
 		{"a quarter that is no rectangle's", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0,90],"points":[[0,0],[1,0],[0,1],[-1,1]]}]}`, "pieces[0].rotations [0 90]"},
 		{"no width", `{"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,0],[0,1]]}]}`, "width: not given"},
 		{"a width of zero", `{"width":0,"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,0],[0,1]]}]}`, "width 0: wrong sign"},
-		{"too wide", `{"width":"0.5","allowed_rotations":[0,90,180,270],"pieces":[{"id":"a","qty":1,"points":[[0,0],[1,0],[0,1]]}]}`, "Pieces[0]"},
+		{"too wide", `{"width":"0.5","allowed_rotations":[0,90,180,270],"pieces":[{"id":"a","qty":1,"points":[[0,0],[1,0],[0,1]]}]}`, "pieces[0]"},
 		{"a rectangle that crosses itself", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,1],[1,0],[0,1]]}]}`, "not a simple outline"},
 		{"goes back", `{"width":4,"pieces":[{"id":"a","qty":1,"rotations":[0],"points":[[0,0],[1,0],[0,0],[0,1]]}]}`, "not a simple outline"},
 		{"nothing", ``, "0 JSON values"},

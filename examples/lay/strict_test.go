@@ -53,7 +53,7 @@ func TestCheckIsStrict(t *testing.T) {
 		{"a place without rotation", `"copy":2,"rotation":0,`, `"copy":2,`, "lays[0].placements[1].rotation: not given"},
 		{"a place without piece", `{"piece":"square","copy":2`, `{"copy":2`, "lays[0].placements[1].piece"},
 		{"a place without copy", `"copy":2,`, ``, "lays[0].placements[1].copy: not given"},
-		{"a copy twice", `"copy":2`, `"copy":1`, "Placements[1].Copy 1: given twice"},
+		{"a copy twice", `"copy":2`, `"copy":1`, "placements[1].copy 1: given twice"},
 		{"a copy too many", `"copy":2`, `"copy":3`, "lays[0].placements[1].copy 3: out of range, want 1 to 2"},
 		{"turned a little", `"copy":2,"rotation":0`, `"copy":2,"rotation":0.5`, "lays[0].placements[1].rotation 1/2"},
 	} {

@@ -23,7 +23,7 @@ func TestGarmentRows(t *testing.T) {
 	}
 	g.Seams = append(g.Seams, g.Seams[0])
 	_, err = g.Plan()
-	if d := cmp.Diff([]string{"Seams"}, paths(t, err)); d != "" || !errors.Is(err, fault.Range) {
+	if d := cmp.Diff([]string{"seams"}, paths(t, err)); d != "" || !errors.Is(err, fault.Range) {
 		t.Errorf("one row more: %v\n%s", err, d)
 	}
 }
@@ -37,7 +37,7 @@ func TestGarmentSpools(t *testing.T) {
 	}
 	g.Seams[0].Thread.Seam = in("250000 1/16")
 	_, err = g.Plan()
-	if d := cmp.Diff([]string{"Spool"}, paths(t, err)); d != "" || !errors.Is(err, fault.Range) {
+	if d := cmp.Diff([]string{"spool"}, paths(t, err)); d != "" || !errors.Is(err, fault.Range) {
 		t.Errorf("a sixteenth more of seam: %v\n%s", err, d)
 	}
 }

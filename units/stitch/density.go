@@ -42,15 +42,15 @@ func (d Density) Solve() (Density, error) {
 // Plan works out the density. The faults are [fault.Faults].
 func (d Density) Plan() (DensityPlan, error) {
 	var a fault.Audit
-	a.NotNegative("StitchLength", d.StitchLength)
-	a.NotNegative("Space", d.Space)
-	notNegative(&a, "PerInch", d.PerInch)
-	a.NotNegative("Run", d.Run)
-	notNegative(&a, "Stitches", d.Stitches)
+	a.NotNegative("stitchLength", d.StitchLength)
+	a.NotNegative("space", d.Space)
+	notNegative(&a, "perInch", d.PerInch)
+	a.NotNegative("run", d.Run)
+	notNegative(&a, "stitches", d.Stitches)
 	byLength, byInch := !d.StitchLength.IsZero(), !d.PerInch.IsZero()
 	byCount := !d.Run.IsZero() && !d.Stitches.IsZero()
 	if !byLength && !byInch && !byCount {
-		a.Fault("StitchLength", "", "a stitch length, or PerInch, or both Run and Stitches", fault.Missing)
+		a.Fault("stitchLength", "", "a stitch length, or perInch, or both run and stitches", fault.Missing)
 	}
 	if a.Failed() {
 		return DensityPlan{}, a.Err()
@@ -66,13 +66,13 @@ func (d Density) Plan() (DensityPlan, error) {
 	}
 	per := units.Inch.Of(1).Div(pitch)
 	if byInch && d.PerInch != per {
-		a.Fault("PerInch", d.PerInch.String(), per.String()+" (what the stitch length gives)", fault.Conflict)
+		a.Fault("perInch", d.PerInch.String(), per.String()+" (what the stitch length gives)", fault.Conflict)
 	}
 	if byCount && d.Run != pitch.Scale(d.Stitches) {
-		a.Fault("Stitches", d.Stitches.String(), d.Run.Div(pitch).String()+" (what the density gives in Run)", fault.Conflict)
+		a.Fault("stitches", d.Stitches.String(), d.Run.Div(pitch).String()+" (what the density gives in run)", fault.Conflict)
 	}
 	if pitch.Cmp(d.Space) <= 0 {
-		a.Fault("Space", d.Space.String(), "less than "+pitch.String()+" (from one stitch to the next)", fault.Conflict)
+		a.Fault("space", d.Space.String(), "less than "+pitch.String()+" (from one stitch to the next)", fault.Conflict)
 	}
 	if a.Failed() {
 		return DensityPlan{}, a.Err()

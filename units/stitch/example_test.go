@@ -43,7 +43,7 @@ func ExampleThread_Plan() {
 	fmt.Println(p.Need, "with the waste; assumed:", p.Assumed)
 	// Output:
 	// 45 in in the seam, 22 1/2 in of it from the needle
-	// 51 3/4 in with the waste; assumed: By Ratio NeedleShare Waste
+	// 51 3/4 in with the waste; assumed: by ratio needleShare waste
 }
 
 // By geometry: the chain stitch that holds the canvas of a stage cloak.
@@ -110,8 +110,8 @@ func ExampleGarment_Solve() {
 	_, err := stitch.Garment{Seams: []stitch.Run{{Name: "hem", Count: -1, Thread: stitch.Thread{Stitch: stitch.Cover607, Seam: units.MustParse("9 in")}}}}.Solve()
 	fmt.Println(err)
 	// Output:
-	// Seams[0].Count -1: out of range, want 1 to 10000
-	// Seams[0].Thread.Ratio: not given, want 1 or more: no row of the table gives one for 607
+	// seams[0].count -1: out of range, want 1 to 10000
+	// seams[0].thread.ratio: not given, want 1 or more: no row of the table gives one for 607
 }
 
 // The needle and the stitch for the doublet's corduroy.
@@ -129,7 +129,7 @@ func ExampleSetting_Plan() {
 func ExampleSetting_Solve() {
 	_, err := stitch.Setting{Cloth: stitch.Brocade, Needle: 95}.Solve()
 	fmt.Println(err)
-	// Output: Needle 95: not known, want one of 60, 70, 75, 80, 90, 100, 110, 120
+	// Output: needle 95: not known, want one of 60, 70, 75, 80, 90, 100, 110, 120
 }
 
 // Two sources on one stitch: both rows stand.

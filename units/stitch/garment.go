@@ -69,7 +69,7 @@ func (g Garment) Solve() (Garment, error) {
 func (g Garment) Plan() (GarmentPlan, error) {
 	var a fault.Audit
 	if len(g.Seams) == 0 || len(g.Seams) > MaxRuns {
-		a.Count("Seams", len(g.Seams), 1, MaxRuns)
+		a.Count("seams", len(g.Seams), 1, MaxRuns)
 		return GarmentPlan{}, a.Err()
 	}
 	p := GarmentPlan{Split: true, Runs: make([]RunPlan, 0, len(g.Seams))}
@@ -77,7 +77,7 @@ func (g Garment) Plan() (GarmentPlan, error) {
 	for i, r := range g.Seams {
 		q, err := r.plan(g.Waste)
 		if err != nil {
-			a.Include("Seams["+ticket.Of(i).String()+"]", err)
+			a.Include("seams["+ticket.Of(i).String()+"]", err)
 			continue
 		}
 		solved = append(solved, Run{Name: r.Name, Count: q.Count, Thread: q.Thread.Spec})
@@ -88,13 +88,13 @@ func (g Garment) Plan() (GarmentPlan, error) {
 		p.Split = p.Split && q.Thread.Split
 	}
 	if g.Waste.Sign() < 0 || all.Less(g.Waste) {
-		a.Fault("Waste", g.Waste.String(), "0 to 1, as 15 %", fault.Range)
+		a.Fault("waste", g.Waste.String(), "0 to 1, as 15 %", fault.Range)
 	}
-	a.NotNegative("Spool", g.Spool)
+	a.NotNegative("spool", g.Spool)
 	if !a.Failed() && g.Spool.Sign() > 0 {
 		n, ok := p.Need.Div(g.Spool).Int(units.Up)
 		if !ok || n > MaxSpools {
-			a.Fault("Spool", g.Spool.String(), "enough that "+ticket.Of(MaxSpools).String()+" spools do", fault.Range)
+			a.Fault("spool", g.Spool.String(), "enough that "+ticket.Of(MaxSpools).String()+" spools do", fault.Range)
 		} else {
 			p.Spools = int(n)
 			p.Spare = g.Spool.MulInt(n).Sub(p.Need)
@@ -114,18 +114,18 @@ func (g Garment) Plan() (GarmentPlan, error) {
 // plan works out one row; waste is that of the garment.
 func (r Run) plan(waste units.Ratio) (RunPlan, error) {
 	var a fault.Audit
-	a.Text("Name", r.Name)
+	a.Text("name", r.Name)
 	q := RunPlan{Name: r.Name, Count: r.Count}
 	if r.Count == 0 {
-		q.Count, q.Assumed = 1, "Count"
+		q.Count, q.Assumed = 1, "count"
 	}
-	a.Count("Count", q.Count, 1, MaxCount)
+	a.Count("count", q.Count, 1, MaxCount)
 	t := r.Thread
 	if t.Waste.IsZero() && waste.Sign() > 0 && !all.Less(waste) {
 		t.Waste = waste
 	}
 	p, err := t.Plan()
-	a.Include("Thread", err)
+	a.Include("thread", err)
 	if a.Failed() {
 		return RunPlan{}, a.Err()
 	}

@@ -39,11 +39,11 @@ var jobNames = [...]string{
 func (j Job) String() string { return ticket.NameOf(j, jobNames[:], "Job") }
 
 // MarshalText is the name of the job, empty for [NoJob].
-func (j Job) MarshalText() ([]byte, error) { return ticket.NameText(j, jobNames[:], "Job") }
+func (j Job) MarshalText() ([]byte, error) { return ticket.NameText(j, jobNames[:], "job") }
 
 // UnmarshalText takes the name of a job. Empty text is [NoJob].
 func (j *Job) UnmarshalText(text []byte) error {
-	return ticket.ReadName(j, text, jobNames[:], "Job")
+	return ticket.ReadName(j, text, jobNames[:], "job")
 }
 
 // Jobs yields every job, [NoJob] excepted.
@@ -96,11 +96,11 @@ var clothNames = [...]string{
 func (c Cloth) String() string { return ticket.NameOf(c, clothNames[:], "Cloth") }
 
 // MarshalText is the name of the cloth, empty for [NoCloth].
-func (c Cloth) MarshalText() ([]byte, error) { return ticket.NameText(c, clothNames[:], "Cloth") }
+func (c Cloth) MarshalText() ([]byte, error) { return ticket.NameText(c, clothNames[:], "cloth") }
 
 // UnmarshalText takes the name of a cloth. Empty text is [NoCloth].
 func (c *Cloth) UnmarshalText(text []byte) error {
-	return ticket.ReadName(c, text, clothNames[:], "Cloth")
+	return ticket.ReadName(c, text, clothNames[:], "cloth")
 }
 
 // Cloths yields every cloth, [NoCloth] excepted.

@@ -87,7 +87,7 @@ func TestOneValue(t *testing.T) {
 // it prints one.
 func TestEveryClothHasANeedle(t *testing.T) {
 	for c := range stitch.Cloths {
-		if p := set(t, stitch.NoJob, c); p.Spec.Needle == 0 || p.Assumed != "Needle" {
+		if p := set(t, stitch.NoJob, c); p.Spec.Needle == 0 || p.Assumed != "needle" {
 			t.Errorf("%v: needle %d", c, p.Spec.Needle)
 		}
 	}

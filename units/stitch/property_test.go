@@ -123,7 +123,7 @@ func TestGarmentAddsUp(t *testing.T) {
 	for i, r := range p.Runs {
 		n := max(1, g.Seams[i].Count)
 		one, err := g.Seams[i].Thread.Plan()
-		if err != nil || r.Thread != one || r.Count != n || (r.Assumed == "Count") != (g.Seams[i].Count == 0) {
+		if err != nil || r.Thread != one || r.Count != n || (r.Assumed == "count") != (g.Seams[i].Count == 0) {
 			t.Fatalf("%+v, %v", r, err)
 		}
 		for range n {

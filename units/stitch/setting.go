@@ -68,23 +68,23 @@ func (s Setting) Plan() (SettingPlan, error) {
 	var a fault.Audit
 	switch {
 	case int(s.Job) >= len(jobNames):
-		a.Fault("Job", s.Job.String(), ticket.NameList(jobNames[:]), fault.Unknown)
+		a.Fault("job", s.Job.String(), ticket.NameList(jobNames[:]), fault.Unknown)
 	case s.Job == NoJob && s.Cloth == NoCloth:
-		a.Fault("Job", "", "a job or a cloth", fault.Missing)
+		a.Fault("job", "", "a job or a cloth", fault.Missing)
 	}
 	if int(s.Cloth) >= len(clothNames) {
-		a.Fault("Cloth", s.Cloth.String(), ticket.NameList(clothNames[:]), fault.Unknown)
+		a.Fault("cloth", s.Cloth.String(), ticket.NameList(clothNames[:]), fault.Unknown)
 	}
 	needle, found := s.needle()
 	if !found && s.Needle != 0 {
-		a.Fault("Needle", ticket.Of(s.Needle).String(), "one of 60, 70, 75, 80, 90, 100, 110, 120", fault.Unknown)
+		a.Fault("needle", ticket.Of(s.Needle).String(), "one of 60, 70, 75, 80, 90, 100, 110, 120", fault.Unknown)
 	}
 	if a.Failed() {
 		return SettingPlan{}, a.Err()
 	}
 	p := SettingPlan{Shank: needle.Shank(), Size: needle.Size}
 	if s.Needle == 0 && found {
-		s.Needle, p.Assumed = needle.Metric, "Needle"
+		s.Needle, p.Assumed = needle.Metric, "needle"
 	}
 	p.Spec = s
 	for r := range s.rows {
@@ -171,7 +171,7 @@ func (p SettingPlan) cites(sh *ticket.Sheet) {
 		}
 		sh.Sources = append(sh.Sources, r.Cite())
 	}
-	if p.Assumed.Has("Needle") {
+	if p.Assumed.Has("needle") {
 		r, _ := s.Cloth.Needle()
 		sh.Sources = append(sh.Sources, source.Cite{For: "size of the needle", ID: r.Source, Known: r.Known})
 	}

@@ -88,14 +88,14 @@ func (t Thread) Plan() (ThreadPlan, error) {
 	}
 	p := ThreadPlan{}
 	if t.By == NoMethod && by == ByRatio && t.Ratio.IsZero() {
-		p.Assumed = "By"
+		p.Assumed = "by"
 	}
 	t.By = by
 	switch by {
 	case ByRatio:
 		if t.Ratio.IsZero() {
 			t.Ratio = t.Stitch.ratio()
-			p.Assumed = assumed(p.Assumed, "Ratio")
+			p.Assumed = assumed(p.Assumed, "ratio")
 		}
 		p.PerLength = t.Ratio
 	case ByGeometry:
@@ -111,12 +111,12 @@ func (t Thread) Plan() (ThreadPlan, error) {
 	}
 	if by != BySample && t.NeedleShare.IsZero() {
 		if t.NeedleShare, _ = t.Stitch.share(); !t.NeedleShare.IsZero() && !t.Stitch.oneThread() {
-			p.Assumed = assumed(p.Assumed, "NeedleShare")
+			p.Assumed = assumed(p.Assumed, "needleShare")
 		}
 	}
 	if t.Waste.IsZero() {
 		t.Waste = usualWaste()
-		p.Assumed = assumed(p.Assumed, "Waste")
+		p.Assumed = assumed(p.Assumed, "waste")
 	}
 	p.Spec = t
 	p.Total = t.Seam.Scale(p.PerLength)
@@ -153,80 +153,80 @@ func (t Thread) check(a *fault.Audit, by Method) {
 	formula, hasFormula := t.Stitch.Formula()
 	switch {
 	case t.Stitch == NoType:
-		a.Fault("Stitch", "", ticket.NameList(typeNames[:]), fault.Missing)
+		a.Fault("stitch", "", ticket.NameList(typeNames[:]), fault.Missing)
 	case !t.Stitch.Valid():
-		a.Fault("Stitch", t.Stitch.String(), ticket.NameList(typeNames[:]), fault.Unknown)
+		a.Fault("stitch", t.Stitch.String(), ticket.NameList(typeNames[:]), fault.Unknown)
 	case by == ByGeometry && !hasFormula:
-		a.Fault("Stitch", t.Stitch.String(), "one of 101, 301, 401, 504, for which a formula is printed", fault.Unknown)
+		a.Fault("stitch", t.Stitch.String(), "one of 101, 301, 401, 504, for which a formula is printed", fault.Unknown)
 	}
 	if int(t.By) >= len(methodNames) {
-		a.Fault("By", t.By.String(), ticket.NameList(methodNames[:]), fault.Unknown)
+		a.Fault("by", t.By.String(), ticket.NameList(methodNames[:]), fault.Unknown)
 	}
-	a.Need("Seam", t.Seam)
+	a.Need("seam", t.Seam)
 	ratio, geometry, sample := by == ByRatio, by == ByGeometry, by == BySample
 	switch {
 	case !ratio:
-		unusedRatio(a, "Ratio", t.Ratio, by)
+		unusedRatio(a, "ratio", t.Ratio, by)
 	case t.Ratio.IsZero():
 		if t.Stitch.Valid() && t.Stitch.ratio().IsZero() {
-			a.Fault("Ratio", "", "1 or more: no row of the table gives one for "+t.Stitch.String(), fault.Missing)
+			a.Fault("ratio", "", "1 or more: no row of the table gives one for "+t.Stitch.String(), fault.Missing)
 		}
 	case t.Ratio.Less(all):
-		a.Fault("Ratio", t.Ratio.String(), "1 or more: the thread is as long as the seam at least", fault.Range)
+		a.Fault("ratio", t.Ratio.String(), "1 or more: the thread is as long as the seam at least", fault.Range)
 	}
 	if geometry {
 		t.checkGeometry(a, formula)
 	} else {
-		unusedLength(a, "StitchLength", t.StitchLength, by)
-		unusedRatio(a, "PerInch", t.PerInch, by)
-		unusedLength(a, "Thickness", t.Thickness, by)
-		unusedLength(a, "Width", t.Width, by)
+		unusedLength(a, "stitchLength", t.StitchLength, by)
+		unusedRatio(a, "perInch", t.PerInch, by)
+		unusedLength(a, "thickness", t.Thickness, by)
+		unusedLength(a, "width", t.Width, by)
 	}
 	switch {
 	case !sample:
-		unusedLength(a, "Sample", t.Sample, by)
-		unusedLength(a, "SampleNeedle", t.SampleNeedle, by)
-		unusedLength(a, "SampleUnder", t.SampleUnder, by)
+		unusedLength(a, "sample", t.Sample, by)
+		unusedLength(a, "sampleNeedle", t.SampleNeedle, by)
+		unusedLength(a, "sampleUnder", t.SampleUnder, by)
 	default:
-		a.Need("Sample", t.Sample)
-		a.Need("SampleNeedle", t.SampleNeedle)
+		a.Need("sample", t.Sample)
+		a.Need("sampleNeedle", t.SampleNeedle)
 		if t.SampleNeedle.Sign() > 0 && t.SampleNeedle.Less(t.Sample) {
-			a.Fault("SampleNeedle", t.SampleNeedle.String(), "at least "+t.Sample.String()+" (Sample)", fault.Range)
+			a.Fault("sampleNeedle", t.SampleNeedle.String(), "at least "+t.Sample.String()+" (sample)", fault.Range)
 		}
 		if t.Stitch.oneThread() {
-			unusedLength(a, "SampleUnder", t.SampleUnder, t.Stitch)
+			unusedLength(a, "sampleUnder", t.SampleUnder, t.Stitch)
 		} else {
-			a.Need("SampleUnder", t.SampleUnder)
+			a.Need("sampleUnder", t.SampleUnder)
 		}
 	}
 	switch {
 	case sample:
-		unusedRatio(a, "NeedleShare", t.NeedleShare, by)
+		unusedRatio(a, "needleShare", t.NeedleShare, by)
 	case t.NeedleShare.Sign() < 0 || all.Less(t.NeedleShare):
-		a.Fault("NeedleShare", t.NeedleShare.String(), "more than 0, at most 1", fault.Range)
+		a.Fault("needleShare", t.NeedleShare.String(), "more than 0, at most 1", fault.Range)
 	case t.Stitch.oneThread() && !t.NeedleShare.IsZero() && t.NeedleShare != all:
-		a.Fault("NeedleShare", t.NeedleShare.String(), "1 (a stitch of one thread)", fault.Conflict)
+		a.Fault("needleShare", t.NeedleShare.String(), "1 (a stitch of one thread)", fault.Conflict)
 	}
 	if t.Waste.Sign() < 0 || all.Less(t.Waste) {
-		a.Fault("Waste", t.Waste.String(), "0 to 1, as 15 %", fault.Range)
+		a.Fault("waste", t.Waste.String(), "0 to 1, as 15 %", fault.Range)
 	}
 }
 
 func (t Thread) checkGeometry(a *fault.Audit, formula FormulaRow) {
-	a.NotNegative("StitchLength", t.StitchLength)
+	a.NotNegative("stitchLength", t.StitchLength)
 	switch {
 	case t.StitchLength.IsZero() && t.PerInch.IsZero():
-		a.Fault("StitchLength", "", "more than 0 in, or PerInch", fault.Missing)
+		a.Fault("stitchLength", "", "more than 0 in, or perInch", fault.Missing)
 	case t.PerInch.Sign() < 0:
-		notNegative(a, "PerInch", t.PerInch)
+		notNegative(a, "perInch", t.PerInch)
 	case t.StitchLength.Sign() > 0 && !t.PerInch.IsZero() && inch(t.PerInch) != t.StitchLength:
-		a.Fault("PerInch", t.PerInch.String(), units.Inch.Of(1).Div(t.StitchLength).String()+" (what StitchLength gives)", fault.Conflict)
+		a.Fault("perInch", t.PerInch.String(), units.Inch.Of(1).Div(t.StitchLength).String()+" (what stitchLength gives)", fault.Conflict)
 	}
-	a.Need("Thickness", t.Thickness)
+	a.Need("thickness", t.Thickness)
 	if formula.Wide > 0 {
-		a.Need("Width", t.Width)
+		a.Need("width", t.Width)
 	} else {
-		unusedLength(a, "Width", t.Width, t.Stitch)
+		unusedLength(a, "width", t.Width, t.Stitch)
 	}
 }
 

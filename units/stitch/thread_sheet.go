@@ -118,7 +118,7 @@ func (p ThreadPlan) cites(sh *ticket.Sheet) {
 	default:
 		sh.Sources = append(sh.Sources, source.Cite{For: "thread by a sample", ID: "thread-estimate-page", Known: source.Read})
 	}
-	if p.Assumed.Has("NeedleShare") {
+	if p.Assumed.Has("needleShare") {
 		_, r := t.Stitch.share()
 		c := r.Cite()
 		c.For = "share of the needle"

@@ -93,48 +93,48 @@ func (s Binding) check(a *fault.Audit) {
 		if s.Joint == NoJoint {
 			err = fault.Missing
 		}
-		a.Fault("Joint", s.Joint.String(), "straight, slanted or crossed", err)
+		a.Fault("joint", s.Joint.String(), "straight, slanted or crossed", err)
 	}
 	each, edge := !s.Each.IsZero(), !s.Edge.IsZero()
 	if s.Pieces != 0 || !each || !edge {
-		a.Count("Pieces", s.Pieces, 1, MaxPieces)
+		a.Count("pieces", s.Pieces, 1, MaxPieces)
 	}
 	if each || !edge || s.Pieces == 0 {
-		a.Need("Each", s.Each)
+		a.Need("each", s.Each)
 	}
 	if s.Joint == Crossed {
-		a.Need("Width", s.Width)
+		a.Need("width", s.Width)
 	} else if !s.Width.IsZero() {
-		a.Unused("Width", s.Width, false, s.Joint)
+		a.Unused("width", s.Width, false, s.Joint)
 	}
-	a.NotNegative("Allowance", s.Allowance)
+	a.NotNegative("allowance", s.Allowance)
 	// What a crossed join is trimmed off is a triangle as high as half its base.
 	if s.Joint == Crossed && s.Width.Sign() > 0 && s.Width.Times(s.Width).Cmp(s.Allowance.Times(s.Allowance).MulInt(2)) < 0 {
 		most := below(units.Diagonal().Of(s.Width.DivInt(2)))
-		a.Fault("Allowance", s.Allowance.String(), "at most "+most+" (what stands beyond the join, by Width)", fault.Range)
+		a.Fault("allowance", s.Allowance.String(), "at most "+most+" (what stands beyond the join, by width)", fault.Range)
 	}
-	a.NotNegative("Ends", s.Ends)
+	a.NotNegative("ends", s.Ends)
 	if s.Ring && !s.Ends.IsZero() {
-		a.Fault("Ends", s.Ends.String(), "none in a ring, which has no open end", fault.Unused)
+		a.Fault("ends", s.Ends.String(), "none in a ring, which has no open end", fault.Unused)
 	}
-	a.NotNegative("Edge", s.Edge)
+	a.NotNegative("edge", s.Edge)
 	if s.Corners != 0 {
-		a.Count("Corners", s.Corners, 1, MaxCorners)
+		a.Count("corners", s.Corners, 1, MaxCorners)
 	}
-	a.NotNegative("Mitre", s.Mitre)
-	a.NotNegative("Over", s.Over)
+	a.NotNegative("mitre", s.Mitre)
+	a.NotNegative("over", s.Over)
 	if s.Corners > 0 && !edge {
-		a.Fault("Corners", strconv.Itoa(s.Corners), "none without Edge", fault.Unused)
+		a.Fault("corners", strconv.Itoa(s.Corners), "none without edge", fault.Unused)
 	}
 	if s.Mitre.Sign() > 0 && s.Corners == 0 {
-		a.Fault("Mitre", s.Mitre.String(), "none without Corners", fault.Unused)
+		a.Fault("mitre", s.Mitre.String(), "none without corners", fault.Unused)
 	}
 	if s.Over.Sign() > 0 && !edge {
-		a.Fault("Over", s.Over.String(), "none without Edge", fault.Unused)
+		a.Fault("over", s.Over.String(), "none without edge", fault.Unused)
 	}
-	a.NotNegative("Step", s.Step)
+	a.NotNegative("step", s.Step)
 	if s.Step.Sign() > 0 && each && !s.Each.IsMultiple(s.Step) {
-		a.Fault("Step", s.Step.String(), "a mark that "+s.Each.String()+" (Each) lies on", fault.Conflict)
+		a.Fault("step", s.Step.String(), "a mark that "+s.Each.String()+" (each) lies on", fault.Conflict)
 	}
 }
 
@@ -176,7 +176,7 @@ func (p BindingPlan) reaches(a *fault.Audit, n units.Near, l units.Length) bool 
 func (p BindingPlan) compare(a *fault.Audit, n units.Near, l units.Length) int {
 	c, err := n.Cmp(units.Exactly(l))
 	if err != nil && !a.Failed() {
-		a.Fault("Allowance", p.Spec.Allowance.String(), "fewer digits", fault.KindOf(err))
+		a.Fault("allowance", p.Spec.Allowance.String(), "fewer digits", fault.KindOf(err))
 	}
 	return c
 }
@@ -191,12 +191,12 @@ func (p BindingPlan) each(a *fault.Audit) units.Length {
 	case s.Step.IsZero() && exact:
 		return l
 	case s.Step.IsZero():
-		a.Fault("Step", "", "a mark to which Each goes up, from "+ticket.About(one).Text(), fault.Missing)
+		a.Fault("step", "", "a mark to which each goes up, from "+ticket.About(one).Text(), fault.Missing)
 		return l
 	}
 	mark, _, err := one.Round(s.Step, units.Up)
 	if err != nil {
-		a.Fault("Step", s.Step.String(), "a mark that can be decided", fault.KindOf(err))
+		a.Fault("step", s.Step.String(), "a mark that can be decided", fault.KindOf(err))
 	}
 	return mark
 }
@@ -212,11 +212,11 @@ func (p BindingPlan) pieces(a *fault.Audit) int {
 		return 2
 	}
 	if taken := p.side().MulInt(2); p.reaches(a, taken, s.Each) {
-		a.Fault("Each", s.Each.String(), moreThan(taken, "what the joins take from a piece between two"), fault.Range)
+		a.Fault("each", s.Each.String(), moreThan(taken, "what the joins take from a piece between two"), fault.Range)
 		return 1
 	}
 	if p.less(a, p.sewn(MaxPieces), p.Wanted) {
-		a.Fault("Edge", s.Edge.String(), "an edge that "+strconv.Itoa(MaxPieces)+" pieces can bind", fault.Range)
+		a.Fault("edge", s.Edge.String(), "an edge that "+strconv.Itoa(MaxPieces)+" pieces can bind", fault.Range)
 		return 1
 	}
 	low, high := 1, MaxPieces
@@ -244,15 +244,15 @@ func (p BindingPlan) audit(a *fault.Audit) {
 	taken := p.side().MulInt(sides)
 	switch {
 	case sides > 0 && p.reaches(a, taken, s.Each):
-		a.Fault("Each", s.Each.String(), moreThan(taken, "what the joins take from one piece"), fault.Range)
+		a.Fault("each", s.Each.String(), moreThan(taken, "what the joins take from one piece"), fault.Range)
 	case p.reaches(a, p.Lost, s.Each.MulInt(int64(s.Pieces))):
-		a.Fault("Each", s.Each.String(), moreThan(p.Lost.DivInt(int64(s.Pieces)), "what the joins and ends take from each"), fault.Range)
+		a.Fault("each", s.Each.String(), moreThan(p.Lost.DivInt(int64(s.Pieces)), "what the joins and ends take from each"), fault.Range)
 	case !ends.IsZero() && p.reaches(a, p.side(), s.Each.Sub(ends)):
-		a.Fault("Ends", s.Ends.String(), "less than "+below(p.side().Neg().Plus(s.Each))+" (where the first join lies)", fault.Range)
+		a.Fault("ends", s.Ends.String(), "less than "+below(p.side().Neg().Plus(s.Each))+" (where the first join lies)", fault.Range)
 	}
 	if !s.Edge.IsZero() && p.less(a, p.Sewn, p.Wanted) {
 		most := p.Sewn.Plus(s.Edge.Sub(p.Wanted)) // less the mitres and Over
-		a.Fault("Edge", s.Edge.String(), "at most "+below(most)+" (what the pieces given bind)", fault.Conflict)
+		a.Fault("edge", s.Edge.String(), "at most "+below(most)+" (what the pieces given bind)", fault.Conflict)
 	}
 }
 

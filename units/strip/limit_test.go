@@ -46,7 +46,7 @@ func TestTwoPieces(t *testing.T) {
 		{Each: in("24 7/8"), Allowance: in("14"), Least: in("40")},
 	} {
 		var f fault.Faults
-		if _, err := s.Plan(); !errors.As(err, &f) || f[0].Path != "Each" || !limit(f[0].Limit, in("28")) {
+		if _, err := s.Plan(); !errors.As(err, &f) || f[0].Path != "each" || !limit(f[0].Limit, in("28")) {
 			t.Errorf("%+v: %v", s, err)
 		}
 	}
@@ -74,18 +74,18 @@ func TestLimitsAreMeant(t *testing.T) {
 		path string
 		with func(strip.Binding, units.Length) strip.Binding
 	}{
-		{"crossed, pieces from each", strip.Binding{Joint: strip.Crossed, Each: in("1 1/2"), Width: in("2"), Edge: in("50")}, "Each", each},
-		{"crossed, above one join and below two", strip.Binding{Joint: strip.Crossed, Each: in("3"), Width: in("2"), Edge: in("50")}, "Each", each},
-		{"crossed, pieces given", strip.Binding{Joint: strip.Crossed, Pieces: 3, Each: in("3"), Width: in("2")}, "Each", each},
-		{"crossed, a ring", strip.Binding{Joint: strip.Crossed, Each: in("2"), Width: in("2"), Edge: in("50"), Ring: true}, "Each", each},
-		{"crossed, left too wide", strip.Binding{Joint: strip.Crossed, Pieces: 3, Each: in("40"), Width: in("2 1/2"), Allowance: in("2")}, "Allowance", allowance},
-		{"slanted, pieces from each", strip.Binding{Joint: strip.Slanted, Each: in("1"), Allowance: in("1/2"), Edge: in("5")}, "Each", each},
-		{"slanted, pieces given", strip.Binding{Joint: strip.Slanted, Pieces: 3, Each: in("1"), Allowance: in("1/2")}, "Each", each},
-		{"straight, the ends take all", strip.Binding{Joint: strip.Straight, Pieces: 1, Each: in("1"), Ends: in("1/2")}, "Each", each},
-		{"straight, two pieces", strip.Binding{Joint: strip.Straight, Pieces: 2, Each: in("1"), Allowance: in("1")}, "Each", each},
-		{"slanted, a join in the end", strip.Binding{Joint: strip.Slanted, Pieces: 20, Each: in("1 1/2"), Allowance: in("1/2"), Ends: in("1")}, "Ends", ends},
-		{"slanted, too short", strip.Binding{Joint: strip.Slanted, Pieces: 2, Each: in("9"), Allowance: in("1/4"), Edge: in("17 1/2")}, "Edge", edge},
-		{"crossed, too short for mitres and over", strip.Binding{Joint: strip.Crossed, Pieces: 3, Each: in("20"), Width: in("2"), Edge: in("55"), Corners: 4, Mitre: in("1/4"), Over: in("2")}, "Edge", edge},
+		{"crossed, pieces from each", strip.Binding{Joint: strip.Crossed, Each: in("1 1/2"), Width: in("2"), Edge: in("50")}, "each", each},
+		{"crossed, above one join and below two", strip.Binding{Joint: strip.Crossed, Each: in("3"), Width: in("2"), Edge: in("50")}, "each", each},
+		{"crossed, pieces given", strip.Binding{Joint: strip.Crossed, Pieces: 3, Each: in("3"), Width: in("2")}, "each", each},
+		{"crossed, a ring", strip.Binding{Joint: strip.Crossed, Each: in("2"), Width: in("2"), Edge: in("50"), Ring: true}, "each", each},
+		{"crossed, left too wide", strip.Binding{Joint: strip.Crossed, Pieces: 3, Each: in("40"), Width: in("2 1/2"), Allowance: in("2")}, "allowance", allowance},
+		{"slanted, pieces from each", strip.Binding{Joint: strip.Slanted, Each: in("1"), Allowance: in("1/2"), Edge: in("5")}, "each", each},
+		{"slanted, pieces given", strip.Binding{Joint: strip.Slanted, Pieces: 3, Each: in("1"), Allowance: in("1/2")}, "each", each},
+		{"straight, the ends take all", strip.Binding{Joint: strip.Straight, Pieces: 1, Each: in("1"), Ends: in("1/2")}, "each", each},
+		{"straight, two pieces", strip.Binding{Joint: strip.Straight, Pieces: 2, Each: in("1"), Allowance: in("1")}, "each", each},
+		{"slanted, a join in the end", strip.Binding{Joint: strip.Slanted, Pieces: 20, Each: in("1 1/2"), Allowance: in("1/2"), Ends: in("1")}, "ends", ends},
+		{"slanted, too short", strip.Binding{Joint: strip.Slanted, Pieces: 2, Each: in("9"), Allowance: in("1/4"), Edge: in("17 1/2")}, "edge", edge},
+		{"crossed, too short for mitres and over", strip.Binding{Joint: strip.Crossed, Pieces: 3, Each: in("20"), Width: in("2"), Edge: in("55"), Corners: 4, Mitre: in("1/4"), Over: in("2")}, "edge", edge},
 	} {
 		_, err := c.s.Plan()
 		var f fault.Faults

@@ -62,14 +62,14 @@ func (s Spec) Plan() (Plan, error) {
 	p.Sewn = s.Each.MulInt(int64(s.Pieces)).Sub(p.Lost)
 	switch {
 	case p.Sewn.Sign() <= 0:
-		a.Fault("Each", s.Each.String(), "more than what the joins and ends take, "+p.Lost.String()+" in all", fault.Range)
+		a.Fault("each", s.Each.String(), "more than what the joins and ends take, "+p.Lost.String()+" in all", fault.Range)
 	case p.Joins > 0 && !s.Ring && s.Each.Sub(s.Allowance).Cmp(s.Ends) <= 0:
-		a.Fault("Ends", s.Ends.String(), "less than "+s.Each.Sub(s.Allowance).String()+" (where the first join lies)", fault.Range)
+		a.Fault("ends", s.Ends.String(), "less than "+s.Each.Sub(s.Allowance).String()+" (where the first join lies)", fault.Range)
 	}
 	if !s.Least.IsZero() {
 		p.Spare = p.Sewn.Sub(s.Least)
 		if given && p.Spare.Sign() < 0 {
-			a.Fault("Least", s.Least.String(), "at most "+p.Sewn.String()+" (what the pieces given make)", fault.Conflict)
+			a.Fault("least", s.Least.String(), "at most "+p.Sewn.String()+" (what the pieces given make)", fault.Conflict)
 		}
 	}
 	if a.Failed() {
@@ -84,16 +84,16 @@ func (s Spec) check(a *fault.Audit) {
 	if s.Pieces == 0 && s.Each.Sign() != 0 && s.Least.Sign() != 0 {
 		least = 0
 	}
-	a.Count("Pieces", s.Pieces, least, MaxPieces)
+	a.Count("pieces", s.Pieces, least, MaxPieces)
 	if s.Each.Sign() != 0 || s.Least.IsZero() || s.Pieces == 0 {
-		a.Need("Each", s.Each)
+		a.Need("each", s.Each)
 	}
-	a.NotNegative("Allowance", s.Allowance)
-	a.NotNegative("Ends", s.Ends)
+	a.NotNegative("allowance", s.Allowance)
+	a.NotNegative("ends", s.Ends)
 	if s.Ring && !s.Ends.IsZero() {
-		a.Fault("Ends", s.Ends.String(), "none in a ring, which has no open end", fault.Unused)
+		a.Fault("ends", s.Ends.String(), "none in a ring, which has no open end", fault.Unused)
 	}
-	a.NotNegative("Least", s.Least)
+	a.NotNegative("least", s.Least)
 }
 
 // fill finds Each or Pieces, whichever is not given.
@@ -107,7 +107,7 @@ func (s Spec) fill(a *fault.Audit) Spec {
 	if s.Each.IsZero() {
 		net := s.Least.Sub(fixed).DivInt(int64(s.Pieces))
 		if net.Sign() <= 0 && s.Pieces > 2 {
-			a.Fault("Least", s.Least.String(), "more than "+fixed.String()+" (what one join takes beyond the ends)", fault.Range)
+			a.Fault("least", s.Least.String(), "more than "+fixed.String()+" (what one join takes beyond the ends)", fault.Range)
 			return s
 		}
 		s.Each = net.Add(join)
@@ -127,13 +127,13 @@ func (s Spec) fill(a *fault.Audit) Spec {
 	}
 	net := s.Each.Sub(join)
 	if net.Sign() <= 0 && (s.Ring || s.Pieces == 0 || s.Pieces > 2) {
-		a.Fault("Each", s.Each.String(), "more than "+join.String()+" (what the joins take from a piece between two)", fault.Range)
+		a.Fault("each", s.Each.String(), "more than "+join.String()+" (what the joins take from a piece between two)", fault.Range)
 		return s
 	}
 	if s.Pieces == 0 {
 		n, ok := s.Least.Sub(fixed).Div(net).Int(units.Up)
 		if !ok || n > MaxPieces {
-			a.Fault("Least", s.Least.String(), "a length that "+ticket.Of(MaxPieces).String()+" pieces can make", fault.Range)
+			a.Fault("least", s.Least.String(), "a length that "+ticket.Of(MaxPieces).String()+" pieces can make", fault.Range)
 			return s
 		}
 		s.Pieces = int(n)

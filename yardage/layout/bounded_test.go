@@ -208,7 +208,7 @@ func TestLate(t *testing.T) {
 // A lay of outlines that are cut into triangles only in part proves nothing.
 func TestShell(t *testing.T) {
 	square := newShell("", []vertex{{0, 0}, {4, 0}, {4, 4}, {0, 4}})
-	bow := newShell("Pieces[0]", []vertex{{0, 0}, {4, 4}, {4, 0}, {0, 9}})
+	bow := newShell("pieces[0]", []vertex{{0, 0}, {4, 4}, {4, 0}, {0, 9}})
 	if !square.slabs() || bow.slabs() {
 		t.Errorf("a square: %v, a bow: %v", square.slabs(), bow.slabs())
 	}

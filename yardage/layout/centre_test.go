@@ -49,7 +49,7 @@ func TestPhases(t *testing.T) {
 	for i := range lay {
 		lay[i].Y = lay[i].Y.Add(in("1/100"))
 	}
-	if err := layout.Verify(s, lay); !errors.Is(err, layout.ErrMatch) || !strings.Contains(err.Error(), "Cloth.Phases[0]") {
+	if err := layout.Verify(s, lay); !errors.Is(err, layout.ErrMatch) || !strings.Contains(err.Error(), "cloth.phases[0]") {
 		t.Error(err)
 	}
 	free := s
@@ -146,7 +146,7 @@ func TestCentred(t *testing.T) {
 		t.Errorf("%v %+v", err, p.Placements)
 	}
 	s.Pieces[0].Wide = in("44")
-	if _, err := s.Solve(); list(err) == nil || list(err)[0] != (found{"Pieces[0].Centred", fault.Conflict}) {
+	if _, err := s.Solve(); list(err) == nil || list(err)[0] != (found{"pieces[0].centred", fault.Conflict}) {
 		t.Error(err)
 	}
 }
@@ -167,28 +167,28 @@ func TestCentredFaults(t *testing.T) {
 		piece layout.Piece
 		want  []found
 	}{
-		{"phases of no repeat", layout.Cloth{Phases: []layout.Phase{{Notch: "a"}}}, plain, []found{{"Cloth.Phases[0].Notch", fault.Unused}}},
-		{"a phase of no notch", layout.Cloth{RepeatX: in("1"), Phases: []layout.Phase{{Notch: "b"}}}, plain, []found{{"Cloth.Phases[0].Notch", fault.Unknown}}},
+		{"phases of no repeat", layout.Cloth{Phases: []layout.Phase{{Notch: "a"}}}, plain, []found{{"cloth.phases[0].notch", fault.Unused}}},
+		{"a phase of no notch", layout.Cloth{RepeatX: in("1"), Phases: []layout.Phase{{Notch: "b"}}}, plain, []found{{"cloth.phases[0].notch", fault.Unknown}}},
 		{"no name, twice, and not used", layout.Cloth{RepeatX: in("1"), Phases: []layout.Phase{{}, {Notch: "a", Y: in("1")}, {Notch: "a"}}}, plain,
-			[]found{{"Cloth.Phases[0].Notch", fault.Missing}, {"Cloth.Phases[1].Y", fault.Unused}, {"Cloth.Phases[2].Notch", fault.Twice}}},
-		{"not across", layout.Cloth{RepeatY: in("1"), Phases: []layout.Phase{{Notch: "a", X: in("1")}}}, plain, []found{{"Cloth.Phases[0].X", fault.Unused}}},
-		{"too many phases", layout.Cloth{RepeatY: in("1"), Phases: make([]layout.Phase, layout.MaxPhases+1)}, plain, []found{{"Cloth.Phases", fault.Range}}},
-		{"a phase beyond any grid", layout.Cloth{RepeatY: in("1"), Phases: []layout.Phase{{Notch: "a", Y: far}}}, plain, []found{{"Cloth.Phases[0]", layout.ErrGrid}}},
-		{"a phase finer than any grid", layout.Cloth{RepeatY: in("1"), Phases: []layout.Phase{{Notch: "a", Y: units.Inch.Frac(1, 1<<61)}}}, plain, []found{{"Cloth.Phases[0]", layout.ErrGrid}}},
-		{"an axis of no stripe", layout.Cloth{Axis: in("1")}, plain, []found{{"Cloth.Axis", fault.Unused}}},
-		{"an axis beside the fold", layout.Cloth{Axis: in("1"), RepeatX: in("2"), Folded: true}, plain, []found{{"Cloth.Axis", fault.Conflict}}},
-		{"an axis below zero", layout.Cloth{Axis: in("-1"), RepeatX: in("2")}, plain, []found{{"Cloth.Axis", fault.Sign}}},
-		{"an axis beyond any grid", layout.Cloth{Axis: far, RepeatX: in("2")}, with(func(p *layout.Piece) { p.Notches = nil }), []found{{"Pieces[0].Centred", layout.ErrGrid}}},
-		{"centred on no stripe", layout.Cloth{}, with(func(*layout.Piece) {}), []found{{"Pieces[0].Centred", fault.Unused}}},
-		{"centred across", layout.Cloth{RepeatX: in("2")}, with(func(p *layout.Piece) { p.Turn = layout.Quarter }), []found{{"Pieces[0].Centred", fault.Conflict}}},
+			[]found{{"cloth.phases[0].notch", fault.Missing}, {"cloth.phases[1].y", fault.Unused}, {"cloth.phases[2].notch", fault.Twice}}},
+		{"not across", layout.Cloth{RepeatY: in("1"), Phases: []layout.Phase{{Notch: "a", X: in("1")}}}, plain, []found{{"cloth.phases[0].x", fault.Unused}}},
+		{"too many phases", layout.Cloth{RepeatY: in("1"), Phases: make([]layout.Phase, layout.MaxPhases+1)}, plain, []found{{"cloth.phases", fault.Range}}},
+		{"a phase beyond any grid", layout.Cloth{RepeatY: in("1"), Phases: []layout.Phase{{Notch: "a", Y: far}}}, plain, []found{{"cloth.phases[0]", layout.ErrGrid}}},
+		{"a phase finer than any grid", layout.Cloth{RepeatY: in("1"), Phases: []layout.Phase{{Notch: "a", Y: units.Inch.Frac(1, 1<<61)}}}, plain, []found{{"cloth.phases[0]", layout.ErrGrid}}},
+		{"an axis of no stripe", layout.Cloth{Axis: in("1")}, plain, []found{{"cloth.axis", fault.Unused}}},
+		{"an axis beside the fold", layout.Cloth{Axis: in("1"), RepeatX: in("2"), Folded: true}, plain, []found{{"cloth.axis", fault.Conflict}}},
+		{"an axis below zero", layout.Cloth{Axis: in("-1"), RepeatX: in("2")}, plain, []found{{"cloth.axis", fault.Sign}}},
+		{"an axis beyond any grid", layout.Cloth{Axis: far, RepeatX: in("2")}, with(func(p *layout.Piece) { p.Notches = nil }), []found{{"pieces[0].centred", layout.ErrGrid}}},
+		{"centred on no stripe", layout.Cloth{}, with(func(*layout.Piece) {}), []found{{"pieces[0].centred", fault.Unused}}},
+		{"centred across", layout.Cloth{RepeatX: in("2")}, with(func(p *layout.Piece) { p.Turn = layout.Quarter }), []found{{"pieces[0].centred", fault.Conflict}}},
 		{"no centre line", layout.Cloth{RepeatX: in("2")}, with(func(p *layout.Piece) {
 			p.Wide, p.Long, p.Outline = units.Length{}, units.Length{}, outline("0,0 4,0 4,4")
-		}), []found{{"Pieces[0].Centred", fault.Conflict}}},
+		}), []found{{"pieces[0].centred", fault.Conflict}}},
 		{"wider on one side", layout.Cloth{RepeatX: in("2")}, with(func(p *layout.Piece) {
 			p.Wide, p.Long, p.Outline = units.Length{}, units.Length{}, outline("0,0 4,0 4,4 0,4")
 			p.Allowance = []units.Length{{}, in("1"), {}, {}}
 		}), nil},
-		{"finer than any grid", layout.Cloth{RepeatX: in("2")}, with(func(p *layout.Piece) { p.Wide = units.Inch.Frac(1, 1<<59) }), []found{{"Pieces[0].Centred", layout.ErrGrid}}},
+		{"finer than any grid", layout.Cloth{RepeatX: in("2")}, with(func(p *layout.Piece) { p.Wide = units.Inch.Frac(1, 1<<59) }), []found{{"pieces[0].centred", layout.ErrGrid}}},
 	} {
 		test.cloth.Wide = in("40")
 		_, err := (layout.Spec{Cloth: test.cloth, Pieces: []layout.Piece{test.piece}}).Solve()

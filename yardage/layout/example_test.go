@@ -62,7 +62,7 @@ func ExampleVerify() {
 		{Piece: 1, Copy: 1, X: inch.Mixed(28, 3, 4)},
 	}))
 	// Output:
-	// Placements[1] sleeve 2: pieces overlap, want clear of sleeve 1, Placements[0]
+	// placements[1] sleeve 2: pieces overlap, want clear of sleeve 1, placements[0]
 }
 
 // The strips of a ruff may lie either way; the worksheet says where each goes.
@@ -102,7 +102,7 @@ func ExampleSpec_Solve() {
 	}.Solve()
 	fmt.Println(err)
 	// Output:
-	// Cloth.Long 36 in: out of range, want at least 48 in (what the pieces take up, whatever the lay)
+	// cloth.long 36 in: out of range, want at least 48 in (what the pieces take up, whatever the lay)
 }
 
 func ExampleCloth_Usable() {

@@ -55,41 +55,41 @@ func TestFaults(t *testing.T) {
 		room   bool // each measure is good by itself
 	}{
 		{"nothing is given", func(s *layout.Spec) { *s = layout.Spec{} },
-			[]found{{"Cloth.Wide", fault.Missing}, {"Pieces", fault.Missing}}, false},
+			[]found{{"cloth.wide", fault.Missing}, {"pieces", fault.Missing}}, false},
 		{"all faults at once, in the order of the fields", func(s *layout.Spec) {
 			s.Cloth = layout.Cloth{Wide: in("-36"), Selvedge: in("-1"), Long: in("-1"), Gap: in("-1"), Ends: in("-1")}
 			s.Pieces = []layout.Piece{{Name: "back\n", Wide: in("-1"), Count: -1, Turn: 9}, {Wide: in("1"), Long: in("1")}}
 			s.Work = -1
 		}, []found{
-			{"Cloth.Wide", fault.Sign}, {"Cloth.Selvedge", fault.Sign}, {"Cloth.Long", fault.Sign}, {"Cloth.Gap", fault.Sign}, {"Cloth.Ends", fault.Sign},
-			{"Pieces[0].Name", fault.Form}, {"Pieces[0].Wide", fault.Sign}, {"Pieces[0].Long", fault.Missing}, {"Pieces[0].Count", fault.Range}, {"Pieces[0].Turn", fault.Unknown},
-			{"Pieces[1].Count", fault.Missing}, {"Work", fault.Range},
+			{"cloth.wide", fault.Sign}, {"cloth.selvedge", fault.Sign}, {"cloth.long", fault.Sign}, {"cloth.gap", fault.Sign}, {"cloth.ends", fault.Sign},
+			{"pieces[0].name", fault.Form}, {"pieces[0].wide", fault.Sign}, {"pieces[0].long", fault.Missing}, {"pieces[0].count", fault.Range}, {"pieces[0].turn", fault.Unknown},
+			{"pieces[1].count", fault.Missing}, {"work", fault.Range},
 		}, false},
-		{"selvedges leave nothing", func(s *layout.Spec) { s.Cloth.Selvedge = in("18") }, []found{{"Cloth.Selvedge", fault.Range}}, false},
-		{"ends leave nothing", func(s *layout.Spec) { s.Cloth.Ends = in("20") }, []found{{"Cloth.Ends", fault.Range}}, false},
-		{"too much work", func(s *layout.Spec) { s.Work = layout.MaxWork + 1 }, []found{{"Work", fault.Range}}, false},
-		{"a million pieces", func(s *layout.Spec) { s.Pieces = many(1_000_000) }, []found{{"Pieces", fault.Range}}, false},
-		{"counts that pass the limit together", func(s *layout.Spec) { s.Pieces[0].Count, s.Pieces[1].Count = 600, 401 }, []found{{"Pieces", fault.Range}}, false},
-		{"the greatest count", func(s *layout.Spec) { s.Pieces[0].Count = math.MaxInt }, []found{{"Pieces[0].Count", fault.Range}}, false},
-		{"a long name", func(s *layout.Spec) { s.Pieces[1].Name = strings.Repeat("x", fault.MaxName+1) }, []found{{"Pieces[1].Name", fault.Range}}, false},
-		{"wider than the cloth", func(s *layout.Spec) { s.Pieces[0].Wide = in("35 1/8") }, []found{{"Pieces[0]", fault.Range}}, true},
-		{"longer than the cloth", func(s *layout.Spec) { s.Pieces[0].Long = in("38 1/8") }, []found{{"Pieces[0]", fault.Range}}, true},
-		{"too large either way round", func(s *layout.Spec) { s.Pieces[1].Wide, s.Pieces[1].Long = in("36"), in("36") }, []found{{"Pieces[1]", fault.Range}}, true},
-		{"more than the cloth has room for", func(s *layout.Spec) { s.Pieces[1].Count = 30 }, []found{{"Cloth.Long", fault.Range}}, true},
-		{"pieces that cannot lie side by side", func(s *layout.Spec) { s.Pieces[0].Wide, s.Pieces[0].Count = in("17 1/2"), 3 }, []found{{"Cloth.Long", fault.Range}}, true},
-		{"a huge piece", func(s *layout.Spec) { s.Pieces[0].Wide = huge() }, []found{{"Pieces[0]", fault.Range}}, true},
-		{"a huge piece on a huge cloth", func(s *layout.Spec) { s.Cloth, s.Pieces[0].Wide = layout.Cloth{Wide: huge().MulInt(2)}, huge() }, []found{{"Pieces[0].Wide", layout.ErrGrid}}, true},
+		{"selvedges leave nothing", func(s *layout.Spec) { s.Cloth.Selvedge = in("18") }, []found{{"cloth.selvedge", fault.Range}}, false},
+		{"ends leave nothing", func(s *layout.Spec) { s.Cloth.Ends = in("20") }, []found{{"cloth.ends", fault.Range}}, false},
+		{"too much work", func(s *layout.Spec) { s.Work = layout.MaxWork + 1 }, []found{{"work", fault.Range}}, false},
+		{"a million pieces", func(s *layout.Spec) { s.Pieces = many(1_000_000) }, []found{{"pieces", fault.Range}}, false},
+		{"counts that pass the limit together", func(s *layout.Spec) { s.Pieces[0].Count, s.Pieces[1].Count = 600, 401 }, []found{{"pieces", fault.Range}}, false},
+		{"the greatest count", func(s *layout.Spec) { s.Pieces[0].Count = math.MaxInt }, []found{{"pieces[0].count", fault.Range}}, false},
+		{"a long name", func(s *layout.Spec) { s.Pieces[1].Name = strings.Repeat("x", fault.MaxName+1) }, []found{{"pieces[1].name", fault.Range}}, false},
+		{"wider than the cloth", func(s *layout.Spec) { s.Pieces[0].Wide = in("35 1/8") }, []found{{"pieces[0]", fault.Range}}, true},
+		{"longer than the cloth", func(s *layout.Spec) { s.Pieces[0].Long = in("38 1/8") }, []found{{"pieces[0]", fault.Range}}, true},
+		{"too large either way round", func(s *layout.Spec) { s.Pieces[1].Wide, s.Pieces[1].Long = in("36"), in("36") }, []found{{"pieces[1]", fault.Range}}, true},
+		{"more than the cloth has room for", func(s *layout.Spec) { s.Pieces[1].Count = 30 }, []found{{"cloth.long", fault.Range}}, true},
+		{"pieces that cannot lie side by side", func(s *layout.Spec) { s.Pieces[0].Wide, s.Pieces[0].Count = in("17 1/2"), 3 }, []found{{"cloth.long", fault.Range}}, true},
+		{"a huge piece", func(s *layout.Spec) { s.Pieces[0].Wide = huge() }, []found{{"pieces[0]", fault.Range}}, true},
+		{"a huge piece on a huge cloth", func(s *layout.Spec) { s.Cloth, s.Pieces[0].Wide = layout.Cloth{Wide: huge().MulInt(2)}, huge() }, []found{{"pieces[0].wide", layout.ErrGrid}}, true},
 		{"a piece too long for its count", func(s *layout.Spec) {
 			s.Cloth.Long, s.Pieces[0].Long, s.Pieces[0].Count = units.Length{}, units.Inch.Of(1<<50), 600
-		}, []found{{"Pieces[0]", layout.ErrGrid}}, true},
-		{"a huge gap", func(s *layout.Spec) { s.Cloth.Gap = huge() }, []found{{"Cloth.Gap", layout.ErrGrid}}, true},
-		{"a wide gap", func(s *layout.Spec) { s.Cloth.Gap = units.Inch.Of(1 << 62) }, []found{{"Cloth.Gap", layout.ErrGrid}}, true},
+		}, []found{{"pieces[0]", layout.ErrGrid}}, true},
+		{"a huge gap", func(s *layout.Spec) { s.Cloth.Gap = huge() }, []found{{"cloth.gap", layout.ErrGrid}}, true},
+		{"a wide gap", func(s *layout.Spec) { s.Cloth.Gap = units.Inch.Of(1 << 62) }, []found{{"cloth.gap", layout.ErrGrid}}, true},
 		{"no common grid", func(s *layout.Spec) {
 			s.Pieces[0].Wide, s.Pieces[1].Long = units.Inch.Frac(1, 1<<35+1), units.Inch.Frac(1, 1<<35-1)
-		}, []found{{"Pieces[1].Long", layout.ErrGrid}}, true},
+		}, []found{{"pieces[1].long", layout.ErrGrid}}, true},
 		{"a common grid that is too fine", func(s *layout.Spec) {
 			s.Pieces[0].Wide = units.Inch.Frac(1, 1<<58-1)
-		}, []found{{"Pieces[0].Wide", layout.ErrGrid}}, true},
+		}, []found{{"pieces[0].wide", layout.ErrGrid}}, true},
 	}
 	for _, test := range tests {
 		t.Run(test.why, func(t *testing.T) {
@@ -104,9 +104,9 @@ func TestFaults(t *testing.T) {
 			}
 			// Verify asks only what a lay can be checked against: not how long to
 			// search, nor whether there is room at all.
-			want := slices.DeleteFunc(slices.Clone(test.want), func(f found) bool { return test.room || f.Path == "Work" })
+			want := slices.DeleteFunc(slices.Clone(test.want), func(f found) bool { return test.room || f.Path == "work" })
 			if len(want) == 0 {
-				want = []found{{"Pieces[0].Count", layout.ErrCount}, {"Pieces[1].Count", layout.ErrCount}}
+				want = []found{{"pieces[0].count", layout.ErrCount}, {"pieces[1].count", layout.ErrCount}}
 			}
 			if diff := cmp.Diff(want, list(layout.Verify(s, nil)), sameError); diff != "" {
 				t.Errorf("Verify: %s", diff)
@@ -167,7 +167,7 @@ func TestDefaults(t *testing.T) {
 	}
 	var none context.Context
 	p, err := s.Plan(none)
-	if err != nil || p.Stopped || !p.Assumed.Has("Work") || p.Spec.Work != layout.DefaultWork {
+	if err != nil || p.Stopped || !p.Assumed.Has("work") || p.Spec.Work != layout.DefaultWork {
 		t.Errorf("%+v: %v", p, err)
 	}
 	// The plan's pieces are its own.
@@ -185,26 +185,26 @@ func TestVerifyFaults(t *testing.T) {
 		want   []found
 	}{
 		{"nothing laid", func(p []layout.Placement) []layout.Placement { return p[:0] }, []found{
-			{"Pieces[0].Count", layout.ErrCount}, {"Pieces[1].Count", layout.ErrCount}, {"Pieces[2].Count", layout.ErrCount}, {"Pieces[3].Count", layout.ErrCount},
-			{"Pieces[4].Count", layout.ErrCount}, {"Pieces[5].Count", layout.ErrCount}, {"Pieces[6].Count", layout.ErrCount}, {"Pieces[7].Count", layout.ErrCount}}},
-		{"one left out", func(p []layout.Placement) []layout.Placement { return append(p[:4:4], p[5:]...) }, []found{{"Pieces[2].Count", layout.ErrCount}}},
+			{"pieces[0].count", layout.ErrCount}, {"pieces[1].count", layout.ErrCount}, {"pieces[2].count", layout.ErrCount}, {"pieces[3].count", layout.ErrCount},
+			{"pieces[4].count", layout.ErrCount}, {"pieces[5].count", layout.ErrCount}, {"pieces[6].count", layout.ErrCount}, {"pieces[7].count", layout.ErrCount}}},
+		{"one left out", func(p []layout.Placement) []layout.Placement { return append(p[:4:4], p[5:]...) }, []found{{"pieces[2].count", layout.ErrCount}}},
 		{"a hair over its neighbour", func(p []layout.Placement) []layout.Placement {
 			p[3].Y = p[3].Y.Sub(units.Millimetre.Frac(1, 1_000_000))
 			return p
-		}, []found{{"Placements[3]", layout.ErrOverlap}}},
-		{"two in one place", func(p []layout.Placement) []layout.Placement { p[2].X = p[1].X; return p }, []found{{"Placements[2]", layout.ErrOverlap}}},
-		{"one inside another", func(p []layout.Placement) []layout.Placement { p[14].X, p[14].Y = in("5"), in("5"); return p }, []found{{"Placements[14]", layout.ErrOverlap}}},
-		{"on the selvedge", func(p []layout.Placement) []layout.Placement { p[0].X = in("7/16"); return p }, []found{{"Placements[0].X", layout.ErrOutside}}},
-		{"off the right-hand edge", func(p []layout.Placement) []layout.Placement { p[13].X = in("31 15/16"); return p }, []found{{"Placements[13].X", layout.ErrOutside}}},
-		{"in the cut end", func(p []layout.Placement) []layout.Placement { p[0].Y = in("0"); return p }, []found{{"Placements[0].Y", layout.ErrOutside}}},
-		{"off the far end", func(p []layout.Placement) []layout.Placement { p[13].Y = in("79"); return p }, []found{{"Placements[13].Y", layout.ErrOutside}}},
-		{"turned", func(p []layout.Placement) []layout.Placement { p[14].Across = true; return p }, []found{{"Placements[14].Across", layout.ErrTurn}}},
-		{"no such piece", func(p []layout.Placement) []layout.Placement { p[0].Piece = 8; return p }, []found{{"Placements[0].Piece", fault.Unknown}, {"Pieces[0].Count", layout.ErrCount}}},
-		{"a piece before the first", func(p []layout.Placement) []layout.Placement { p[0].Piece = math.MinInt; return p }, []found{{"Placements[0].Piece", fault.Unknown}, {"Pieces[0].Count", layout.ErrCount}}},
-		{"copies counted from 0", func(p []layout.Placement) []layout.Placement { p[0].Copy = 0; return p }, []found{{"Placements[0].Copy", fault.Range}, {"Pieces[0].Count", layout.ErrCount}}},
-		{"one copy too many", func(p []layout.Placement) []layout.Placement { p[2].Copy = 3; return p }, []found{{"Placements[2].Copy", fault.Range}, {"Pieces[1].Count", layout.ErrCount}}},
-		{"one copy twice", func(p []layout.Placement) []layout.Placement { p[2].Copy = 1; return p }, []found{{"Placements[2].Copy", fault.Twice}, {"Pieces[1].Count", layout.ErrCount}}},
-		{"a million placements", func([]layout.Placement) []layout.Placement { return make([]layout.Placement, 1_000_000) }, []found{{"Placements", fault.Range}}},
+		}, []found{{"placements[3]", layout.ErrOverlap}}},
+		{"two in one place", func(p []layout.Placement) []layout.Placement { p[2].X = p[1].X; return p }, []found{{"placements[2]", layout.ErrOverlap}}},
+		{"one inside another", func(p []layout.Placement) []layout.Placement { p[14].X, p[14].Y = in("5"), in("5"); return p }, []found{{"placements[14]", layout.ErrOverlap}}},
+		{"on the selvedge", func(p []layout.Placement) []layout.Placement { p[0].X = in("7/16"); return p }, []found{{"placements[0].x", layout.ErrOutside}}},
+		{"off the right-hand edge", func(p []layout.Placement) []layout.Placement { p[13].X = in("31 15/16"); return p }, []found{{"placements[13].x", layout.ErrOutside}}},
+		{"in the cut end", func(p []layout.Placement) []layout.Placement { p[0].Y = in("0"); return p }, []found{{"placements[0].y", layout.ErrOutside}}},
+		{"off the far end", func(p []layout.Placement) []layout.Placement { p[13].Y = in("79"); return p }, []found{{"placements[13].y", layout.ErrOutside}}},
+		{"turned", func(p []layout.Placement) []layout.Placement { p[14].Across = true; return p }, []found{{"placements[14].across", layout.ErrTurn}}},
+		{"no such piece", func(p []layout.Placement) []layout.Placement { p[0].Piece = 8; return p }, []found{{"placements[0].piece", fault.Unknown}, {"pieces[0].count", layout.ErrCount}}},
+		{"a piece before the first", func(p []layout.Placement) []layout.Placement { p[0].Piece = math.MinInt; return p }, []found{{"placements[0].piece", fault.Unknown}, {"pieces[0].count", layout.ErrCount}}},
+		{"copies counted from 0", func(p []layout.Placement) []layout.Placement { p[0].Copy = 0; return p }, []found{{"placements[0].copy", fault.Range}, {"pieces[0].count", layout.ErrCount}}},
+		{"one copy too many", func(p []layout.Placement) []layout.Placement { p[2].Copy = 3; return p }, []found{{"placements[2].copy", fault.Range}, {"pieces[1].count", layout.ErrCount}}},
+		{"one copy twice", func(p []layout.Placement) []layout.Placement { p[2].Copy = 1; return p }, []found{{"placements[2].copy", fault.Twice}, {"pieces[1].count", layout.ErrCount}}},
+		{"a million placements", func([]layout.Placement) []layout.Placement { return make([]layout.Placement, 1_000_000) }, []found{{"placements", fault.Range}}},
 	}
 	for _, test := range tests {
 		t.Run(test.why, func(t *testing.T) {
@@ -225,8 +225,8 @@ func TestGap(t *testing.T) {
 	}
 	s.Cloth.Gap = in("1/8")
 	err := layout.Verify(s, touch)
-	const want = "Placements[1] cuff 2: pieces overlap, want at least 1/8 in clear of cuff 1, Placements[0]\n" +
-		"Placements[2] Pieces[1]: pieces overlap, want at least 1/8 in clear of cuff 1, Placements[0]"
+	const want = "placements[1] cuff 2: pieces overlap, want at least 1/8 in clear of cuff 1, placements[0]\n" +
+		"placements[2] pieces[1]: pieces overlap, want at least 1/8 in clear of cuff 1, placements[0]"
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v\nwant %v", err, want)
 	}

@@ -52,14 +52,14 @@ func (s Spec) grid(a *fault.Audit) (grid, bool) {
 		return grid{}, false
 	}
 	if _, ok := widen(s.Cloth.Gap); !ok {
-		return tooFine("Cloth.Gap", s.Cloth.Gap)
+		return tooFine("cloth.gap", s.Cloth.Gap)
 	}
 	for i, p := range s.Pieces {
 		if _, ok := widen(p.Wide); !ok {
-			return tooFine(piecePath(i)+".Wide", p.Wide)
+			return tooFine(piecePath(i)+".wide", p.Wide)
 		}
 		if _, ok := widen(p.Long); !ok {
-			return tooFine(piecePath(i)+".Long", p.Long)
+			return tooFine(piecePath(i)+".long", p.Long)
 		}
 	}
 	return s.fill(den.Int64(), tooFine)
@@ -75,7 +75,7 @@ func (s Spec) fill(perInch int64, tooFine func(string, units.Length) (grid, bool
 	g := grid{perInch: perInch}
 	var ok bool
 	if g.gap, ok = whole(s.Cloth.Gap); !ok {
-		return tooFine("Cloth.Gap", s.Cloth.Gap)
+		return tooFine("cloth.gap", s.Cloth.Gap)
 	}
 	g.size = g.gap
 	sizes := make([][2]int64, len(s.Pieces))

@@ -38,7 +38,7 @@ func (s Spec) nest(a *fault.Audit, drawn []Piece, c *clock) (*nest, bool) {
 		return nil, false
 	}
 	if !m.fine(s.Cloth.Gap) {
-		return fail("Cloth.Gap", s.Cloth.Gap)
+		return fail("cloth.gap", s.Cloth.Gap)
 	}
 	if path, l, ok := s.tradeFine(&m); !ok {
 		return fail(path, l)

@@ -47,12 +47,12 @@ func (p *Piece) auditAllowance(own *fault.Audit) {
 	}
 	n := len(p.corners())
 	if len(p.Allowance) != 1 && len(p.Allowance) != n {
-		own.Fault("Allowance", strconv.Itoa(len(p.Allowance))+" lengths", "1, or one for each of the "+strconv.Itoa(n)+" edges", fault.Range)
+		own.Fault("allowance", strconv.Itoa(len(p.Allowance))+" lengths", "1, or one for each of the "+strconv.Itoa(n)+" edges", fault.Range)
 		return
 	}
 	good := true
 	for i, l := range p.Allowance {
-		path := "Allowance[" + strconv.Itoa(i) + "]"
+		path := "allowance[" + strconv.Itoa(i) + "]"
 		if l.Sign() < 0 {
 			own.NotNegative(path, l)
 			good = false
@@ -65,7 +65,7 @@ func (p *Piece) auditAllowance(own *fault.Audit) {
 		return
 	}
 	if _, err := p.grow(); err != nil {
-		own.Fault("Allowance", "", "allowances with which the outline does not meet itself, as in a slit, and lies on one grid", fault.KindOf(err))
+		own.Fault("allowance", "", "allowances with which the outline does not meet itself, as in a slit, and lies on one grid", fault.KindOf(err))
 	}
 }
 

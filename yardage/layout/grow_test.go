@@ -181,12 +181,12 @@ func TestAllowanceFaults(t *testing.T) {
 		piece layout.Piece
 		want  found
 	}{
-		{"too few", layout.Piece{Wide: in("1"), Long: in("1"), Allowance: []units.Length{in("1"), in("1")}}, found{"Pieces[0].Allowance", fault.Range}},
-		{"below zero", layout.Piece{Wide: in("1"), Long: in("1"), Allowance: []units.Length{in("-1")}}, found{"Pieces[0].Allowance[0]", fault.Sign}},
-		{"on the fold", layout.Piece{Wide: in("1"), Long: in("1"), Fold: true, Allowance: []units.Length{{}, {}, {}, in("1")}}, found{"Pieces[0].Allowance[3]", fault.Conflict}},
-		{"a slit that closes", layout.Piece{Outline: u, Allowance: []units.Length{in("1/2")}}, found{"Pieces[0].Allowance", layout.ErrOutline}},
-		{"far beyond any grid", layout.Piece{Outline: u, Allowance: []units.Length{units.Inch.Of(1 << 50)}}, found{"Pieces[0].Allowance", layout.ErrGrid}},
-		{"finer than any grid", layout.Piece{Outline: u, Allowance: []units.Length{units.Inch.Frac(1, 1<<61)}}, found{"Pieces[0].Allowance", layout.ErrGrid}},
+		{"too few", layout.Piece{Wide: in("1"), Long: in("1"), Allowance: []units.Length{in("1"), in("1")}}, found{"pieces[0].allowance", fault.Range}},
+		{"below zero", layout.Piece{Wide: in("1"), Long: in("1"), Allowance: []units.Length{in("-1")}}, found{"pieces[0].allowance[0]", fault.Sign}},
+		{"on the fold", layout.Piece{Wide: in("1"), Long: in("1"), Fold: true, Allowance: []units.Length{{}, {}, {}, in("1")}}, found{"pieces[0].allowance[3]", fault.Conflict}},
+		{"a slit that closes", layout.Piece{Outline: u, Allowance: []units.Length{in("1/2")}}, found{"pieces[0].allowance", layout.ErrOutline}},
+		{"far beyond any grid", layout.Piece{Outline: u, Allowance: []units.Length{units.Inch.Of(1 << 50)}}, found{"pieces[0].allowance", layout.ErrGrid}},
+		{"finer than any grid", layout.Piece{Outline: u, Allowance: []units.Length{units.Inch.Frac(1, 1<<61)}}, found{"pieces[0].allowance", layout.ErrGrid}},
 	} {
 		test.piece.Count = 1
 		_, err := (layout.Spec{Cloth: layout.Cloth{Wide: in("100")}, Pieces: []layout.Piece{test.piece}}).Solve()

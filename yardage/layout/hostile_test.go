@@ -44,7 +44,7 @@ func TestNamedTwice(t *testing.T) {
 	none.Name = ""
 	s := layout.Spec{Cloth: layout.Cloth{Wide: in("40")}, Pieces: []layout.Piece{cuff, none, cuff, none, cuff}}
 	_, err := s.Solve()
-	if diff := cmp.Diff([]found{{"Pieces[2].Name", fault.Twice}, {"Pieces[4].Name", fault.Twice}}, list(err), sameError); diff != "" {
+	if diff := cmp.Diff([]found{{"pieces[2].name", fault.Twice}, {"pieces[4].name", fault.Twice}}, list(err), sameError); diff != "" {
 		t.Error(diff)
 	}
 	if err := layout.Verify(s, nil); !errors.Is(err, fault.Twice) {
@@ -59,7 +59,7 @@ func TestNamesUnfit(t *testing.T) {
 			Pieces: []layout.Piece{{Name: bad, Wide: in("4"), Long: in("9"), Count: 1}, {Wide: in("4"), Long: in("9"), Count: 1, Notches: []layout.Notch{{Name: bad}, {Name: bad}}}}}
 		_, err := s.Solve()
 		paths := fmt.Sprint(list(err))
-		for _, want := range []string{"Cloth.Phases[0].Notch", "Pieces[0].Name", "Pieces[1].Notches[0].Name"} {
+		for _, want := range []string{"cloth.phases[0].notch", "pieces[0].name", "pieces[1].notches[0].name"} {
 			if !strings.Contains(paths, want) {
 				t.Errorf("%.20q: %s", bad, paths)
 			}
@@ -86,7 +86,7 @@ func TestFlawPoints(t *testing.T) {
 	}
 	s.Cloth.Flaws = append(s.Cloth.Flaws, layout.Flaw{Outline: saw[:3]})
 	_, err := s.Solve()
-	if diff := cmp.Diff([]found{{"Cloth.Flaws", fault.Range}}, list(err), sameError); diff != "" {
+	if diff := cmp.Diff([]found{{"cloth.flaws", fault.Range}}, list(err), sameError); diff != "" {
 		t.Error(diff)
 	}
 }

@@ -38,7 +38,7 @@ func (s *Spec) match(n *nest, m mesh, a *fault.Audit) bool {
 			x, okX := m.whole(notch.At.X.Sub(lo.X))
 			y, okY := m.whole(notch.At.Y.Sub(lo.Y))
 			if !okX || !okY {
-				a.Fault(piecePath(one.piece)+".Notches", notch.At.X.String()+", "+notch.At.Y.String(), "a notch that lies on one grid with the pieces", ErrGrid)
+				a.Fault(piecePath(one.piece)+".notches", notch.At.X.String()+", "+notch.At.Y.String(), "a notch that lies on one grid with the pieces", ErrGrid)
 				return false
 			}
 			raw = append(raw, vertex{x, y})
@@ -75,7 +75,7 @@ func (s *Spec) match(n *nest, m mesh, a *fault.Audit) bool {
 		given := g.bound(k)
 		list := g.together(k, done)
 		if !g.turn(list) {
-			a.Fault(piecePath(n.kinds[k].piece)+".Notches", "", "notches that some turning of the pieces brings to one place of the repeat", fault.Conflict)
+			a.Fault(piecePath(n.kinds[k].piece)+".notches", "", "notches that some turning of the pieces brings to one place of the repeat", fault.Conflict)
 			return false
 		}
 		n.sets++
@@ -85,7 +85,7 @@ func (s *Spec) match(n *nest, m mesh, a *fault.Audit) bool {
 			n.phases[n.sets] = n.phasesOf(n.sets)
 		}
 		if n.repeatX > 0 && len(n.phases[n.sets]) == 0 {
-			a.Fault("Cloth.RepeatX", s.Cloth.RepeatX.String(), "a repeat on which "+s.Pieces[n.kinds[k].piece].Name+" and what is matched to it find places within "+s.Cloth.Usable().String(), fault.Conflict)
+			a.Fault("cloth.repeatX", s.Cloth.RepeatX.String(), "a repeat on which "+s.Pieces[n.kinds[k].piece].Name+" and what is matched to it find places within "+s.Cloth.Usable().String(), fault.Conflict)
 			return false
 		}
 	}
@@ -99,7 +99,7 @@ func (s *Spec) phases(g *matcher, numbers map[string]int, m mesh, a *fault.Audit
 		x, okX := m.whole(ph.X.Sub(s.Cloth.first()))
 		y, okY := m.whole(ph.Y.Sub(s.Cloth.Ends))
 		if !okX || !okY {
-			a.Fault("Cloth.Phases["+strconv.Itoa(i)+"]", ph.X.String()+", "+ph.Y.String(), "a place that lies on one grid with the pieces", ErrGrid)
+			a.Fault("cloth.phases["+strconv.Itoa(i)+"]", ph.X.String()+", "+ph.Y.String(), "a place that lies on one grid with the pieces", ErrGrid)
 			return false
 		}
 		name := numbers[ph.Notch]
@@ -139,7 +139,7 @@ func (s *Spec) centre(n *nest, m mesh, a *fault.Audit) bool {
 		w, _ := p.extent()
 		at, okAt := m.whole(s.Cloth.Axis.Sub(s.Cloth.first()).Sub(w.DivInt(2)))
 		if !okHalf || !okAt {
-			a.Fault(piecePath(one.piece)+".Centred", "true", "a centre line that lies on one grid with the pieces", ErrGrid)
+			a.Fault(piecePath(one.piece)+".centred", "true", "a centre line that lies on one grid with the pieces", ErrGrid)
 			return false
 		}
 		n.half = half
@@ -147,7 +147,7 @@ func (s *Spec) centre(n *nest, m mesh, a *fault.Audit) bool {
 			way := &n.variants[v]
 			way.centred, way.centre = true, modulo(at, half)
 			if way.centre > n.wide-way.wide {
-				a.Fault(piecePath(one.piece)+".Centred", "true", "a piece that finds the middle of a stripe, or half-way between two, within "+s.Cloth.Usable().String(), fault.Conflict)
+				a.Fault(piecePath(one.piece)+".centred", "true", "a piece that finds the middle of a stripe, or half-way between two, within "+s.Cloth.Usable().String(), fault.Conflict)
 				return false
 			}
 		}

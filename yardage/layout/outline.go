@@ -200,32 +200,32 @@ func (p *Piece) auditOutline(own *fault.Audit) {
 		return
 	}
 	if n < 3 || n > MaxPoints {
-		own.Fault("Outline", strconv.Itoa(n)+" points", fmt.Sprintf("3 to %d", MaxPoints), fault.Range)
+		own.Fault("outline", strconv.Itoa(n)+" points", fmt.Sprintf("3 to %d", MaxPoints), fault.Range)
 		return
 	}
 	var m mesh
 	for i, q := range p.Outline {
 		if !m.fine(q.X) || !m.fine(q.Y) {
-			own.Fault("Outline["+strconv.Itoa(i)+"]", q.X.String()+", "+q.Y.String(), "points that lie on one grid of at most 2^60 steps", ErrGrid)
+			own.Fault("outline["+strconv.Itoa(i)+"]", q.X.String()+", "+q.Y.String(), "points that lie on one grid of at most 2^60 steps", ErrGrid)
 			return
 		}
 	}
 	pts, ok := m.vertices(p.Outline)
 	if !ok {
 		lo, hi := box(p.Outline)
-		own.Fault("Outline", hi.X.Sub(lo.X).String()+" by "+hi.Y.Sub(lo.Y).String(), "points that lie on one grid of at most 2^60 steps", ErrGrid)
+		own.Fault("outline", hi.X.Sub(lo.X).String()+" by "+hi.Y.Sub(lo.Y).String(), "points that lie on one grid of at most 2^60 steps", ErrGrid)
 		return
 	}
 	if i, j, found := tangle(pts); found {
-		own.Fault("Outline", fmt.Sprintf("the edge from point %d and that from point %d cross or touch", i, j), "no edge meeting another but at the corner between them", ErrOutline)
+		own.Fault("outline", fmt.Sprintf("the edge from point %d and that from point %d cross or touch", i, j), "no edge meeting another but at the corner between them", ErrOutline)
 		return
 	}
 	w, l := p.extent()
 	agree := func(field string, given, drawn units.Length) {
 		if !given.IsZero() && given != drawn {
-			own.Fault(field, given.String(), drawn.String()+", that of Outline", fault.Conflict)
+			own.Fault(field, given.String(), drawn.String()+", that of outline", fault.Conflict)
 		}
 	}
-	agree("Wide", p.Wide, w)
-	agree("Long", p.Long, l)
+	agree("wide", p.Wide, w)
+	agree("long", p.Long, l)
 }

@@ -42,21 +42,21 @@ func (p Piece) part(parts int) Piece {
 // auditParts checks what is asked of a piece that may be cut in parts.
 func (p *Piece) auditParts(own *fault.Audit) {
 	if p.Parts < 0 || p.Parts > MaxParts {
-		own.Fault("Parts", strconv.Itoa(p.Parts), fmt.Sprintf("1 to %d, or 0 for a piece cut whole", MaxParts), fault.Range)
+		own.Fault("parts", strconv.Itoa(p.Parts), fmt.Sprintf("1 to %d, or 0 for a piece cut whole", MaxParts), fault.Range)
 		return
 	}
-	own.NotNegative("Join", p.Join)
+	own.NotNegative("join", p.Join)
 	switch {
 	case p.Parts <= 1:
 		if p.Join.Sign() > 0 {
-			own.Fault("Join", p.Join.String(), "for Parts of 2 or more only", fault.Unused)
+			own.Fault("join", p.Join.String(), "for parts of 2 or more only", fault.Unused)
 		}
 	case len(p.Outline) > 0 || p.Fold || p.Pair || p.Centred || p.Turn == Bias || len(p.Notches) > 0:
-		own.Fault("Parts", strconv.Itoa(p.Parts), "1 for a piece with Outline, Fold, Pair, Centred, Notches or on the bias", fault.Conflict)
+		own.Fault("parts", strconv.Itoa(p.Parts), "1 for a piece with outline, fold, pair, centred, notches or on the bias", fault.Conflict)
 	case !own.Failed():
 		if _, err := p.strip(p.Parts); err != nil {
 			one := p.grown()
-			own.Fault("Join", p.Join.String(), "less than half the longer side, "+one.Wide.Max(one.Long).DivInt(2).String()+", for three parts or more", fault.Range)
+			own.Fault("join", p.Join.String(), "less than half the longer side, "+one.Wide.Max(one.Long).DivInt(2).String()+", for three parts or more", fault.Range)
 		}
 	}
 }
@@ -121,7 +121,7 @@ func (s Spec) room(parts []int, a *fault.Audit, c *clock) (ground, bool) {
 		total += p.Count
 	}
 	if total > MaxPieces {
-		a.Fault("Pieces", strconv.Itoa(total)+" with all copies and parts", fmt.Sprintf("at most %d", MaxPieces), fault.Range)
+		a.Fault("pieces", strconv.Itoa(total)+" with all copies and parts", fmt.Sprintf("at most %d", MaxPieces), fault.Range)
 		return ground{}, false
 	}
 	g, good := s.auditRoom(a, c)
@@ -187,17 +187,17 @@ func (s Spec) proveParts(placements []Placement, a *fault.Audit) (Spec, []Placem
 		if at.Piece < 0 || at.Piece >= len(s.Pieces) {
 			continue // found later
 		}
-		path := "Placements[" + strconv.Itoa(i) + "]"
+		path := "placements[" + strconv.Itoa(i) + "]"
 		whole := at.Of == 0 && at.Part == 0
 		switch most := max(1, s.Pieces[at.Piece].Parts); {
 		case !whole && (at.Of < 2 || at.Of > most):
-			a.Fault(path+".Of", strconv.Itoa(at.Of), fmt.Sprintf("2 to %d, or 0 for a piece cut whole", most), fault.Range)
+			a.Fault(path+".of", strconv.Itoa(at.Of), fmt.Sprintf("2 to %d, or 0 for a piece cut whole", most), fault.Range)
 		case !whole && (at.Part < 1 || at.Part > at.Of):
-			a.Fault(path+".Part", strconv.Itoa(at.Part), fmt.Sprintf("1 to %d", at.Of), fault.Range)
+			a.Fault(path+".part", strconv.Itoa(at.Part), fmt.Sprintf("1 to %d", at.Of), fault.Range)
 		case parts[at.Piece] > 0 && max(1, at.Of) != parts[at.Piece]:
-			a.Fault(path+".Of", strconv.Itoa(at.Of), fmt.Sprintf("%d parts, as the piece has before", parts[at.Piece]), fault.Conflict)
+			a.Fault(path+".of", strconv.Itoa(at.Of), fmt.Sprintf("%d parts, as the piece has before", parts[at.Piece]), fault.Conflict)
 		case !whole && (at.Copy < 1 || at.Copy > s.Pieces[at.Piece].Count):
-			a.Fault(path+".Copy", strconv.Itoa(at.Copy), fmt.Sprintf("1 to %d", s.Pieces[at.Piece].Count), fault.Range)
+			a.Fault(path+".copy", strconv.Itoa(at.Copy), fmt.Sprintf("1 to %d", s.Pieces[at.Piece].Count), fault.Range)
 		default:
 			parts[at.Piece] = max(1, at.Of)
 			out[i].Copy, out[i].Part, out[i].Of = at.serial(), 0, 0

@@ -110,7 +110,7 @@ func TestPartsFewest(t *testing.T) {
 		t.Errorf("%d parts, lay %v", parts, lay)
 	}
 	s.Pieces[1].Parts = 3
-	if _, err := s.Solve(); list(err) == nil || list(err)[0] != (found{"Cloth.Long", fault.Range}) {
+	if _, err := s.Solve(); list(err) == nil || list(err)[0] != (found{"cloth.long", fault.Range}) {
 		t.Errorf("no two or three parts lie beside the skirt: %v", err)
 	}
 	s.Cloth.Wide, s.Pieces[1].Parts = in("36"), 40 // 40 in goes in no fewer than two
@@ -223,17 +223,17 @@ func TestPartsFaults(t *testing.T) {
 		piece layout.Piece
 		want  found
 	}{
-		{"below zero", layout.Piece{Wide: in("9"), Long: in("3"), Parts: -1}, found{"Pieces[0].Parts", fault.Range}},
-		{"too many", layout.Piece{Wide: in("9"), Long: in("3"), Parts: layout.MaxParts + 1}, found{"Pieces[0].Parts", fault.Range}},
-		{"a join of no parts", layout.Piece{Wide: in("9"), Long: in("3"), Join: in("1")}, found{"Pieces[0].Join", fault.Unused}},
-		{"a join below zero", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 2, Join: in("-1")}, found{"Pieces[0].Join", fault.Sign}},
-		{"nothing but joins", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 3, Join: in("4 1/2")}, found{"Pieces[0].Join", fault.Range}},
-		{"an outline", layout.Piece{Outline: outline("0,0 9,0 9,3"), Parts: 2}, found{"Pieces[0].Parts", fault.Conflict}},
-		{"on the fold", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 2, Fold: true}, found{"Pieces[0].Parts", fault.Conflict}},
-		{"with notches", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 2, Notches: notch}, found{"Pieces[0].Parts", fault.Conflict}},
-		{"on the bias", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 2, Turn: layout.Bias}, found{"Pieces[0].Parts", fault.Conflict}},
-		{"too long in all its parts", layout.Piece{Wide: in("90"), Long: in("3"), Parts: 2}, found{"Pieces[0]", fault.Range}},
-		{"too many in all", layout.Piece{Wide: in("90"), Long: in("3"), Parts: 3, Count: 400}, found{"Pieces", fault.Range}},
+		{"below zero", layout.Piece{Wide: in("9"), Long: in("3"), Parts: -1}, found{"pieces[0].parts", fault.Range}},
+		{"too many", layout.Piece{Wide: in("9"), Long: in("3"), Parts: layout.MaxParts + 1}, found{"pieces[0].parts", fault.Range}},
+		{"a join of no parts", layout.Piece{Wide: in("9"), Long: in("3"), Join: in("1")}, found{"pieces[0].join", fault.Unused}},
+		{"a join below zero", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 2, Join: in("-1")}, found{"pieces[0].join", fault.Sign}},
+		{"nothing but joins", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 3, Join: in("4 1/2")}, found{"pieces[0].join", fault.Range}},
+		{"an outline", layout.Piece{Outline: outline("0,0 9,0 9,3"), Parts: 2}, found{"pieces[0].parts", fault.Conflict}},
+		{"on the fold", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 2, Fold: true}, found{"pieces[0].parts", fault.Conflict}},
+		{"with notches", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 2, Notches: notch}, found{"pieces[0].parts", fault.Conflict}},
+		{"on the bias", layout.Piece{Wide: in("9"), Long: in("3"), Parts: 2, Turn: layout.Bias}, found{"pieces[0].parts", fault.Conflict}},
+		{"too long in all its parts", layout.Piece{Wide: in("90"), Long: in("3"), Parts: 2}, found{"pieces[0]", fault.Range}},
+		{"too many in all", layout.Piece{Wide: in("90"), Long: in("3"), Parts: 3, Count: 400}, found{"pieces", fault.Range}},
 	} {
 		test.piece.Count = max(test.piece.Count, 1)
 		s := layout.Spec{Cloth: layout.Cloth{Wide: in("40")}, Pieces: []layout.Piece{test.piece}}
@@ -254,15 +254,15 @@ func TestPartsFaults(t *testing.T) {
 		change func(lay []layout.Placement)
 		want   []found
 	}{
-		{"another part", func(lay []layout.Placement) { lay[3].Part = 1 }, []found{{"Placements[3].Copy", fault.Twice}, {"Pieces[1].Count", layout.ErrCount}}},
-		{"no part", func(lay []layout.Placement) { lay[3].Part = 4 }, []found{{"Placements[3].Part", fault.Range}}},
-		{"whole", func(lay []layout.Placement) { lay[3].Part, lay[3].Of = 0, 0 }, []found{{"Placements[3].Of", fault.Conflict}}},
-		{"more parts than may be", func(lay []layout.Placement) { lay[2].Of = 7 }, []found{{"Placements[2].Of", fault.Range}}},
-		{"one part", func(lay []layout.Placement) { lay[2].Of = 1 }, []found{{"Placements[2].Of", fault.Range}}},
-		{"a part of a bodice", func(lay []layout.Placement) { lay[0].Of, lay[0].Part = 2, 1 }, []found{{"Placements[0].Of", fault.Range}}},
-		{"a copy too many", func(lay []layout.Placement) { lay[7].Copy = math.MaxInt }, []found{{"Placements[7].Copy", fault.Range}}},
-		{"no such piece", func(lay []layout.Placement) { lay[7].Piece = 5 }, []found{{"Placements[7].Piece", fault.Unknown}, {"Pieces[1].Count", layout.ErrCount}}},
-		{"one on the other", func(lay []layout.Placement) { lay[3].X, lay[3].Y = lay[2].X, lay[2].Y }, []found{{"Placements[3]", layout.ErrOverlap}}},
+		{"another part", func(lay []layout.Placement) { lay[3].Part = 1 }, []found{{"placements[3].copy", fault.Twice}, {"pieces[1].count", layout.ErrCount}}},
+		{"no part", func(lay []layout.Placement) { lay[3].Part = 4 }, []found{{"placements[3].part", fault.Range}}},
+		{"whole", func(lay []layout.Placement) { lay[3].Part, lay[3].Of = 0, 0 }, []found{{"placements[3].of", fault.Conflict}}},
+		{"more parts than may be", func(lay []layout.Placement) { lay[2].Of = 7 }, []found{{"placements[2].of", fault.Range}}},
+		{"one part", func(lay []layout.Placement) { lay[2].Of = 1 }, []found{{"placements[2].of", fault.Range}}},
+		{"a part of a bodice", func(lay []layout.Placement) { lay[0].Of, lay[0].Part = 2, 1 }, []found{{"placements[0].of", fault.Range}}},
+		{"a copy too many", func(lay []layout.Placement) { lay[7].Copy = math.MaxInt }, []found{{"placements[7].copy", fault.Range}}},
+		{"no such piece", func(lay []layout.Placement) { lay[7].Piece = 5 }, []found{{"placements[7].piece", fault.Unknown}, {"pieces[1].count", layout.ErrCount}}},
+		{"one on the other", func(lay []layout.Placement) { lay[3].X, lay[3].Y = lay[2].X, lay[2].Y }, []found{{"placements[3]", layout.ErrOverlap}}},
 	} {
 		lay := slices.Clone(p.Placements)
 		test.change(lay)

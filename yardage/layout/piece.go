@@ -71,7 +71,7 @@ func (t Turn) String() string {
 // MarshalText is the turn's name; it fails for a value that is none.
 func (t Turn) MarshalText() ([]byte, error) {
 	if int(t) >= len(turnNames) {
-		return nil, &fault.Fault{Path: "Turn", Got: t.String(), Limit: turnList, Kind: fault.Unknown}
+		return nil, &fault.Fault{Path: "turn", Got: t.String(), Limit: turnList, Kind: fault.Unknown}
 	}
 	return []byte(t.String()), nil
 }
@@ -85,7 +85,7 @@ func (t *Turn) UnmarshalText(text []byte) error {
 		}
 	}
 	got := text[:min(len(text), fault.MaxName)]
-	return &fault.Fault{Path: "Turn", Got: fmt.Sprintf("%q", got), Limit: turnList, Kind: fault.Unknown}
+	return &fault.Fault{Path: "turn", Got: fmt.Sprintf("%q", got), Limit: turnList, Kind: fault.Unknown}
 }
 
 const turnList = "keep, half, quarter or bias"

@@ -64,7 +64,7 @@ func (s Spec) plan(ctx context.Context, watch func(lay units.Length, area units.
 	p := Plan{Spec: s}
 	if s.Work == 0 {
 		p.Spec.Work = DefaultWork
-		p.Assumed = p.Assumed.With("Work")
+		p.Assumed = p.Assumed.With("work")
 	}
 	p.Spec.Pieces = slices.Clone(s.Pieces)
 	p.Spec.Cloth.Flaws, p.Spec.Cloth.Phases = slices.Clone(s.Cloth.Flaws), slices.Clone(s.Cloth.Phases)

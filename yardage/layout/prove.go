@@ -43,7 +43,7 @@ func Verify(s Spec, placements []Placement) error {
 func (s Spec) prove(c *clock, placements []Placement) error {
 	var a fault.Audit
 	if n := len(placements); n > MaxPieces {
-		return fault.Faults{{Path: "Placements", Got: strconv.Itoa(n), Limit: fmt.Sprintf("at most %d", MaxPieces), Kind: fault.Range}}
+		return fault.Faults{{Path: "placements", Got: strconv.Itoa(n), Limit: fmt.Sprintf("at most %d", MaxPieces), Kind: fault.Range}}
 	}
 	if s, placements = s.proveParts(placements, &a); a.Failed() {
 		return a.Err()
@@ -58,7 +58,7 @@ func (s Spec) prove(c *clock, placements []Placement) error {
 	}
 	set := matching{}
 	for i, ph := range s.Cloth.Phases {
-		set[ph.Notch] = match{Point{ph.X, ph.Y}, "Cloth.Phases[" + strconv.Itoa(i) + "]"}
+		set[ph.Notch] = match{Point{ph.X, ph.Y}, "cloth.phases[" + strconv.Itoa(i) + "]"}
 	}
 	known, rooms := make([]bool, len(placements)), make([]Rest, len(placements))
 	cut := s.cut(c, placements, &a)
@@ -66,9 +66,9 @@ func (s Spec) prove(c *clock, placements []Placement) error {
 		return a.Err()
 	}
 	for i, at := range placements {
-		path := "Placements[" + strconv.Itoa(i) + "]"
+		path := "placements[" + strconv.Itoa(i) + "]"
 		if at.Piece < 0 || at.Piece >= len(s.Pieces) {
-			a.Fault(path+".Piece", strconv.Itoa(at.Piece), fmt.Sprintf("0 to %d", len(s.Pieces)-1), fault.Unknown)
+			a.Fault(path+".piece", strconv.Itoa(at.Piece), fmt.Sprintf("0 to %d", len(s.Pieces)-1), fault.Unknown)
 			continue
 		}
 		known[i] = true
@@ -89,7 +89,7 @@ func (s Spec) prove(c *clock, placements []Placement) error {
 		proveCentre(&a, path, &s, at)
 		for j, other := range placements[:i] {
 			if known[j] && !rooms[i].separate(&rooms[j], s.Cloth.Gap) && (cut.pieces == nil || !cut.clear(&a, cut.pieces[i], cut.pieces[j], cut.gap)) {
-				a.Fault(path, s.title(at), s.clearance()+s.title(other)+", Placements["+strconv.Itoa(j)+"]", ErrOverlap)
+				a.Fault(path, s.title(at), s.clearance()+s.title(other)+", placements["+strconv.Itoa(j)+"]", ErrOverlap)
 				break
 			}
 		}
@@ -105,7 +105,7 @@ func (s Spec) prove(c *clock, placements []Placement) error {
 			}
 		}
 		if n != p.Count {
-			a.Fault(piecePath(i)+".Count", strconv.Itoa(n)+" laid", strconv.Itoa(p.Count), ErrCount)
+			a.Fault(piecePath(i)+".count", strconv.Itoa(n)+" laid", strconv.Itoa(p.Count), ErrCount)
 		}
 	}
 	return a.Err()
@@ -116,9 +116,9 @@ func (s Spec) prove(c *clock, placements []Placement) error {
 func proveCopy(a *fault.Audit, path string, s Spec, at Placement, laid []bool, twofold bool) {
 	switch {
 	case at.Copy < 1 || at.Copy > len(laid):
-		a.Fault(path+".Copy", strconv.Itoa(at.Copy), fmt.Sprintf("1 to %d", len(laid)), fault.Range)
+		a.Fault(path+".copy", strconv.Itoa(at.Copy), fmt.Sprintf("1 to %d", len(laid)), fault.Range)
 	case laid[at.Copy-1]:
-		a.Fault(path+".Copy", strconv.Itoa(at.Copy), "each copy once", fault.Twice)
+		a.Fault(path+".copy", strconv.Itoa(at.Copy), "each copy once", fault.Twice)
 	default:
 		laid[at.Copy-1] = true
 		if other := mate(at.Copy, len(laid)); twofold && other > 0 {
@@ -131,17 +131,17 @@ func proveCopy(a *fault.Audit, path string, s Spec, at Placement, laid []bool, t
 		why = "cloth that runs one way"
 	}
 	if at.Across && (one.Turn < Quarter || s.Cloth.OneWay) {
-		a.Fault(path+".Across", "true", "false for "+why, ErrTurn)
+		a.Fault(path+".across", "true", "false for "+why, ErrTurn)
 	}
 	if at.Half && (one.Turn == Keep || s.Cloth.OneWay) {
-		a.Fault(path+".Half", "true", "false for "+why, ErrTurn)
+		a.Fault(path+".half", "true", "false for "+why, ErrTurn)
 	}
 	if s.Cloth.Folded && one.Fold && (at.Across || !at.X.IsZero()) {
 		got := at.X.String() + " from the fold"
 		if at.Across {
 			got = "turned across"
 		}
-		a.Fault(path+".X", got, "its edge of least X on the fold", ErrFold)
+		a.Fault(path+".x", got, "its edge of least X on the fold", ErrFold)
 	}
 }
 
@@ -153,16 +153,16 @@ func proveInside(a *fault.Audit, path string, s Spec, at Placement) {
 	if room := c.Usable(); room.Less(wide) {
 		a.Fault(path, s.title(at)+", "+wide.String()+" across", "at most "+room.String()+" across", ErrOutside)
 	} else if last := first.Add(c.Usable()).Sub(wide); at.X.Less(first) || last.Less(at.X) {
-		a.Fault(path+".X", at.X.String(), first.String()+" to "+last.String(), ErrOutside)
+		a.Fault(path+".x", at.X.String(), first.String()+" to "+last.String(), ErrOutside)
 	}
 	if at.Y.Less(c.Ends) {
-		a.Fault(path+".Y", at.Y.String(), "at least "+c.Ends.String(), ErrOutside)
+		a.Fault(path+".y", at.Y.String(), "at least "+c.Ends.String(), ErrOutside)
 		return
 	}
 	if room := c.inside(); !c.Long.IsZero() && room.Less(long) {
 		a.Fault(path, s.title(at)+", "+long.String()+" along", "at most "+room.String()+" along", ErrOutside)
 	} else if last := c.Long.Sub(c.Ends).Sub(long); !c.Long.IsZero() && last.Less(at.Y) {
-		a.Fault(path+".Y", at.Y.String(), c.Ends.String()+" to "+last.String(), ErrOutside)
+		a.Fault(path+".y", at.Y.String(), c.Ends.String()+" to "+last.String(), ErrOutside)
 	}
 }
 

@@ -123,15 +123,15 @@ func (s Spec) cut(c *clock, placements []Placement, a *fault.Audit) cutting {
 		}
 		return ok
 	}
-	ok := fine("Cloth.Gap", s.Cloth.Gap)
+	ok := fine("cloth.gap", s.Cloth.Gap)
 	for i := range s.Pieces {
 		for _, q := range s.Pieces[i].corners() {
 			ok = ok && fine(piecePath(i), q.X) && fine(piecePath(i), q.Y)
 		}
 	}
 	for i, at := range placements {
-		path := "Placements[" + strconv.Itoa(i) + "]"
-		ok = ok && fine(path+".X", at.X) && fine(path+".Y", at.Y)
+		path := "placements[" + strconv.Itoa(i) + "]"
+		ok = ok && fine(path+".x", at.X) && fine(path+".y", at.Y)
 	}
 	for i, flaw := range flaws {
 		for _, q := range flaw {
@@ -164,7 +164,7 @@ func (s Spec) mesh(m mesh, placements []Placement, a *fault.Audit, limit string)
 	c := cutting{pieces: make([]solid, len(placements))}
 	var ok bool
 	if c.gap, ok = m.whole(s.Cloth.Gap); !ok {
-		a.Fault("Cloth.Gap", s.Cloth.Gap.String(), limit, ErrGrid)
+		a.Fault("cloth.gap", s.Cloth.Gap.String(), limit, ErrGrid)
 		return c
 	}
 	type way struct {
@@ -188,7 +188,7 @@ func (s Spec) mesh(m mesh, placements []Placement, a *fault.Audit, limit string)
 		x, okX := m.whole(at.X)
 		y, okY := m.whole(at.Y)
 		if !okX || !okY {
-			a.Fault("Placements["+strconv.Itoa(i)+"]", at.X.String()+", "+at.Y.String(), limit, ErrGrid)
+			a.Fault("placements["+strconv.Itoa(i)+"]", at.X.String()+", "+at.Y.String(), limit, ErrGrid)
 			return c
 		}
 		c.pieces[i] = solid{known[one], vertex{x, y}}

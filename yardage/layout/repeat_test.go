@@ -25,10 +25,10 @@ func TestRepeatUnused(t *testing.T) {
 		pieces []layout.Piece
 		want   []string
 	}{
-		{"stripes, no notch", layout.Cloth{RepeatX: in("3")}, bare, []string{"Cloth.RepeatX"}},
-		{"checks, no notch", layout.Cloth{RepeatX: in("3"), RepeatY: in("4")}, bare, []string{"Cloth.RepeatX", "Cloth.RepeatY"}},
-		{"checks, a piece is centred", layout.Cloth{RepeatX: in("3"), RepeatY: in("4")}, centred, []string{"Cloth.RepeatY"}},
-		{"an axis, no piece is centred", layout.Cloth{RepeatX: in("3"), Axis: in("1")}, notched, []string{"Cloth.Axis"}},
+		{"stripes, no notch", layout.Cloth{RepeatX: in("3")}, bare, []string{"cloth.repeatX"}},
+		{"checks, no notch", layout.Cloth{RepeatX: in("3"), RepeatY: in("4")}, bare, []string{"cloth.repeatX", "cloth.repeatY"}},
+		{"checks, a piece is centred", layout.Cloth{RepeatX: in("3"), RepeatY: in("4")}, centred, []string{"cloth.repeatY"}},
+		{"an axis, no piece is centred", layout.Cloth{RepeatX: in("3"), Axis: in("1")}, notched, []string{"cloth.axis"}},
 		{"stripes and an axis, a piece is centred", layout.Cloth{RepeatX: in("3"), Axis: in("1")}, centred, nil},
 		{"checks, a notch", layout.Cloth{RepeatX: in("3"), RepeatY: in("4")}, notched, nil},
 	} {

@@ -80,7 +80,7 @@ func (s Spec) check(c *clock) (ground, error) {
 		return g, errLate
 	}
 	if s.Work < 0 || s.Work > MaxWork {
-		a.Fault("Work", strconv.Itoa(s.Work), fmt.Sprintf("1 to %d, or 0 for %d", MaxWork, DefaultWork), fault.Range)
+		a.Fault("work", strconv.Itoa(s.Work), fmt.Sprintf("1 to %d, or 0 for %d", MaxWork, DefaultWork), fault.Range)
 	}
 	return g, a.Err()
 }
@@ -89,29 +89,29 @@ func (s Spec) check(c *clock) (ground, error) {
 func (s Spec) auditCloth(a *fault.Audit) bool {
 	var own fault.Audit
 	c := s.Cloth
-	own.Need("Wide", c.Wide)
-	own.NotNegative("Selvedge", c.Selvedge)
+	own.Need("wide", c.Wide)
+	own.NotNegative("selvedge", c.Selvedge)
 	if flat := c.Wide.Sub(c.Selvedge.MulInt(2)); !own.Failed() && flat.Sign() <= 0 {
-		own.Fault("Selvedge", c.Selvedge.String(), "less than half the width, "+c.Wide.DivInt(2).String(), fault.Range)
+		own.Fault("selvedge", c.Selvedge.String(), "less than half the width, "+c.Wide.DivInt(2).String(), fault.Range)
 	}
-	own.NotNegative("Long", c.Long)
-	own.NotNegative("Gap", c.Gap)
-	own.NotNegative("Ends", c.Ends)
+	own.NotNegative("long", c.Long)
+	own.NotNegative("gap", c.Gap)
+	own.NotNegative("ends", c.Ends)
 	if c.Long.Sign() > 0 && c.Ends.Sign() > 0 && !c.Ends.MulInt(2).Less(c.Long) {
-		own.Fault("Ends", c.Ends.String(), "less than half the length, "+c.Long.DivInt(2).String(), fault.Range)
+		own.Fault("ends", c.Ends.String(), "less than half the length, "+c.Long.DivInt(2).String(), fault.Range)
 	}
 	c.auditTrade(&own)
-	a.Include("Cloth", own.Err())
+	a.Include("cloth", own.Err())
 	return !own.Failed()
 }
 
 // auditPieces checks the pieces by themselves.
 func (s Spec) auditPieces(a *fault.Audit, c *clock) bool {
 	if n := len(s.Pieces); n == 0 {
-		a.Fault("Pieces", "", "at least 1", fault.Missing)
+		a.Fault("pieces", "", "at least 1", fault.Missing)
 		return false
 	} else if n > MaxPieces {
-		a.Fault("Pieces", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxPieces), fault.Range)
+		a.Fault("pieces", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxPieces), fault.Range)
 		return false
 	}
 	good, total, all := true, 0, 0
@@ -121,23 +121,23 @@ func (s Spec) auditPieces(a *fault.Audit, c *clock) bool {
 		if c.over(p.toil() * len(p.Outline)) {
 			return false
 		}
-		own.Text("Name", p.Name)
+		own.Text("name", p.Name)
 		if names[p.Name] && !own.Failed() {
-			own.Fault("Name", strconv.Quote(p.Name), "each name once", fault.Twice)
+			own.Fault("name", strconv.Quote(p.Name), "each name once", fault.Twice)
 		}
 		names[p.Name] = p.Name != ""
 		if len(p.Outline) == 0 {
-			own.Need("Wide", p.Wide)
-			own.Need("Long", p.Long)
+			own.Need("wide", p.Wide)
+			own.Need("long", p.Long)
 		} else {
 			p.auditOutline(&own)
 		}
-		own.Count("Count", p.Count, 1, MaxPieces)
+		own.Count("count", p.Count, 1, MaxPieces)
 		if p.Pair && p.Count > 0 && p.Count%2 == 1 {
-			own.Fault("Count", strconv.Itoa(p.Count), "an even number, for Pair", fault.Conflict)
+			own.Fault("count", strconv.Itoa(p.Count), "an even number, for pair", fault.Conflict)
 		}
 		if int(p.Turn) >= len(turnNames) {
-			own.Fault("Turn", p.Turn.String(), turnList, fault.Unknown)
+			own.Fault("turn", p.Turn.String(), turnList, fault.Unknown)
 		}
 		if !own.Failed() {
 			p.auditTrade(&own, &s.Cloth)
@@ -151,11 +151,11 @@ func (s Spec) auditPieces(a *fault.Audit, c *clock) bool {
 		all += p.Count * len(p.Outline)
 	}
 	if all > MaxCorners {
-		a.Fault("Pieces", strconv.Itoa(all)+" points with all copies", fmt.Sprintf("at most %d", MaxCorners), fault.Range)
+		a.Fault("pieces", strconv.Itoa(all)+" points with all copies", fmt.Sprintf("at most %d", MaxCorners), fault.Range)
 		good = false
 	}
 	if total > MaxPieces {
-		a.Fault("Pieces", strconv.Itoa(total)+" with all copies", fmt.Sprintf("at most %d", MaxPieces), fault.Range)
+		a.Fault("pieces", strconv.Itoa(total)+" with all copies", fmt.Sprintf("at most %d", MaxPieces), fault.Range)
 		good = false
 	}
 	return good
@@ -217,11 +217,11 @@ func (s Spec) auditRoom(a *fault.Audit, c *clock) (ground, bool) {
 	}
 	if good && !long.IsZero() {
 		if least := g.bound().Add(s.Cloth.Ends.MulInt(2)); s.Cloth.Long.Less(least) {
-			a.Fault("Cloth.Long", s.Cloth.Long.String(), "at least "+least.String()+" (what the pieces take up, whatever the lay)", fault.Range)
+			a.Fault("cloth.long", s.Cloth.Long.String(), "at least "+least.String()+" (what the pieces take up, whatever the lay)", fault.Range)
 			return g, false
 		}
 	}
 	return g, good
 }
 
-func piecePath(i int) string { return "Pieces[" + strconv.Itoa(i) + "]" }
+func piecePath(i int) string { return "pieces[" + strconv.Itoa(i) + "]" }

@@ -26,7 +26,7 @@ func (s Spec) centred() bool {
 	return slices.ContainsFunc(s.Pieces, func(p Piece) bool { return p.Centred })
 }
 
-func flawPath(i int) string { return "Cloth.Flaws[" + strconv.Itoa(i) + "]" }
+func flawPath(i int) string { return "cloth.flaws[" + strconv.Itoa(i) + "]" }
 
 // auditTrade checks what the cloth asks of the pieces.
 func (c *Cloth) auditTrade(own *fault.Audit) {
@@ -34,59 +34,59 @@ func (c *Cloth) auditTrade(own *fault.Audit) {
 	switch {
 	case !c.Folded:
 		if !c.Fold.IsZero() {
-			own.Fault("Fold", c.Fold.String(), "for Folded only", fault.Unused)
+			own.Fault("fold", c.Fold.String(), "for folded only", fault.Unused)
 		}
 	case good && (c.Wide.DivInt(2).Less(c.double()) || !c.Selvedge.Less(c.double())):
-		own.Fault("Fold", c.Fold.String(), "more than "+c.Selvedge.String()+", the selvedge, to "+c.Wide.DivInt(2).String()+", half the width", fault.Range)
+		own.Fault("fold", c.Fold.String(), "more than "+c.Selvedge.String()+", the selvedge, to "+c.Wide.DivInt(2).String()+", half the width", fault.Range)
 	}
-	own.NotNegative("RepeatX", c.RepeatX)
-	own.NotNegative("RepeatY", c.RepeatY)
-	own.NotNegative("Axis", c.Axis)
+	own.NotNegative("repeatX", c.RepeatX)
+	own.NotNegative("repeatY", c.RepeatY)
+	own.NotNegative("axis", c.Axis)
 	switch {
 	case c.Axis.IsZero():
 	case c.Folded:
-		own.Fault("Axis", c.Axis.String(), "0 on folded cloth: the fold lies on it", fault.Conflict)
+		own.Fault("axis", c.Axis.String(), "0 on folded cloth: the fold lies on it", fault.Conflict)
 	case c.RepeatX.IsZero():
-		own.Fault("Axis", c.Axis.String(), "for a cloth with RepeatX only", fault.Unused)
+		own.Fault("axis", c.Axis.String(), "for a cloth with repeatX only", fault.Unused)
 	}
 	c.auditPhases(own)
 	if n := len(c.Flaws); n > MaxFlaws {
-		own.Fault("Flaws", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxFlaws), fault.Range)
+		own.Fault("flaws", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxFlaws), fault.Range)
 	} else {
 		points := 0
 		for i := range c.Flaws {
 			if points += len(c.Flaws[i].Outline); points > MaxFlawPoints {
-				own.Fault("Flaws", strconv.Itoa(points)+" points or more in all outlines", fmt.Sprintf("at most %d", MaxFlawPoints), fault.Range)
+				own.Fault("flaws", strconv.Itoa(points)+" points or more in all outlines", fmt.Sprintf("at most %d", MaxFlawPoints), fault.Range)
 				break
 			}
 			var one fault.Audit
 			c.Flaws[i].audit(&one)
-			own.Include("Flaws["+strconv.Itoa(i)+"]", one.Err())
+			own.Include("flaws["+strconv.Itoa(i)+"]", one.Err())
 		}
 	}
-	own.NotNegative("Counter", c.Counter)
+	own.NotNegative("counter", c.Counter)
 }
 
 // auditPhases checks the places of notches by themselves.
 func (c *Cloth) auditPhases(own *fault.Audit) {
 	if n := len(c.Phases); n > MaxPhases {
-		own.Fault("Phases", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxPhases), fault.Range)
+		own.Fault("phases", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxPhases), fault.Range)
 		return
 	}
 	for i, ph := range c.Phases {
-		path := "Phases[" + strconv.Itoa(i) + "]"
-		if f := fault.Unfit(path+".Notch", ph.Notch); f != nil {
+		path := "phases[" + strconv.Itoa(i) + "]"
+		if f := fault.Unfit(path+".notch", ph.Notch); f != nil {
 			own.Include("", fault.Faults{f})
 		} else if ph.Notch == "" {
-			own.Fault(path+".Notch", "", "the name of a notch", fault.Missing)
+			own.Fault(path+".notch", "", "the name of a notch", fault.Missing)
 		} else if slices.ContainsFunc(c.Phases[:i], func(o Phase) bool { return o.Notch == ph.Notch }) {
-			own.Fault(path+".Notch", strconv.Quote(ph.Notch), "each name once", fault.Twice)
+			own.Fault(path+".notch", strconv.Quote(ph.Notch), "each name once", fault.Twice)
 		}
 		if c.RepeatX.IsZero() && !ph.X.IsZero() {
-			own.Fault(path+".X", ph.X.String(), "for a cloth with RepeatX only", fault.Unused)
+			own.Fault(path+".x", ph.X.String(), "for a cloth with repeatX only", fault.Unused)
 		}
 		if c.RepeatY.IsZero() && !ph.Y.IsZero() {
-			own.Fault(path+".Y", ph.Y.String(), "for a cloth with RepeatY only", fault.Unused)
+			own.Fault(path+".y", ph.Y.String(), "for a cloth with repeatY only", fault.Unused)
 		}
 	}
 }
@@ -102,12 +102,12 @@ func (s *Spec) auditRepeats(a *fault.Audit) bool {
 		}
 	}
 	if !s.matched() && !s.centred() {
-		unused("Cloth.RepeatX", s.Cloth.RepeatX, "with Notches or Centred")
+		unused("cloth.repeatX", s.Cloth.RepeatX, "with notches or centred")
 	} else if !s.centred() {
-		unused("Cloth.Axis", s.Cloth.Axis, "that is Centred")
+		unused("cloth.axis", s.Cloth.Axis, "that is centred")
 	}
 	if !s.matched() {
-		unused("Cloth.RepeatY", s.Cloth.RepeatY, "with Notches")
+		unused("cloth.repeatY", s.Cloth.RepeatY, "with notches")
 	}
 	for i, ph := range s.Cloth.Phases {
 		named := slices.ContainsFunc(s.Pieces, func(p Piece) bool {
@@ -118,7 +118,7 @@ func (s *Spec) auditRepeats(a *fault.Audit) bool {
 			if named {
 				limit, err = "for a cloth with a repeat only", fault.Unused
 			}
-			a.Fault("Cloth.Phases["+strconv.Itoa(i)+"].Notch", strconv.Quote(ph.Notch), limit, err)
+			a.Fault("cloth.phases["+strconv.Itoa(i)+"].notch", strconv.Quote(ph.Notch), limit, err)
 			good = false
 		}
 	}
@@ -134,29 +134,29 @@ func (p *Piece) auditCentred(own *fault.Audit, c *Cloth) {
 	upright.OneWay = true // as it lies: the other hand of it need not be turned
 	switch {
 	case c.RepeatX.IsZero():
-		own.Fault("Centred", "true", "for a cloth with RepeatX only", fault.Unused)
+		own.Fault("centred", "true", "for a cloth with repeatX only", fault.Unused)
 	case p.Turn > Half:
-		own.Fault("Centred", "true", "false for turn "+p.Turn.String(), fault.Conflict)
+		own.Fault("centred", "true", "false for turn "+p.Turn.String(), fault.Conflict)
 	case !p.Fold && !p.even(&upright):
-		own.Fault("Centred", "true", "false for a piece that is not the same both hands", fault.Conflict)
+		own.Fault("centred", "true", "false for a piece that is not the same both hands", fault.Conflict)
 	}
 }
 
 // audit checks one flaw.
 func (f *Flaw) audit(own *fault.Audit) {
 	if len(f.Outline) == 0 {
-		own.NotNegative("X", f.X)
-		own.NotNegative("Y", f.Y)
-		own.Need("Wide", f.Wide)
-		own.Need("Long", f.Long)
+		own.NotNegative("x", f.X)
+		own.NotNegative("y", f.Y)
+		own.Need("wide", f.Wide)
+		own.Need("long", f.Long)
 		return
 	}
 	for _, one := range [...]struct {
 		path string
 		l    units.Length
-	}{{"X", f.X}, {"Y", f.Y}, {"Wide", f.Wide}, {"Long", f.Long}} {
+	}{{"x", f.X}, {"y", f.Y}, {"wide", f.Wide}, {"long", f.Long}} {
 		if !one.l.IsZero() {
-			own.Fault(one.path, one.l.String(), "for a flaw without Outline only", fault.Unused)
+			own.Fault(one.path, one.l.String(), "for a flaw without outline only", fault.Unused)
 		}
 	}
 	p := Piece{Outline: f.Outline}
@@ -167,13 +167,13 @@ func (f *Flaw) audit(own *fault.Audit) {
 func (p *Piece) auditTrade(own *fault.Audit, c *Cloth) {
 	if p.Fold {
 		if p.Pair {
-			own.Fault("Pair", "true", "false for a piece with Fold: it is its own other hand", fault.Conflict)
+			own.Fault("pair", "true", "false for a piece with fold: it is its own other hand", fault.Conflict)
 		}
 		if c.Folded && p.Turn == Bias {
-			own.Fault("Turn", p.Turn.String(), "keep, half or quarter for a piece on the fold", fault.Conflict)
+			own.Fault("turn", p.Turn.String(), "keep, half or quarter for a piece on the fold", fault.Conflict)
 		}
 		if _, n := foldEdge(p.corners()); n < 2 {
-			own.Fault("Fold", "true", "an outline with one straight edge of least X, and no other point there", ErrOutline)
+			own.Fault("fold", "true", "an outline with one straight edge of least X, and no other point there", ErrOutline)
 		}
 	}
 	good := !own.Failed() && p.Fold && len(p.Allowance) > 0
@@ -184,7 +184,7 @@ func (p *Piece) auditTrade(own *fault.Audit, c *Cloth) {
 	if good && !own.Failed() {
 		g := p.grown()
 		if _, n := foldEdge(g.corners()); n < 2 {
-			own.Fault("Allowance", "", "allowances that leave nothing beyond the fold edge", ErrOutline)
+			own.Fault("allowance", "", "allowances that leave nothing beyond the fold edge", ErrOutline)
 		}
 	}
 }
@@ -192,11 +192,11 @@ func (p *Piece) auditTrade(own *fault.Audit, c *Cloth) {
 // auditNotches checks that the notches of a piece can be told apart.
 func (p *Piece) auditNotches(own *fault.Audit) {
 	if n := len(p.Notches); n > MaxNotches {
-		own.Fault("Notches", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxNotches), fault.Range)
+		own.Fault("notches", strconv.Itoa(n), fmt.Sprintf("at most %d", MaxNotches), fault.Range)
 		return
 	}
 	for i, n := range p.Notches {
-		path := "Notches[" + strconv.Itoa(i) + "].Name"
+		path := "notches[" + strconv.Itoa(i) + "].name"
 		if n.Name == "" {
 			own.Fault(path, "", "a name", fault.Missing)
 			continue
@@ -233,7 +233,7 @@ func (m matching) prove(a *fault.Audit, path string, s *Spec, at Placement) {
 			continue
 		}
 		a.Fault(path, s.title(at)+", notch "+n.Name+" at "+n.At.X.String()+", "+n.At.Y.String(),
-			"on the repeat with that of "+first.title+" at "+first.at.X.String()+", "+first.at.Y.String()+" (Notches["+strconv.Itoa(i)+"])", ErrMatch)
+			"on the repeat with that of "+first.title+" at "+first.at.X.String()+", "+first.at.Y.String()+" (notches["+strconv.Itoa(i)+"])", ErrMatch)
 		return
 	}
 }
@@ -247,7 +247,7 @@ func proveCentre(a *fault.Audit, path string, s *Spec, at Placement) {
 	wide, _ := at.Size(*s)
 	centre := at.X.Add(wide.DivInt(2))
 	if half := s.Cloth.RepeatX.DivInt(2); !on(centre.Sub(s.Cloth.Axis), half) {
-		a.Fault(path+".X", s.title(at)+", centre line at "+centre.String(), "whole halves of the repeat, "+half.String()+", from "+s.Cloth.Axis.String(), ErrCentre)
+		a.Fault(path+".x", s.title(at)+", centre line at "+centre.String(), "whole halves of the repeat, "+half.String()+", from "+s.Cloth.Axis.String(), ErrCentre)
 	}
 }
 
@@ -267,31 +267,31 @@ func (s *Spec) tradeFine(m *mesh) (path string, l units.Length, ok bool) {
 		return true
 	}
 	if s.matched() {
-		if !try("Cloth.RepeatX", s.Cloth.RepeatX) || !try("Cloth.RepeatY", s.Cloth.RepeatY) {
+		if !try("cloth.repeatX", s.Cloth.RepeatX) || !try("cloth.repeatY", s.Cloth.RepeatY) {
 			return path, l, false
 		}
 		for i, ph := range s.Cloth.Phases {
-			if !try("Cloth.Phases["+strconv.Itoa(i)+"]", ph.X.Sub(s.Cloth.first()), ph.Y.Sub(s.Cloth.Ends)) {
+			if !try("cloth.phases["+strconv.Itoa(i)+"]", ph.X.Sub(s.Cloth.first()), ph.Y.Sub(s.Cloth.Ends)) {
 				return path, l, false
 			}
 		}
 		for i := range s.Pieces {
 			for _, n := range s.Pieces[i].Notches {
-				if !try(piecePath(i)+".Notches", n.At.X, n.At.Y) {
+				if !try(piecePath(i)+".notches", n.At.X, n.At.Y) {
 					return path, l, false
 				}
 			}
 		}
 	}
 	for i := range s.Pieces {
-		if w, _ := s.Pieces[i].extent(); s.Pieces[i].Centred && !try(piecePath(i)+".Centred", w.DivInt(2), s.Cloth.RepeatX.DivInt(2), s.Cloth.Axis.Sub(s.Cloth.first())) {
+		if w, _ := s.Pieces[i].extent(); s.Pieces[i].Centred && !try(piecePath(i)+".centred", w.DivInt(2), s.Cloth.RepeatX.DivInt(2), s.Cloth.Axis.Sub(s.Cloth.first())) {
 			return path, l, false
 		}
 	}
 	if len(s.Cloth.Flaws) == 0 {
 		return "", l, true
 	}
-	if !try("Cloth.Selvedge", s.Cloth.first()) || !try("Cloth.Ends", s.Cloth.Ends) {
+	if !try("cloth.selvedge", s.Cloth.first()) || !try("cloth.ends", s.Cloth.Ends) {
 		return path, l, false
 	}
 	for i, flaw := range s.Cloth.barred() {
@@ -352,7 +352,7 @@ func (s *Spec) tradeNest(n *nest, m mesh, a *fault.Audit) bool {
 	n.repeatX, okX = m.whole(s.Cloth.RepeatX)
 	n.repeatY, okY = m.whole(s.Cloth.RepeatY)
 	if !okX || !okY {
-		a.Fault("Cloth.RepeatX", s.Cloth.RepeatX.String(), "repeats that lie on one grid with the pieces", ErrGrid)
+		a.Fault("cloth.repeatX", s.Cloth.RepeatX.String(), "repeats that lie on one grid with the pieces", ErrGrid)
 		return false
 	}
 	return s.match(n, m, a)

@@ -25,7 +25,7 @@ func TestFlaw(t *testing.T) {
 	if err := at("0"); err != nil {
 		t.Error(err)
 	}
-	if err := at("1/1000000000"); !errors.Is(err, layout.ErrFlaw) || !strings.Contains(err.Error(), "Cloth.Flaws[0]") {
+	if err := at("1/1000000000"); !errors.Is(err, layout.ErrFlaw) || !strings.Contains(err.Error(), "cloth.flaws[0]") {
 		t.Error(err)
 	}
 	if err := at("7"); err != nil {
@@ -245,7 +245,7 @@ func TestMatch(t *testing.T) {
 		{Name: "left", Wide: in("39"), Long: in("5"), Count: 1, Notches: waist("1", "1")},
 		{Name: "right", Wide: in("39"), Long: in("5"), Count: 1, Notches: waist("30", "1")},
 	}}
-	if _, err := wide.Solve(); !errors.Is(err, fault.Conflict) || !strings.Contains(err.Error(), "Cloth.RepeatX") {
+	if _, err := wide.Solve(); !errors.Is(err, fault.Conflict) || !strings.Contains(err.Error(), "cloth.repeatX") {
 		t.Error(err)
 	}
 }
@@ -261,11 +261,11 @@ func TestTradeFaults(t *testing.T) {
 		}}
 	_, err := s.Solve()
 	want := []found{
-		{"Cloth.Fold", fault.Unused}, {"Cloth.RepeatX", fault.Sign}, {"Cloth.RepeatY", fault.Sign},
-		{"Cloth.Flaws[0].X", fault.Sign}, {"Cloth.Flaws[0].Y", fault.Sign}, {"Cloth.Flaws[0].Wide", fault.Missing}, {"Cloth.Flaws[0].Long", fault.Missing},
-		{"Cloth.Flaws[1].X", fault.Unused}, {"Cloth.Flaws[1].Outline", layout.ErrOutline}, {"Cloth.Counter", fault.Sign},
-		{"Pieces[0].Pair", fault.Conflict}, {"Pieces[0].Notches[0].Name", fault.Missing}, {"Pieces[0].Notches[2].Name", fault.Twice},
-		{"Pieces[1].Fold", layout.ErrOutline}, {"Pieces[2].Notches", fault.Range},
+		{"cloth.fold", fault.Unused}, {"cloth.repeatX", fault.Sign}, {"cloth.repeatY", fault.Sign},
+		{"cloth.flaws[0].x", fault.Sign}, {"cloth.flaws[0].y", fault.Sign}, {"cloth.flaws[0].wide", fault.Missing}, {"cloth.flaws[0].long", fault.Missing},
+		{"cloth.flaws[1].x", fault.Unused}, {"cloth.flaws[1].outline", layout.ErrOutline}, {"cloth.counter", fault.Sign},
+		{"pieces[0].pair", fault.Conflict}, {"pieces[0].notches[0].name", fault.Missing}, {"pieces[0].notches[2].name", fault.Twice},
+		{"pieces[1].fold", layout.ErrOutline}, {"pieces[2].notches", fault.Range},
 	}
 	if diff := cmp.Diff(want, list(err), sameError); diff != "" {
 		t.Error(diff)
@@ -276,15 +276,15 @@ func TestTradeFaults(t *testing.T) {
 		piece layout.Piece
 		want  found
 	}{
-		{"folded past the middle", layout.Cloth{Wide: in("40"), Folded: true, Fold: in("21")}, layout.Piece{Wide: in("1"), Long: in("1"), Count: 1}, found{"Cloth.Fold", fault.Range}},
-		{"no wider than the selvedge", layout.Cloth{Wide: in("40"), Selvedge: in("2"), Folded: true, Fold: in("2")}, layout.Piece{Wide: in("1"), Long: in("1"), Count: 1}, found{"Cloth.Fold", fault.Range}},
-		{"wider than the double cloth", layout.Cloth{Wide: in("40"), Folded: true}, layout.Piece{Wide: in("21"), Long: in("1"), Count: 1}, found{"Pieces[0]", fault.Range}},
-		{"opened out, wider than the cloth", layout.Cloth{Wide: in("40")}, layout.Piece{Wide: in("21"), Long: in("1"), Count: 1, Fold: true}, found{"Pieces[0]", fault.Range}},
-		{"on the bias and on the fold", layout.Cloth{Wide: in("40"), Folded: true}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1, Fold: true, Turn: layout.Bias}, found{"Pieces[0].Turn", fault.Conflict}},
-		{"too many flaws", layout.Cloth{Wide: in("40"), Flaws: make([]layout.Flaw, layout.MaxFlaws+1)}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1}, found{"Cloth.Flaws", fault.Range}},
-		{"a flaw as far as the moon", layout.Cloth{Wide: in("40"), Flaws: []layout.Flaw{{X: in("1"), Y: in("1" + strings.Repeat("0", 300)), Wide: in("1"), Long: in("1")}}}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1}, found{"Cloth.Flaws[0]", layout.ErrGrid}},
-		{"a flaw finer than any grid", layout.Cloth{Wide: in("40"), Flaws: []layout.Flaw{{X: units.Inch.Frac(1, 1<<61), Wide: in("1"), Long: in("1")}}}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1}, found{"Cloth.Flaws[0]", layout.ErrGrid}},
-		{"a repeat finer than any grid", layout.Cloth{Wide: in("40"), RepeatX: units.Inch.Frac(1, 1<<61)}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1, Notches: []layout.Notch{{Name: "a"}}}, found{"Cloth.RepeatX", layout.ErrGrid}},
+		{"folded past the middle", layout.Cloth{Wide: in("40"), Folded: true, Fold: in("21")}, layout.Piece{Wide: in("1"), Long: in("1"), Count: 1}, found{"cloth.fold", fault.Range}},
+		{"no wider than the selvedge", layout.Cloth{Wide: in("40"), Selvedge: in("2"), Folded: true, Fold: in("2")}, layout.Piece{Wide: in("1"), Long: in("1"), Count: 1}, found{"cloth.fold", fault.Range}},
+		{"wider than the double cloth", layout.Cloth{Wide: in("40"), Folded: true}, layout.Piece{Wide: in("21"), Long: in("1"), Count: 1}, found{"pieces[0]", fault.Range}},
+		{"opened out, wider than the cloth", layout.Cloth{Wide: in("40")}, layout.Piece{Wide: in("21"), Long: in("1"), Count: 1, Fold: true}, found{"pieces[0]", fault.Range}},
+		{"on the bias and on the fold", layout.Cloth{Wide: in("40"), Folded: true}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1, Fold: true, Turn: layout.Bias}, found{"pieces[0].turn", fault.Conflict}},
+		{"too many flaws", layout.Cloth{Wide: in("40"), Flaws: make([]layout.Flaw, layout.MaxFlaws+1)}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1}, found{"cloth.flaws", fault.Range}},
+		{"a flaw as far as the moon", layout.Cloth{Wide: in("40"), Flaws: []layout.Flaw{{X: in("1"), Y: in("1" + strings.Repeat("0", 300)), Wide: in("1"), Long: in("1")}}}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1}, found{"cloth.flaws[0]", layout.ErrGrid}},
+		{"a flaw finer than any grid", layout.Cloth{Wide: in("40"), Flaws: []layout.Flaw{{X: units.Inch.Frac(1, 1<<61), Wide: in("1"), Long: in("1")}}}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1}, found{"cloth.flaws[0]", layout.ErrGrid}},
+		{"a repeat finer than any grid", layout.Cloth{Wide: in("40"), RepeatX: units.Inch.Frac(1, 1<<61)}, layout.Piece{Wide: in("2"), Long: in("1"), Count: 1, Notches: []layout.Notch{{Name: "a"}}}, found{"cloth.repeatX", layout.ErrGrid}},
 	} {
 		_, err := (layout.Spec{Cloth: test.cloth, Pieces: []layout.Piece{test.piece}}).Solve()
 		if got := list(err); len(got) == 0 || got[0] != test.want {

@@ -377,20 +377,20 @@ func TestOutlineFaults(t *testing.T) {
 		path  string
 		want  error
 	}{
-		{"two points", layout.Piece{Outline: outline("0,0 4,0")}, "Pieces[0].Outline", layout.ErrOutline},
-		{"crosses itself", layout.Piece{Outline: outline("0,0 4,4 4,0 0,4")}, "Pieces[0].Outline", layout.ErrOutline},
-		{"touches itself at a corner", layout.Piece{Outline: outline("0,0 4,0 2,2 4,4 0,4 2,2")}, "Pieces[0].Outline", layout.ErrOutline},
-		{"goes back on itself", layout.Piece{Outline: outline("0,0 4,0 2,0 2,2")}, "Pieces[0].Outline", layout.ErrOutline},
-		{"has no area", layout.Piece{Outline: outline("0,0 4,0 8,0")}, "Pieces[0].Outline", layout.ErrOutline},
-		{"repeats a point", layout.Piece{Outline: outline("0,0 0,0 4,0 2,2")}, "Pieces[0].Outline", layout.ErrOutline},
-		{"has too many points", layout.Piece{Outline: many(layout.MaxPoints + 1)}, "Pieces[0].Outline", layout.ErrOutline},
-		{"has too many points with all copies", layout.Piece{Outline: many(layout.MaxPoints), Count: 101}, "Pieces", layout.ErrOutline},
-		{"shares no grid", layout.Piece{Outline: []layout.Point{{X: units.Inch.Frac(1, 1<<35+1)}, {X: in("1"), Y: units.Inch.Frac(1, 1<<35-1)}, {Y: in("1")}}}, "Pieces[0].Outline[1]", layout.ErrGrid},
-		{"is huge", layout.Piece{Outline: []layout.Point{{}, {X: huge()}, {Y: in("1")}}}, "Pieces[0].Outline[1]", layout.ErrGrid},
-		{"is too large for its grid", layout.Piece{Outline: []layout.Point{{X: units.Inch.Frac(1, 1<<40)}, {X: units.Inch.Of(1 << 40)}, {Y: in("1")}}}, "Pieces[0].Outline", layout.ErrGrid},
-		{"is wider than it says", layout.Piece{Outline: outline("0,0 4,0 2,2"), Wide: in("3"), Long: in("2")}, "Pieces[0].Wide", nil},
-		{"is a pair of three", layout.Piece{Outline: outline("0,0 4,0 2,2"), Pair: true, Count: 3}, "Pieces[0].Count", nil},
-		{"is wider than the cloth", layout.Piece{Outline: outline("0,0 41,0 2,2")}, "Pieces[0]", nil},
+		{"two points", layout.Piece{Outline: outline("0,0 4,0")}, "pieces[0].outline", layout.ErrOutline},
+		{"crosses itself", layout.Piece{Outline: outline("0,0 4,4 4,0 0,4")}, "pieces[0].outline", layout.ErrOutline},
+		{"touches itself at a corner", layout.Piece{Outline: outline("0,0 4,0 2,2 4,4 0,4 2,2")}, "pieces[0].outline", layout.ErrOutline},
+		{"goes back on itself", layout.Piece{Outline: outline("0,0 4,0 2,0 2,2")}, "pieces[0].outline", layout.ErrOutline},
+		{"has no area", layout.Piece{Outline: outline("0,0 4,0 8,0")}, "pieces[0].outline", layout.ErrOutline},
+		{"repeats a point", layout.Piece{Outline: outline("0,0 0,0 4,0 2,2")}, "pieces[0].outline", layout.ErrOutline},
+		{"has too many points", layout.Piece{Outline: many(layout.MaxPoints + 1)}, "pieces[0].outline", layout.ErrOutline},
+		{"has too many points with all copies", layout.Piece{Outline: many(layout.MaxPoints), Count: 101}, "pieces", layout.ErrOutline},
+		{"shares no grid", layout.Piece{Outline: []layout.Point{{X: units.Inch.Frac(1, 1<<35+1)}, {X: in("1"), Y: units.Inch.Frac(1, 1<<35-1)}, {Y: in("1")}}}, "pieces[0].outline[1]", layout.ErrGrid},
+		{"is huge", layout.Piece{Outline: []layout.Point{{}, {X: huge()}, {Y: in("1")}}}, "pieces[0].outline[1]", layout.ErrGrid},
+		{"is too large for its grid", layout.Piece{Outline: []layout.Point{{X: units.Inch.Frac(1, 1<<40)}, {X: units.Inch.Of(1 << 40)}, {Y: in("1")}}}, "pieces[0].outline", layout.ErrGrid},
+		{"is wider than it says", layout.Piece{Outline: outline("0,0 4,0 2,2"), Wide: in("3"), Long: in("2")}, "pieces[0].wide", nil},
+		{"is a pair of three", layout.Piece{Outline: outline("0,0 4,0 2,2"), Pair: true, Count: 3}, "pieces[0].count", nil},
+		{"is wider than the cloth", layout.Piece{Outline: outline("0,0 41,0 2,2")}, "pieces[0]", nil},
 	}
 	for _, test := range tests {
 		t.Run(test.why, func(t *testing.T) {

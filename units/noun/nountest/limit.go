@@ -9,6 +9,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 )
 
 // Limits checks what the faults of a Spec say: where every field at fault has the
@@ -79,7 +80,7 @@ func copied(v reflect.Value) reflect.Value {
 func fieldAt(v reflect.Value, path string) (reflect.Value, bool) {
 	for part := range strings.SplitSeq(path, ".") {
 		name, index, listed := strings.Cut(strings.TrimSuffix(part, "]"), "[")
-		if v = v.FieldByName(name); !v.IsValid() {
+		if v, _ = keyed(v, noun.Key(name)); !v.IsValid() {
 			return v, false
 		}
 		if listed {

@@ -67,9 +67,9 @@ func (f *faults) full() bool { return len(f.list) >= MaxFaults }
 func (r Reader) check() error {
 	var a fault.Audit
 	if r.Numbers.Bare != units.NoUnit && !r.Numbers.Bare.Valid() {
-		a.Fault("Numbers.Bare", fmt.Sprint(uint8(r.Numbers.Bare)), "a unit", fault.Unknown)
+		a.Fault("numbers.bare", fmt.Sprint(uint8(r.Numbers.Bare)), "a unit", fault.Unknown)
 	}
-	a.NotNegative("Within", r.Within)
+	a.NotNegative("within", r.Within)
 	return a.Err()
 }
 

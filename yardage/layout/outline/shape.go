@@ -21,9 +21,9 @@ type Trapezoid struct {
 // faults are [fault.Faults].
 func (t Trapezoid) Points() ([]layout.Point, error) {
 	var a fault.Audit
-	a.Need("Near", t.Near)
-	a.Need("Far", t.Far)
-	a.Need("Long", t.Long)
+	a.Need("near", t.Near)
+	a.Need("far", t.Far)
+	a.Need("long", t.Long)
 	if a.Failed() {
 		return nil, a.Err()
 	}
@@ -67,7 +67,7 @@ func (s Sector) Points() ([]layout.Point, error) {
 			break
 		}
 		if n++; n > MaxSteps {
-			return nil, fault.Faults{{Path: "Within", Got: s.Within.String(), Limit: fmt.Sprintf("no more than %d parts to a quarter; of the radius %s about %s", MaxSteps, s.Outer, s.Outer.DivInt(2*MaxSteps*MaxSteps)), Kind: fault.Range}}
+			return nil, fault.Faults{{Path: "within", Got: s.Within.String(), Limit: fmt.Sprintf("no more than %d parts to a quarter; of the radius %s about %s", MaxSteps, s.Outer, s.Outer.DivInt(2*MaxSteps*MaxSteps)), Kind: fault.Range}}
 		}
 	}
 	rays, single := s.rays(n)
@@ -121,26 +121,26 @@ func (s Sector) Points() ([]layout.Point, error) {
 
 func (s Sector) check() error {
 	var a fault.Audit
-	a.Need("Outer", s.Outer)
-	a.NotNegative("Inner", s.Inner)
+	a.Need("outer", s.Outer)
+	a.NotNegative("inner", s.Inner)
 	if s.Outer.Sign() > 0 && !s.Inner.Less(s.Outer) {
-		a.Fault("Inner", s.Inner.String(), "less than Outer, "+s.Outer.String(), fault.Conflict)
+		a.Fault("inner", s.Inner.String(), "less than outer, "+s.Outer.String(), fault.Conflict)
 	}
-	a.Count("Quarters", s.Quarters, 0, 4)
+	a.Count("quarters", s.Quarters, 0, 4)
 	if s.Quarters == 4 && s.Inner.Sign() > 0 {
-		a.Fault("Quarters", "4", "3 at most with Inner: a ring is no outline, cut it in two", fault.Conflict)
+		a.Fault("quarters", "4", "3 at most with inner: a ring is no outline, cut it in two", fault.Conflict)
 	}
 	switch {
 	case s.Rest.Sign() < 0 || !s.Rest.Less(units.RatioOf(1, 1)):
-		a.Fault("Rest", s.Rest.String(), "0 to less than 1, a whole quarter", fault.Range)
+		a.Fault("rest", s.Rest.String(), "0 to less than 1, a whole quarter", fault.Range)
 	case s.Quarters == 4 && !s.Rest.IsZero():
-		a.Fault("Rest", s.Rest.String(), "none beyond a whole circle", fault.Unused)
+		a.Fault("rest", s.Rest.String(), "none beyond a whole circle", fault.Unused)
 	case s.Quarters == 0 && s.Rest.IsZero():
-		a.Fault("Rest", "", "an angle: Quarters, Rest or both", fault.Missing)
+		a.Fault("rest", "", "an angle: quarters, rest or both", fault.Missing)
 	}
-	a.Need("Within", s.Within)
+	a.Need("within", s.Within)
 	if s.Outer.Sign() > 0 && s.Outer.Less(s.Within) {
-		a.Fault("Within", s.Within.String(), "at most Outer, "+s.Outer.String(), fault.Range)
+		a.Fault("within", s.Within.String(), "at most outer, "+s.Outer.String(), fault.Range)
 	}
 	return a.Err()
 }

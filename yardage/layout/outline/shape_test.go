@@ -21,7 +21,7 @@ func TestTrapezoid(t *testing.T) {
 	}{
 		{outline.Trapezoid{Near: in("9"), Far: in("4"), Long: in("30")}, pts("0", "0", "9", "0", "6 1/2", "30", "2 1/2", "30"), "<nil>"},
 		{outline.Trapezoid{Near: in("4"), Far: in("9"), Long: in("30"), Lean: in("2 1/2")}, pts("0", "0", "4", "0", "9", "30", "0", "30"), "<nil>"},
-		{outline.Trapezoid{Far: in("-1")}, nil, "Near: not given\nFar: wrong sign\nLong: not given"},
+		{outline.Trapezoid{Far: in("-1")}, nil, "near: not given\nfar: wrong sign\nlong: not given"},
 	} {
 		got, err := test.shape.Points()
 		if diff := cmp.Diff(test.want, got, exactly); diff != "" || paths(err) != test.err {
@@ -126,12 +126,12 @@ func TestSectorExact(t *testing.T) {
 		shape outline.Sector
 		want  string
 	}{
-		{outline.Sector{}, "Outer: not given\nRest: not given\nWithin: not given"},
-		{outline.Sector{Outer: in("4"), Inner: in("4"), Quarters: 4, Within: in("1")}, "Inner: disagrees with what else is given\nQuarters: disagrees with what else is given"},
-		{outline.Sector{Outer: in("4"), Inner: in("-1"), Quarters: 4, Rest: units.RatioOf(1, 2), Within: in("5")}, "Inner: wrong sign\nRest: not used here\nWithin: out of range"},
-		{outline.Sector{Outer: in("4"), Quarters: 5, Rest: units.RatioOf(1, 1), Within: in("1")}, "Quarters: out of range\nRest: out of range"},
-		{outline.Sector{Outer: in("4"), Quarters: 1, Within: in("1/1000000")}, "Within: out of range"},
-		{outline.Sector{Outer: in("1" + repeat("0", 300)), Quarters: 1, Within: in("1/1000000")}, "Within: out of range"},
+		{outline.Sector{}, "outer: not given\nrest: not given\nwithin: not given"},
+		{outline.Sector{Outer: in("4"), Inner: in("4"), Quarters: 4, Within: in("1")}, "inner: disagrees with what else is given\nquarters: disagrees with what else is given"},
+		{outline.Sector{Outer: in("4"), Inner: in("-1"), Quarters: 4, Rest: units.RatioOf(1, 2), Within: in("5")}, "inner: wrong sign\nrest: not used here\nwithin: out of range"},
+		{outline.Sector{Outer: in("4"), Quarters: 5, Rest: units.RatioOf(1, 1), Within: in("1")}, "quarters: out of range\nrest: out of range"},
+		{outline.Sector{Outer: in("4"), Quarters: 1, Within: in("1/1000000")}, "within: out of range"},
+		{outline.Sector{Outer: in("1" + repeat("0", 300)), Quarters: 1, Within: in("1/1000000")}, "within: out of range"},
 	} {
 		if _, err := test.shape.Points(); paths(err) != test.want {
 			t.Errorf("%+v:\n%s\nwant\n%s", test.shape, paths(err), test.want)

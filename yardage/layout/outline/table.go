@@ -176,7 +176,7 @@ func WriteCSV(out io.Writer, pieces []layout.Piece) error {
 	var a fault.Audit
 	seen := map[string]bool{}
 	for i, p := range pieces {
-		path := fmt.Sprintf("Pieces[%d].Name", i)
+		path := fmt.Sprintf("pieces[%d].name", i)
 		a.Text(path, p.Name)
 		if name := strings.TrimSpace(p.Name); name == "" {
 			a.Fault(path, "", "a name, to tell its points by", fault.Missing)

@@ -111,10 +111,10 @@ func TestCSVFaults(t *testing.T) {
 		t.Error(err)
 	}
 	r := outline.Reader{Numbers: units.Parser{Bare: 99}, Within: in("-1")}
-	if _, err := r.CSV(strings.NewReader("")); paths(err) != "Numbers.Bare: not known\nWithin: wrong sign" {
+	if _, err := r.CSV(strings.NewReader("")); paths(err) != "numbers.bare: not known\nwithin: wrong sign" {
 		t.Error(err)
 	}
-	if _, err := r.SVG(strings.NewReader("")); paths(err) != "Numbers.Bare: not known\nWithin: wrong sign" {
+	if _, err := r.SVG(strings.NewReader("")); paths(err) != "numbers.bare: not known\nwithin: wrong sign" {
 		t.Error(err)
 	}
 }
@@ -162,7 +162,7 @@ func TestRoundTrip(t *testing.T) {
 		t.Error(b.String(), err)
 	}
 	bad := []layout.Piece{{}, {Name: " a"}, {Name: "b"}, {Name: "b"}}
-	if err := outline.WriteCSV(&b, bad); paths(err) != "Pieces[0].Name: not given\nPieces[1].Name: cannot be read\nPieces[3].Name: given twice" {
+	if err := outline.WriteCSV(&b, bad); paths(err) != "pieces[0].name: not given\npieces[1].name: cannot be read\npieces[3].name: given twice" {
 		t.Error(paths(err))
 	}
 	if err := outline.WriteCSV(broken{}, []layout.Piece{{Name: "cuff"}}); !errors.Is(err, errBroken) {
