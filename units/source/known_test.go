@@ -28,3 +28,21 @@ func TestCite(t *testing.T) {
 		t.Error("a source is found that is not there")
 	}
 }
+
+func TestKnown(t *testing.T) {
+	for k, want := range []string{"unknown", "read", "memory", "common practice", "computed", "known(5)"} {
+		if got := source.Known(k).String(); got != want {
+			t.Errorf("Known %d is %s", k, got)
+		}
+	}
+	for _, k := range []source.Known{source.Unknown, source.Read, source.Memory, source.Practice, source.Computed} {
+		text, err := k.MarshalText()
+		if err != nil {
+			t.Fatal(err)
+		}
+		back := source.Known(9)
+		if err := back.UnmarshalText(text); err != nil || back != k {
+			t.Errorf("%s reads back as %v, %v", text, back, err)
+		}
+	}
+}

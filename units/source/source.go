@@ -4,7 +4,11 @@
 // nowhere else.
 package source
 
-import "iter"
+import (
+	"iter"
+
+	"example.com/clothyard/units/name"
+)
 
 // Known says how a figure is known.
 type Known uint8
@@ -18,23 +22,16 @@ const (
 	Computed       // worked out from exact definitions
 )
 
+var knowns = name.Of[Known]("known", "unknown", "read", "memory", "common practice", "computed")
+
 // String is read, memory, common practice or computed.
-func (k Known) String() string {
-	switch k {
-	case Read:
-		return "read"
-	case Memory:
-		return "memory"
-	case Practice:
-		return "common practice"
-	case Computed:
-		return "computed"
-	}
-	return "unknown"
-}
+func (k Known) String() string { return knowns.String(k) }
 
 // MarshalText is the name of k.
-func (k Known) MarshalText() ([]byte, error) { return []byte(k.String()), nil }
+func (k Known) MarshalText() ([]byte, error) { return knowns.Marshal(k) }
+
+// UnmarshalText reads the name of a Known.
+func (k *Known) UnmarshalText(text []byte) error { return knowns.Unmarshal(k, text) }
 
 // A Cite names a source, the place in it, and how the figure is known.
 type Cite struct {

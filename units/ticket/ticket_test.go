@@ -224,11 +224,6 @@ func TestNames(t *testing.T) {
 			t.Errorf("Sides %d is %s", s, got)
 		}
 	}
-	for k, want := range []string{"unknown", "read", "memory", "common practice", "computed", "unknown"} {
-		if b, err := source.Known(k).MarshalText(); string(b) != want || err != nil {
-			t.Errorf("Known %d is %s", k, b)
-		}
-	}
 }
 
 // Every source has an id of its own that names no person and no address, a title,
