@@ -104,6 +104,8 @@ func (r Ruffle) Plan() (RufflePlan, error) {
 	p.StripPart = sp.Strip.Sewn.DivInt(int64(r.Parts))
 	p.EdgePart = sp.Edge.DivInt(int64(r.Parts))
 	p.clearance()
+	units.Settle(&p.Outer)
+	p.OuterFullness = p.OuterFullness.Settled()
 	return p, nil
 }
 

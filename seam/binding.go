@@ -186,16 +186,19 @@ func (b Binding) Plan() (BindingPlan, error) {
 	p.Width = p.Bare.Plus(b.Give)
 	p.IfLeft = b.Allowance.Scale(b.Curve)
 	if b.Edge.IsZero() {
+		units.Settle(&p.Width, &p.Bare, &p.Each, &p.JoinLoss, &p.Sewn, &p.Spare, &p.Uses)
 		return p, nil
 	}
 	p.Mitres = b.Seam.MulInt(2 * int64(b.Corners))
 	p.Needed = b.Edge.Add(p.Mitres)
 	if b.Cloth.IsZero() {
+		units.Settle(&p.Width, &p.Bare, &p.Each, &p.JoinLoss, &p.Sewn, &p.Spare, &p.Uses)
 		return p, nil
 	}
 	if p.strips(&a); a.Failed() {
 		return BindingPlan{}, a.Err()
 	}
+	units.Settle(&p.Width, &p.Bare, &p.Each, &p.JoinLoss, &p.Sewn, &p.Spare, &p.Uses)
 	return p, nil
 }
 

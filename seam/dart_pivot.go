@@ -100,6 +100,7 @@ func (v Pivot) Plan() (PivotPlan, error) {
 			a.Fault("to", short(v.To.String()), "a length whose square root can be enclosed", fault.KindOf(err))
 			return PivotPlan{}, a.Err()
 		}
+		units.Settle(&p.Width, &p.Leg, &p.Left)
 		return p, nil
 	}
 	p.Leg = units.Exactly(v.ToLeg)
@@ -109,6 +110,7 @@ func (v Pivot) Plan() (PivotPlan, error) {
 		a.Fault("toLeg", short(v.ToLeg.String()), "a length whose square root can be enclosed", fault.KindOf(err))
 		return PivotPlan{}, a.Err()
 	}
+	units.Settle(&p.Width, &p.Leg, &p.Left)
 	return p, nil
 }
 

@@ -40,6 +40,7 @@ func (d Dart) Plan() (DartPlan, error) {
 		return DartPlan{}, a.Err()
 	}
 	p.Assumed = set.list()
+	units.Settle(&p.Centre, &p.Leg, &p.Below, &p.Sewn, &p.AtSeam, &p.Half, &p.Cap)
 	return p, nil
 }
 

@@ -101,10 +101,10 @@ func (w edgeWork) plan() EdgePlan {
 	return EdgePlan{
 		Spec:      w.spec,
 		Assumed:   edgeFieldSets[w.assumed],
-		Drafted:   w.drafted.near(),
-		Sewn:      w.sewn.near(),
-		Change:    w.sewn.sub(w.drafted).near(),
-		CutLength: w.cut.near(),
+		Drafted:   w.drafted.near().Settled(),
+		Sewn:      w.sewn.near().Settled(),
+		Change:    w.sewn.sub(w.drafted).near().Settled(),
+		CutLength: w.cut.near().Settled(),
 	}
 }
 

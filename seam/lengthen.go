@@ -93,6 +93,7 @@ func (l Lengthening) Plan() (LengtheningPlan, error) {
 		a.Fault("height", short(l.Height.String()), "lengths whose square roots can be enclosed", fault.KindOf(failed))
 		return LengtheningPlan{}, a.Err()
 	}
+	units.Settle(&p.Before, &p.After, &p.Gain, &p.WithHeight, &p.WithBy, &p.Out)
 	return p, nil
 }
 

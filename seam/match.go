@@ -189,10 +189,10 @@ func (w matchWork) plan(long, short EdgePlan, ease, gathers units.Ratio) MatchPl
 		Spec:    Match{long.Spec, short.Spec, ease, gathers},
 		Long:    long,
 		Short:   short,
-		Drafted: w.drafted.near(),
-		Sewn:    w.sewn.near(),
-		Change:  w.change().near(),
-		Limit:   w.limit.near(),
+		Drafted: w.drafted.near().Settled(),
+		Sewn:    w.sewn.near().Settled(),
+		Change:  w.change().near().Settled(),
+		Limit:   w.limit.near().Settled(),
 		Fit:     w.fit,
 	}
 }

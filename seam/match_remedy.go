@@ -85,7 +85,7 @@ func (m Match) remedies(w matchWork) (found []Remedy) {
 		if err != nil {
 			return
 		}
-		r.Left = left.near()
+		r.Left = left.near().Settled()
 		if act == CutDrift {
 			for _, o := range edge.Takes {
 				if o.Name == t.Name {

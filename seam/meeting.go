@@ -80,6 +80,7 @@ func (m Meeting) Plan() (MeetingPlan, error) {
 	} else {
 		p.Sharp = !above.IsZero()
 	}
+	units.Settle(&p.FrontGain, &p.BackGain, &p.Gain)
 	return p, nil
 }
 

@@ -148,6 +148,7 @@ func (s Spec) Plan() (Plan, error) {
 		p.plain()
 	}
 	p.turns()
+	units.Settle(&p.Turn, &p.TurnUnder, &p.StripCorded)
 	return p, nil
 }
 

@@ -402,7 +402,7 @@ func (s *search) keep(r Remedy, changed *frame, touched func(pair [2]int) bool) 
 			}
 		}
 	}
-	r.Left = most.near()
+	r.Left = most.near().Settled()
 	if r.Mends > 0 {
 		s.found = append(s.found, r)
 	}

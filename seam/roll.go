@@ -68,6 +68,7 @@ func (r Roll) Plan() (RollPlan, error) {
 			return RollPlan{}, a.Err()
 		}
 	}
+	units.Settle(&p.Shorter, &p.Inner, &p.Flat)
 	return p, nil
 }
 

@@ -225,6 +225,18 @@ func (n interval) settled(size exact) interval {
 // come before it.
 func (n Near) Settled() Near { return Near{n.v.settled(exact{num: perMillimetre})} }
 
+// Settle settles each of the lengths in place, as the last thing that a plan does;
+// see [Near.Settled]. What can be refined is known within a millionth of a
+// millimetre first.
+func Settle(lengths ...*Near) {
+	for _, n := range lengths {
+		if fine, err := n.Refine(DefaultWithin().DivInt(1000)); err == nil {
+			*n = fine
+		}
+		*n = n.Settled()
+	}
+}
+
 // Settled is n with its bounds rounded outwards to what its text says, as
 // [Near.Settled] is a length.
 func (n NearRatio) Settled() NearRatio { return NearRatio{n.v.settled(exact{num: 1})} }

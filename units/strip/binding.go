@@ -83,6 +83,7 @@ func (s Binding) Plan() (BindingPlan, error) {
 	if p.audit(&a); a.Failed() {
 		return BindingPlan{}, a.Err()
 	}
+	units.Settle(&p.PerJoin, &p.Lost, &p.Sewn, &p.Spare)
 	return p, nil
 }
 

@@ -1,0 +1,20 @@
+package buttons
+
+import (
+	"embed"
+
+	"example.com/clothyard/units/noun"
+)
+
+//go:embed words.txt examples.json
+var files embed.FS
+
+// Nouns are the nouns of this package.
+func Nouns() []noun.Entry {
+	return noun.List(files,
+		noun.Of[Row]("buttons.row"),
+		noun.Of[Hole]("buttons.hole"),
+		noun.Of[Lap]("buttons.lap"),
+		noun.Of[Stock]("buttons.stock"),
+	)
+}

@@ -1,0 +1,19 @@
+package gather
+
+import (
+	"embed"
+
+	"example.com/clothyard/units/noun"
+)
+
+//go:embed words.txt examples.json
+var files embed.FS
+
+// Nouns are the nouns of this package.
+func Nouns() []noun.Entry {
+	return noun.List(files,
+		noun.Of[Strip]("gather.strip"),
+		noun.Of[Ruffle]("gather.ruffle"),
+		noun.Of[Cuff]("gather.cuff"),
+	)
+}
