@@ -3,8 +3,8 @@ package yardage_test
 import (
 	"testing"
 
-	"example.com/clothyard/yardage"
 	"example.com/clothyard/units/noun/nountest"
+	"example.com/clothyard/yardage"
 )
 
 func TestContract(t *testing.T) { nountest.Contract(t, yardage.Nouns()) }

@@ -3,8 +3,8 @@ package stitch_test
 import (
 	"testing"
 
-	"example.com/clothyard/units/stitch"
 	"example.com/clothyard/units/noun/nountest"
+	"example.com/clothyard/units/stitch"
 )
 
 func TestContract(t *testing.T) { nountest.Contract(t, stitch.Nouns()) }
