@@ -228,6 +228,20 @@ way.: cannot be read, want name=value`
 	}
 }
 
+// A blank that cannot be seen is no blank beside a name or a value.
+func TestPairsUnseen(t *testing.T) {
+	for _, pair := range []string{"way\u2028=french", "way=french\u2028", "\tway=french"} {
+		var b bag
+		if err := (noun.Reader{}).Pairs([]string{pair}, &b); !errors.Is(err, fault.Unknown) {
+			t.Errorf("%q: %v", pair, err)
+		}
+	}
+	var b bag
+	if err := (noun.Reader{}).Pairs([]string{" way = french "}, &b); err != nil || b.Way.String() != "french" {
+		t.Errorf("%v, %v", b, err)
+	}
+}
+
 func TestRegistry(t *testing.T) {
 	r := noun.NewRegistry([]noun.Entry{noun.Of[bag]("bag.bag")})
 	e, spec, err := r.Read(strings.NewReader(`{"sum": "bag.bag", "depth": "1 in"}`), noun.Reader{})

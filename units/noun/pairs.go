@@ -17,7 +17,7 @@ func pairNode(pairs []string) (node, error) {
 			all = append(all, &fault.Fault{Got: fault.Quote(pair), Kind: fault.Form, Limit: "name=value"})
 			continue
 		}
-		all = append(all, fault.Under("", n.put(strings.TrimSpace(name), strings.TrimSpace(value)))...)
+		all = append(all, fault.Under("", n.put(strings.Trim(name, " "), strings.Trim(value, " ")))...)
 	}
 	return n, all.OrNil()
 }
