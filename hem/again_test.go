@@ -3,13 +3,13 @@ package hem_test
 import (
 	"math/rand/v2"
 	"reflect"
-	"slices"
 	"strings"
 	"testing"
 	"unicode/utf8"
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/noun/nountest"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -70,20 +70,7 @@ func again[S interface{ Plan() (P, error) }, P interface{ Sheet() ticket.Sheet }
 	if err != nil {
 		return false
 	}
-	v := reflect.ValueOf(&p).Elem()
-	q, err := v.FieldByName("Spec").Interface().(S).Plan()
-	w := reflect.ValueOf(&q).Elem()
-	if err != nil {
-		t.Errorf("%+v\nsolved is refused: %v", s, err)
-		return true
-	}
-	if f := w.FieldByName("Assumed"); f.Len() != 0 {
-		t.Errorf("%+v\nsolved, %v is assumed", s, f)
-	}
-	w.FieldByName("Assumed").Set(v.FieldByName("Assumed"))
-	if !reflect.DeepEqual(p, q) {
-		t.Errorf("%+v\nplanned %+v\nagain   %+v", s, p, q)
-	}
+	nountest.Solved(t, p)
 	sheet := p.Sheet()
 	if err := sheet.Check(); err != nil {
 		t.Errorf("%+v: %v", s, err)
@@ -94,25 +81,4 @@ func again[S interface{ Plan() (P, error) }, P interface{ Sheet() ticket.Sheet }
 		}
 	}
 	return true
-}
-
-// TestZeroPlans: what no Spec gives has a sheet all the same, and nothing panics.
-func TestZeroPlans(t *testing.T) {
-	plans := []interface{ Sheet() ticket.Sheet }{hem.Plan{}, hem.CasingPlan{}, hem.TucksPlan{}, hem.MitrePlan{}}
-	for _, p := range plans {
-		if s := p.Sheet(); s.Title == "" || s.Check() != nil || s.Text() == "" {
-			t.Errorf("%T: %+v", p, s)
-		}
-		v := reflect.ValueOf(p)
-		for i := range v.NumMethod() {
-			m := v.Method(i)
-			in := make([]reflect.Value, m.Type().NumIn())
-			for k := range in {
-				in[k] = reflect.Zero(m.Type().In(k))
-			}
-			if !slices.ContainsFunc(in, func(v reflect.Value) bool { return v.Kind() == reflect.Func }) {
-				m.Call(in)
-			}
-		}
-	}
 }

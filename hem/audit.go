@@ -10,13 +10,7 @@ import (
 // audit records what is wrong with s, in the order of its fields. full is s with
 // the defaults filled, or s itself where that could not be done.
 func (s Spec) audit(a *fault.Audit, full Spec) {
-	if !s.Kind.Valid() {
-		if s.Kind == NoKind {
-			a.Fault("kind", "", kindList, fault.Missing)
-		} else {
-			a.Fault("kind", s.Kind.String(), kindList, fault.Unknown)
-		}
-	}
+	kinds.Check(a, "kind", s.Kind)
 	s.length(a, "drafted", s.Drafted, s.cutSlit())
 	s.length(a, "cut", s.Cut, s.cutSlit())
 	s.auditTurns(a, full)
@@ -29,7 +23,7 @@ func (s Spec) audit(a *fault.Audit, full Spec) {
 	s.auditOpening(a)
 }
 
-// length records a length that is below zero, or given though it is not used.
+// length records a length that is negative, or given though it is not used.
 func (s Spec) length(a *fault.Audit, path string, l units.Length, unused bool) {
 	switch {
 	case l.IsZero():
@@ -64,13 +58,13 @@ func (s Spec) auditTurns(a *fault.Audit, full Spec) {
 	switch {
 	case deep && !s.First.IsZero():
 		// The turn would reach past the finished edge, or past the seam of the facing.
-		limit := "at most " + room.String() + full.roomName()
+		limit := "at most {0}" + full.roomName()
 		if s.Kind.twoTurns() {
 			limit += ", or a trim of that"
 		}
-		a.Fault("first", s.First.String(), limit, fault.Range)
+		a.Fault("first", s.First.String(), limit, fault.Range, room)
 	case solved && !s.Kind.stripped() && !s.oneFold() && s.Take.IsZero() && full.Take.Sign() > 0 && full.Depth.Sign() <= 0:
-		a.Fault("first", s.First.String(), "less than "+full.Take.String()+" (cut)", fault.Range)
+		a.Fault("first", s.First.String(), "less than {0} (cut)", fault.Range, full.Take)
 	}
 
 	s.length(a, "depth", s.Depth, false)
@@ -90,7 +84,7 @@ func (s Spec) auditTurns(a *fault.Audit, full Spec) {
 	s.length(a, "trim", s.Trim, !s.Kind.twoTurns())
 	if solved && s.Kind.twoTurns() && full.First.Sign() > 0 && full.Depth.Sign() > 0 {
 		if most := full.First.Min(full.Depth); most.Less(s.Trim) {
-			a.Fault("trim", s.Trim.String(), "at most "+most.String()+" (the lesser of first and depth)", fault.Range)
+			a.Fault("trim", s.Trim.String(), "at most {0} (the lesser of first and depth)", fault.Range, most)
 		}
 	}
 	s.auditStitch(a, full, solved && full.Depth.Sign() > 0)
@@ -103,21 +97,21 @@ func (s Spec) auditStitch(a *fault.Audit, full Spec, solved bool) {
 	switch {
 	case !solved || s.Kind == Bound:
 	case blind && full.Back.Less(full.Stitch):
-		a.Fault("stitch", s.Stitch.String(), "at most "+full.Back.String()+" (back)", fault.Range)
+		a.Fault("stitch", s.Stitch.String(), "at most {0} (back)", fault.Range, full.Back)
 	case s.Kind == TurnUp:
 		if full.First.Sign() > 0 && !full.Stitch.Less(full.First) {
-			a.Fault("stitch", s.Stitch.String(), "less than "+full.First.String()+" (first)", fault.Range)
+			a.Fault("stitch", s.Stitch.String(), "less than {0} (first)", fault.Range, full.First)
 		}
 	case full.misses():
-		a.Fault("stitch", s.Stitch.String(), "less than "+full.turned().String()+full.turnName()+", or the row does not catch the turn", fault.Range)
+		a.Fault("stitch", s.Stitch.String(), "less than {0}"+full.turnName()+", or the row does not catch the turn", fault.Range, full.turned())
 	case !blind && !full.Stitch.Less(full.room()):
-		a.Fault("stitch", s.Stitch.String(), "less than "+full.room().String()+full.roomName(), fault.Range)
+		a.Fault("stitch", s.Stitch.String(), "less than {0}"+full.roomName(), fault.Range, full.room())
 	case s.Kind.faced() && full.Stitch == full.First:
-		a.Fault("stitch", s.Stitch.String(), "more or less than "+full.First.String()+" (first), where the raw edge of the turn lies", fault.Range)
+		a.Fault("stitch", s.Stitch.String(), "more or less than {0} (first), where the raw edge of the turn lies", fault.Range, full.First)
 	}
 	s.length(a, "back", s.Back, !blind)
 	if solved && blind && !full.Back.Less(full.Depth) {
-		a.Fault("back", s.Back.String(), "less than "+full.Depth.String()+" (depth)", fault.Range)
+		a.Fault("back", s.Back.String(), "less than {0} (depth)", fault.Range, full.Depth)
 	}
 }
 
@@ -155,13 +149,13 @@ func (s Spec) auditTake(a *fault.Audit, full Spec, deep bool) {
 		sum = s.Seam.Add(s.Favour)
 		switch {
 		case !s.Seam.IsZero() && s.Take != sum:
-			a.Fault("take", s.Take.String(), sum.String()+" (seam + favour)", fault.Conflict)
+			a.Fault("take", s.Take.String(), "{0} (seam + favour)", fault.Conflict, sum)
 		case s.Seam.IsZero() && !sum.Less(s.Take):
-			a.Fault("take", s.Take.String(), "more than "+sum.String()+" (favour)", fault.Conflict)
+			a.Fault("take", s.Take.String(), "more than {0} (favour)", fault.Conflict, sum)
 		}
 	case s.Kind == Single:
 		if s.Take != full.Depth {
-			a.Fault("take", s.Take.String(), full.Depth.String()+" (depth)", fault.Conflict)
+			a.Fault("take", s.Take.String(), "{0} (depth)", fault.Conflict, full.Depth)
 		}
 	case !s.First.IsZero() && !s.Depth.IsZero():
 		if s.Take != sum {
@@ -169,19 +163,19 @@ func (s Spec) auditTake(a *fault.Audit, full Spec, deep bool) {
 			if s.Kind == TurnUp {
 				parts = " (first + twice depth)"
 			}
-			a.Fault("take", s.Take.String(), sum.String()+parts, fault.Conflict)
+			a.Fault("take", s.Take.String(), "{0}"+parts, fault.Conflict, sum)
 		}
 	case s.Kind == Blind && s.First.IsZero() && !s.Depth.IsZero() && s.Take.Less(s.Depth):
-		a.Fault("take", s.Take.String(), s.Depth.String()+" (depth) or more", fault.Conflict)
+		a.Fault("take", s.Take.String(), "{0} (depth) or more", fault.Conflict, s.Depth)
 	case s.Kind == Blind && s.Take == s.Depth:
 	case !sum.IsZero() && !sum.Less(s.Take):
 		which := " (first)"
 		if s.First.IsZero() {
 			which = named
 		}
-		a.Fault("take", s.Take.String(), "more than "+sum.String()+which, fault.Conflict)
+		a.Fault("take", s.Take.String(), "more than {0}"+which, fault.Conflict, sum)
 	case deep && s.First.IsZero():
-		a.Fault("take", s.Take.String(), "at most "+deepest.String()+" (twice depth)", fault.Range)
+		a.Fault("take", s.Take.String(), "at most {0} (twice depth)", fault.Range, deepest)
 	}
 }
 
@@ -191,11 +185,11 @@ func (s Spec) auditStrip(a *fault.Audit, full Spec) {
 	s.length(a, "seam", s.Seam, !s.Kind.stripped())
 	if solved && s.Kind == Bound && full.Depth.Less(full.Seam) {
 		// The raw edge would reach past the fold of the binding.
-		a.Fault("seam", s.Seam.String(), "at most "+full.Depth.String()+" (depth)", fault.Range)
+		a.Fault("seam", s.Seam.String(), "at most {0} (depth)", fault.Range, full.Depth)
 	}
 	s.length(a, "favour", s.Favour, !s.Kind.faced())
 	if solved && s.Kind.faced() && !s.Favour.Less(full.Depth) {
-		a.Fault("favour", s.Favour.String(), "less than "+full.Depth.String()+" (depth)", fault.Range)
+		a.Fault("favour", s.Favour.String(), "less than {0} (depth)", fault.Range, full.Depth)
 	}
 	if s.Doubled && s.Kind.Valid() && s.Kind != Bound {
 		a.Fault("doubled", "true", "false for "+s.what(), fault.Unused)
@@ -228,12 +222,12 @@ func (s Spec) auditSweep(a *fault.Audit, full Spec) {
 	}
 	drift := full.sweepDrift()
 	if full.Sweep.Add(drift).Sign() <= 0 {
-		a.Fault("sweep", s.Sweep.String(), "more than "+drift.Neg().String()+", which the hem takes from it", fault.Range)
+		a.Fault("sweep", s.Sweep.String(), "more than {0}, which the hem takes from it", fault.Range, drift.Neg())
 		return
 	}
 	curves := arc(full.Circle.Sub(full.Hollow), full.drift()).Plus(drift)
 	if lo, _ := curves.Plus(full.Sweep).Bounds(); lo.Sign() <= 0 {
-		a.Fault("sweep", s.Sweep.String(), "more than "+curves.Neg().String()+", which the hem takes from it round its curves", fault.Range)
+		a.Fault("sweep", s.Sweep.String(), "more than {0}, which the hem takes from it round its curves", fault.Range, curves.Neg().Settled())
 	}
 }
 
@@ -250,7 +244,7 @@ func (s Spec) auditCurve(a *fault.Audit, full Spec) {
 	}
 	// The inner edge of the hem must still lie on the cloth.
 	if least := full.Depth.Sub(full.drift()); !least.Less(s.Radius) {
-		a.Fault("radius", s.Radius.String(), "more than "+least.String()+" (depth less the drift)", fault.Range)
+		a.Fault("radius", s.Radius.String(), "more than {0} (depth less the drift)", fault.Range, least)
 	}
 }
 
@@ -274,10 +268,10 @@ func (s Spec) auditOpening(a *fault.Audit) {
 		}
 	case s.Opening == NoOpening:
 		if s.Kind == Slit {
-			a.Fault("opening", "", openingList, fault.Missing)
+			openings.Check(a, "opening", s.Opening)
 		}
 	case !s.Opening.Valid():
-		a.Fault("opening", s.Opening.String(), openingList, fault.Unknown)
+		openings.Check(a, "opening", s.Opening)
 	}
 	if s.inSeam() {
 		a.Need("seamTake", s.SeamTake)

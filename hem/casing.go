@@ -1,12 +1,12 @@
 package hem
 
 import (
+	"iter"
 	"strconv"
-	"strings"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/name"
 )
 
 // MaxMonths is the greatest age of a wearer, in months.
@@ -23,63 +23,58 @@ const (
 	RodCasing                // for a curtain rod
 )
 
-var casingNames = [...]string{"none", "elastic", "drawstring", "rod"}
-
-const casingList = "elastic, drawstring or rod"
+var casings = name.Of[CasingKind]("kind of casing", "none", "elastic", "drawstring", "rod")
 
 // CasingKinds yields every kind of casing, [NoCasing] excepted.
-func CasingKinds(yield func(CasingKind) bool) {
-	for k := ElasticCasing; k.Valid(); k++ {
-		if !yield(k) {
-			return
-		}
-	}
-}
+func CasingKinds() iter.Seq[CasingKind] { return casings.All() }
 
 // Valid reports whether k is one of the kinds, [NoCasing] excepted.
-func (k CasingKind) Valid() bool { return k > NoCasing && int(k) < len(casingNames) }
+func (k CasingKind) Valid() bool { return casings.Valid(k) }
 
-// String is the kind's name, as in drawstring, and none for [NoCasing].
-func (k CasingKind) String() string { return ticket.NameOf(k, casingNames[:], "CasingKind") }
+// String is the name of the kind, as in drawstring, and none for [NoCasing].
+func (k CasingKind) String() string { return casings.String(k) }
 
-// MarshalText is the kind's name, empty for [NoCasing]. It fails for a number that
-// is no kind.
-func (k CasingKind) MarshalText() ([]byte, error) {
-	return ticket.NameText(k, casingNames[:], "CasingKind")
-}
+// MarshalText is the name of the kind, empty for [NoCasing]. It fails for a number
+// that is no kind.
+func (k CasingKind) MarshalText() ([]byte, error) { return casings.Marshal(k) }
 
-// UnmarshalText takes a kind's name; empty text is [NoCasing].
-func (k *CasingKind) UnmarshalText(text []byte) error {
-	return ticket.ReadName(k, text, casingNames[:], "CasingKind")
-}
+// UnmarshalText reads the name of a kind; empty text is [NoCasing].
+func (k *CasingKind) UnmarshalText(text []byte) error { return casings.Unmarshal(k, text) }
 
 // A Casing is a hem that something is threaded through: folded down from the
 // garment, or a strip applied to it. Zero means not given; lengths may not be
 // negative. The measures from top to bottom are Heading, Tunnel and Lower, and
 // Turn is hidden inside.
 type Casing struct {
-	Kind    CasingKind `json:"kind,omitzero"`    // what it holds; needed
-	Applied bool       `json:"applied,omitzero"` // a strip with both long edges turned is sewn on; else the garment is folded down
+	// Kind is what the casing holds. It is needed.
+	Kind CasingKind `json:"kind,omitzero"`
+	// Applied says that a strip with both long edges turned is sewn on; else the
+	// garment is folded down.
+	Applied bool `json:"applied,omitzero"`
 
 	// Drafted is the allowance that the pattern drew above the finished edge.
-	// Default what the casing takes. An applied casing has none.
+	// It may be omitted; the default is what the casing takes. An applied casing has
+	// none.
 	Drafted units.Length `json:"drafted,omitzero"`
 	// Width is the width of the elastic or of the cord laid flat, or the diameter
-	// of the rod. It follows from Tunnel and Ease; needed but where Girth is given.
+	// of the rod. It follows from Tunnel and Ease, and is needed where neither Tunnel
+	// nor Girth is given.
 	Width units.Length `json:"width,omitzero"`
-	// Girth is the measure round a rod, instead of Width.
+	// Girth is the measure round a rod, in place of Width.
 	Girth units.Length `json:"girth,omitzero"`
 	// Ease is how much wider the tunnel is than what it holds, Width, or, with
 	// Girth, how much longer the measure round the tunnel is. It follows from
-	// Tunnel. Default the first row of [CasingEases] for the kind; for a rod, as much
-	// as Width, or 1/2 in with Girth, so that the rod goes through.
+	// Tunnel, or may be omitted; the default is the first row of [CasingEases] for the
+	// kind, for a rod as much as Width, or 1/2 in with Girth, so that the rod goes
+	// through.
 	Ease units.Length `json:"ease,omitzero"`
 	// Tunnel is the clear room between the two rows of stitching, or between the
-	// fold and the row: Width + Ease, or (Girth + Ease) / 2.
+	// fold and the row: Width + Ease, or (Girth + Ease) / 2, which is the default.
 	Tunnel units.Length `json:"tunnel,omitzero"`
 	// Turn is the raw edge turned under, on both long edges of an applied strip: at
-	// most heading + tunnel + lower, or half of that on a strip. Default 1/4 in, the
-	// first row of [CasingTurns], or as much of it as there is room for.
+	// most Heading + Tunnel + Lower, or half of that on a strip. It may be omitted; the
+	// default is 1/4 in, the first row of [CasingTurns], or as much of it as there is
+	// room for.
 	Turn units.Length `json:"turn,omitzero"`
 	// Heading is from the finished edge, which is the fold, down to the upper row
 	// of stitching. Zero is an answer: there is no upper row and the tunnel begins at
@@ -89,7 +84,7 @@ type Casing struct {
 	// Lower is from the lower row of stitching to the inner fold, less than Turn so
 	// that the row catches it. It may be omitted; the default is 1/8 in, the row of
 	// [CasingTurns] that has one, or half of Turn where that is less.
-	Lower units.Length `json:"lower,omitzero" noun:"zero"`
+	Lower units.Length `json:"lower,omitzero"`
 
 	// Opening is how much of the lower row is left open for elastic to be threaded
 	// through, and is closed last. It may be omitted; the default is 2 in, the row of
@@ -98,28 +93,28 @@ type Casing struct {
 	Opening units.Length `json:"opening,omitzero"`
 
 	// Around is the finished length of the casing, round the garment or across
-	// the curtain. No default; StripLength and CordLength need it.
+	// the curtain. It may be omitted; the lengths of strip and cord need it.
 	Around units.Length `json:"around,omitzero"`
-	// End is turned in at each end of an applied strip. Default 1/4 in where Around
-	// is given, common practice.
+	// End is turned in at each end of an applied strip. It may be omitted; the default
+	// is 1/4 in where Around is given, common practice.
 	End units.Length `json:"end,omitzero"`
 	// Tail is, for a cord, what hangs free at each end when the casing is at its
-	// full width. No default; CordLength needs it.
+	// full width. It may be omitted; the length of the cord needs it.
 	Tail units.Length `json:"tail,omitzero"`
-	// Neck is whether the cord is at the hood or the neck; else it is at the waist
-	// or the hem.
+	// Neck says that the cord is at the hood or the neck; else it is at the waist or
+	// the hem.
 	Neck bool `json:"neck,omitzero"`
-	// Months is the age of the wearer of a cord in months, at most [MaxMonths];
-	// zero where it is not said.
+	// Months is the age of the wearer of a cord in months, at most [MaxMonths]. It may
+	// be omitted; no limit is then known.
 	Months int `json:"months,omitzero"`
 }
 
-// A CasingPlan is a casing worked out. It is comparable.
+// A CasingPlan is a casing worked out.
 type CasingPlan struct {
-	Spec    Casing        `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields that rest on a default
+	Spec    Casing   `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields that rest on a default
 
-	Depth units.Length `json:"depth,omitzero"` // from the finished edge to the inner fold, heading + tunnel + lower; of an applied strip, its width once turned
+	Depth units.Length `json:"depth,omitzero"` // from the finished edge to the inner fold, Heading + Tunnel + Lower; of an applied strip, its width once turned
 	Taken units.Length `json:"taken,omitzero"` // what the casing takes off the garment, Depth + Turn; zero for an applied one
 	Drift units.Length `json:"drift,omitzero"` // Drafted - Taken: how much longer the garment comes out than drafted; zero for an applied one
 	// FromTunnel is the allowance measured from the upper row of stitching instead
@@ -147,23 +142,13 @@ type CasingPlan struct {
 	Over     units.Length `json:"over,omitzero"`     // how much longer Tail is than TailMost; zero where it is not
 }
 
-// Solve fills the fields that follow from those given, then those that have a
-// default. It fails with [fault.Faults], and then gives s back as it is.
-func (s Casing) Solve() (Casing, error) {
-	p, err := s.Plan()
-	if err != nil {
-		return s, err
-	}
-	return p.Spec, nil
-}
-
 // Plan works out the casing. The faults are [fault.Faults].
 func (s Casing) Plan() (CasingPlan, error) {
 	var a fault.Audit
 	full, names := s.fill()
 	s.audit(&a, full)
 	if a.Failed() {
-		return CasingPlan{}, a.Err()
+		return CasingPlan{}, a.Err(names...)
 	}
 	s = full
 	p := CasingPlan{Spec: s, Assumed: names, Plies: 3, Rows: 2}
@@ -193,7 +178,8 @@ func (s Casing) Plan() (CasingPlan, error) {
 		if s.Girth.IsZero() {
 			p.HalfGirth = units.Pi().Of(s.Width).DivInt(2)
 		}
-		p.Room = units.Exactly(s.Tunnel).Sub(p.HalfGirth)
+		p.Room = units.Exactly(s.Tunnel).Sub(p.HalfGirth).Settled()
+		p.HalfGirth = p.HalfGirth.Settled()
 	}
 	if s.Kind == CordCasing {
 		p.TailMost, p.Barred = tailMost(s.Months, s.Neck)
@@ -205,15 +191,15 @@ func (s Casing) Plan() (CasingPlan, error) {
 }
 
 // fill works out what is not given, and names what rests on a default. Where a
-// length is below zero it does nothing: the audit names it.
-func (s Casing) fill() (Casing, ticket.Fields) {
+// length is negative it does nothing: the audit names it.
+func (s Casing) fill() (Casing, []string) {
 	for _, l := range [...]units.Length{s.Drafted, s.Width, s.Girth, s.Ease, s.Tunnel, s.Turn, s.Heading, s.Lower, s.Opening} {
 		if l.Sign() < 0 {
-			return s, ""
+			return s, nil
 		}
 	}
 	if !s.Kind.Valid() {
-		return s, ""
+		return s, nil
 	}
 	given, drafted := s, s.Drafted.IsZero() && !s.Applied
 	if s.Ease.IsZero() && (s.Tunnel.IsZero() || s.Width.IsZero() && s.Girth.IsZero()) {
@@ -257,8 +243,7 @@ func (s Casing) fill() (Casing, ticket.Fields) {
 	if end {
 		s.End = casingTurn.Turn
 	}
-	var names [7]string
-	n := 0
+	var names []string
 	for _, f := range [...]struct {
 		name    string
 		assumed bool
@@ -272,11 +257,10 @@ func (s Casing) fill() (Casing, ticket.Fields) {
 		{"end", end},
 	} {
 		if f.assumed {
-			names[n] = f.name
-			n++
+			names = append(names, f.name)
 		}
 	}
-	return s, ticket.Fields(strings.Join(names[:n], " "))
+	return s, names
 }
 
 // threaded reports whether elastic is threaded through an opening of the casing: in
@@ -313,12 +297,7 @@ func (s Casing) holds() units.Length {
 
 // audit records what is wrong with s, in the order of its fields; full is s filled.
 func (s Casing) audit(a *fault.Audit, full Casing) {
-	switch {
-	case s.Kind == NoCasing:
-		a.Fault("kind", "", casingList, fault.Missing)
-	case !s.Kind.Valid():
-		a.Fault("kind", s.Kind.String(), casingList, fault.Unknown)
-	}
+	casings.Check(a, "kind", s.Kind)
 	known := s.Kind.Valid()
 	unused := func(path string, l units.Length, not bool, what string) {
 		switch {
@@ -337,7 +316,7 @@ func (s Casing) audit(a *fault.Audit, full Casing) {
 		case s.Tunnel.IsZero():
 			a.Fault("width", "", "more than 0 in", fault.Missing)
 		case s.Tunnel.Sign() > 0:
-			a.Fault("tunnel", s.Tunnel.String(), "more than "+full.Ease.String()+" (ease)", fault.Range)
+			a.Fault("tunnel", s.Tunnel.String(), "more than {0} (ease)", fault.Range, full.Ease)
 		}
 	}
 	unused("girth", s.Girth, !rod, s.Kind.String())
@@ -373,18 +352,18 @@ func (s Casing) auditTunnel(a *fault.Audit, full Casing) {
 		if !s.Girth.IsZero() {
 			what = " (half of girth)"
 		}
-		a.Fault("tunnel", s.Tunnel.String(), "at least "+holds.String()+what, fault.Range)
+		a.Fault("tunnel", s.Tunnel.String(), "at least {0}"+what, fault.Range, holds)
 	case !s.Ease.IsZero() && s.Tunnel != holds:
 		what := " (width + ease)"
 		if !s.Girth.IsZero() {
 			what = " (half of girth + ease)"
 		}
-		a.Fault("tunnel", s.Tunnel.String(), holds.String()+what, fault.Conflict)
+		a.Fault("tunnel", s.Tunnel.String(), "{0}"+what, fault.Conflict, holds)
 	}
 }
 
 // auditRows records a turn for which there is no room, and a row that does not
-// catch its turn. What rests on a length below zero, or on a tunnel that is not
+// catch its turn. What rests on a negative length, or on a tunnel that is not
 // known, is left out.
 func (s Casing) auditRows(a *fault.Audit, full Casing) {
 	room, what := full.room()
@@ -397,7 +376,7 @@ func (s Casing) auditRows(a *fault.Audit, full Casing) {
 	known = known && !room.Less(full.Turn)
 	caught := func(path string, row units.Length) {
 		if a.NotNegative(path, row); known && !row.Less(full.Turn) {
-			a.Fault(path, row.String(), "less than "+full.Turn.String()+" (turn), or the row does not catch the turn", fault.Range)
+			a.Fault(path, row.String(), "less than {0} (turn), or the row does not catch the turn", fault.Range, full.Turn)
 		}
 	}
 	if s.Applied {

@@ -1,6 +1,8 @@
 package hem
 
 import (
+	"slices"
+
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -11,7 +13,7 @@ const decides = "the law and the standards of the place decide, with the workroo
 // it passes [ticket.Line.Check].
 func (p CasingPlan) Sheet() ticket.Sheet {
 	s := p.Spec
-	sheet := ticket.Sheet{Title: "Casing", Assumed: p.Assumed}
+	sheet := ticket.Sheet{Title: "Casing", Assumed: fields(p.Assumed)}
 	if !s.Kind.Valid() {
 		return sheet
 	}
@@ -151,7 +153,7 @@ func (p CasingPlan) steps() []ticket.Step {
 		thread.Do = "Thread the cord, even its ends, and fasten it to the garment at the middle of the back with a bar of stitches"
 		switch {
 		case !p.Over.IsZero():
-			thread.Check = ticket.Check{What: "each free end, with the casing at its full width, at the limit or less", Want: ticket.Long(p.TailMost), Mend: "cut it to the limit; do not knot it"}
+			thread.Check = ticket.Check{What: "each free end, with the casing at its full width, at the limit or less", Want: ticket.Long(p.TailMost), Mend: "Cut it to the limit; do not knot it"}
 		case !s.Tail.IsZero():
 			thread.Check = ticket.Check{What: "each free end, with the casing at its full width", Want: ticket.Long(s.Tail), Give: ticket.Long(give.MulInt(2)), Mend: "Even the ends before the bar is sewn; cut what is too long"}
 		}
@@ -196,7 +198,7 @@ func (p CasingPlan) cordCautions(cs []ticket.Caution) []ticket.Caution {
 		})
 	case !p.Over.IsZero():
 		cs = append(cs, ticket.Caution{
-			Text:  "The free ends are longer than a rule allows for a child of this age: they catch in doors and playthings. cut them to the limit, without knots or toggles, and sew the cord to the garment at its middle.",
+			Text:  "The free ends are longer than a rule allows for a child of this age: they catch in doors and playthings. Cut them to the limit, without knots or toggles, and sew the cord to the garment at its middle.",
 			Refer: "16 CFR 1120, United States; EN 14682, Europe; " + decides,
 		})
 	case !p.TailMost.IsZero():
@@ -216,35 +218,35 @@ func (p CasingPlan) cordCautions(cs []ticket.Caution) []ticket.Caution {
 func (p CasingPlan) sources() []source.Cite {
 	s := p.Spec
 	cs := make([]source.Cite, 0, maxStep)
-	if p.Assumed.Has("ease") {
+	if slices.Contains(p.Assumed, "ease") {
 		for _, e := range casingEases {
 			if e.Kind == s.Kind && e.Round == !s.Girth.IsZero() {
 				cs = append(cs, source.Cite{For: "ease of the casing, " + e.Name, ID: e.Source, Place: e.Place, Known: e.Known})
 			}
 		}
 	}
-	if p.Assumed.Has("turn") {
+	if slices.Contains(p.Assumed, "turn") {
 		if s.Turn == casingTurn.Turn {
 			cs = append(cs, source.Cite{For: "turn of the raw edge", ID: casingTurn.Source, Place: casingTurn.Place, Known: casingTurn.Known})
 		} else {
 			cs = append(cs, source.Practise("turn of the raw edge, no more than there is room for"))
 		}
 	}
-	if p.Assumed.Has("lower") || p.Assumed.Has("heading") {
+	if slices.Contains(p.Assumed, "lower") || slices.Contains(p.Assumed, "heading") {
 		if s.Lower == casingRow.Lower || s.Heading == casingRow.Lower {
 			cs = append(cs, source.Cite{For: "row inside the fold", ID: casingRow.Source, Place: casingRow.Place, Known: casingRow.Known})
 		} else {
 			cs = append(cs, source.Practise("row inside the fold, half way along the turn"))
 		}
 	}
-	if p.Assumed.Has("opening") {
+	if slices.Contains(p.Assumed, "opening") {
 		if s.Opening == casingTurn.Open {
 			cs = append(cs, source.Cite{For: "opening to thread through", ID: casingTurn.Source, Place: casingTurn.Place, Known: casingTurn.Known})
 		} else {
 			cs = append(cs, source.Practise("opening to thread through, 1/2 in more than the elastic"))
 		}
 	}
-	if p.Assumed.Has("end") {
+	if slices.Contains(p.Assumed, "end") {
 		cs = append(cs, source.Practise("turn at the ends of a strip"))
 	}
 	if s.Kind == CordCasing {

@@ -3,6 +3,7 @@ package hem
 import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/name"
 	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/ticket"
 )
@@ -33,7 +34,7 @@ const MaxDrawn = 2
 func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
 	s := p.Spec
 	var a fault.Audit
-	if planless(&a, s.Kind.String(), s.Kind.Valid(), kindList) {
+	if planless(&a, kinds, s.Kind) {
 		return nil, a.Err()
 	}
 	ms := make([]measure, 0, 4)
@@ -75,21 +76,15 @@ func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
 }
 
 // planless records a kind that no plan has, and reports it.
-func planless(a *fault.Audit, kind string, valid bool, list string) bool {
-	switch {
-	case valid:
-	case kind == kindNames[NoKind]:
-		a.Fault("spec.kind", "", list, fault.Missing)
-	default:
-		a.Fault("spec.kind", kind, list, fault.Unknown)
-	}
+func planless[K ~uint8](a *fault.Audit, names name.Names[K], kind K) bool {
+	names.Check(a, "spec.kind", kind)
 	return a.Failed()
 }
 
 // apart records a row at the very place of a raw edge.
 func apart(a *fault.Audit, path string, row, edge units.Length, what string) {
 	if row == edge {
-		a.Fault(path, row.String(), "more or less than "+edge.String()+", where the raw edge of "+what+" lies", fault.Range)
+		a.Fault(path, row.String(), "more or less than {0}, where the raw edge of "+what+" lies", fault.Range, edge)
 	}
 }
 

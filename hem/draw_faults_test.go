@@ -51,10 +51,10 @@ func TestDrawFaults(t *testing.T) {
 		thick units.Length
 		want  string
 	}{
-		{"no plan", hem.Plan{}.Sections, l("1/16"), "spec.kind: not given, want single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular or turn-up"},
-		{"no such hem", hem.Plan{Spec: hem.Spec{Kind: 99}}.Sections, l("1/16"), "spec.kind Kind(99): not known, want single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular or turn-up"},
-		{"no casing", hem.CasingPlan{}.Sections, l("1/16"), "spec.kind: not given, want elastic, drawstring or rod"},
-		{"no tucks", hem.TucksPlan{}.Sections, l("1/16"), "spec.kind: not given, want spaced, pin, blind or growth"},
+		{"no plan", hem.Plan{}.Sections, l("1/16"), "spec.kind: not given, want one of single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular, turn-up"},
+		{"no such hem", hem.Plan{Spec: hem.Spec{Kind: 99}}.Sections, l("1/16"), "spec.kind kind(99): not known, want one of single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular, turn-up"},
+		{"no casing", hem.CasingPlan{}.Sections, l("1/16"), "spec.kind: not given, want one of elastic, drawstring, rod"},
+		{"no tucks", hem.TucksPlan{}.Sections, l("1/16"), "spec.kind: not given, want one of spaced, pin, blind, growth"},
 		{"a plan of nothing", hem.Plan{Spec: hem.Spec{Kind: hem.Bound, Doubled: true}}.Sections, l("1/16"),
 			"spec.depth: not given, want more than 0 in\nspec.seam: not given, want more than 0 in"},
 		{"a plan that contradicts itself", double.Sections, l("1/16"), "[0].Stitches[0].Pierce cloth, cloth, cloth: section: the stitch does not pierce what it names, want nothing"},

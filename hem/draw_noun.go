@@ -18,7 +18,7 @@ import (
 func (p CasingPlan) Sections(thickness units.Length) ([]section.Drawing, error) {
 	s := p.Spec
 	var a fault.Audit
-	if planless(&a, s.Kind.String(), s.Kind.Valid(), casingList) {
+	if planless(&a, casings, s.Kind) {
 		return nil, a.Err()
 	}
 	k := sketchOf(p.Depth, fold(&a, thickness, []measure{{"depth", p.Depth}, {"rawToFold", p.RawToFold}}))
@@ -84,7 +84,7 @@ func (p CasingPlan) through(name string, row units.Length) []string {
 func (p TucksPlan) Sections(thickness units.Length) ([]section.Drawing, error) {
 	s := p.Spec
 	var a fault.Audit
-	if planless(&a, s.Kind.String(), s.Kind.Valid(), tuckList) {
+	if planless(&a, tuckKinds, s.Kind) {
 		return nil, a.Err()
 	}
 	k := sketchOf(s.Depth, fold(&a, thickness, []measure{{"spec.depth", s.Depth}}))

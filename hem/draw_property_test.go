@@ -361,7 +361,7 @@ func thickness(r *rand.Rand, least ...units.Length) units.Length {
 // says.
 func TestDrawn(t *testing.T) {
 	r := rand.New(rand.NewPCG(12, 49))
-	for k := range hem.Kinds {
+	for k := range hem.Kinds() {
 		drawn, refused := 0, 0
 		for range 400 {
 			s := anyHem(r, k)
@@ -410,7 +410,7 @@ func TestDrawnCasing(t *testing.T) {
 	r := rand.New(rand.NewPCG(7, 51))
 	drawn := 0
 	for range 1500 {
-		kinds := slices.Collect(hem.CasingKinds)
+		kinds := slices.Collect(hem.CasingKinds())
 		s := hem.Casing{Kind: kinds[r.IntN(len(kinds))], Applied: r.IntN(3) == 0, Width: few(r), Ease: few(r)}
 		if r.IntN(2) == 0 {
 			s.Heading = few(r)
@@ -483,7 +483,7 @@ func TestDrawnCasing(t *testing.T) {
 func TestDrawnTuck(t *testing.T) {
 	r := rand.New(rand.NewPCG(9, 52))
 	for range 300 {
-		for k := range hem.TuckKinds {
+		for k := range hem.TuckKinds() {
 			s := hem.Tucks{Kind: k, Depth: few(r), Count: 1, Edge: few(r)}
 			p, err := s.Plan()
 			if err != nil {

@@ -35,9 +35,9 @@ func ExampleMitrePlan_Meets() {
 	// Output: 3 1/4 in 1 in true <nil>
 }
 
-func ExampleMitre_Solve() {
-	s, err := hem.Mitre{A: hem.HemSide{Depth: units.Inch.Of(1)}}.Solve()
-	fmt.Println(s.B.Depth, s.Trim, err)
+func ExampleMitre_Plan_solved() {
+	p, err := hem.Mitre{A: hem.HemSide{Depth: units.Inch.Of(1)}}.Plan()
+	fmt.Println(p.Spec.B.Depth, p.Spec.Trim, err)
 	// Output: 1 in 1/4 in <nil>
 }
 
@@ -72,9 +72,9 @@ func ExampleCasing_Plan_cord() {
 	// Output: at most 3 in so cut off 2 in <nil>
 }
 
-func ExampleCasing_Solve() {
-	s, err := hem.Casing{Kind: hem.CordCasing, Tunnel: units.Inch.Frac(3, 4)}.Solve()
-	fmt.Println(s.Width, s.Ease, err)
+func ExampleCasing_Plan_solved() {
+	p, err := hem.Casing{Kind: hem.CordCasing, Tunnel: units.Inch.Frac(3, 4)}.Plan()
+	fmt.Println(p.Spec.Width, p.Spec.Ease, err)
 	// Output: 1/2 in 1/4 in <nil>
 }
 
@@ -98,7 +98,7 @@ func ExampleCasingPlan_Sheet() {
 func ExampleTucks_Plan() {
 	p, err := hem.Tucks{Kind: hem.GrowthTuck, Depth: units.Inch.Frac(1, 2), Count: 2, Edge: units.Inch.Of(3)}.Plan()
 	fmt.Println("takes up", p.Removed, "clear between", p.Space, err)
-	for tuck := range p.Places() {
+	for _, tuck := range p.Places {
 		fmt.Println(tuck.Number, tuck.Near, tuck.Fold, tuck.Far)
 	}
 	// Output:
@@ -116,9 +116,9 @@ func ExampleTucks_Plan_faults() {
 	// Output: span 8 1/2 in: disagrees with what else is given, want 8 in (8 tucks) or 9 in (9 tucks)
 }
 
-func ExampleTucks_Solve() {
-	s, err := hem.Tucks{Kind: hem.SpacedTuck, Depth: units.Inch.Frac(1, 4), Count: 5, Span: units.Inch.Of(10), Edge: units.Inch.Of(1)}.Solve()
-	fmt.Println(s.Pitch, s.Removed, err)
+func ExampleTucks_Plan_solved() {
+	p, err := hem.Tucks{Kind: hem.SpacedTuck, Depth: units.Inch.Frac(1, 4), Count: 5, Span: units.Inch.Of(10), Edge: units.Inch.Of(1)}.Plan()
+	fmt.Println(p.Spec.Pitch, p.Removed, err)
 	// Output: 2 in 2 1/2 in <nil>
 }
 
@@ -135,14 +135,6 @@ func ExampleTucksPlan_Marks() {
 	// 3 in -1/48 in
 	// 4 7/16 in 0 in
 	// <nil>
-}
-
-func ExampleTucksPlan_Places() {
-	p, err := hem.Tucks{Kind: hem.SpacedTuck, Depth: units.Inch.Of(1), Count: 1, Edge: units.Inch.Mixed(1, 1, 4)}.Plan()
-	for tuck := range p.Places() {
-		fmt.Println("crease", tuck.Fold, err)
-	}
-	// Output: crease 2 1/4 in <nil>
 }
 
 func ExampleTucksPlan_Sheet() {
@@ -199,9 +191,9 @@ func ExamplePlan_Strip() {
 }
 
 // How to cut the side seam of a flared hem so that it lies flat when turned.
-func ExamplePlan_Taper() {
+func ExampleTaper() {
 	p, err := hem.Spec{Kind: hem.Single, Depth: units.Inch.Of(2), Slope: units.RatioOf(1, 8), Edges: 4}.Plan()
-	for point := range p.Taper() {
+	for _, point := range p.Taper {
 		fmt.Println(point.At, point.Down, "down,", point.Out, "out", err)
 	}
 	// Output:

@@ -69,11 +69,11 @@ func ExampleSpec_Plan_faults() {
 	// edges: not given, want 1 to 1000, since slope is given
 }
 
-// The page's doublet is drafted 1 in below the waist: Solve says what a hem at
-// the drafted line would be.
-func ExampleSpec_Solve() {
-	s, err := hem.Spec{Kind: hem.Double, Drafted: units.Inch.Of(1)}.Solve()
-	fmt.Println(s.First, "and", s.Depth, err)
+// The page's doublet is drafted 1 in below the waist: the solved Spec says what a
+// hem at the drafted line would be.
+func ExampleSpec_Plan_solved() {
+	p, err := hem.Spec{Kind: hem.Double, Drafted: units.Inch.Of(1)}.Plan()
+	fmt.Println(p.Spec.First, "and", p.Spec.Depth, err)
 	// Output: 1/4 in and 3/4 in <nil>
 }
 
@@ -154,7 +154,7 @@ func ExampleDepthsFor() {
 }
 
 func ExampleKinds() {
-	for k := range hem.Kinds {
+	for k := range hem.Kinds() {
 		fmt.Println(k)
 	}
 	// Output:
@@ -173,7 +173,7 @@ func ExampleKinds() {
 }
 
 func ExampleOpenings() {
-	for o := range hem.Openings {
+	for o := range hem.Openings() {
 		fmt.Println(o)
 	}
 	// Output:

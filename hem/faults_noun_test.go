@@ -3,6 +3,7 @@ package hem_test
 import (
 	"errors"
 	"math"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -15,11 +16,10 @@ import (
 
 // refuse checks that a spec is refused with exactly these faults and these kinds of
 // fault, and that nothing else is made of it.
-func refuse[S, P comparable](t *testing.T, why string, s S, plan func(S) (P, error), solve func(S) (S, error), want []string, errs ...error) {
+func refuse[S, P any](t *testing.T, why string, s S, plan func(S) (P, error), want []string, errs ...error) {
 	t.Helper()
 	p, err := plan(s)
-	var none P
-	if err == nil || p != none {
+	if err == nil || !reflect.ValueOf(p).IsZero() {
 		t.Errorf("%s: planned: %+v", why, p)
 		return
 	}
@@ -34,9 +34,6 @@ func refuse[S, P comparable](t *testing.T, why string, s S, plan func(S) (P, err
 	var fs fault.Faults
 	if !errors.As(err, &fs) {
 		t.Errorf("%s: %T", why, err)
-	}
-	if back, err2 := solve(s); back != s || err2 == nil {
-		t.Errorf("%s: Solve: %v %v", why, back, err2)
 	}
 }
 
@@ -125,7 +122,7 @@ func TestFaultsOfKinds(t *testing.T) {
 			[]string{"stitch 1/2 in: out of range, want less than 1/2 in (first)"}, fault.Range},
 		{"a turn-up of no depth", hem.Spec{Kind: hem.TurnUp}, []string{"depth: not given, want more than 0 in, or take"}, fault.Missing},
 	} {
-		refuse(t, test.why, test.s, hem.Spec.Plan, hem.Spec.Solve, test.want, test.err)
+		refuse(t, test.why, test.s, hem.Spec.Plan, test.want, test.err)
 	}
 }
 
@@ -136,10 +133,10 @@ func TestFaultsOfTucks(t *testing.T) {
 		want []string
 		err  error
 	}{
-		{"nothing", hem.Tucks{}, []string{"kind: not given, want spaced, pin, blind or growth"}, fault.Missing},
+		{"nothing", hem.Tucks{}, []string{"kind: not given, want one of spaced, pin, blind, growth"}, fault.Missing},
 		{"all wrong", hem.Tucks{Kind: 9, Depth: l("-1"), Count: -2, Removed: l("-1"), Pitch: l("-1"), Edge: l("-1"), Span: l("-1")},
 			[]string{
-				"kind TuckKind(9): not known, want spaced, pin, blind or growth", "depth -1 in: wrong sign, want 0 in or more", "count -2: out of range, want 1 to 10000",
+				"kind kind of tuck(9): not known, want one of spaced, pin, blind, growth", "depth -1 in: wrong sign, want 0 in or more", "count -2: out of range, want 1 to 10000",
 				"removed -1 in: wrong sign, want 0 in or more", "pitch -1 in: wrong sign, want 0 in or more", "edge -1 in: wrong sign, want 0 in or more", "span -1 in: wrong sign, want 0 in or more",
 			}, fault.Unknown},
 		{"too many", hem.Tucks{Kind: hem.PinTuck, Count: math.MaxInt32}, []string{"count 2147483647: out of range, want 1 to 10000"}, fault.Range},
@@ -167,7 +164,7 @@ func TestFaultsOfTucks(t *testing.T) {
 		{"one tuck with a pitch", hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1"), Count: 1, Pitch: l("2"), Edge: l("1"), Span: l("1")},
 			[]string{"pitch 2 in: not used here, want none for a single tuck", "span 1 in: out of range, want at least 2 in (twice edge)"}, fault.Unused},
 	} {
-		refuse(t, test.why, test.s, hem.Tucks.Plan, hem.Tucks.Solve, test.want, test.err)
+		refuse(t, test.why, test.s, hem.Tucks.Plan, test.want, test.err)
 	}
 }
 
@@ -178,11 +175,11 @@ func TestFaultsOfCasings(t *testing.T) {
 		want []string
 		err  error
 	}{
-		{"nothing", hem.Casing{}, []string{"kind: not given, want elastic, drawstring or rod"}, fault.Missing},
+		{"nothing", hem.Casing{}, []string{"kind: not given, want one of elastic, drawstring, rod"}, fault.Missing},
 		{"all wrong", hem.Casing{Kind: 9, Drafted: l("-1"), Width: l("-1"), Girth: l("-1"), Ease: l("-1"), Tunnel: l("-1"), Turn: l("-1"), Heading: l("-1"), Lower: l("-1"),
 			Around: l("-1"), End: l("-1"), Tail: l("-1"), Months: -1},
 			[]string{
-				"kind CasingKind(9): not known, want elastic, drawstring or rod", "drafted -1 in: wrong sign, want 0 in or more", "width -1 in: wrong sign, want 0 in or more",
+				"kind kind of casing(9): not known, want one of elastic, drawstring, rod", "drafted -1 in: wrong sign, want 0 in or more", "width -1 in: wrong sign, want 0 in or more",
 				"girth -1 in: wrong sign, want 0 in or more", "ease -1 in: wrong sign, want 0 in or more", "tunnel -1 in: wrong sign, want 0 in or more", "turn -1 in: wrong sign, want 0 in or more",
 				"heading -1 in: wrong sign, want 0 in or more", "lower -1 in: wrong sign, want 0 in or more", "around -1 in: wrong sign, want 0 in or more", "end -1 in: wrong sign, want 0 in or more",
 				"tail -1 in: wrong sign, want 0 in or more", "months -1: out of range, want 0 to 1500",
@@ -208,7 +205,7 @@ func TestFaultsOfCasings(t *testing.T) {
 		{"a strip with an allowance", hem.Casing{Kind: hem.CordCasing, Applied: true, Width: l("1"), Drafted: l("1"), Months: math.MaxInt32},
 			[]string{"drafted 1 in: not used here, want none for an applied casing", "months 2147483647: out of range, want 0 to 1500"}, fault.Range},
 	} {
-		refuse(t, test.why, test.s, hem.Casing.Plan, hem.Casing.Solve, test.want, test.err)
+		refuse(t, test.why, test.s, hem.Casing.Plan, test.want, test.err)
 	}
 }
 
@@ -235,12 +232,6 @@ func TestFaultsOfMitres(t *testing.T) {
 		{"just too unlike", hem.Mitre{A: hem.HemSide{Depth: l("5")}, B: hem.HemSide{Depth: l("3")}, Lean: units.RatioOf(-3, 4)},
 			[]string{"lean -3/4: out of range, want a less blunt corner, or depths nearer to each other than 3 in and 5 in"}, fault.Range},
 	} {
-		refuse(t, test.why, test.s, hem.Mitre.Plan, hem.Mitre.Solve, test.want, test.err)
-	}
-	for _, s := range mitres() {
-		solved, err := s.Solve()
-		if p, err2 := s.Plan(); err != nil || err2 != nil || p.Spec != solved {
-			t.Errorf("%+v: %v %v", s, err, err2)
-		}
+		refuse(t, test.why, test.s, hem.Mitre.Plan, test.want, test.err)
 	}
 }

@@ -12,6 +12,7 @@ import (
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 )
 
 func TestFaults(t *testing.T) {
@@ -22,9 +23,9 @@ func TestFaults(t *testing.T) {
 		want []string
 		errs []error
 	}{
-		{"nothing", hem.Spec{}, []string{"kind: not given, want single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular or turn-up"}, []error{fault.Missing}},
+		{"nothing", hem.Spec{}, []string{"kind: not given, want one of single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular, turn-up"}, []error{fault.Missing}},
 		{"no such kind", hem.Spec{Kind: 77, Depth: l("-1")}, []string{
-			"kind Kind(77): not known, want single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular or turn-up",
+			"kind kind(77): not known, want one of single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular, turn-up",
 			"depth -1 in: wrong sign, want 0 in or more"}, []error{fault.Unknown, fault.Sign}},
 		{"no depth", hem.Spec{Kind: hem.Double}, []string{"depth: not given, want more than 0 in, or take"}, []error{fault.Missing}},
 		{"no depth of a single hem", hem.Spec{Kind: hem.Single}, []string{"depth: not given, want more than 0 in, or take"}, []error{fault.Missing}},
@@ -51,9 +52,9 @@ func TestFaults(t *testing.T) {
 				"seamTake 1 in: not used here, want none for a slit that is tucked",
 			}, []error{fault.Unused}},
 		{"slit without an end", hem.Spec{Kind: hem.Slit, Depth: l("1"), Sweep: l("1"), Slit: l("-3")},
-			[]string{"slit -3 in: wrong sign, want 0 in or more", "opening: not given, want tucked, faced or in-seam"}, []error{fault.Sign, fault.Missing}},
+			[]string{"slit -3 in: wrong sign, want 0 in or more", "opening: not given, want one of tucked, faced, in-seam"}, []error{fault.Sign, fault.Missing}},
 		{"slit without a known end", hem.Spec{Kind: hem.Slit, Depth: l("1"), Opening: 9, SeamTake: l("1")},
-			[]string{"opening Opening(9): not known, want tucked, faced or in-seam", "seamTake 1 in: not used here, want none for slit"}, []error{fault.Unknown}},
+			[]string{"opening opening(9): not known, want one of tucked, faced, in-seam", "seamTake 1 in: not used here, want none for slit"}, []error{fault.Unknown}},
 		{"opening without its seam", hem.Spec{Kind: hem.Slit, Depth: l("1"), Opening: hem.InSeam},
 			[]string{"seamTake: not given, want more than 0 in"}, []error{fault.Missing}},
 		{"opening in a seam below zero", hem.Spec{Kind: hem.Slit, Depth: l("1"), Opening: hem.InSeam, SeamTake: l("-1")},
@@ -93,7 +94,7 @@ func TestFaults(t *testing.T) {
 		{"nor do edges below zero", hem.Spec{Kind: hem.Single, Drafted: l("100"), Depth: l("2"), Sweep: l("3"), Slope: five, Edges: -2},
 			[]string{"edges -2: out of range, want 1 to 1000"}, []error{fault.Range}},
 		{"nor does a slit without an end", hem.Spec{Kind: hem.Slit, Drafted: l("1/8"), Depth: l("1"), Sweep: l("1")},
-			[]string{"opening: not given, want tucked, faced or in-seam"}, []error{fault.Missing}},
+			[]string{"opening: not given, want one of tucked, faced, in-seam"}, []error{fault.Missing}},
 		{"nor a take below zero", hem.Spec{Kind: hem.Single, Drafted: l("1"), Take: l("-1"), Depth: l("3"), Sweep: l("1"), Slope: five, Edges: 40},
 			[]string{"take -1 in: wrong sign, want 0 in or more"}, []error{fault.Sign}},
 		{"a hem that narrows all away", hem.Spec{Kind: hem.Single, Drafted: l("1"), Depth: l("3"), Sweep: l("1"), Slope: five, Edges: 40},
@@ -114,7 +115,7 @@ func TestFaults(t *testing.T) {
 			if err == nil {
 				t.Fatalf("planned: %+v", p)
 			}
-			if p != (hem.Plan{}) {
+			if !reflect.ValueOf(p).IsZero() {
 				t.Error("a plan beside the faults")
 			}
 			if diff := cmp.Diff(test.want, strings.Split(err.Error(), "\n")); diff != "" {
@@ -128,9 +129,6 @@ func TestFaults(t *testing.T) {
 			var fs fault.Faults
 			if !errors.As(err, &fs) {
 				t.Errorf("%T", err)
-			}
-			if back, err2 := test.s.Solve(); back != test.s || err2 == nil {
-				t.Errorf("Solve: %v %v", back, err2)
 			}
 		})
 	}
@@ -155,7 +153,7 @@ func TestOneBelowZero(t *testing.T) {
 		reflect.ValueOf(&s).Elem().Field(i).Set(reflect.ValueOf(was.Neg()))
 		_, err := s.Plan()
 		var fs fault.Faults
-		if !errors.As(err, &fs) || len(fs) != 1 || fs[0].Path != strings.ToLower(name[:1])+name[1:] || fs[0].Kind != fault.Sign || fs[0].Got != was.Neg().String() {
+		if !errors.As(err, &fs) || len(fs) != 1 || fs[0].Path != noun.Key(name) || fs[0].Kind != fault.Sign || fs[0].Got != was.Neg().String() {
 			t.Errorf("%s below zero: %v", name, err)
 		}
 	}

@@ -3,6 +3,7 @@ package hem_test
 import (
 	"errors"
 	"math"
+	"reflect"
 	"testing"
 
 	"example.com/clothyard/hem"
@@ -116,18 +117,12 @@ func FuzzSpec(f *testing.F) {
 	f.Fuzz(func(t *testing.T, data []byte) {
 		s := specOf(data)
 		p, err := s.Plan()
-		solved, serr := s.Solve()
-		if (err == nil) != (serr == nil) {
-			t.Fatalf("Plan %v, Solve %v", err, serr)
-		}
+		solved := p.Spec
 		if err != nil {
-			if refused(t, err); p != (hem.Plan{}) || solved != s {
+			if refused(t, err); !reflect.ValueOf(p).IsZero() {
 				t.Fatal("something beside the faults")
 			}
 			return
-		}
-		if p.Spec != solved {
-			t.Errorf("planned %+v, solved %+v", p.Spec, solved)
 		}
 		bound, faced := s.Kind == hem.Bound, s.Kind == hem.FacedHem || s.Kind == hem.BiasFaced
 		if p.Taken.Add(p.Drift) != solved.Cut || !bound && p.Taken.Sign() <= 0 || p.FinishedToStitch.Sign() <= 0 {
@@ -143,11 +138,11 @@ func FuzzSpec(f *testing.F) {
 			t.Errorf("nothing left: %+v", p)
 		}
 		again, err := solved.Plan()
-		if again.Assumed = p.Assumed; err != nil || again != p {
+		if again.Assumed = p.Assumed; err != nil || !reflect.DeepEqual(again, p) {
 			t.Errorf("planned again: %+v %v", again, err)
 		}
 		last := units.Length{}.Sub(units.Length{})
-		for point := range p.Taper() {
+		for _, point := range p.Taper {
 			if point.Down.Less(last) || point.Inset.Add(point.Out) != point.Down.Scale(p.Spec.Slope) {
 				t.Errorf("%+v of %+v", point, p)
 			}
@@ -170,13 +165,13 @@ func FuzzTucks(f *testing.F) {
 		s := hem.Tucks{Kind: hem.TuckKind(kind % 7), Depth: r.long(), Count: r.count(), Removed: r.long(), Pitch: r.long(), Edge: r.long(), Span: r.long()}
 		p, err := s.Plan()
 		if err != nil {
-			if refused(t, err); p != (hem.TucksPlan{}) {
+			if refused(t, err); !reflect.ValueOf(p).IsZero() {
 				t.Error("something beside the faults")
 			}
 			return
 		}
 		again, err := p.Spec.Plan()
-		if again.Assumed = p.Assumed; err != nil || again != p {
+		if again.Assumed = p.Assumed; err != nil || !reflect.DeepEqual(again, p) {
 			t.Errorf("planned again: %+v %v", again, err)
 		}
 		n, before := 0, units.Length{}
@@ -213,13 +208,13 @@ func FuzzCasing(f *testing.F) {
 		s.Opening = r.long()
 		p, err := s.Plan()
 		if err != nil {
-			if refused(t, err); p != (hem.CasingPlan{}) {
+			if refused(t, err); !reflect.ValueOf(p).IsZero() {
 				t.Error("something beside the faults")
 			}
 			return
 		}
 		again, err := p.Spec.Plan()
-		if again.Assumed = p.Assumed; err != nil || again != p {
+		if again.Assumed = p.Assumed; err != nil || !reflect.DeepEqual(again, p) {
 			t.Errorf("planned again: %+v %v", again, err)
 		}
 		if p.Spec.Tunnel.Sign() <= 0 || p.Depth.Less(p.FinishedToLower) || s.Applied != (p.StripWidth.Sign() > 0) || s.Applied != p.Taken.IsZero() {
@@ -240,7 +235,7 @@ func FuzzMitre(f *testing.F) {
 		s := hem.Mitre{A: hem.HemSide{First: r.long(), Depth: r.long()}, B: hem.HemSide{First: r.long(), Depth: r.long()}, Lean: r.ratio(), Trim: r.long()}
 		p, err := s.Plan()
 		if err != nil {
-			if refused(t, err); p != (hem.MitrePlan{}) {
+			if refused(t, err); !reflect.ValueOf(p).IsZero() {
 				t.Error("something beside the faults")
 			}
 			return
@@ -248,7 +243,7 @@ func FuzzMitre(f *testing.F) {
 		if !p.Meets() {
 			t.Errorf("does not meet: %+v", p)
 		}
-		for name, n := range map[string]units.Near{"alongA": p.AlongA, "alongB": p.AlongB, "seam": p.Seam, "reach": p.Reach} {
+		for name, n := range map[string]units.Near{"AlongA": p.AlongA, "AlongB": p.AlongB, "Seam": p.Seam, "Reach": p.Reach} {
 			if _, hi := n.Bounds(); hi.Sign() <= 0 {
 				t.Errorf("%s is %v of %+v", name, n, p)
 			}

@@ -1,7 +1,9 @@
 package hem
 
 import (
-	"example.com/clothyard/units/ticket"
+	"iter"
+
+	"example.com/clothyard/units/name"
 )
 
 // A Kind is a way to hem. The fields that each kind reads beside Kind:
@@ -44,19 +46,13 @@ const (
 	TurnUp         // a trouser turn-up: the hem turned in and the leg turned up over it, to the outside
 )
 
-var kindNames = [...]string{"none", "single", "double", "narrow", "slit", "blind", "rolled", "faced", "bias-faced", "bound", "shirt-tail", "circular", "turn-up"}
+var kinds = name.Of[Kind]("kind", "none", "single", "double", "narrow", "slit", "blind", "rolled", "faced", "bias-faced", "bound", "shirt-tail", "circular", "turn-up")
 
 // Kinds yields every kind, [NoKind] excepted.
-func Kinds(yield func(Kind) bool) {
-	for k := Single; k.Valid(); k++ {
-		if !yield(k) {
-			return
-		}
-	}
-}
+func Kinds() iter.Seq[Kind] { return kinds.All() }
 
 // Valid reports whether k is one of the kinds, [NoKind] excepted.
-func (k Kind) Valid() bool { return k > NoKind && int(k) < len(kindNames) }
+func (k Kind) Valid() bool { return kinds.Valid(k) }
 
 // twoTurns reports whether k is turned twice by First and then Depth.
 func (k Kind) twoTurns() bool {
@@ -78,17 +74,15 @@ func (k Kind) faced() bool { return k == FacedHem || k == BiasFaced }
 // stripped reports whether a strip is sewn to the edge.
 func (k Kind) stripped() bool { return k.faced() || k == Bound }
 
-// String is the kind's name, as in double, and none for [NoKind].
-func (k Kind) String() string { return ticket.NameOf(k, kindNames[:], "Kind") }
+// String is the name of the kind, as in double, and none for [NoKind].
+func (k Kind) String() string { return kinds.String(k) }
 
-// MarshalText is the kind's name, empty for [NoKind]. It fails for a number that
-// is no kind.
-func (k Kind) MarshalText() ([]byte, error) { return ticket.NameText(k, kindNames[:], "kind") }
+// MarshalText is the name of the kind, empty for [NoKind]. It fails for a number
+// that is no kind.
+func (k Kind) MarshalText() ([]byte, error) { return kinds.Marshal(k) }
 
-// UnmarshalText takes a kind's name; empty text is [NoKind].
-func (k *Kind) UnmarshalText(text []byte) error {
-	return ticket.ReadName(k, text, kindNames[:], "kind")
-}
+// UnmarshalText reads the name of a kind; empty text is [NoKind].
+func (k *Kind) UnmarshalText(text []byte) error { return kinds.Unmarshal(k, text) }
 
 // An Opening is how a slit ends at its top, where a hem alone has no cloth to
 // turn. Every [Slit] must say.
@@ -103,35 +97,20 @@ const (
 	InSeam            // left open in a seam, the allowance clipped where the seam ends
 )
 
-var openingNames = [...]string{"none", "tucked", "faced", "in-seam"}
+var openings = name.Of[Opening]("opening", "none", "tucked", "faced", "in-seam")
 
 // Openings yields every opening, [NoOpening] excepted.
-func Openings(yield func(Opening) bool) {
-	for o := Tucked; o <= InSeam; o++ {
-		if !yield(o) {
-			return
-		}
-	}
-}
+func Openings() iter.Seq[Opening] { return openings.All() }
 
 // Valid reports whether o is one of the openings, [NoOpening] excepted.
-func (o Opening) Valid() bool { return o > NoOpening && int(o) < len(openingNames) }
+func (o Opening) Valid() bool { return openings.Valid(o) }
 
-// String is the opening's name, as in in-seam, and none for [NoOpening].
-func (o Opening) String() string { return ticket.NameOf(o, openingNames[:], "Opening") }
+// String is the name of the opening, as in in-seam, and none for [NoOpening].
+func (o Opening) String() string { return openings.String(o) }
 
-// MarshalText is the opening's name, empty for [NoOpening]. It fails for a number
-// that is no opening.
-func (o Opening) MarshalText() ([]byte, error) {
-	return ticket.NameText(o, openingNames[:], "opening")
-}
+// MarshalText is the name of the opening, empty for [NoOpening]. It fails for a
+// number that is no opening.
+func (o Opening) MarshalText() ([]byte, error) { return openings.Marshal(o) }
 
-// UnmarshalText takes an opening's name; empty text is [NoOpening].
-func (o *Opening) UnmarshalText(text []byte) error {
-	return ticket.ReadName(o, text, openingNames[:], "opening")
-}
-
-const (
-	kindList    = "single, double, narrow, slit, blind, rolled, faced, bias-faced, bound, shirt-tail, circular or turn-up"
-	openingList = "tucked, faced or in-seam"
-)
+// UnmarshalText reads the name of an opening; empty text is [NoOpening].
+func (o *Opening) UnmarshalText(text []byte) error { return openings.Unmarshal(o, text) }

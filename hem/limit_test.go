@@ -35,7 +35,7 @@ func TestStitchOnTheTurn(t *testing.T) {
 		{"a turn-up", hem.Spec{Kind: hem.TurnUp, First: l("3/8"), Depth: l("2")}, "3/16", "3/16"},
 	} {
 		p, err := c.s.Plan()
-		if err != nil || p.Spec.Stitch != l(c.stitch) || p.RawToStitch != l(c.raw) || !p.Assumed.Has("stitch") {
+		if err != nil || p.Spec.Stitch != l(c.stitch) || p.RawToStitch != l(c.raw) || !slices.Contains(p.Assumed, "stitch") {
 			t.Errorf("%s: %v from the fold, %v from the raw edge, %q, %v", c.why, p.Spec.Stitch, p.RawToStitch, p.Assumed, err)
 			continue
 		}
@@ -177,7 +177,7 @@ func TestCasingRows(t *testing.T) {
 		{hem.Casing{Kind: hem.CordCasing, Width: l("1/4"), Ease: l("1/4"), Applied: true}, "1/4"},
 	} {
 		p, err := c.s.Plan()
-		if err != nil || p.Spec.Turn != l(c.turn) || !p.Assumed.Has("turn") {
+		if err != nil || p.Spec.Turn != l(c.turn) || !slices.Contains(p.Assumed, "turn") {
 			t.Errorf("%+v: turned %v, %v", c.s, p.Spec.Turn, err)
 		}
 		if i := slices.IndexFunc(p.Sheet().Sources, func(c source.Cite) bool { return strings.HasPrefix(c.For, "turn of the raw edge") }); i < 0 ||
@@ -217,7 +217,7 @@ func TestCasingRowsInside(t *testing.T) {
 	for name, s := range casings() {
 		add(name, s)
 	}
-	for k := range hem.CasingKinds {
+	for k := range hem.CasingKinds() {
 		for _, applied := range []bool{false, true} {
 			add(k.String(), hem.Casing{Kind: k, Applied: applied, Width: l("1/2")})
 			add(k.String()+", a small turn", hem.Casing{Kind: k, Applied: applied, Width: l("1/2"), Turn: l("1/8")})
@@ -262,7 +262,7 @@ func TestCasingWayIn(t *testing.T) {
 		}
 	}
 	p, err := hem.Casing{Kind: hem.ElasticCasing, Width: l("3")}.Plan()
-	if err != nil || p.Spec.Opening != l("3 1/2") || !p.Assumed.Has("opening") || !strings.Contains(p.Sheet().Text(), "more than the elastic: common practice") {
+	if err != nil || p.Spec.Opening != l("3 1/2") || !slices.Contains(p.Assumed, "opening") || !strings.Contains(p.Sheet().Text(), "more than the elastic: common practice") {
 		t.Errorf("a wide elastic has an opening of %v, %v", p.Spec.Opening, err)
 	}
 }

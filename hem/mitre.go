@@ -6,7 +6,6 @@ import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
-	"example.com/clothyard/units/ticket"
 )
 
 // MaxLean is the greatest lean of a corner, either way, about half a degree from
@@ -15,29 +14,36 @@ const MaxLean = 100
 
 // A HemSide is the hem along one side of a mitred corner.
 type HemSide struct {
-	First units.Length `json:"first,omitzero" noun:"zero"` // the first turn, pressed before the mitre is sewn; zero is an answer, a raw edge finished flat
-	Depth units.Length `json:"depth,omitzero"`             // the depth of the hem; from the finished edge to the first fold
+	// First is the first turn, which is pressed before the mitre is sewn. It may be
+	// omitted; the default is 0, a raw edge finished flat.
+	First units.Length `json:"first,omitzero" noun:"zero"`
+	// Depth is the depth of the hem, from the finished edge to the first fold, or to
+	// the raw edge where there is no first turn. It is needed.
+	Depth units.Length `json:"depth,omitzero"`
 }
 
 // Take is all that the hem takes, First + Depth.
 func (h HemSide) Take() units.Length { return h.First.Add(h.Depth) }
 
-// A Mitre is a corner at which two hems meet in a seam. Zero means not given;
-// lengths may not be negative, nor more than 10 m.
+// A Mitre is a corner at which two hems meet in a seam. Lengths may not be
+// negative, nor more than 10 m.
 //
 // The corner is laid with its finished point at the origin and the garment above
 // side A, which runs from there along +X; side B runs up from the same point,
 // Lean to the right for one up. The allowances lie below A and to the left of B.
 type Mitre struct {
-	A HemSide `json:"a,omitzero"` // the hem along side A; its Depth is needed
-	B HemSide `json:"b,omitzero"` // the hem along side B; default that of A
-	// Lean is how far side B leans over side A for one unit up: plus for a sharp
-	// corner, minus for a blunt one. It is the cotangent of the angle between the
-	// sides, from -[MaxLean] to [MaxLean]. Zero is an answer, a square corner.
+	// A is the hem along side A. It is needed.
+	A HemSide `json:"a,omitzero"`
+	// B is the hem along side B. It may be omitted; the default is that of A.
+	B HemSide `json:"b,omitzero"`
+	// Lean is how far side B leans over side A for one unit up: positive for a sharp
+	// corner, negative for a blunt one. It is the cotangent of the angle between the
+	// sides, from -[MaxLean] to [MaxLean]. It may be omitted; the default is 0, a
+	// square corner.
 	Lean units.Ratio `json:"lean,omitzero" noun:"zero"`
 	// Trim is what is left beyond the mitre seam when the corner is cut off,
-	// measured square to the seam. Default the first row of [MitreTrims], but at
-	// most half of the lesser Depth.
+	// measured square to the seam. It may be omitted; the default is the first row of
+	// [MitreTrims], but at most half of the lesser Depth.
 	Trim units.Length `json:"trim,omitzero"`
 }
 
@@ -48,11 +54,11 @@ type Point struct {
 	Y units.Near `json:"y,omitzero"` // square to side A
 }
 
-// A MitrePlan is a mitre worked out. It is comparable. Points on the flat cloth are
+// A MitrePlan is a mitre worked out. Points on the flat cloth are
 // as the cloth lies before the hems are turned up, the first turns pressed.
 type MitrePlan struct {
-	Spec    Mitre         `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields that rest on a default
+	Spec    Mitre    `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields that rest on a default
 
 	Raw  Point `json:"raw,omitzero"`  // the corner of the raw edges
 	Fold Point `json:"fold,omitzero"` // the corner of the first folds, or of the raw edges where there is no first turn
@@ -105,27 +111,15 @@ var (
 	}
 )
 
-// Solve fills the fields that have a default. It fails with [fault.Faults], and
-// then gives s back as it is.
-func (s Mitre) Solve() (Mitre, error) {
-	full, _ := s.fill()
-	var a fault.Audit
-	s.audit(&a, full)
-	if a.Failed() {
-		return s, a.Err()
-	}
-	return full, nil
-}
-
-func (s Mitre) fill() (Mitre, ticket.Fields) {
-	var names ticket.Fields
+// fill fills the fields that have a default.
+func (s Mitre) fill() Mitre {
 	if s.B == (HemSide{}) && s.A.Depth.Sign() > 0 {
-		s.B, names = s.A, names.With("b")
+		s.B = s.A
 	}
 	if s.Trim.IsZero() && s.A.Depth.Sign() > 0 && s.B.Depth.Sign() > 0 {
-		s.Trim, names = mitreTrims[0].Trim.Min(s.A.Depth.Min(s.B.Depth).DivInt(2)), names.With("trim")
+		s.Trim = mitreTrims[0].Trim.Min(s.A.Depth.Min(s.B.Depth).DivInt(2))
 	}
-	return s, names
+	return s
 }
 
 // audit records what is wrong with s, in the order of its fields; full is s filled.
@@ -143,12 +137,12 @@ func (s Mitre) audit(a *fault.Audit, full Mitre) {
 		// depths differ too much: the lesser must be more than cos x the greater.
 		less, more := full.A.Depth.Min(full.B.Depth), full.A.Depth.Max(full.B.Depth)
 		if less.Times(less).Scale(one.Add(lean.Mul(lean))).Cmp(more.Times(more).Scale(lean.Mul(lean))) <= 0 {
-			a.Fault("lean", s.Lean.String(), "a less blunt corner, or depths nearer to each other than "+less.String()+" and "+more.String(), fault.Range)
+			a.Fault("lean", s.Lean.String(), "a less blunt corner, or depths nearer to each other than {0} and {1}", fault.Range, less, more)
 		}
 	}
 	switch {
 	case mitreMost.Less(s.Trim):
-		a.Fault("trim", s.Trim.String(), "at most "+mitreMost.String(), fault.Range)
+		a.Fault("trim", s.Trim.String(), "at most {0}", fault.Range, mitreMost)
 	default:
 		a.NotNegative("trim", s.Trim)
 	}
@@ -158,14 +152,14 @@ func (s Mitre) audit(a *fault.Audit, full Mitre) {
 func (h HemSide) audit(a *fault.Audit, first, depth string) {
 	switch {
 	case mitreMost.Less(h.First):
-		a.Fault(first, h.First.String(), "at most "+mitreMost.String(), fault.Range)
+		a.Fault(first, h.First.String(), "at most {0}", fault.Range, mitreMost)
 	case h.Depth.Sign() > 0 && h.Depth.Less(h.First):
-		a.Fault(first, h.First.String(), "at most "+h.Depth.String()+" ("+depth+")", fault.Range)
+		a.Fault(first, h.First.String(), "at most {0} ("+depth+")", fault.Range, h.Depth)
 	default:
 		a.NotNegative(first, h.First)
 	}
 	if mitreMost.Less(h.Depth) {
-		a.Fault(depth, h.Depth.String(), "at most "+mitreMost.String(), fault.Range)
+		a.Fault(depth, h.Depth.String(), "at most {0}", fault.Range, mitreMost)
 	} else {
 		a.Need(depth, h.Depth)
 	}
@@ -173,11 +167,12 @@ func (h HemSide) audit(a *fault.Audit, first, depth string) {
 
 // Plan works out the mitre. The faults are [fault.Faults].
 func (s Mitre) Plan() (MitrePlan, error) {
-	full, names := s.fill()
+	full := s.fill()
+	names := assumed(s, full)
 	var a fault.Audit
 	s.audit(&a, full)
 	if a.Failed() {
-		return MitrePlan{}, a.Err()
+		return MitrePlan{}, a.Err(names...)
 	}
 	s = full
 	c := cornerOf(s.Lean)
@@ -198,6 +193,9 @@ func (s Mitre) Plan() (MitrePlan, error) {
 	p.Reach = c.length(p.TakenA, p.TakenB)
 	p.CutA = short(p.AlongA, p.slant(s.A.Depth))
 	p.CutB = short(p.AlongB, p.slant(s.B.Depth))
+	for _, n := range [...]*units.Near{&p.AlongA, &p.AlongB, &p.Seam, &p.Reach, &p.CutA, &p.CutB} {
+		*n = n.Settled()
+	}
 	return p, nil
 }
 

@@ -44,7 +44,9 @@ func rootOf(r units.Ratio) units.NearRatio {
 // near is the length of r.
 func (c corner) near(r rooted) units.Near { return c.step.Of(r.root).Plus(r.plain) }
 
-func (c corner) point(v place) Point { return Point{c.near(v.x), c.near(v.y)} }
+func (c corner) point(v place) Point {
+	return Point{c.near(v.x).Settled(), c.near(v.y).Settled()}
+}
 
 // inside is the point that lies a above side A and b inside side B, each measured
 // square to it: the y is a, and x - lean x y is b x s.

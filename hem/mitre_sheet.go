@@ -1,6 +1,8 @@
 package hem
 
 import (
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
@@ -9,7 +11,7 @@ import (
 // Sheet is how the mitre is marked, stitched and turned, with the working. Every
 // line of it passes [ticket.Line.Check].
 func (p MitrePlan) Sheet() ticket.Sheet {
-	sheet := ticket.Sheet{Title: "Mitred corner", Assumed: p.Assumed}
+	sheet := ticket.Sheet{Title: "Mitred corner", Assumed: fields(p.Assumed)}
 	if p.Spec.A.Depth.IsZero() {
 		return sheet
 	}
@@ -108,10 +110,10 @@ func (p MitrePlan) cautions() []ticket.Caution {
 
 func (p MitrePlan) sources() []source.Cite {
 	cs := make([]source.Cite, 0, 6)
-	if p.Assumed.Has("b") {
+	if slices.Contains(p.Assumed, "b") {
 		cs = append(cs, source.Practise("both hems alike"))
 	}
-	if p.Assumed.Has("trim") {
+	if slices.Contains(p.Assumed, "trim") {
 		for _, t := range mitreTrims {
 			cs = append(cs, source.Cite{For: "left outside the mitre seam, " + t.Trim.String(), ID: t.Source, Place: t.Place, Known: t.Known})
 		}

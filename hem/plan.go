@@ -2,17 +2,16 @@ package hem
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
 )
 
-// A Plan is a hem worked out. It is comparable. Distances from the raw edge and
+// A Plan is a hem worked out. Distances from the raw edge and
 // from the finished edge are never below zero; those that begin with Line are
 // from the line drafted for the finished edge, plus downwards, that is towards
 // the raw edge as cut, minus upwards into the garment. For a slit the line is
 // that of the slit, or of the seam as drafted, and plus is towards the raw edge.
 type Plan struct {
-	Spec    Spec          `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields that rest on a default
+	Spec    Spec     `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields that rest on a default
 
 	// Taken is what the hem takes: First + Depth, Depth for a hem turned once,
 	// First + 2 x Depth for a turn-up, Seam + Favour for a faced edge. For a bound
@@ -52,7 +51,7 @@ type Plan struct {
 	// side edge the first fold and the raw edge of the hem each lie, if the edge
 	// is cut as its own mirror image about each fold so that nothing is left to
 	// ease. Of a single hem it is for the raw edge, of a turn-up for its top fold,
-	// of a facing cut to shape for its free edge. [Plan.Taper] has the points.
+	// of a facing cut to shape for its free edge. Taper has the points.
 	Inset units.Length `json:"inset,omitzero"`
 	// Fullness is all that the turned cloth is too long by and has to lose, over
 	// the flared edges and the convex curves: on a curve 2 x pi x Circle x twice
@@ -87,6 +86,12 @@ type Plan struct {
 	// free edge; of a doubled binding to the fold along its middle. Zero for the
 	// rest. Spare lies beyond it.
 	StripToFold units.Length `json:"stripToFold,omitzero"`
+
+	// Taper is the points of one side edge below the finished edge, from the
+	// finished edge down to the raw edge, where the edge is cut as its own mirror
+	// image about each fold. It is empty for a slit, and for a faced or bound edge,
+	// whose allowance goes no further than its seam; a facing cut to shape has Inset.
+	Taper []Taper `json:"taper,omitzero"`
 }
 
 // Plan works out the hem. The faults are [fault.Faults].
@@ -114,6 +119,8 @@ func (s Spec) Plan() (Plan, error) {
 	if s.inSeam() {
 		p.Jog = s.SeamTake.Sub(s.Take)
 	}
+	p.Fullness, p.Lack, p.Round = p.Fullness.Settled(), p.Lack.Settled(), p.Round.Settled()
+	p.Taper = p.taper()
 	return p, nil
 }
 

@@ -2,6 +2,7 @@ package hem_test
 
 import (
 	"math/rand/v2"
+	"reflect"
 	"testing"
 
 	"example.com/clothyard/hem"
@@ -63,7 +64,7 @@ func TestProperties(t *testing.T) {
 			{Kind: hem.Double, First: s.First, Take: p.Taken}, {Kind: hem.Double, Depth: s.Depth, Take: p.Taken}, {Kind: hem.Double, First: s.First, Depth: s.Depth, Take: p.Taken},
 		} {
 			part.Drafted, part.Cut, part.Slope, part.Edges = s.Drafted, s.Cut, s.Slope, s.Edges
-			if q, err := part.Plan(); err != nil || q != p {
+			if q, err := part.Plan(); err != nil || !reflect.DeepEqual(q, p) {
 				t.Fatalf("%+v: %v", part, err)
 			}
 		}

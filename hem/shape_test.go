@@ -1,6 +1,7 @@
 package hem_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -18,13 +19,6 @@ func plan(t *testing.T, s hem.Spec) hem.Plan {
 		t.Fatal(err)
 	}
 	return p
-}
-
-func tapers(p hem.Plan) (points []hem.Taper) {
-	for point := range p.Taper() {
-		points = append(points, point)
-	}
-	return points
 }
 
 // TestTaper: both turned folds of a hem on a flare lie 15/256 inside the straight
@@ -54,18 +48,9 @@ func TestTaper(t *testing.T) {
 		{hem.Spec{Kind: hem.FacedHem, Depth: l("2"), Seam: l("1/4"), Slope: flare, Edges: 4}, nil},
 		{hem.Spec{Kind: hem.Slit, Opening: hem.Tucked, Depth: l("1/4")}, nil},
 	} {
-		if diff := cmp.Diff(test.want, tapers(plan(t, test.s)), cmp.Comparer(func(a, b units.Length) bool { return a == b })); diff != "" {
+		if diff := cmp.Diff(test.want, plan(t, test.s).Taper, cmp.Comparer(func(a, b units.Length) bool { return a == b })); diff != "" {
 			t.Errorf("%s:\n%s", test.s.Kind, diff)
 		}
-	}
-	for point := range plan(t, hem.Spec{Kind: hem.Double, Depth: l("1")}).Taper() {
-		if point.At != "finished edge" {
-			t.Error(point)
-		}
-		break
-	}
-	if points := tapers(hem.Plan{}); points != nil {
-		t.Error(points)
 	}
 }
 
@@ -105,7 +90,7 @@ func TestBoundEdge(t *testing.T) {
 	}
 	p = plan(t, hem.Spec{Kind: hem.Bound, Depth: l("1/4"), Cut: five8, Hollow: units.RatioOf(1, 2), Sweep: l("16 1/2")})
 	want := units.Exactly(l("16 1/2")).Sub(units.Pi().Of(five8)) // half a circle: theta is pi
-	if d, err := p.Round.Cmp(want); p.Drift != five8 || d != 0 || err != nil {
+	if p.Drift != five8 || !meet(p.Round, want) {
 		t.Errorf("left on: %v, want %v", p.Round, want)
 	}
 	for _, f := range []string{"1/4", "1/2", "3/4"} {
@@ -139,13 +124,13 @@ func TestCircle(t *testing.T) {
 		var before units.Near
 		for _, radius := range []string{"9", "34", "400"} {
 			p := plan(t, hem.Spec{Kind: hem.Circular, Depth: l("1"), First: l("1/4"), Drafted: l("1 1/2"), Circle: f, Radius: l(radius)})
-			if p.Fullness != four(l("1"), f) || !before.IsZero() && p.Fullness != before {
+			if !meet(p.Fullness, four(l("1"), f)) || !before.IsZero() && p.Fullness != before {
 				t.Errorf("%v of %s: %v", f, radius, p.Fullness)
 			}
 			before = p.Fullness
 			// The finished edge lies 1/4 below the line.
 			round := units.Pi().Of(l(radius).Add(l("1/4"))).Scale(f).MulInt(2)
-			if d, err := p.Round.Cmp(round); d != 0 || err != nil {
+			if !meet(p.Round, round) {
 				t.Errorf("round %v, want %v", p.Round, round)
 			}
 		}
@@ -210,8 +195,16 @@ func TestSolveOfKinds(t *testing.T) {
 			hem.Spec{Kind: hem.TurnUp, Drafted: l("5"), Cut: l("5"), First: l("2"), Depth: l("2"), Take: l("6"), Stitch: l("1/4")}, "cut first take stitch"},
 	} {
 		p, err := test.s.Plan()
-		if err != nil || p.Spec != test.want || string(p.Assumed) != test.assumed {
+		if err != nil || p.Spec != test.want || strings.Join(p.Assumed, " ") != test.assumed {
 			t.Errorf("%s: %v\ngot  %+v %q\nwant %+v %q", test.why, err, p.Spec, p.Assumed, test.want, test.assumed)
 		}
 	}
+}
+
+// meet reports whether two enclosures have a length in common, as two of one length
+// have.
+func meet(a, b units.Near) bool {
+	aLow, aHigh := a.Bounds()
+	bLow, bHigh := b.Bounds()
+	return !aHigh.Less(bLow) && !bHigh.Less(aLow)
 }

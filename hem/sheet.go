@@ -1,6 +1,9 @@
 package hem
 
 import (
+	"slices"
+	"strings"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
@@ -17,7 +20,7 @@ var (
 // Sheet is the work in steps, the working, and what it rests on. Every line of
 // the working passes [ticket.Line.Check].
 func (p Plan) Sheet() ticket.Sheet {
-	s := ticket.Sheet{Title: p.title(), Assumed: p.Assumed}
+	s := ticket.Sheet{Title: p.title(), Assumed: fields(p.Assumed)}
 	if !p.Spec.Kind.Valid() {
 		return s
 	}
@@ -27,6 +30,9 @@ func (p Plan) Sheet() ticket.Sheet {
 	s.Sources = p.sources()
 	return s
 }
+
+// fields is the names of the fields assumed, as a sheet has them.
+func fields(assumed []string) ticket.Fields { return ticket.Fields(strings.Join(assumed, " ")) }
 
 func (p Plan) title() string {
 	switch p.Spec.Kind {
@@ -127,9 +133,9 @@ func (p Plan) cautions() []ticket.Caution {
 func (p Plan) sources() []source.Cite {
 	s := p.Spec
 	cs := make([]source.Cite, 0, maxStep)
-	first, depth := p.Assumed.Has("first"), p.Assumed.Has("depth")
+	first, depth := slices.Contains(p.Assumed, "first"), slices.Contains(p.Assumed, "depth")
 	switch {
-	case s.Kind.narrow() && first && depth && p.Assumed.Has("take"):
+	case s.Kind.narrow() && first && depth && slices.Contains(p.Assumed, "take"):
 		cs = narrowDefault(s.Kind).citeWith(cs, "turns of a narrow hem")
 	case s.Kind.narrow() && (first || depth):
 		cs = append(cs, source.Practise("equal turns, so that the raw edge lies in the fold"))
@@ -142,23 +148,23 @@ func (p Plan) sources() []source.Cite {
 	case first:
 		cs = wideTurn.citeWith(cs, "first turn of a double hem")
 	}
-	if p.Assumed.Has("take") && p.Assumed.Has("depth") && !s.Kind.narrow() {
+	if slices.Contains(p.Assumed, "take") && slices.Contains(p.Assumed, "depth") && !s.Kind.narrow() {
 		cs = append(cs, source.Practise("finished edge on the drafted line"))
 	}
 	if s.Doubled {
 		cs = append(cs, doubledStrip.cite("width of a doubled binding"))
 	}
-	if p.Assumed.Has("seam") {
+	if slices.Contains(p.Assumed, "seam") {
 		switch {
 		case s.Kind == Bound:
 			cs = append(cs, source.Practise("seam of a binding as deep as the binding"))
-		case p.Assumed.Has("drafted") && p.Assumed.Has("cut"):
+		case slices.Contains(p.Assumed, "drafted") && slices.Contains(p.Assumed, "cut"):
 			cs = append(cs, facingStrip.cite("seam of a facing"))
 		default:
 			cs = append(cs, source.Practise("seam of a facing on the drafted line"))
 		}
 	}
-	if s.Kind == Blind && p.Assumed.Has("back") {
+	if s.Kind == Blind && slices.Contains(p.Assumed, "back") {
 		for i, b := range foldBacks {
 			what := "edge of a blind hem beyond the fold"
 			if i > 0 {
@@ -167,10 +173,10 @@ func (p Plan) sources() []source.Cite {
 			cs = append(cs, source.Cite{For: what, ID: b.Source, Place: b.Place, Known: b.Known})
 		}
 	}
-	if p.Assumed.Has("circle") {
+	if slices.Contains(p.Assumed, "circle") {
 		cs = append(cs, source.Practise("a whole circle"))
 	}
-	if p.Assumed.Has("stitch") {
+	if slices.Contains(p.Assumed, "stitch") {
 		cs = append(cs, source.Practise("distance of the stitching"))
 	}
 	if (s.Kind == Narrow || s.Kind == ShirtTail) && narrowMax.Less(p.Taken) {

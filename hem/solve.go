@@ -1,9 +1,11 @@
 package hem
 
 import (
+	"reflect"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/noun"
 )
 
 var (
@@ -11,19 +13,21 @@ var (
 	stitchRaw  = units.Inch.Frac(1, 4)  // common practice, from the raw edge of a single hem
 )
 
-// solve is Solve, with the names of the fields that rest on a default.
-func (s Spec) solve() (Spec, ticket.Fields, error) {
+// solve fills the fields that follow from those given, then those that have a
+// default, and names these.
+func (s Spec) solve() (Spec, []string, error) {
 	derived, full := s, s
 	if !s.turnsBad() {
 		derived = s.derive()
 		full = derived.fill()
 	}
+	names := assumed(derived, full)
 	var a fault.Audit
 	s.audit(&a, full)
 	if a.Failed() {
-		return s, "", a.Err()
+		return s, nil, a.Err(names...)
 	}
-	return full, assumed(derived, full), nil
+	return full, names, nil
 }
 
 // turnsBad reports that nothing can be worked out: the kind is none, or a length
@@ -212,29 +216,16 @@ func (s Spec) fillStitch() Spec {
 	return s
 }
 
-// assumed names what differs between the spec as given and as filled.
-func assumed(given, s Spec) ticket.Fields {
-	var room [96]byte
-	b := room[:0]
-	add := func(name string, same bool) {
-		if same {
-			return
+// assumed names the fields in which a Spec as filled differs from what it was
+// before.
+func assumed[S any](before, full S) (names []string) {
+	b, f := reflect.ValueOf(before), reflect.ValueOf(full)
+	for i := range f.NumField() {
+		if !b.Field(i).Equal(f.Field(i)) {
+			names = append(names, noun.Key(f.Type().Field(i).Name))
 		}
-		if len(b) > 0 {
-			b = append(b, ' ')
-		}
-		b = append(b, name...)
 	}
-	add("drafted", given.Drafted == s.Drafted)
-	add("cut", given.Cut == s.Cut)
-	add("first", given.First == s.First)
-	add("depth", given.Depth == s.Depth)
-	add("take", given.Take == s.Take)
-	add("stitch", given.Stitch == s.Stitch)
-	add("back", given.Back == s.Back)
-	add("seam", given.Seam == s.Seam)
-	add("circle", given.Circle == s.Circle)
-	return ticket.Fields(b)
+	return names
 }
 
 var wholeCircle = units.RatioOf(1, 1)

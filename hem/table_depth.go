@@ -47,7 +47,7 @@ func DepthsFor(garment string) ([]Depth, error) {
 		if len(garment) <= fault.MaxName {
 			got = strconv.Quote(garment)
 		}
-		return nil, &fault.Fault{Path: "garment", Got: got, Limit: "a garment of the table of hem depths", Kind: fault.Unknown}
+		return nil, &fault.Fault{Path: "Garment", Got: got, Limit: "a garment of the table of hem depths", Kind: fault.Unknown}
 	}
 	return rows, nil
 }

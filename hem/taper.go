@@ -1,10 +1,6 @@
 package hem
 
-import (
-	"iter"
-
-	"example.com/clothyard/units"
-)
+import "example.com/clothyard/units"
 
 // A Taper is where a side edge of the hem has to be cut so that the turned cloth
 // lies on the garment with nothing to lose and nothing to gain.
@@ -20,40 +16,28 @@ type Taper struct {
 	Inset units.Length `json:"inset,omitzero"`
 }
 
-// Taper yields the points of one side edge below the finished edge, from the
-// finished edge down to the raw edge, the edge cut as its own mirror image about
-// each fold. It yields nothing for a slit, and for a faced or bound edge, whose
-// allowance goes no further than its seam; a facing cut to shape has Plan.Inset.
-func (p Plan) Taper() iter.Seq[Taper] {
-	return func(yield func(Taper) bool) {
-		points, n := p.tapers()
-		for _, t := range points[:n] {
-			t.Out = t.Up.Scale(p.Spec.Slope).Neg()
-			t.Inset = t.Down.Add(t.Up).Scale(p.Spec.Slope)
-			if !yield(t) {
-				return
-			}
-		}
-	}
-}
-
-// tapers are the points, and how many of them there are, without the slope.
-func (p Plan) tapers() (points [4]Taper, n int) {
+// taper is the points of a side edge.
+func (p Plan) taper() []Taper {
 	s := p.Spec
-	points[0] = Taper{At: "finished edge"}
-	switch {
-	case !s.Kind.Valid() || s.Kind == Slit || s.Kind.stripped():
-		return points, 0
-	case s.oneFold():
-		points[1] = Taper{At: "raw edge", Down: s.Depth, Up: s.Depth}
-		return points, 2
-	case s.Kind == TurnUp:
-		points[1] = Taper{At: "top of the turn-up", Down: s.Depth, Up: s.Depth}
-		points[2] = Taper{At: "lower fold", Down: s.Depth.MulInt(2)}
-		points[3] = Taper{At: "raw edge", Down: s.Take, Up: s.First}
-		return points, 4
+	var points []Taper
+	add := func(at string, down, up units.Length) {
+		points = append(points, Taper{At: at, Down: down, Up: up, Out: up.Scale(s.Slope).Neg(), Inset: down.Add(up).Scale(s.Slope)})
 	}
-	points[1] = Taper{At: "first fold", Down: s.Depth, Up: s.Depth}
-	points[2] = Taper{At: "raw edge", Down: s.Take, Up: s.Depth.Sub(s.First)}
-	return points, 3
+	none := units.Length{}
+	if s.Kind == Slit || s.Kind.stripped() {
+		return nil
+	}
+	add("finished edge", none, none)
+	switch {
+	case s.oneFold():
+		add("raw edge", s.Depth, s.Depth)
+	case s.Kind == TurnUp:
+		add("top of the turn-up", s.Depth, s.Depth)
+		add("lower fold", s.Depth.MulInt(2), none)
+		add("raw edge", s.Take, s.First)
+	default:
+		add("first fold", s.Depth, s.Depth)
+		add("raw edge", s.Take, s.Depth.Sub(s.First))
+	}
+	return points
 }

@@ -2,11 +2,12 @@ package hem
 
 import (
 	"iter"
+	"slices"
 	"strconv"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/name"
 )
 
 // MaxTucks is the greatest number of tucks in one section.
@@ -24,60 +25,49 @@ const (
 	GrowthTuck          // to be let out as a child grows
 )
 
-var tuckNames = [...]string{"none", "spaced", "pin", "blind", "growth"}
-
-const tuckList = "spaced, pin, blind or growth"
+var tuckKinds = name.Of[TuckKind]("kind of tuck", "none", "spaced", "pin", "blind", "growth")
 
 // TuckKinds yields every kind of tuck, [NoTuck] excepted.
-func TuckKinds(yield func(TuckKind) bool) {
-	for k := SpacedTuck; k.Valid(); k++ {
-		if !yield(k) {
-			return
-		}
-	}
-}
+func TuckKinds() iter.Seq[TuckKind] { return tuckKinds.All() }
 
 // Valid reports whether k is one of the kinds, [NoTuck] excepted.
-func (k TuckKind) Valid() bool { return k > NoTuck && int(k) < len(tuckNames) }
+func (k TuckKind) Valid() bool { return tuckKinds.Valid(k) }
 
-// String is the kind's name, as in growth, and none for [NoTuck].
-func (k TuckKind) String() string { return ticket.NameOf(k, tuckNames[:], "TuckKind") }
+// String is the name of the kind, as in growth, and none for [NoTuck].
+func (k TuckKind) String() string { return tuckKinds.String(k) }
 
-// MarshalText is the kind's name, empty for [NoTuck]. It fails for a number that
-// is no kind.
-func (k TuckKind) MarshalText() ([]byte, error) {
-	return ticket.NameText(k, tuckNames[:], "TuckKind")
-}
+// MarshalText is the name of the kind, empty for [NoTuck]. It fails for a number
+// that is no kind.
+func (k TuckKind) MarshalText() ([]byte, error) { return tuckKinds.Marshal(k) }
 
-// UnmarshalText takes a kind's name; empty text is [NoTuck].
-func (k *TuckKind) UnmarshalText(text []byte) error {
-	return ticket.ReadName(k, text, tuckNames[:], "TuckKind")
-}
+// UnmarshalText reads the name of a kind; empty text is [NoTuck].
+func (k *TuckKind) UnmarshalText(text []byte) error { return tuckKinds.Unmarshal(k, text) }
 
 // Tucks is a row of equal tucks across one section. Zero means not given; lengths
 // may not be negative. Depth, Count and Removed follow from each other, and so do
 // Count, Pitch and Span.
 type Tucks struct {
-	Kind TuckKind `json:"kind,omitzero"` // what tucks they are; needed
+	// Kind is what tucks they are. It is needed.
+	Kind TuckKind `json:"kind,omitzero"`
 
 	// Depth is the depth of a tuck, from its fold to its stitching. Of Removed it
-	// is the part for one layer of one tuck. Default the first row of
-	// [TuckWidths] for a pin tuck.
+	// is the part for one layer of one tuck. It may be omitted for a pin tuck; the
+	// default is the first row of [TuckWidths].
 	Depth units.Length `json:"depth,omitzero"`
 	// Count is how many tucks, at most [MaxTucks]. It follows from Span and Pitch,
-	// or from Removed and Depth, where that comes to a whole number. Default 1
-	// for a growth tuck.
+	// or from Removed and Depth, where that comes to a whole number. It may be omitted
+	// for a growth tuck; the default is 1.
 	Count int `json:"count,omitzero"`
 	// Removed is all the length that the tucks take up, 2 x Depth x Count.
 	Removed units.Length `json:"removed,omitzero"`
 	// Pitch is from the stitching of one tuck to that of the next, on the tucked
-	// cloth. It follows from Span and Count. Default for more than one tuck: Depth
-	// for blind tucks, else Depth and the space of [TuckSpaces]. A single tuck has
-	// none.
+	// cloth. It follows from Span and Count, or may be omitted; the default for more
+	// than one tuck is Depth for blind tucks, and Depth and the space of [TuckSpaces]
+	// for spaced and growth tucks. A single tuck has none.
 	Pitch units.Length `json:"pitch,omitzero"`
 	// Edge is from each edge of the section to the nearest stitching, on the tucked
-	// cloth. Zero is an answer: the first and the last tuck are stitched at the very
-	// edges.
+	// cloth. It may be omitted; the default is 0, where the first and the last tuck are
+	// stitched at the very edges.
 	Edge units.Length `json:"edge,omitzero" noun:"zero"`
 	// Span is the length of the section once tucked, 2 x Edge + (Count - 1) x
 	// Pitch. Of a single tuck it may be longer than that, and the tuck lies at Edge
@@ -85,10 +75,10 @@ type Tucks struct {
 	Span units.Length `json:"span,omitzero"`
 }
 
-// A TucksPlan is a row of tucks worked out. It is comparable.
+// A TucksPlan is a row of tucks worked out.
 type TucksPlan struct {
-	Spec    Tucks         `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields that rest on a default
+	Spec    Tucks    `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields that rest on a default
 
 	Removed   units.Length `json:"removed,omitzero"`   // what the tucks take up, 2 x Depth x Count
 	Cloth     units.Length `json:"cloth,omitzero"`     // the section before it is tucked, Span + Removed
@@ -98,6 +88,7 @@ type TucksPlan struct {
 	FirstFold units.Length `json:"firstFold,omitzero"` // from the edge of the section to the first fold on the flat cloth, Edge + Depth
 	LastFold  units.Length `json:"lastFold,omitzero"`  // from the same edge to the last fold on the flat cloth
 	Plies     int          `json:"plies,omitzero"`     // layers of cloth where a tuck lies on the section, 3
+	Places    []Tuck       `json:"places,omitzero"`    // every tuck on the flat cloth, exactly
 }
 
 // A Tuck is where one tuck is marked on the flat cloth, each line measured from
@@ -112,16 +103,6 @@ type Tuck struct {
 	Off units.Length `json:"off,omitzero"`
 }
 
-// Solve fills the fields that follow from those given, then those that have a
-// default. It fails with [fault.Faults], and then gives s back as it is.
-func (s Tucks) Solve() (Tucks, error) {
-	p, err := s.Plan()
-	if err != nil {
-		return s, err
-	}
-	return p.Spec, nil
-}
-
 // Plan works out the tucks. The faults are [fault.Faults].
 func (s Tucks) Plan() (TucksPlan, error) {
 	var a fault.Audit
@@ -131,7 +112,7 @@ func (s Tucks) Plan() (TucksPlan, error) {
 	}
 	full, names := s.fill(&a)
 	if a.Failed() {
-		return TucksPlan{}, a.Err()
+		return TucksPlan{}, a.Err(names...)
 	}
 	p := TucksPlan{Spec: full, Assumed: names, Removed: full.Removed, Plies: 3}
 	p.Cloth = full.Span.Add(full.Removed)
@@ -143,17 +124,13 @@ func (s Tucks) Plan() (TucksPlan, error) {
 		p.Space = full.Pitch.Sub(full.Depth)
 		p.LastFold = p.FirstFold.Add(p.FlatPitch.MulInt(int64(full.Count - 1)))
 	}
+	p.Places = slices.Collect(p.Marks(units.Length{}, units.HalfAway))
 	return p, nil
 }
 
 // audit looks at each field by itself.
 func (s Tucks) audit(a *fault.Audit) {
-	switch {
-	case s.Kind == NoTuck:
-		a.Fault("kind", "", tuckList, fault.Missing)
-	case !s.Kind.Valid():
-		a.Fault("kind", s.Kind.String(), tuckList, fault.Unknown)
-	}
+	tuckKinds.Check(a, "kind", s.Kind)
 	a.NotNegative("depth", s.Depth)
 	if s.Count < 0 || s.Count > MaxTucks {
 		a.Fault("count", strconv.Itoa(s.Count), "1 to "+strconv.Itoa(MaxTucks), fault.Range)
@@ -165,15 +142,15 @@ func (s Tucks) audit(a *fault.Audit) {
 }
 
 // fill works out what is not given, and names what rests on a default.
-func (s Tucks) fill(a *fault.Audit) (Tucks, ticket.Fields) {
-	var names ticket.Fields
+func (s Tucks) fill(a *fault.Audit) (Tucks, []string) {
+	var names []string
 	given := s
 	if s.Depth.IsZero() && s.Kind == PinTuck && (s.Removed.IsZero() || s.Count == 0) {
-		s.Depth, names = pinWidth.Depth, names.With("depth")
+		s.Depth, names = pinWidth.Depth, append(names, "depth")
 	}
 	s = s.counted(a)
 	if s.Count == 0 && s.Kind == GrowthTuck && s.Pitch.IsZero() && !a.Failed() {
-		s.Count, names = 1, names.With("count")
+		s.Count, names = 1, append(names, "count")
 	}
 	if s.Count > 0 && s.Depth.IsZero() {
 		s.Depth = s.Removed.DivInt(2 * int64(s.Count))
@@ -185,11 +162,11 @@ func (s Tucks) fill(a *fault.Audit) (Tucks, ticket.Fields) {
 		a.Fault("count", "", "1 to "+strconv.Itoa(MaxTucks)+", or span and pitch, or removed", fault.Missing)
 	}
 	if a.Failed() {
-		return given, ""
+		return given, nil
 	}
 	s.Removed = s.Depth.MulInt(2 * int64(s.Count))
 	if !given.Removed.IsZero() && given.Removed != s.Removed {
-		a.Fault("removed", given.Removed.String(), s.Removed.String()+" (2 x depth x count)", fault.Conflict)
+		a.Fault("removed", given.Removed.String(), "{0} (2 x depth x count)", fault.Conflict, s.Removed)
 	}
 	if s.Count == 1 {
 		return s.single(a), names
@@ -197,12 +174,12 @@ func (s Tucks) fill(a *fault.Audit) (Tucks, ticket.Fields) {
 	inner := s.Span.Sub(s.Edge.MulInt(2))
 	switch gaps := int64(s.Count - 1); {
 	case !s.Span.IsZero() && inner.Sign() <= 0:
-		a.Fault("span", s.Span.String(), "more than "+s.Edge.MulInt(2).String()+" (twice edge)", fault.Range)
+		a.Fault("span", s.Span.String(), "more than {0} (twice edge)", fault.Range, s.Edge.MulInt(2))
 		return s, names
 	case !s.Span.IsZero() && s.Pitch.IsZero():
 		s.Pitch = inner.DivInt(gaps)
 	case s.Pitch.IsZero():
-		s.Pitch, names = s.pitch(), names.With("pitch")
+		s.Pitch, names = s.pitch(), append(names, "pitch")
 		if s.Pitch.IsZero() {
 			a.Fault("pitch", "", "more than 0 in, or span", fault.Missing)
 			return s, names
@@ -212,15 +189,15 @@ func (s Tucks) fill(a *fault.Audit) (Tucks, ticket.Fields) {
 		s.Span = s.Edge.MulInt(2).Add(s.Pitch.MulInt(gaps))
 	case s.Pitch.MulInt(gaps) != inner:
 		want := s.Edge.MulInt(2).Add(s.Pitch.MulInt(gaps))
-		a.Fault("span", s.Span.String(), want.String()+" (2 x edge + (count - 1) x pitch)", fault.Conflict)
+		a.Fault("span", s.Span.String(), "{0} (2 x edge + (count - 1) x pitch)", fault.Conflict, want)
 		return s, names
 	}
 	switch {
 	case s.Pitch.Less(s.Depth):
 		// The tuck would cover the stitching of the next.
-		a.Fault("pitch", s.Pitch.String(), "at least "+s.Depth.String()+" (depth)", fault.Range)
+		a.Fault("pitch", s.Pitch.String(), "at least {0} (depth)", fault.Range, s.Depth)
 	case s.Kind == BlindTuck && s.Pitch != s.Depth:
-		a.Fault("pitch", s.Pitch.String(), s.Depth.String()+" (depth), since the tucks meet", fault.Conflict)
+		a.Fault("pitch", s.Pitch.String(), "{0} (depth), since the tucks meet", fault.Conflict, s.Depth)
 	}
 	return s, names
 }
@@ -251,14 +228,13 @@ func whole(a *fault.Audit, path string, got units.Length, n units.Ratio, step, f
 	case n.IsInt():
 		return int(below) + more
 	}
-	at := func(k int64) string {
-		return fixed.Add(step.MulInt(k)).String() + " (" + strconv.FormatInt(k+int64(more), 10) + " tucks)"
+	tucks := func(k int64) string { return " (" + strconv.FormatInt(k+int64(more), 10) + " tucks)" }
+	next := fixed.Add(step.MulInt(below + 1))
+	if below == 0 {
+		a.Fault(path, got.String(), "{0}"+tucks(1), fault.Conflict, next)
+	} else {
+		a.Fault(path, got.String(), "{0}"+tucks(below)+" or {1}"+tucks(below+1), fault.Conflict, fixed.Add(step.MulInt(below)), next)
 	}
-	limit := at(below + 1)
-	if below > 0 {
-		limit = at(below) + " or " + limit
-	}
-	a.Fault(path, got.String(), limit, fault.Conflict)
 	return 0
 }
 
@@ -272,7 +248,7 @@ func (s Tucks) single(a *fault.Audit) Tucks {
 	case s.Span.IsZero():
 		s.Span = least
 	case s.Span.Less(least):
-		a.Fault("span", s.Span.String(), "at least "+least.String()+" (twice edge)", fault.Range)
+		a.Fault("span", s.Span.String(), "at least {0} (twice edge)", fault.Range, least)
 	}
 	return s
 }
@@ -289,9 +265,6 @@ func (s Tucks) pitch() units.Length {
 	}
 	return units.Length{}
 }
-
-// Places yields every tuck on the flat cloth, exactly.
-func (p TucksPlan) Places() iter.Seq[Tuck] { return p.Marks(units.Length{}, units.HalfAway) }
 
 // Marks yields every tuck on the flat cloth. The folds are divided equally and each
 // place is rounded to the step by itself, as [units.Marks] does; a step of zero does

@@ -1,6 +1,8 @@
 package hem
 
 import (
+	"slices"
+
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -9,7 +11,7 @@ import (
 // line of it passes [ticket.Line.Check].
 func (p TucksPlan) Sheet() ticket.Sheet {
 	s := p.Spec
-	sheet := ticket.Sheet{Title: "Tucks", Assumed: p.Assumed}
+	sheet := ticket.Sheet{Title: "Tucks", Assumed: fields(p.Assumed)}
 	if !s.Kind.Valid() {
 		return sheet
 	}
@@ -96,13 +98,13 @@ func (p TucksPlan) cautions() []ticket.Caution {
 
 func (p TucksPlan) sources() []source.Cite {
 	cs := make([]source.Cite, 0, 6)
-	if p.Assumed.Has("depth") {
+	if slices.Contains(p.Assumed, "depth") {
 		cs = append(cs, source.Cite{For: "depth of a pin tuck", ID: pinWidth.Source, Place: pinWidth.Place, Known: pinWidth.Known})
 	}
-	if p.Assumed.Has("count") {
+	if slices.Contains(p.Assumed, "count") {
 		cs = append(cs, source.Practise("one growth tuck"))
 	}
-	if p.Assumed.Has("pitch") {
+	if slices.Contains(p.Assumed, "pitch") {
 		if p.Spec.Kind == BlindTuck {
 			cs = append(cs, source.Cite{For: "a blind tuck meets the next stitching", ID: "sewing-lessons-model", Place: "model 6", Known: source.Read})
 		}

@@ -36,7 +36,7 @@ func (a *Audit) Failed() bool { return len(a.faults) > 0 }
 func (a *Audit) Err(assumed ...string) error {
 	for _, f := range a.faults {
 		for _, name := range assumed {
-			f.Assumed = f.Assumed || f.Path == name
+			f.Assumed = f.Assumed || f.Got != "" && f.Path == name
 		}
 	}
 	return a.faults.OrNil()

@@ -34,7 +34,7 @@ func (n *nest) length(steps int64) units.Length {
 func (s Spec) nest(a *fault.Audit, drawn []Piece, c *clock) (*nest, bool) {
 	var m mesh
 	fail := func(path string, l units.Length) (*nest, bool) {
-		a.Fault(path, l.String(), "lengths that lie on one grid, all pieces in a row at most "+strconv.Itoa(MaxGrid/4)+" steps", ErrGrid)
+		a.Fault(path, l.String(), "lengths that lie on one grid, all pieces in a row at most "+strconv.FormatInt(MaxGrid/4, 10)+" steps", ErrGrid)
 		return nil, false
 	}
 	if !m.fine(s.Cloth.Gap) {

@@ -108,7 +108,7 @@ func TestLimits(t *testing.T) {
 	fine := layout.Spec{Cloth: layout.Cloth{Wide: in("10")}, Pieces: []layout.Piece{{Outline: outline("0,0 4,0 0,5"), Count: 1}}}
 	fine.Pieces[0].Outline[1].X = in("4").Add(units.Inch.Frac(1, 1<<57))
 	_, err = fine.Solve()
-	if !errors.Is(err, layout.ErrGrid) || !strings.Contains(err.Error(), fmt.Sprint(layout.MaxGrid/4)) {
+	if !errors.Is(err, layout.ErrGrid) || !strings.Contains(err.Error(), fmt.Sprint(int64(layout.MaxGrid/4))) {
 		t.Error(err)
 	}
 	fine.Pieces[0].Outline[1].X = in("4").Add(units.Inch.Frac(1, 1<<54))

@@ -1,0 +1,19 @@
+package hem
+
+import (
+	"embed"
+
+	"example.com/clothyard/units/noun"
+)
+
+//go:embed words.txt examples.json
+var files embed.FS
+
+// Nouns are the nouns of this package.
+func Nouns() []noun.Entry {
+	return noun.List(files,
+		noun.Of[Spec]("hem.hem"),
+		noun.Of[Mitre]("hem.mitre"),
+		noun.Of[Casing]("hem.casing"),
+		noun.Of[Tucks]("hem.tucks"))
+}
