@@ -33,7 +33,6 @@ import (
 	"os"
 	"os/signal"
 	"slices"
-	"syscall"
 	"time"
 
 	"example.com/clothyard/examples/internal/bind"
@@ -45,7 +44,7 @@ import (
 func main() {
 	ctx, cancel := context.WithCancel(context.Background())
 	stops := make(chan os.Signal, 1)
-	for _, s := range [...]os.Signal{os.Interrupt, syscall.SIGTERM, syscall.SIGHUP} {
+	for _, s := range signals {
 		if !signal.Ignored(s) { // nohup stays in force
 			signal.Notify(stops, s)
 		}
