@@ -23,17 +23,17 @@ func (w *planner) buttons() {
 	hole := buttons.Hole{Diameter: w.g.Tin.Diameter, Thickness: w.g.Tin.Thickness}
 	var err error
 	w.p.Hole, err = hole.Plan()
-	w.audit.Include("Tin", err)
+	w.audit.Include("tin", err)
 	if w.audit.Failed() {
 		return
 	}
 	w.p.Stock, err = stock.Plan()
 	if err != nil {
-		w.audit.Include("Tin", err)
+		w.audit.Include("tin", err)
 		return
 	}
 	if w.p.Stock.Short > 0 && len(w.p.Stock.Gives) == 0 {
-		w.audit.Fault("Tin.Have", strconv.Itoa(w.g.Tin.Have), "at least "+strconv.Itoa(w.p.Stock.Floor)+", one for each place", fault.Range)
+		w.audit.Fault("tin.have", strconv.Itoa(w.g.Tin.Have), "at least "+strconv.Itoa(w.p.Stock.Floor)+", one for each place", fault.Range)
 		return
 	}
 	for i, r := range w.g.Rows {
@@ -41,15 +41,15 @@ func (w *planner) buttons() {
 		if w.p.Stock.Short > 0 {
 			if n := w.p.Stock.Gives[0].Counts[i]; n != drafted[i].Spec.Count {
 				p.AsChosen, err = Recount(drafted[i].Spec, n).Plan()
-				w.audit.Include(at("Rows", i, "Row"), err)
+				w.audit.Include(at("rows", i, "row"), err)
 			}
 		}
 		hole.Setting = r.Setting
 		p.Hole, err = hole.Plan()
-		w.audit.Include("Tin", err)
+		w.audit.Include("tin", err)
 		lap := buttons.Lap{Lap: r.Lap, Hole: w.p.Hole.Cut, Diameter: w.g.Tin.Diameter, Topstitch: r.Topstitch, Setting: r.Setting}
 		p.Lap, err = lap.Plan()
-		w.audit.Include("Rows["+strconv.Itoa(i)+"]", err)
+		w.audit.Include("rows["+strconv.Itoa(i)+"]", err)
 		lap.Setting = buttons.Horizontal
 		if across, err := lap.Plan(); err == nil {
 			p.Across = across
@@ -60,7 +60,7 @@ func (w *planner) buttons() {
 			p.BelowThen, p.BelowNow = d.AsSewn.Sub(last), d.AsChosen.Sub(last)
 			for _, left := range [...]units.Length{p.BelowThen, p.BelowNow} {
 				if left.Sign() < 0 {
-					w.audit.Fault(at("Rows", i, "Row.Last"), last.String(), "above the finished hem, at most "+d.AsChosen.String(), fault.Range)
+					w.audit.Fault(at("rows", i, "row.last"), last.String(), "above the finished hem, at most "+d.AsChosen.String(), fault.Range)
 					break
 				}
 			}

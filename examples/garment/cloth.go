@@ -4,6 +4,7 @@ import (
 	"context"
 	"strings"
 
+	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage"
@@ -19,13 +20,13 @@ func (w *planner) cloth(ctx context.Context) error {
 	var err error
 	if !c.Asked.IsZero() && !c.AskedWidth.IsZero() {
 		if out.Width, err = (yardage.Width{Asked: c.Asked, From: c.AskedWidth, To: c.Width}).Plan(); err != nil {
-			return fault.Under("Cloth", err)
+			return fault.Under("cloth", err)
 		}
 	}
 	remnant := yardage.Remnant{Have: c.Have, HaveWidth: c.Width, Asked: c.Asked, AskedWidth: c.AskedWidth,
 		ShrinkLength: c.ShrinkLong, ShrinkWidth: c.ShrinkWide, Selvedge: c.Selvedge, Ends: c.Ends}
 	if out.Remnant, err = remnant.Plan(); err != nil {
-		return fault.Under("Cloth", err)
+		return fault.Under("cloth", err)
 	}
 	spec := layout.Spec{Work: c.Work, Cloth: layout.Cloth{Wide: out.Remnant.WashedWidth, Selvedge: c.Selvedge, Long: out.Remnant.Length}}
 	nest, err := w.outlines(spec)
@@ -57,10 +58,10 @@ func (w *planner) cloth(ctx context.Context) error {
 	}
 	remnant.Need, remnant.NeedWidth = out.Need, wide
 	if out.Remnant, err = remnant.Plan(); err != nil {
-		return fault.Under("Cloth", err)
+		return fault.Under("cloth", err)
 	}
 	out.Purchase, err = yardage.Purchase{Need: out.Need, Ends: c.Ends, Shrink: c.ShrinkLong, Counter: c.Counter}.Plan()
-	return fault.Under("Cloth", err).OrNil()
+	return fault.Under("cloth", err).OrNil()
 }
 
 // longer finds a lay; where the cloth is shorter than any lay the pieces are laid
@@ -116,11 +117,11 @@ func (w *planner) own(spec layout.Spec) (layout.Plan, error) {
 
 // underLay gives the verifier's faults the paths of this garment.
 func underLay(err error) fault.Faults {
-	fs := fault.Under("Lay", err)
+	fs := fault.Under("lay", bind.Lower(err))
 	out := make(fault.Faults, len(fs))
 	for i, f := range fs {
 		g := *f
-		g.Path = strings.Replace(g.Path, "Lay.Placements", "Lay", 1)
+		g.Path = strings.Replace(g.Path, "lay.placements", "lay", 1)
 		out[i] = &g
 	}
 	return out

@@ -57,42 +57,42 @@ func (w *planner) text(path, s string) {
 // texts checks every text that is printed as it stands.
 func (w *planner) texts() {
 	for i, n := range w.g.Kit {
-		w.text(at("Kit", i, "Head"), n.Head)
-		w.text(at("Kit", i, "Text"), n.Text)
+		w.text(at("kit", i, "head"), n.Head)
+		w.text(at("kit", i, "text"), n.Text)
 	}
 	for i, h := range w.g.Hems {
-		w.text(at("Hems", i, "Where"), h.Where)
+		w.text(at("hems", i, "where"), h.Where)
 	}
 	for i, t := range w.g.Work {
 		for k, s := range t.Before {
-			w.step(at("Work", i, "Before")+"["+strconv.Itoa(k)+"]", s)
+			w.step(at("work", i, "before")+"["+strconv.Itoa(k)+"]", s)
 		}
 		for k, s := range t.After {
-			w.step(at("Work", i, "After")+"["+strconv.Itoa(k)+"]", s)
+			w.step(at("work", i, "after")+"["+strconv.Itoa(k)+"]", s)
 		}
 		for k, c := range t.Check {
-			path := at("Work", i, "Check") + "[" + strconv.Itoa(k) + "]"
-			w.text(path+".What", c.What)
-			w.text(path+".Mend", c.Mend)
+			path := at("work", i, "check") + "[" + strconv.Itoa(k) + "]"
+			w.text(path+".what", c.What)
+			w.text(path+".mend", c.Mend)
 		}
 	}
 	for i, c := range w.g.Care {
-		w.text(at("Care", i, "Text"), c.Text)
-		w.text(at("Care", i, "Refer"), c.Refer)
+		w.text(at("care", i, "text"), c.Text)
+		w.text(at("care", i, "refer"), c.Refer)
 	}
 }
 
 func (w *planner) step(path string, s Step) {
 	if s.Do == "" {
-		w.audit.Fault(path+".Do", "", "what is done", fault.Missing)
+		w.audit.Fault(path+".do", "", "what is done", fault.Missing)
 	}
-	w.text(path+".Do", s.Do)
+	w.text(path+".do", s.Do)
 	if s.Right && s.Wrong {
-		w.audit.Fault(path+".Wrong", "true", "one of right and wrong", fault.Conflict)
+		w.audit.Fault(path+".wrong", "true", "one of right and wrong", fault.Conflict)
 	}
-	w.audit.NotNegative(path+".At", s.At)
-	w.text(path+".From", s.From)
-	w.audit.NotNegative(path+".Trim", s.Trim)
-	w.text(path+".Press", s.Press)
-	w.text(path+".Note", s.Note)
+	w.audit.NotNegative(path+".at", s.At)
+	w.text(path+".from", s.From)
+	w.audit.NotNegative(path+".trim", s.Trim)
+	w.text(path+".press", s.Press)
+	w.text(path+".note", s.Note)
 }

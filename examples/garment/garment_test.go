@@ -164,7 +164,7 @@ func TestRowPastTheHem(t *testing.T) {
 	g.Rows[0].Row.Last = units.Inch.Of(27)
 	_, err := g.Plan(context.Background())
 	var f *fault.Fault
-	if !errors.As(err, &f) || f.Path != "Rows[0].Row.Last" || f.Got != "27 in" || !strings.Contains(f.Limit, "26 1/2 in") {
+	if !errors.As(err, &f) || f.Path != "rows[0].row.last" || f.Got != "27 in" || !strings.Contains(f.Limit, "26 1/2 in") {
 		t.Errorf("%v", err)
 	}
 }

@@ -59,7 +59,7 @@ func TestSlitLongerThanItsEdge(t *testing.T) {
 	g.Edges[9].Net = length("3/4 in")
 	_, err := g.Plan(context.Background())
 	var f *fault.Fault
-	if !errors.As(err, &f) || f.Path != "Edges[9].Slit" || !strings.Contains(f.Limit, "3/4 in") {
+	if !errors.As(err, &f) || f.Path != "edges[9].slit" || !strings.Contains(f.Limit, "3/4 in") {
 		t.Error(err)
 	}
 }
@@ -140,12 +140,12 @@ func TestPliesNotSaid(t *testing.T) {
 		path   string
 		kind   error
 	}{
-		{func(g *garment.Garment) { g.Pieces[0].Upper = nil }, "Pieces[0].Upper", fault.Missing},
-		{func(g *garment.Garment) { g.Drops[0].Upper = nil }, "Drops[0].Upper", fault.Missing},
-		{func(g *garment.Garment) { g.Pieces[0].Sides = nil }, "Pieces[0].Upper[0]", fault.Unused},
-		{func(g *garment.Garment) { g.Pieces[0].Sides, g.Pieces[0].Under = []string{"side"}, []string{"side"} }, "Pieces[0].Under[0]", fault.Conflict},
-		{func(g *garment.Garment) { g.Drops[0].Under = []string{"side"} }, "Drops[0].Under[0]", fault.Conflict},
-		{func(g *garment.Garment) { g.Drops[0].Under = []string{"hip"} }, "Drops[0].Under[0]", fault.Unused},
+		{func(g *garment.Garment) { g.Pieces[0].Upper = nil }, "pieces[0].upper", fault.Missing},
+		{func(g *garment.Garment) { g.Drops[0].Upper = nil }, "drops[0].upper", fault.Missing},
+		{func(g *garment.Garment) { g.Pieces[0].Sides = nil }, "pieces[0].upper[0]", fault.Unused},
+		{func(g *garment.Garment) { g.Pieces[0].Sides, g.Pieces[0].Under = []string{"side"}, []string{"side"} }, "pieces[0].under[0]", fault.Conflict},
+		{func(g *garment.Garment) { g.Drops[0].Under = []string{"side"} }, "drops[0].under[0]", fault.Conflict},
+		{func(g *garment.Garment) { g.Drops[0].Under = []string{"hip"} }, "drops[0].under[0]", fault.Unused},
 	} {
 		g := garmentOf(t, unequal)
 		c.change(&g)

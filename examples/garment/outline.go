@@ -12,7 +12,7 @@ import (
 type side struct{ field, name string }
 
 func (c Corner) sides() [4]side {
-	return [...]side{{"Left", c.Left}, {"Right", c.Right}, {"Above", c.Above}, {"Below", c.Below}}
+	return [...]side{{"left", c.Left}, {"right", c.Right}, {"above", c.Above}, {"below", c.Below}}
 }
 
 // outlines is the lay of the pieces by their outlines, on the cloth of s; no
@@ -37,7 +37,7 @@ func (w *planner) outlines(s layout.Spec) (layout.Spec, error) {
 		one := layout.Spec{Cloth: layout.Cloth{Wide: r.Wide.Add(r.Long)}, Pieces: []layout.Piece{r}}
 		if _, err := one.Solve(); err != nil {
 			for _, f := range fault.Under("", err) {
-				f.Path = at("Pieces", i, "Outline")
+				f.Path = at("pieces", i, "outline")
 				a.Include("", fault.Faults{f})
 			}
 		}

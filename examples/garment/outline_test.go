@@ -207,12 +207,12 @@ func TestOutlineFaults(t *testing.T) {
 		want   string
 		reason error
 	}{
-		{func(p *garment.Piece) { p.Outline[2].Left = "cape" }, "Pieces[0].Outline[2].Left", fault.Unknown},
-		{func(p *garment.Piece) { p.Outline = make([]garment.Corner, garment.MaxParts+1) }, "Pieces[0].Outline", fault.Range},
-		{func(p *garment.Piece) { p.Outline[0].Y = units.Inch.Of(-1) }, "Pieces[0].Outline", fault.Conflict},
-		{func(p *garment.Piece) { p.Outline[7], p.Outline[8] = p.Outline[8], p.Outline[7] }, "Pieces[0].Outline", layout.ErrOutline},
-		{func(p *garment.Piece) { p.Outline = p.Outline[:2] }, "Pieces[0].Outline", fault.Range},
-		{func(p *garment.Piece) { p.Pair = true }, "Pieces[0].Outline", fault.Conflict},
+		{func(p *garment.Piece) { p.Outline[2].Left = "cape" }, "pieces[0].outline[2].left", fault.Unknown},
+		{func(p *garment.Piece) { p.Outline = make([]garment.Corner, garment.MaxParts+1) }, "pieces[0].outline", fault.Range},
+		{func(p *garment.Piece) { p.Outline[0].Y = units.Inch.Of(-1) }, "pieces[0].outline", fault.Conflict},
+		{func(p *garment.Piece) { p.Outline[7], p.Outline[8] = p.Outline[8], p.Outline[7] }, "pieces[0].outline", layout.ErrOutline},
+		{func(p *garment.Piece) { p.Outline = p.Outline[:2] }, "pieces[0].outline", fault.Range},
+		{func(p *garment.Piece) { p.Pair = true }, "pieces[0].outline", fault.Conflict},
 	} {
 		g, err := garment.Default()
 		if err != nil {

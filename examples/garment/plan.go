@@ -11,11 +11,13 @@ import (
 	"strings"
 
 	"example.com/clothyard/buttons"
+	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/gather"
 	"example.com/clothyard/hem"
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/yardage"
 	"example.com/clothyard/yardage/layout"
 )
@@ -23,96 +25,96 @@ import (
 // A Plan is everything that a garment comes to, twice where the choice matters:
 // as sewn with nothing trimmed, and as chosen.
 type Plan struct {
-	Spec     Garment
-	AsSewn   seam.AssemblyPlan // the seams as given, nothing trimmed first
-	Remedies []seam.Remedy     // what would mend the edges, the best first
-	Chosen   []seam.Remedy     // the remedies taken
-	AsChosen seam.AssemblyPlan
-	Edges    []EdgePlan
-	Hems     []HemPlan
-	Drops    []DropPlan
-	Frills   []FrillPlan
-	Cuffs    []CuffPlan
-	Stock    buttons.StockPlan
-	Hole     buttons.HolePlan
-	Rows     []RowPlan
-	Cloth    ClothPlan
-	Cuts     []Cut
+	Spec     Garment           `json:"spec,omitzero"`
+	AsSewn   seam.AssemblyPlan `json:"asSewn,omitzero"`   // the seams as given, nothing trimmed first
+	Remedies []seam.Remedy     `json:"remedies,omitzero"` // what would mend the edges, the best first
+	Chosen   []seam.Remedy     `json:"chosen,omitzero"`   // the remedies taken
+	AsChosen seam.AssemblyPlan `json:"asChosen,omitzero"`
+	Edges    []EdgePlan        `json:"edges,omitzero"`
+	Hems     []HemPlan         `json:"hems,omitzero"`
+	Drops    []DropPlan        `json:"drops,omitzero"`
+	Frills   []FrillPlan       `json:"frills,omitzero"`
+	Cuffs    []CuffPlan        `json:"cuffs,omitzero"`
+	Stock    buttons.StockPlan `json:"stock,omitzero"`
+	Hole     buttons.HolePlan  `json:"hole,omitzero"`
+	Rows     []RowPlan         `json:"rows,omitzero"`
+	Cloth    ClothPlan         `json:"cloth,omitzero"`
+	Cuts     []Cut             `json:"cuts,omitzero"`
 }
 
 // An EdgePlan is an edge, both ways.
 type EdgePlan struct {
-	Name     string
-	Drafted  units.Near
-	AsSewn   units.Near
-	AsChosen units.Near
-	AtHem    units.Near // AsSewn along the hem where it comes out longer than drafted; zero if it does not
+	Name     string     `json:"name,omitzero"`
+	Drafted  units.Near `json:"drafted,omitzero"`
+	AsSewn   units.Near `json:"asSewn,omitzero"`
+	AsChosen units.Near `json:"asChosen,omitzero"`
+	AtHem    units.Near `json:"atHem,omitzero"` // AsSewn along the hem where it comes out longer than drafted; zero if it does not
 }
 
 // A HemPlan is a hem, both ways: as the allowance was drafted, and cut to what
 // the hem takes.
 type HemPlan struct {
-	Name     string
-	AsSewn   hem.Plan
-	AsChosen hem.Plan
+	Name     string   `json:"name,omitzero"`
+	AsSewn   hem.Plan `json:"asSewn,omitzero"`
+	AsChosen hem.Plan `json:"asChosen,omitzero"`
 }
 
 // A DropPlan is a length from a seam line to the hem, both ways.
 type DropPlan struct {
-	Name     string
-	Drafted  units.Length
-	AsSewn   units.Length
-	AsChosen units.Length
+	Name     string       `json:"name,omitzero"`
+	Drafted  units.Length `json:"drafted,omitzero"`
+	AsSewn   units.Length `json:"asSewn,omitzero"`
+	AsChosen units.Length `json:"asChosen,omitzero"`
 }
 
 // A FrillPlan is a frill on its edge as chosen.
 type FrillPlan struct {
-	Name   string
-	Ruffle gather.RufflePlan
-	Double units.Length // each piece of the strip for a fullness of exactly 2
-	Spread units.Length // the edge if its piece were spread to follow its partner instead; zero where there is nothing to follow
-	Thin   units.Ratio  // the fullness on it then
+	Name   string            `json:"name,omitzero"`
+	Ruffle gather.RufflePlan `json:"ruffle,omitzero"`
+	Double units.Length      `json:"double,omitzero"` // each piece of the strip for a fullness of exactly 2
+	Spread units.Length      `json:"spread,omitzero"` // the edge if its piece were spread to follow its partner instead; zero where there is nothing to follow
+	Thin   units.Ratio       `json:"thin,omitzero"`   // the fullness on it then
 }
 
 // A CuffPlan is a cuff with the sleeve as drafted, as sewn and as chosen.
 type CuffPlan struct {
-	Name     string
-	Drafted  gather.CuffPlan
-	AsSewn   gather.CuffPlan
-	AsChosen gather.CuffPlan
+	Name     string          `json:"name,omitzero"`
+	Drafted  gather.CuffPlan `json:"drafted,omitzero"`
+	AsSewn   gather.CuffPlan `json:"asSewn,omitzero"`
+	AsChosen gather.CuffPlan `json:"asChosen,omitzero"`
 }
 
 // A RowPlan is a row of buttons as drafted and with the buttons there are.
 type RowPlan struct {
-	Name      string
-	Drafted   buttons.RowPlan
-	AsChosen  buttons.RowPlan
-	Hole      buttons.HolePlan // in the direction chosen, measured from the button
-	Lap       buttons.LapPlan  // in the direction chosen
-	Across    buttons.LapPlan  // if the holes were horizontal
-	BelowThen units.Length     // from the last button to the finished hem as sewn; zero without a drop
-	BelowNow  units.Length     // the same as chosen
+	Name      string           `json:"name,omitzero"`
+	Drafted   buttons.RowPlan  `json:"drafted,omitzero"`
+	AsChosen  buttons.RowPlan  `json:"asChosen,omitzero"`
+	Hole      buttons.HolePlan `json:"hole,omitzero"`      // in the direction chosen, measured from the button
+	Lap       buttons.LapPlan  `json:"lap,omitzero"`       // in the direction chosen
+	Across    buttons.LapPlan  `json:"across,omitzero"`    // if the holes were horizontal
+	BelowThen units.Length     `json:"belowThen,omitzero"` // from the last button to the finished hem as sewn; zero without a drop
+	BelowNow  units.Length     `json:"belowNow,omitzero"`  // the same as chosen
 }
 
 // A ClothPlan is the cloth set against the pieces.
 type ClothPlan struct {
-	Width    yardage.WidthPlan // by the printed chart and by area
-	Pieces   units.Area        // of all the rectangles
-	Own      layout.Plan       // a lay of your own, proven; no placements if none was given or it does not hold
-	OwnFault string            // why a lay of your own does not hold, a fault a line; empty if it does
-	Lay      layout.Plan       // the lay of rectangles found
-	Nest     layout.Plan       // the lay of outlines found; no placements where no piece has one
-	Need     units.Length      // the length of the lay that is used: your own, else the one found
-	Remnant  yardage.RemnantPlan
-	Purchase yardage.PurchasePlan
+	Width    yardage.WidthPlan    `json:"width,omitzero"`    // by the printed chart and by area
+	Pieces   units.Area           `json:"pieces,omitzero"`   // of all the rectangles
+	Own      layout.Plan          `json:"own,omitzero"`      // a lay of your own, proven; no placements if none was given or it does not hold
+	OwnFault string               `json:"ownFault,omitzero"` // why a lay of your own does not hold, a fault a line; empty if it does
+	Lay      layout.Plan          `json:"lay,omitzero"`      // the lay of rectangles found
+	Nest     layout.Plan          `json:"nest,omitzero"`     // the lay of outlines found; no placements where no piece has one
+	Need     units.Length         `json:"need,omitzero"`     // the length of the lay that is used: your own, else the one found
+	Remnant  yardage.RemnantPlan  `json:"remnant,omitzero"`
+	Purchase yardage.PurchasePlan `json:"purchase,omitzero"`
 }
 
 // A Cut is an allowance to be cut otherwise than the tissue has it.
 type Cut struct {
-	Seam   string
-	Where  string
-	Tissue units.Length
-	Cut    units.Length
+	Seam   string       `json:"seam,omitzero"`
+	Where  string       `json:"where,omitzero"`
+	Tissue units.Length `json:"tissue,omitzero"`
+	Cut    units.Length `json:"cut,omitzero"`
 }
 
 // planner carries what is found on the way.
@@ -138,7 +140,7 @@ func (g Garment) Plan(ctx context.Context) (Plan, error) {
 		return Plan{}, inOrder(w.audit.Err())
 	}
 	if err := w.assemble(); err != nil {
-		return Plan{}, err
+		return Plan{}, bind.Lower(err)
 	}
 	w.edges()
 	w.plies()
@@ -151,7 +153,7 @@ func (g Garment) Plan(ctx context.Context) (Plan, error) {
 		return Plan{}, inOrder(w.audit.Err())
 	}
 	if err := w.cloth(ctx); err != nil {
-		return Plan{}, err
+		return Plan{}, bind.Lower(err)
 	}
 	return w.p, nil
 }
@@ -159,10 +161,10 @@ func (g Garment) Plan(ctx context.Context) (Plan, error) {
 // inOrder sorts faults by the fields of the garment, and within a list by place.
 func inOrder(err error) error {
 	var faults fault.Faults
-	if !errors.As(err, &faults) {
+	if !errors.As(bind.Lower(err), &faults) {
 		return err
 	}
-	garment := reflect.TypeFor[Garment]()
+	fields := reflect.VisibleFields(reflect.TypeFor[Garment]())
 	place := func(f *fault.Fault) (field, index int) {
 		name := f.Path
 		if i := strings.IndexAny(name, ".["); i >= 0 {
@@ -172,9 +174,7 @@ func inOrder(err error) error {
 			}
 			name = name[:i]
 		}
-		if sf, ok := garment.FieldByName(name); ok {
-			field = sf.Index[0]
-		}
+		field = slices.IndexFunc(fields, func(f reflect.StructField) bool { return noun.Key(f.Name) == name })
 		return field, index
 	}
 	slices.SortStableFunc(faults, func(a, b *fault.Fault) int {
@@ -192,62 +192,62 @@ func at(list string, i int, field string) string {
 // check looks at counts, names and references before any sum.
 func (w *planner) check() {
 	g, a := w.g, &w.audit
-	a.Text("Title", g.Title)
-	a.Text("Scene", g.Scene)
-	a.Text("Cloth.Name", g.Cloth.Name)
+	a.Text("title", g.Title)
+	a.Text("scene", g.Scene)
+	a.Text("cloth.name", g.Cloth.Name)
 	if g.Cloth.Work != 0 {
-		a.Count("Cloth.Work", g.Cloth.Work, 1, maxWork)
+		a.Count("cloth.work", g.Cloth.Work, 1, maxWork)
 	}
 	for _, n := range [...]struct {
 		list string
 		n    int
-	}{{"Seams", len(g.Seams)}, {"Edges", len(g.Edges)}, {"Pairs", len(g.Pairs)}, {"Hems", len(g.Hems)}, {"Drops", len(g.Drops)},
-		{"Frills", len(g.Frills)}, {"Cuffs", len(g.Cuffs)}, {"Rows", len(g.Rows)}, {"Pieces", len(g.Pieces)}, {"Kit", len(g.Kit)}, {"Care", len(g.Care)}} {
+	}{{"seams", len(g.Seams)}, {"edges", len(g.Edges)}, {"pairs", len(g.Pairs)}, {"hems", len(g.Hems)}, {"drops", len(g.Drops)},
+		{"frills", len(g.Frills)}, {"cuffs", len(g.Cuffs)}, {"rows", len(g.Rows)}, {"pieces", len(g.Pieces)}, {"kit", len(g.Kit)}, {"care", len(g.Care)}} {
 		a.Count(n.list, n.n, 0, MaxParts)
 	}
-	a.Count("Work", len(g.Work), 0, MaxTasks)
-	a.Count("Lay", len(g.Lay), 0, layout.MaxPieces)
+	a.Count("work", len(g.Work), 0, MaxTasks)
+	a.Count("lay", len(g.Lay), 0, layout.MaxPieces)
 	for i, t := range g.Work {
-		a.Count(at("Work", i, "Before"), len(t.Before), 0, MaxParts)
-		a.Count(at("Work", i, "Seams"), len(t.Seams), 0, MaxParts)
-		a.Count(at("Work", i, "After"), len(t.After), 0, MaxParts)
-		a.Count(at("Work", i, "Check"), len(t.Check), 0, MaxParts)
+		a.Count(at("work", i, "before"), len(t.Before), 0, MaxParts)
+		a.Count(at("work", i, "seams"), len(t.Seams), 0, MaxParts)
+		a.Count(at("work", i, "after"), len(t.After), 0, MaxParts)
+		a.Count(at("work", i, "check"), len(t.Check), 0, MaxParts)
 	}
 	for i, d := range g.Drops {
-		a.Count(at("Drops", i, "Seams"), len(d.Seams), 0, MaxParts)
+		a.Count(at("drops", i, "seams"), len(d.Seams), 0, MaxParts)
 	}
 	if a.Failed() {
 		return
 	}
 	if len(g.Edges) == 0 {
-		a.Fault("Edges", "", "at least one edge", fault.Missing)
+		a.Fault("edges", "", "at least one edge", fault.Missing)
 	}
 	for i, s := range g.Seams {
 		if s.Times != 0 {
-			a.Count(at("Seams", i, "Times"), s.Times, 1, MaxParts)
+			a.Count(at("seams", i, "times"), s.Times, 1, MaxParts)
 		}
-		a.Text(at("Seams", i, "Where"), s.Where)
-		a.Text(at("Seams", i, "Press"), s.Press)
+		a.Text(at("seams", i, "where"), s.Where)
+		a.Text(at("seams", i, "press"), s.Press)
 		_, err := s.Spec.Plan()
-		a.Include(at("Seams", i, "Spec"), err)
+		a.Include(at("seams", i, "spec"), err)
 	}
 	for i, h := range g.Hems {
 		_, err := h.Spec.Plan()
-		a.Include(at("Hems", i, "Spec"), err)
+		a.Include(at("hems", i, "spec"), err)
 	}
 	for i, r := range g.Rows {
 		_, err := r.Row.Plan()
-		a.Include(at("Rows", i, "Row"), err)
+		a.Include(at("rows", i, "row"), err)
 	}
 	w.texts()
-	names(a, "Seams", len(g.Seams), func(i int) string { return g.Seams[i].Name })
-	names(a, "Edges", len(g.Edges), func(i int) string { return g.Edges[i].Name })
-	names(a, "Hems", len(g.Hems), func(i int) string { return g.Hems[i].Name })
-	names(a, "Drops", len(g.Drops), func(i int) string { return g.Drops[i].Name })
-	names(a, "Frills", len(g.Frills), func(i int) string { return g.Frills[i].Name })
-	names(a, "Cuffs", len(g.Cuffs), func(i int) string { return g.Cuffs[i].Name })
-	names(a, "Rows", len(g.Rows), func(i int) string { return g.Rows[i].Name })
-	names(a, "Pieces", len(g.Pieces), func(i int) string { return g.Pieces[i].Name })
+	names(a, "seams", len(g.Seams), func(i int) string { return g.Seams[i].Name })
+	names(a, "edges", len(g.Edges), func(i int) string { return g.Edges[i].Name })
+	names(a, "hems", len(g.Hems), func(i int) string { return g.Hems[i].Name })
+	names(a, "drops", len(g.Drops), func(i int) string { return g.Drops[i].Name })
+	names(a, "frills", len(g.Frills), func(i int) string { return g.Frills[i].Name })
+	names(a, "cuffs", len(g.Cuffs), func(i int) string { return g.Cuffs[i].Name })
+	names(a, "rows", len(g.Rows), func(i int) string { return g.Rows[i].Name })
+	names(a, "pieces", len(g.Pieces), func(i int) string { return g.Pieces[i].Name })
 	w.references()
 }
 
@@ -259,11 +259,11 @@ func names(a *fault.Audit, list string, n int, name func(int) string) {
 	for i := range n {
 		switch s := name(i); {
 		case s == "":
-			a.Fault(at(list, i, "Name"), "", "a name", fault.Missing)
+			a.Fault(at(list, i, "name"), "", "a name", fault.Missing)
 		case seen[s]:
-			a.Fault(at(list, i, "Name"), strconv.Quote(s), "a name that no other has", fault.Twice)
+			a.Fault(at(list, i, "name"), strconv.Quote(s), "a name that no other has", fault.Twice)
 		default:
-			a.Text(at(list, i, "Name"), s)
+			a.Text(at(list, i, "name"), s)
 			seen[s] = true
 		}
 	}
@@ -282,90 +282,90 @@ func (w *planner) refer(path, name, what string, optional bool, found func(strin
 func (w *planner) references() {
 	g := w.g
 	for i, e := range g.Edges {
-		w.refer(at("Edges", i, "Of"), e.Of, "an edge", true, g.edge)
+		w.refer(at("edges", i, "of"), e.Of, "an edge", true, g.edge)
 		if e.Of == e.Name && e.Of != "" || e.Of != "" && g.edge(e.Of) >= 0 && g.Edges[g.edge(e.Of)].Of != "" {
-			w.audit.Fault(at("Edges", i, "Of"), strconv.Quote(e.Of), "an edge that is given by its own length", fault.Conflict)
+			w.audit.Fault(at("edges", i, "of"), strconv.Quote(e.Of), "an edge that is given by its own length", fault.Conflict)
 		}
 		if e.Of != "" && !e.Net.IsZero() {
-			w.audit.Fault(at("Edges", i, "Net"), e.Net.String(), "none where Of is given", fault.Unused)
+			w.audit.Fault(at("edges", i, "net"), e.Net.String(), "none where Of is given", fault.Unused)
 		}
 		if e.Of != "" && len(e.Crossings) > 0 {
-			w.audit.Fault(at("Edges", i, "Crossings"), fmt.Sprint(len(e.Crossings)), "none where Of is given, which has them", fault.Unused)
+			w.audit.Fault(at("edges", i, "crossings"), fmt.Sprint(len(e.Crossings)), "none where Of is given, which has them", fault.Unused)
 		}
 		if e.Of == "" && !e.Depth.IsZero() {
-			w.audit.Fault(at("Edges", i, "Depth"), e.Depth.String(), "none without Of", fault.Unused)
+			w.audit.Fault(at("edges", i, "depth"), e.Depth.String(), "none without Of", fault.Unused)
 		}
-		w.refer(at("Edges", i, "Hem"), e.Hem, "a hem", true, g.hem)
-		w.refer(at("Edges", i, "Slit"), e.Slit, "a slit hem", true, g.hem)
+		w.refer(at("edges", i, "hem"), e.Hem, "a hem", true, g.hem)
+		w.refer(at("edges", i, "slit"), e.Slit, "a slit hem", true, g.hem)
 		if k := g.hem(e.Slit); k >= 0 && g.Hems[k].Spec.Kind != hem.Slit {
-			w.audit.Fault(at("Edges", i, "Slit"), strconv.Quote(e.Slit), "a hem of the kind slit", fault.Conflict)
+			w.audit.Fault(at("edges", i, "slit"), strconv.Quote(e.Slit), "a hem of the kind slit", fault.Conflict)
 		}
 		if k := g.hem(e.Hem); k >= 0 && g.Hems[k].Spec.Kind == hem.Slit {
-			w.audit.Fault(at("Edges", i, "Hem"), strconv.Quote(e.Hem), "a hem that is not a slit", fault.Conflict)
+			w.audit.Fault(at("edges", i, "hem"), strconv.Quote(e.Hem), "a hem that is not a slit", fault.Conflict)
 		}
-		w.audit.Text(at("Edges", i, "Note"), e.Note)
+		w.audit.Text(at("edges", i, "note"), e.Note)
 	}
 	for i, d := range g.Drops {
-		w.audit.Need(at("Drops", i, "Drafted"), d.Drafted)
+		w.audit.Need(at("drops", i, "drafted"), d.Drafted)
 		for k, s := range d.Seams {
-			w.refer(at("Drops", i, "Seams")+"["+strconv.Itoa(k)+"]", s, "a seam", false, g.seam)
+			w.refer(at("drops", i, "seams")+"["+strconv.Itoa(k)+"]", s, "a seam", false, g.seam)
 		}
-		w.checkPlies(at("Drops", i, ""), d.Seams, d.Upper, d.Under, func(string) bool { return false })
-		w.refer(at("Drops", i, "Hem"), d.Hem, "a hem", true, g.hem)
+		w.checkPlies(at("drops", i, ""), d.Seams, d.Upper, d.Under, func(string) bool { return false })
+		w.refer(at("drops", i, "hem"), d.Hem, "a hem", true, g.hem)
 	}
 	for i, f := range g.Frills {
-		w.refer(at("Frills", i, "Edge"), f.Edge, "an edge", false, g.edge)
+		w.refer(at("frills", i, "edge"), f.Edge, "an edge", false, g.edge)
 		if !f.Spec.Strip.Edge.IsZero() {
-			w.audit.Fault(at("Frills", i, "Spec.Strip.Edge"), f.Spec.Strip.Edge.String(), "none: Edge names it", fault.Unused)
+			w.audit.Fault(at("frills", i, "spec.strip.edge"), f.Spec.Strip.Edge.String(), "none: Edge names it", fault.Unused)
 		}
 	}
 	for i, c := range g.Cuffs {
-		w.refer(at("Cuffs", i, "Edge"), c.Edge, "an edge", false, g.edge)
+		w.refer(at("cuffs", i, "edge"), c.Edge, "an edge", false, g.edge)
 		if !c.Spec.Sleeve.IsZero() {
-			w.audit.Fault(at("Cuffs", i, "Spec.Sleeve"), c.Spec.Sleeve.String(), "none: Edge names it", fault.Unused)
+			w.audit.Fault(at("cuffs", i, "spec.sleeve"), c.Spec.Sleeve.String(), "none: Edge names it", fault.Unused)
 		}
 	}
 	for i, r := range g.Rows {
-		w.refer(at("Rows", i, "Drop"), r.Drop, "a drop", true, g.drop)
+		w.refer(at("rows", i, "drop"), r.Drop, "a drop", true, g.drop)
 		if r.Times != 0 {
-			w.audit.Count(at("Rows", i, "Times"), r.Times, 1, MaxParts)
+			w.audit.Count(at("rows", i, "times"), r.Times, 1, MaxParts)
 		}
 	}
 	total := 0
 	for i, p := range g.Pieces {
-		w.audit.Need(at("Pieces", i, "Wide"), p.Wide)
-		w.audit.Need(at("Pieces", i, "Long"), p.Long)
-		w.audit.Count(at("Pieces", i, "Count"), p.Count, 1, layout.MaxPieces)
-		w.audit.Count(at("Pieces", i, "Sides"), len(p.Sides), 0, 2)
-		w.audit.Count(at("Pieces", i, "Ends"), len(p.Ends), 0, 2)
+		w.audit.Need(at("pieces", i, "wide"), p.Wide)
+		w.audit.Need(at("pieces", i, "long"), p.Long)
+		w.audit.Count(at("pieces", i, "count"), p.Count, 1, layout.MaxPieces)
+		w.audit.Count(at("pieces", i, "sides"), len(p.Sides), 0, 2)
+		w.audit.Count(at("pieces", i, "ends"), len(p.Ends), 0, 2)
 		for k, s := range p.Sides {
-			w.refer(at("Pieces", i, "Sides")+"["+strconv.Itoa(k)+"]", s, "a seam", false, g.seam)
+			w.refer(at("pieces", i, "sides")+"["+strconv.Itoa(k)+"]", s, "a seam", false, g.seam)
 		}
 		for k, s := range p.Ends {
-			w.refer(at("Pieces", i, "Ends")+"["+strconv.Itoa(k)+"]", s, "a seam", false, g.seam)
+			w.refer(at("pieces", i, "ends")+"["+strconv.Itoa(k)+"]", s, "a seam", false, g.seam)
 		}
-		w.checkPlies(at("Pieces", i, ""), p.seams(), p.Upper, p.Under, p.both)
-		w.refer(at("Pieces", i, "Hem"), p.Hem, "a hem", true, g.hem)
-		w.audit.Count(at("Pieces", i, "Outline"), len(p.Outline), 0, MaxParts)
+		w.checkPlies(at("pieces", i, ""), p.seams(), p.Upper, p.Under, p.both)
+		w.refer(at("pieces", i, "hem"), p.Hem, "a hem", true, g.hem)
+		w.audit.Count(at("pieces", i, "outline"), len(p.Outline), 0, MaxParts)
 		for k, c := range p.Outline[:min(len(p.Outline), MaxParts)] {
-			path := at("Pieces", i, "Outline") + "[" + strconv.Itoa(k) + "]"
+			path := at("pieces", i, "outline") + "[" + strconv.Itoa(k) + "]"
 			for _, side := range c.sides() {
 				w.refer(path+"."+side.field, side.name, "a seam or a hem", true, func(name string) int { return max(g.seam(name), g.hem(name)) })
 			}
 		}
 		total += min(p.Count, layout.MaxPieces)
 	}
-	w.audit.Count("Pieces", total, 0, layout.MaxPieces)
+	w.audit.Count("pieces", total, 0, layout.MaxPieces)
 	for i, l := range g.Lay {
-		w.refer(at("Lay", i, "Piece"), l.Piece, "a piece", false, g.piece)
+		w.refer(at("lay", i, "piece"), l.Piece, "a piece", false, g.piece)
 	}
 	if len(g.Pieces) > 0 {
-		w.audit.Need("Cloth.Width", g.Cloth.Width)
-		w.audit.Need("Cloth.Have", g.Cloth.Have)
+		w.audit.Need("cloth.width", g.Cloth.Width)
+		w.audit.Need("cloth.have", g.Cloth.Have)
 	}
 	if len(g.Rows) > 0 {
-		w.audit.Need("Tin.Diameter", g.Tin.Diameter)
-		w.audit.Count("Tin.Have", g.Tin.Have, 1, buttons.MaxCount)
+		w.audit.Need("tin.diameter", g.Tin.Diameter)
+		w.audit.Count("tin.have", g.Tin.Have, 1, buttons.MaxCount)
 	}
 	w.tasks()
 }
@@ -374,26 +374,26 @@ func (w *planner) references() {
 func (w *planner) tasks() {
 	g := w.g
 	for i, t := range g.Work {
-		w.audit.Text(at("Work", i, "Title"), t.Title)
+		w.audit.Text(at("work", i, "title"), t.Title)
 		if t.Title == "" {
-			w.audit.Fault(at("Work", i, "Title"), "", "what is done", fault.Missing)
+			w.audit.Fault(at("work", i, "title"), "", "what is done", fault.Missing)
 		}
-		w.refer(at("Work", i, "Swatch"), t.Swatch, "a seam", true, g.seam)
+		w.refer(at("work", i, "swatch"), t.Swatch, "a seam", true, g.seam)
 		for k, s := range t.Seams {
-			w.refer(at("Work", i, "Seams")+"["+strconv.Itoa(k)+"]", s, "a seam", false, g.seam)
+			w.refer(at("work", i, "seams")+"["+strconv.Itoa(k)+"]", s, "a seam", false, g.seam)
 		}
-		w.refer(at("Work", i, "Frill"), t.Frill, "a frill", true, g.frill)
-		w.refer(at("Work", i, "Cuff"), t.Cuff, "a cuff", true, g.cuff)
-		w.refer(at("Work", i, "Hem"), t.Hem, "a hem", true, g.hem)
-		w.refer(at("Work", i, "Row"), t.Row, "a row", true, g.row)
+		w.refer(at("work", i, "frill"), t.Frill, "a frill", true, g.frill)
+		w.refer(at("work", i, "cuff"), t.Cuff, "a cuff", true, g.cuff)
+		w.refer(at("work", i, "hem"), t.Hem, "a hem", true, g.hem)
+		w.refer(at("work", i, "row"), t.Row, "a row", true, g.row)
 		for k, c := range t.Check {
-			path := at("Work", i, "Check") + "[" + strconv.Itoa(k) + "]"
-			w.refer(path+".Edge", c.Edge, "an edge", true, g.edge)
-			w.refer(path+".Drop", c.Drop, "a drop", true, g.drop)
+			path := at("work", i, "check") + "[" + strconv.Itoa(k) + "]"
+			w.refer(path+".edge", c.Edge, "an edge", true, g.edge)
+			w.refer(path+".drop", c.Drop, "a drop", true, g.drop)
 			if c.Edge == "" && c.Drop == "" {
-				w.audit.Need(path+".Want", c.Want)
+				w.audit.Need(path+".want", c.Want)
 			} else if !c.Want.IsZero() {
-				w.audit.Fault(path+".Want", c.Want.String(), "none: the edge or the drop gives it", fault.Unused)
+				w.audit.Fault(path+".want", c.Want.String(), "none: the edge or the drop gives it", fault.Unused)
 			}
 		}
 	}
@@ -455,7 +455,7 @@ func (w *planner) nets() {
 		}
 		lost := w.p.Hems[k].AsSewn.Lost
 		if !lost.Less(w.net[i]) {
-			w.audit.Fault(at("Edges", i, "Slit"), strconv.Quote(e.Slit), "a slit that takes less than the "+w.net[i].String()+" of the edge, not "+lost.String(), fault.Range)
+			w.audit.Fault(at("edges", i, "slit"), strconv.Quote(e.Slit), "a slit that takes less than the "+w.net[i].String()+" of the edge, not "+lost.String(), fault.Range)
 		}
 		w.net[i] = w.net[i].Sub(lost)
 	}
@@ -558,7 +558,7 @@ func (w *planner) hems() {
 			s.Cut = p.Taken
 			var err error
 			q, err = s.Plan()
-			w.audit.Include(at("Hems", i, "Spec"), err)
+			w.audit.Include(at("hems", i, "spec"), err)
 		}
 		w.p.Hems = append(w.p.Hems, HemPlan{h.Name, p, q})
 	}
@@ -606,9 +606,9 @@ func (w *planner) frills() {
 	for i, f := range w.g.Frills {
 		e := w.p.Edges[w.g.edge(f.Edge)]
 		spec := f.Spec
-		spec.Strip.Edge = w.exactly(at("Frills", i, "Edge"), e.AsChosen)
+		spec.Strip.Edge = w.exactly(at("frills", i, "edge"), e.AsChosen)
 		r, err := spec.Plan()
-		w.audit.Include(at("Frills", i, "Spec"), err)
+		w.audit.Include(at("frills", i, "spec"), err)
 		if err != nil {
 			continue
 		}
@@ -650,10 +650,10 @@ func (w *planner) cuffs() {
 			n  units.Near
 		}{{&p.Drafted, e.Drafted}, {&p.AsSewn, e.AsSewn}, {&p.AsChosen, e.AsChosen}} {
 			spec := c.Spec
-			spec.Sleeve = w.exactly(at("Cuffs", i, "Edge"), way.n)
+			spec.Sleeve = w.exactly(at("cuffs", i, "edge"), way.n)
 			plan, err := spec.Plan()
 			*way.to = plan
-			w.audit.Include(at("Cuffs", i, "Spec"), err)
+			w.audit.Include(at("cuffs", i, "spec"), err)
 			if err != nil {
 				break
 			}

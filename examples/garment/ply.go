@@ -22,10 +22,10 @@ func (w *planner) ply(p seam.AssemblyPlan, name string, upper, under []string, o
 // plies checks that every part says which ply it is of a seam whose plies differ.
 func (w *planner) plies() {
 	for i, d := range w.g.Drops {
-		w.said(at("Drops", i, "Upper"), d.Seams, d.Upper, d.Under, "keep", func(s seam.Side) units.Length { return s.Drift })
+		w.said(at("drops", i, "upper"), d.Seams, d.Upper, d.Under, "keep", func(s seam.Side) units.Length { return s.Drift })
 	}
 	for i, p := range w.g.Pieces {
-		w.said(at("Pieces", i, "Upper"), p.seams(), p.Upper, p.Under, "are cut at", func(s seam.Side) units.Length { return s.Cut })
+		w.said(at("pieces", i, "upper"), p.seams(), p.Upper, p.Under, "are cut at", func(s seam.Side) units.Length { return s.Cut })
 	}
 }
 
@@ -75,7 +75,7 @@ func (w *planner) checkPlies(path string, seams, upper, under []string, both fun
 	for _, list := range [...]struct {
 		field string
 		names []string
-	}{{"Upper", upper}, {"Under", under}} {
+	}{{"upper", upper}, {"under", under}} {
 		w.audit.Count(path+list.field, len(list.names), 0, MaxParts)
 		for i, name := range list.names[:min(len(list.names), MaxParts)] {
 			path := path + list.field + "[" + strconv.Itoa(i) + "]"
@@ -84,7 +84,7 @@ func (w *planner) checkPlies(path string, seams, upper, under []string, both fun
 				w.audit.Fault(path, quote(name), "a seam that it has", fault.Unused)
 			case slices.Contains(list.names[:i], name):
 				w.audit.Fault(path, quote(name), "each seam once", fault.Twice)
-			case list.field == "Under" && slices.Contains(upper, name) && !both(name):
+			case list.field == "under" && slices.Contains(upper, name) && !both(name):
 				w.audit.Fault(path, quote(name), "one of upper and under, unless the seam joins two sides of the same piece", fault.Conflict)
 			}
 		}

@@ -7,9 +7,9 @@ import (
 	"strconv"
 	"strings"
 
-	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/yardage/layout"
 )
 
@@ -75,28 +75,11 @@ func (n number) quarters() (quarters int, ok bool) {
 // ratio is a length as a number of the file's units.
 func ratio(l units.Length) units.Ratio { return l.In(units.Inch) }
 
-// readNodes reads a file of JSON values, one after another.
-func readNodes(r io.Reader) ([]bind.Node, error) {
-	data, err := io.ReadAll(io.LimitReader(r, MaxFile+1))
-	if err != nil {
-		return nil, err
-	}
-	if len(data) > MaxFile {
-		return nil, fault.Faults{{Got: "a longer file", Limit: fmt.Sprintf("at most %d bytes", MaxFile), Kind: fault.Range}}
-	}
-	return bind.ParseAll(data, MaxValues)
-}
+// reader reads within the bounds of a file.
+var reader = noun.Reader{MaxBytes: MaxFile, MaxNodes: MaxValues}
 
-func readInstance(r io.Reader) (instance, error) {
-	nodes, err := readNodes(r)
-	if err != nil {
-		return instance{}, err
-	}
-	if len(nodes) != 1 {
-		return instance{}, fault.Faults{{Got: fmt.Sprintf("%d JSON values", len(nodes)), Limit: "one object", Kind: fault.Form}}
-	}
-	var in instance
-	if err := (bind.Reader{}).Read(nodes[0], &in); err != nil {
+func readInstance(r io.Reader) (in instance, err error) {
+	if err := reader.Read(r, &in); err != nil {
 		return instance{}, err
 	}
 	for i := range in.Pieces {
@@ -264,8 +247,8 @@ type lay struct {
 	Width      number      `json:"width"`
 	Length     number      `json:"length"`
 	Density    number      `json:"density"` // in percent, rounded; for reading only
-	Seed       uint64      `json:"seed"`    // zero is an answer
-	Work       int         `json:"work"`    // zero is an answer
+	Seed       uint64      `json:"seed" noun:"zero"`
+	Work       int         `json:"work" noun:"zero"`
 	Placements []placement `json:"placements"`
 }
 
@@ -319,15 +302,9 @@ func (in instance) write(p layout.Plan) (lay, error) {
 
 // readLays reads a file of lays.
 func readLays(r io.Reader) ([]lay, error) {
-	nodes, err := readNodes(r)
+	lays, err := noun.ReadAll[lay](reader, r)
 	if err != nil {
-		return nil, err
-	}
-	lays := make([]lay, len(nodes))
-	for i, n := range nodes {
-		if err := (bind.Reader{}).Read(n, &lays[i]); err != nil {
-			return nil, fault.Under(layPath(i), err)
-		}
+		return nil, fault.Under("lays", err)
 	}
 	return lays, nil
 }

@@ -35,7 +35,7 @@ import (
 	"slices"
 	"time"
 
-	"example.com/clothyard/examples/internal/bind"
+	"example.com/clothyard/examples/internal/console"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
@@ -68,7 +68,7 @@ type options struct {
 
 // run is the program; it is stopped where ctx is done.
 func run(ctx context.Context, args []string, stdout, errs io.Writer) int {
-	errs = bind.Console(errs)
+	errs = console.Writer(errs)
 	var o options
 	flags := flag.NewFlagSet("lay", flag.ContinueOnError)
 	flags.SetOutput(errs)
@@ -104,7 +104,7 @@ func run(ctx context.Context, args []string, stdout, errs io.Writer) int {
 			if out.Flush() != nil {
 				break
 			}
-			fmt.Fprintf(errs, "%s: %v\n", path, bind.Most(err))
+			fmt.Fprintf(errs, "%s: %v\n", path, fault.Most(err))
 			code = 1
 		}
 	}

@@ -5,7 +5,6 @@ import (
 	"path/filepath"
 	"strings"
 
-	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/section"
 )
@@ -21,12 +20,12 @@ type picture interface {
 func draw(dir string, p picture, in []units.Notation) ([]string, error) {
 	stages, err := p.Sections(units.Length{})
 	if err != nil {
-		return nil, bind.Lower(err)
+		return nil, err
 	}
 	pictures := make([][]byte, len(stages))
 	for i, d := range stages {
 		if pictures[i], err = d.SVG(in...); err != nil {
-			return nil, bind.Lower(err)
+			return nil, err
 		}
 	}
 	if err := os.MkdirAll(dir, 0o755); err != nil {

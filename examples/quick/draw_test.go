@@ -137,9 +137,9 @@ func TestDrawNames(t *testing.T) {
 		}
 	}
 	var names []string
-	for _, s := range sums() {
-		if s.drawn {
-			names = append(names, s.name)
+	for e := range sums.All() {
+		if _, drawn := e.NewPlan().(picture); drawn {
+			names = append(names, e.Name())
 		}
 	}
 	if want := []string{"seam.seam", "hem.hem", "hem.casing", "hem.tucks"}; !slices.Equal(names, want) {

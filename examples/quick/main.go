@@ -19,17 +19,20 @@ package main
 import (
 	"bufio"
 	"bytes"
+	"encoding/json"
 	"errors"
 	"flag"
 	"fmt"
 	"io"
 	"os"
-	"reflect"
+	"slices"
 	"strings"
 
 	"example.com/clothyard/examples/internal/bind"
+	"example.com/clothyard/examples/internal/console"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -38,7 +41,8 @@ func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 const usage = `usage: quick [flags] SUM name=value...    one sum
        quick [flags]                         one JSON object a line from standard input
        quick -sums                           the names of the sums
-       quick -fields SUM                     the fields that a sum reads
+       quick -fields SUM                     what each field of a sum means
+       quick -shape SUM                      the JSON Schema of a sum, for editors
        quick -draw DIR SUM name=value...     one sum, and its pictures stage by stage
 
 A length carries its unit: first='3/16 in', drafted='1.5 cm'. A field of a field
@@ -49,7 +53,7 @@ flags:
 
 // A desk holds what the flags say and where answers go.
 type desk struct {
-	reader   units.Parser
+	reader   noun.Reader
 	notation []units.Notation
 	asJSON   bool
 	pictures string // the folder that drawings go to; none if empty
@@ -58,7 +62,7 @@ type desk struct {
 }
 
 func run(args []string, in io.Reader, out, errs io.Writer) int {
-	errs = bind.Console(errs)
+	errs = console.Writer(errs)
 	d := desk{out: bufio.NewWriter(out), errs: errs}
 	flags := flag.NewFlagSet("quick", flag.ContinueOnError)
 	flags.SetOutput(errs)
@@ -67,11 +71,12 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		flags.PrintDefaults()
 	}
 	flags.BoolVar(&d.asJSON, "json", false, "answer in JSON, one object a line, lengths in exact text")
-	flags.TextVar(&d.reader.Bare, "bare", units.NoUnit, "the `unit` of a number that names none")
-	flags.BoolVar(&d.reader.DecimalComma, "comma", false, "take 1,5 for 1.5")
+	flags.TextVar(&d.reader.Parser.Bare, "bare", units.NoUnit, "the `unit` of a number that names none")
+	flags.BoolVar(&d.reader.Parser.DecimalComma, "comma", false, "take 1,5 for 1.5")
 	system := flags.String("units", "inches", "write text in inches, metric or both")
 	names := flags.Bool("sums", false, "list the sums")
-	fields := flags.String("fields", "", "list the fields of a `sum`")
+	told := flags.String("fields", "", "tell what each field of a `sum` means, those it needs first")
+	shape := flags.String("shape", "", "write the shape of a `sum`'s JSON, as JSON Schema")
 	flags.StringVar(&d.pictures, "draw", "", "draw a seam, hem, casing or tuck edge-on, each stage as SVG into this `folder`, which is made if need be")
 	if err := flags.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
@@ -80,21 +85,23 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		return 2
 	}
 	var ok bool
-	if d.notation, ok = bind.Notations(*system); !ok {
+	if d.notation, ok = console.Notations(*system); !ok {
 		fmt.Fprintf(errs, "quick: -units %q: want inches, metric or both\n", *system)
 		return 2
 	}
 	code := 0
 	switch {
-	case d.pictures != "" && (*names || *fields != "" || flags.NArg() == 0):
+	case d.pictures != "" && (*names || *told != "" || *shape != "" || flags.NArg() == 0):
 		fmt.Fprintln(errs, "quick: -draw draws one sum, given after the flags")
 		return 2
 	case *names:
-		for _, s := range sums() {
-			fmt.Fprintln(d.out, s.name)
+		for e := range sums.All() {
+			fmt.Fprintln(d.out, e.Name())
 		}
-	case *fields != "":
-		code = d.fields(*fields)
+	case *told != "":
+		code = d.about(*told, fields)
+	case *shape != "":
+		code = d.about(*shape, noun.Schema)
 	case flags.NArg() == 0:
 		code = d.lines(in)
 	default:
@@ -107,67 +114,60 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	return code
 }
 
-func (d *desk) fields(name string) int {
-	s, ok := find(name)
-	if !ok {
-		fmt.Fprintf(d.errs, "quick: no sum is named %q; quick -sums lists them\n", name)
-		return 2
-	}
-	for _, line := range bind.Describe(s.spec) {
-		fmt.Fprintln(d.out, line)
-	}
-	return 0
-}
-
 // one does the sum of the command line.
 func (d *desk) one(name string, pairs []string) int {
-	s, ok := find(name)
+	e, ok := d.find(name)
 	if !ok {
-		fmt.Fprintf(d.errs, "quick: no sum is named %q; quick -sums lists them\n", name)
 		return 2
 	}
-	if d.pictures != "" && !s.drawn {
+	if _, drawn := e.NewPlan().(picture); d.pictures != "" && !drawn {
 		fmt.Fprintf(d.errs, "quick: -draw: %s has no pictures\n", name)
 		return 2
 	}
-	node := bind.Object()
-	var faults fault.Faults
 	for _, p := range pairs {
-		key, value, ok := strings.Cut(p, "=")
-		if !ok {
+		if !strings.Contains(p, "=") {
 			fmt.Fprintf(d.errs, "quick: %q is not name=value\n", p)
 			return 2
 		}
-		var f fault.Faults
-		if errors.As(node.Put(key, value), &f) {
-			faults = append(faults, f...)
-		}
 	}
-	a, err := answerOf(s, node, d.reader)
-	if len(faults) > 0 {
-		var more fault.Faults
-		errors.As(err, &more)
-		err = append(faults, more...)
-	}
-	var text []byte
-	if err == nil {
-		text, err = d.write(s, a, 0)
-	}
-	if p, ok := a.(picture); ok && err == nil && d.pictures != "" {
-		var files []string
-		files, err = draw(d.pictures, p, d.notation)
-		if err == nil && !d.asJSON {
-			text = fmt.Appendf(text, "\ndrawn: %s\n", strings.Join(files, "\ndrawn: "))
-		}
-	}
+	text, err := d.sum(e, pairs)
 	if err == nil {
 		_, err = d.out.Write(text)
 	}
 	if err != nil {
-		d.complain(d.errs, s.name, 0, err)
+		d.complain(d.errs, name, 0, err)
 		return 1
 	}
 	return 0
+}
+
+func (d *desk) sum(e noun.Entry, pairs []string) ([]byte, error) {
+	spec := e.New()
+	if err := d.reader.Pairs(pairs, spec); err != nil {
+		return nil, err
+	}
+	plan, err := e.Plan(spec)
+	if err != nil {
+		return nil, err
+	}
+	text, err := d.write(e, plan, 0)
+	if p, ok := plan.(picture); ok && err == nil && d.pictures != "" {
+		var files []string
+		files, err = draw(d.pictures, p, d.notation)
+		if !d.asJSON {
+			text = fmt.Appendf(text, "\ndrawn: %s\n", strings.Join(files, "\ndrawn: "))
+		}
+	}
+	return text, err
+}
+
+// find is the sum of a name; it complains where there is none.
+func (d *desk) find(name string) (noun.Entry, bool) {
+	e, ok := sums.Find(name)
+	if !ok {
+		fmt.Fprintf(d.errs, "quick: no sum is named %q; quick -sums lists them\n", name)
+	}
+	return e, ok
 }
 
 // lines does the sums of standard input, and answers each line before it waits
@@ -200,7 +200,7 @@ func (d *desk) line(number int, text []byte, long bool) bool {
 	name, err := "", error(nil)
 	var answered []byte
 	if long {
-		err = fault.Faults{{Got: "a longer line", Limit: fmt.Sprintf("at most %d bytes a line", bind.MaxBytes), Kind: fault.Range}}
+		err = fault.Faults{{Got: "a longer line", Limit: fmt.Sprintf("at most %d bytes a line", noun.MaxBytes), Kind: fault.Range}}
 	} else {
 		name, answered, err = d.answer(number, text)
 	}
@@ -216,31 +216,34 @@ func (d *desk) line(number int, text []byte, long bool) bool {
 	return false
 }
 
+// answer answers a line. A line that is an answer itself asks its sum again: what
+// stands in it besides spec is not read.
 func (d *desk) answer(number int, text []byte) (name string, answered []byte, err error) {
-	node, err := bind.Parse(text)
+	var old struct{ Sum, Spec json.RawMessage }
+	if json.Unmarshal(text, &old) == nil && len(old.Sum) > 0 && len(old.Spec) > 0 && old.Spec[0] == '{' {
+		rest := bytes.TrimSpace(old.Spec[1:])
+		if rest[0] != '}' {
+			rest = append([]byte{','}, rest...)
+		}
+		text = slices.Concat([]byte(`{"sum":`), old.Sum, rest)
+	}
+	e, spec, err := sums.Read(bytes.NewReader(text), d.reader)
 	if err != nil {
-		return "", nil, err
+		return e.Name(), nil, err
 	}
-	name, ok := node.Take("sum")
-	if !ok {
-		return "", nil, fault.Faults{{Path: "sum", Limit: "the name of a sum", Kind: fault.Missing}}
+	plan, err := e.Plan(spec)
+	if err != nil {
+		return e.Name(), nil, err
 	}
-	s, ok := find(name)
-	if !ok {
-		return "", nil, fault.Faults{{Path: "sum", Got: fmt.Sprintf("%.60q", name), Limit: "a name that quick -sums lists", Kind: fault.Unknown}}
-	}
-	a, err := answerOf(s, node, d.reader)
-	if err == nil {
-		answered, err = d.write(s, a, number)
-	}
-	return s.name, answered, err
+	answered, err = d.write(e, plan, number)
+	return e.Name(), answered, err
 }
 
 // readLine reads to the end of a line and drops what passes the bound.
 func readLine(r *bufio.Reader) (line []byte, long bool, err error) {
 	for {
 		part, err := r.ReadSlice('\n')
-		if len(line)+len(part) > bind.MaxBytes {
+		if len(line)+len(part) > noun.MaxBytes {
 			long, line = true, nil
 		}
 		if !long {
@@ -252,20 +255,30 @@ func readLine(r *bufio.Reader) (line []byte, long bool, err error) {
 	}
 }
 
-func (d *desk) write(s sum, a answer, line int) ([]byte, error) {
-	if d.asJSON {
-		b := fmt.Appendf(nil, `{"sum":%q,`, s.name)
-		if line > 0 {
-			b = fmt.Appendf(b, `"line":%d,`, line)
-		}
-		b, err := bind.AppendFields(b, a)
-		return append(b, "}\n"...), err
+// write is an answer: in JSON the plan with the name of the sum before it, else
+// its figures and its sheet.
+func (d *desk) write(e noun.Entry, plan noun.Plan, line int) ([]byte, error) {
+	body, err := bind.AppendFields(nil, plan)
+	if e.Examples() != nil {
+		body, err = json.Marshal(plan)
+		body = bytes.TrimSuffix(bytes.TrimPrefix(body, []byte("{")), []byte("}"))
+	}
+	if err != nil {
+		return nil, err
 	}
 	var b bytes.Buffer
-	if line > 0 {
-		fmt.Fprintf(&b, "line %d: %s\n", line, s.name)
+	if d.asJSON {
+		fmt.Fprintf(&b, `{"sum":%q,`, e.Name())
+		if line > 0 {
+			fmt.Fprintf(&b, `"line":%d,`, line)
+		}
+		fmt.Fprintf(&b, "%s}\n", fault.VisibleJSON(body))
+		return b.Bytes(), nil
 	}
-	figures, err := bind.Figures(a, "Spec")
+	if line > 0 {
+		fmt.Fprintf(&b, "line %d: %s\n", line, e.Name())
+	}
+	figures, err := bind.Figures(plan, "Spec")
 	if err != nil {
 		return nil, err
 	}
@@ -273,7 +286,7 @@ func (d *desk) write(s sum, a answer, line int) ([]byte, error) {
 		b.WriteString(ticket.Wrap(f.Path+" = ", "     ", f.Text))
 	}
 	b.WriteByte('\n')
-	b.WriteString(a.Sheet().Text(d.notation...))
+	b.WriteString(plan.Sheet().Text(d.notation...))
 	if line > 0 {
 		b.WriteByte('\n')
 	}
@@ -283,11 +296,19 @@ func (d *desk) write(s sum, a answer, line int) ([]byte, error) {
 // complain writes faults: as one object in JSON, else one a line.
 func (d *desk) complain(w io.Writer, name string, line int, err error) {
 	var faults fault.Faults
-	if !errors.As(err, &faults) {
+	if !errors.As(bind.Lower(err), &faults) {
 		faults = fault.Faults{{Kind: fault.KindOf(err)}}
 	}
 	if d.asJSON {
-		fmt.Fprintf(w, "%s\n", bind.AppendFaults(nil, name, line, faults))
+		text, err := json.Marshal(struct {
+			Sum    string       `json:"sum,omitzero"`
+			Line   int          `json:"line,omitzero"`
+			Faults fault.Faults `json:"faults"`
+		}{name, line, faults})
+		if err != nil {
+			text = nil // faults are texts, which always marshal
+		}
+		fmt.Fprintf(w, "%s\n", fault.VisibleJSON(text))
 		return
 	}
 	prefix := "quick: "
@@ -300,17 +321,4 @@ func (d *desk) complain(w io.Writer, name string, line int, err error) {
 	for _, f := range faults {
 		fmt.Fprintln(w, prefix+f.Error())
 	}
-}
-
-// An answer is a Plan.
-type answer interface{ Sheet() ticket.Sheet }
-
-// answerOf reads a Spec from node and plans it.
-func answerOf(s sum, node bind.Node, p units.Parser) (answer, error) {
-	spec := reflect.New(s.spec)
-	if err := (bind.Reader{Parser: p}).Read(node, spec.Interface()); err != nil {
-		return nil, err
-	}
-	a, err := s.plan(spec.Elem().Interface())
-	return a, bind.Lower(err)
 }

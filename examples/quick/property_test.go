@@ -10,15 +10,15 @@ import (
 	"strings"
 	"testing"
 
-	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/noun"
 )
 
 // A trial is a sum with a Spec that can be planned.
 type trial struct {
-	sum  sum
+	sum  noun.Entry
 	spec reflect.Value
-	plan answer
+	plan noun.Plan
 }
 
 // trials are so many Specs of each sum that can be planned, made at random from
@@ -33,33 +33,54 @@ func trials(t *testing.T, each int) []trial {
 	r := rand.New(rand.NewPCG(5, 8))
 	var out []trial
 	for line := range strings.Lines(string(text)) {
-		node, err := bind.Parse([]byte(line))
+		s, asked, err := sums.Read(strings.NewReader(line), noun.Reader{})
 		if err != nil {
 			t.Fatal(err)
 		}
-		name, _ := node.Take("sum")
-		s, _ := find(name)
 		wanted, tries := each, 20*each
-		if name == "layout.lay" {
+		if s.Name() == "layout.lay" {
 			wanted, tries = 4, 8
 		}
 		for try := 0; wanted > 0 && try < tries; try++ {
-			spec := reflect.New(s.spec).Elem()
-			if err := (bind.Reader{}).Read(node, spec.Addr().Interface()); err != nil {
-				t.Fatal(err)
-			}
+			spec := copied(reflect.ValueOf(asked).Elem())
 			if try > 0 {
 				change(r, spec)
 			}
 			if work := spec.FieldByName("Work"); work.IsValid() {
 				work.SetInt(1)
 			}
-			p, err := s.plan(spec.Interface())
+			p, err := planned(s, spec)
 			if err != nil {
 				continue
 			}
 			out = append(out, trial{s, spec, p})
 			wanted--
+		}
+	}
+	return out
+}
+
+// planned is the plan of a Spec.
+func planned(e noun.Entry, spec reflect.Value) (noun.Plan, error) {
+	at := reflect.New(spec.Type())
+	at.Elem().Set(spec)
+	return e.Plan(at.Interface())
+}
+
+// copied is v with lists of its own, which can be set.
+func copied(v reflect.Value) reflect.Value {
+	out := reflect.New(v.Type()).Elem()
+	out.Set(v)
+	switch _, text := v.Interface().(encoding.TextMarshaler); {
+	case text:
+	case v.Kind() == reflect.Struct:
+		for i := range v.NumField() {
+			out.Field(i).Set(copied(v.Field(i)))
+		}
+	case v.Kind() == reflect.Slice && !v.IsNil():
+		out.Set(reflect.MakeSlice(v.Type(), v.Len(), v.Len()))
+		for i := range v.Len() {
+			out.Index(i).Set(copied(v.Index(i)))
 		}
 	}
 	return out
@@ -163,7 +184,7 @@ func appendGiven(t *testing.T, b []byte, v reflect.Value, u units.Unit) []byte {
 			} else if item = v.Field(i); item.IsZero() {
 				continue
 			} else {
-				key = fmt.Sprintf("%q:", bind.Key(v.Type().Field(i).Name))
+				key = fmt.Sprintf("%q:", noun.Key(v.Type().Field(i).Name))
 			}
 			if !first {
 				b = append(b, ',')
@@ -173,11 +194,11 @@ func appendGiven(t *testing.T, b []byte, v reflect.Value, u units.Unit) []byte {
 		}
 		return append(b, ends[1])
 	}
-	b, err := bind.Append(b, v.Interface())
+	text, err := json.Marshal(v.Interface())
 	if err != nil {
 		t.Error(err)
 	}
-	return b
+	return append(b, text...)
 }
 
 // answers are the answers of quick to a line each, without their numbers.
@@ -205,17 +226,17 @@ func TestSpecsReadBack(t *testing.T) {
 	all := trials(t, 100)
 	tried := map[string]int{}
 	for _, one := range all {
-		tried[one.sum.name]++
+		tried[one.sum.Name()]++
 	}
-	for _, s := range sums() {
-		if tried[s.name] < 50 && (s.name != "layout.lay" || tried[s.name] < 3) {
-			t.Errorf("%s is tried %d times", s.name, tried[s.name])
+	for e := range sums.All() {
+		if n := tried[e.Name()]; n < 50 && (e.Name() != "layout.lay" || n < 3) {
+			t.Errorf("%s is tried %d times", e.Name(), n)
 		}
 	}
 	write := func(u units.Unit) []string {
 		lines := make([]string, len(all))
 		for i, one := range all {
-			lines[i] = given(t, one.sum.name, one.spec, u)
+			lines[i] = given(t, one.sum.Name(), one.spec, u)
 		}
 		return lines
 	}
@@ -235,7 +256,7 @@ func TestSpecsReadBack(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		again = append(again, fmt.Sprintf(`{"sum":%q,%s`, all[i].sum.name, strings.TrimPrefix(string(spec), "{")))
+		again = append(again, fmt.Sprintf(`{"sum":%q,%s`, all[i].sum.Name(), strings.TrimPrefix(string(spec), "{")))
 	}
 	for i, got := range answers(t, again) {
 		if d := difference("", assumingNothing(want[i]), assumingNothing(got)); d != "" {
@@ -312,15 +333,14 @@ var unscaled = map[string]string{
 func TestPlansScale(t *testing.T) {
 	good, bad := map[string]int{}, map[string]int{}
 	for _, one := range trials(t, 30) {
-		spec := reflect.New(one.sum.spec).Elem()
-		spec.Set(reflect.ValueOf(one.plan).FieldByName("Spec"))
+		spec := copied(reflect.ValueOf(one.plan).FieldByName("Spec"))
 		fill(spec)
-		p, err := one.sum.plan(spec.Interface())
+		p, err := planned(one.sum, spec)
 		if err != nil || assumes(reflect.ValueOf(p)) {
 			continue
 		}
 		for _, k := range []units.Ratio{units.RatioOf(2, 1), units.RatioOf(3, 1), units.RatioOf(7, 5)} {
-			q, err := one.sum.plan(scaled(spec, k).Interface())
+			q, err := planned(one.sum, scaled(spec, k))
 			if err == nil && assumes(reflect.ValueOf(q)) {
 				continue // a default that is of use to longer pieces only
 			}
@@ -331,21 +351,22 @@ func TestPlansScale(t *testing.T) {
 				d = unlike("", k, reflect.ValueOf(p), reflect.ValueOf(q))
 			}
 			if d == "" {
-				good[one.sum.name]++
+				good[one.sum.Name()]++
 				continue
 			}
-			bad[one.sum.name]++
-			if unscaled[one.sum.name] == "" {
-				t.Errorf("%s\n%v times as long\n%s", given(t, one.sum.name, spec, units.Inch), k, d)
+			bad[one.sum.Name()]++
+			if unscaled[one.sum.Name()] == "" {
+				t.Errorf("%s\n%v times as long\n%s", given(t, one.sum.Name(), spec, units.Inch), k, d)
 			}
 		}
 	}
-	for _, s := range sums() {
-		if unscaled[s.name] == "" && good[s.name] < 3 {
-			t.Errorf("%s: %d plans compared", s.name, good[s.name])
+	for e := range sums.All() {
+		name := e.Name()
+		if unscaled[name] == "" && good[name] < 3 {
+			t.Errorf("%s: %d plans compared", name, good[name])
 		}
-		if unscaled[s.name] != "" && good[s.name] > 30 && bad[s.name] == 0 {
-			t.Errorf("%s: all plans grow with the lengths", s.name)
+		if unscaled[name] != "" && good[name] > 30 && bad[name] == 0 {
+			t.Errorf("%s: all plans grow with the lengths", name)
 		}
 	}
 }
@@ -372,9 +393,9 @@ func fill(v reflect.Value) {
 				fill(v.Field(i))
 			}
 		}
-		for _, s := range sums() {
-			if s.spec == v.Type() && !v.IsZero() {
-				if p, err := s.plan(v.Interface()); err == nil {
+		for e := range sums.All() {
+			if reflect.TypeOf(e.New()).Elem() == v.Type() && !v.IsZero() {
+				if p, err := planned(e, v); err == nil {
 					v.Set(reflect.ValueOf(p).FieldByName("Spec"))
 				}
 			}

@@ -78,7 +78,7 @@ func TestHostile(t *testing.T) {
 	for what, c := range map[string]struct{ text, want string }{
 		"a key given twice":         {`{"title":"a","title":"b"}`, `title "b": given twice`},
 		"in other letters":          {`{"Title":"a"}`, `Title "a": not known`},
-		"text after the end":        {`{"edges":[]} {}`, "more text after the end"},
+		"text after the end":        {`{"edges":[]} {}`, "nothing after the end"},
 		"null":                      {`null`, "null: cannot be read"},
 		"null for a list":           {`{"edges":null}`, "edges null: cannot be read"},
 		"a list":                    {`[1]`, "an object"},

@@ -13,6 +13,7 @@ package main
 
 import (
 	"context"
+	"encoding/json"
 	"errors"
 	"flag"
 	"fmt"
@@ -21,7 +22,7 @@ import (
 	"time"
 
 	"example.com/clothyard/examples/garment"
-	"example.com/clothyard/examples/internal/bind"
+	"example.com/clothyard/examples/internal/console"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 )
@@ -37,7 +38,7 @@ flags:
 `
 
 func run(args []string, in io.Reader, out, errs io.Writer) int {
-	errs = bind.Console(errs)
+	errs = console.Writer(errs)
 	flags := flag.NewFlagSet("worksheet", flag.ContinueOnError)
 	flags.SetOutput(errs)
 	flags.Usage = func() {
@@ -53,7 +54,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		}
 		return 2
 	}
-	notation, ok := bind.Notations(*system)
+	notation, ok := console.Notations(*system)
 	if !ok {
 		fmt.Fprintf(errs, "worksheet: -units %q: want inches, metric or both\n", *system)
 		return 2
@@ -97,7 +98,7 @@ func work(name string, in io.Reader, write func(garment.Plan) ([]byte, error)) (
 	defer cancel()
 	p, err := g.Plan(ctx)
 	if err != nil {
-		return nil, bind.Lower(err)
+		return nil, err
 	}
 	return write(p)
 }
@@ -134,7 +135,7 @@ func read(name string, in io.Reader) (garment.Garment, error) {
 // complain writes every fault on a line of its own, its path as the JSON has it.
 func complain(w io.Writer, err error) {
 	var faults fault.Faults
-	if !errors.As(err, &faults) {
+	if !errors.As(fault.Most(err), &faults) {
 		fmt.Fprintln(w, "worksheet:", err)
 		return
 	}
@@ -144,8 +145,8 @@ func complain(w io.Writer, err error) {
 }
 
 func asJSON(p garment.Plan, _ []units.Notation) ([]byte, error) {
-	b, err := bind.Append(nil, p)
-	return append(b, '\n'), err
+	b, err := json.Marshal(p)
+	return append(fault.VisibleJSON(b), '\n'), err
 }
 
 func asText(p garment.Plan, in []units.Notation) ([]byte, error) { return text(sheet(p, in)), nil }

@@ -11,7 +11,7 @@ import (
 	"testing/iotest"
 
 	"example.com/clothyard/examples/garment"
-	"example.com/clothyard/examples/internal/bind"
+	"example.com/clothyard/examples/internal/console"
 	"example.com/clothyard/units"
 )
 
@@ -31,7 +31,7 @@ func TestBadGarments(t *testing.T) {
 		"unknown-key.json":          {"Scene", "not known", "scene"},
 		"wider-than-the-cloth.json": {"pieces[0]", "25 1/4 in", "across"},
 		"work.json":                 {`work[1].swatch "sholder"`},
-		"zero.json":                 {"seams[0].spec.first 0 in", "zero means not given"},
+		"zero.json":                 {`seams[0].spec.first "0 in"`, "zero means not given"},
 	}
 	files, err := filepath.Glob("testdata/bad/*.json")
 	if err != nil || len(files) != len(wants) {
@@ -131,7 +131,7 @@ func TestGoodGarments(t *testing.T) {
 			t.Fatalf("%s: %v", f, err)
 		}
 		for _, u := range []string{"inches", "metric", "both"} {
-			in, _ := bind.Notations(u)
+			in, _ := console.Notations(u)
 			for name, form := range map[string]func(garment.Plan, []units.Notation) ([]byte, error){"text": asText, "markdown": asMarkdown, "json": asJSON} {
 				if b, err := form(p, in); err != nil || len(b) < 500 {
 					t.Errorf("%s as %s in %s: only %q, %v", f, name, u, b, err)

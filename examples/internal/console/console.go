@@ -1,4 +1,6 @@
-package bind
+// Package console holds what the programs have in common: what they write for
+// people, and in which units.
+package console
 
 import (
 	"io"
@@ -7,14 +9,14 @@ import (
 	"example.com/clothyard/units/fault"
 )
 
-// Console is w for messages to people, as [fault.Visible] makes them: names of
+// Writer is w for messages to people, as [fault.Visible] makes them: names of
 // files, flags and whatever else a message repeats can move no cursor and turn no
 // text round. Line ends and tabs stay. A message is written at once.
-func Console(w io.Writer) io.Writer { return console{w} }
+func Writer(w io.Writer) io.Writer { return writer{w} }
 
-type console struct{ w io.Writer }
+type writer struct{ w io.Writer }
 
-func (c console) Write(p []byte) (int, error) {
+func (c writer) Write(p []byte) (int, error) {
 	var b strings.Builder
 	for text := string(p); text != ""; {
 		end := strings.IndexAny(text, "\n\t")

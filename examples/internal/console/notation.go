@@ -1,4 +1,4 @@
-package bind
+package console
 
 import "example.com/clothyard/units"
 
