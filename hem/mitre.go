@@ -5,6 +5,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/source"
 )
 
@@ -168,7 +169,7 @@ func (h HemSide) audit(a *fault.Audit, first, depth string) {
 // Plan works out the mitre. The faults are [fault.Faults].
 func (s Mitre) Plan() (MitrePlan, error) {
 	full := s.fill()
-	names := assumed(s, full)
+	names := noun.Assumed(s, full)
 	var a fault.Audit
 	s.audit(&a, full)
 	if a.Failed() {

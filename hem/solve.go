@@ -1,8 +1,6 @@
 package hem
 
 import (
-	"reflect"
-
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
@@ -21,7 +19,7 @@ func (s Spec) solve() (Spec, []string, error) {
 		derived = s.derive()
 		full = derived.fill()
 	}
-	names := assumed(derived, full)
+	names := noun.Assumed(derived, full)
 	var a fault.Audit
 	s.audit(&a, full)
 	if a.Failed() {
@@ -214,18 +212,6 @@ func (s Spec) fillStitch() Spec {
 		}
 	}
 	return s
-}
-
-// assumed names the fields in which a Spec as filled differs from what it was
-// before.
-func assumed[S any](before, full S) (names []string) {
-	b, f := reflect.ValueOf(before), reflect.ValueOf(full)
-	for i := range f.NumField() {
-		if !b.Field(i).Equal(f.Field(i)) {
-			names = append(names, noun.Key(f.Type().Field(i).Name))
-		}
-	}
-	return names
 }
 
 var wholeCircle = units.RatioOf(1, 1)

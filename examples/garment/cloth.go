@@ -4,7 +4,6 @@ import (
 	"context"
 	"strings"
 
-	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage"
@@ -117,7 +116,7 @@ func (w *planner) own(spec layout.Spec) (layout.Plan, error) {
 
 // underLay gives the verifier's faults the paths of this garment.
 func underLay(err error) fault.Faults {
-	fs := fault.Under("lay", bind.Lower(err))
+	fs := fault.Under("lay", fault.Most(err))
 	out := make(fault.Faults, len(fs))
 	for i, f := range fs {
 		g := *f

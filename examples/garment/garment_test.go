@@ -10,7 +10,6 @@ import (
 	"testing"
 
 	"example.com/clothyard/examples/garment"
-	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
@@ -226,7 +225,7 @@ func TestFaults(t *testing.T) {
 			continue
 		}
 		for _, w := range c.wants {
-			if !strings.Contains(bind.Lower(err).Error(), w) {
+			if !strings.Contains(fault.Most(err).Error(), w) {
 				t.Errorf("no %q in\n%v", w, err)
 			}
 		}

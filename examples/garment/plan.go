@@ -11,7 +11,6 @@ import (
 	"strings"
 
 	"example.com/clothyard/buttons"
-	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/gather"
 	"example.com/clothyard/hem"
 	"example.com/clothyard/seam"
@@ -140,7 +139,7 @@ func (g Garment) Plan(ctx context.Context) (Plan, error) {
 		return Plan{}, inOrder(w.audit.Err())
 	}
 	if err := w.assemble(); err != nil {
-		return Plan{}, bind.Lower(err)
+		return Plan{}, fault.Most(err)
 	}
 	w.edges()
 	w.plies()
@@ -153,7 +152,7 @@ func (g Garment) Plan(ctx context.Context) (Plan, error) {
 		return Plan{}, inOrder(w.audit.Err())
 	}
 	if err := w.cloth(ctx); err != nil {
-		return Plan{}, bind.Lower(err)
+		return Plan{}, fault.Most(err)
 	}
 	return w.p, nil
 }
@@ -161,7 +160,7 @@ func (g Garment) Plan(ctx context.Context) (Plan, error) {
 // inOrder sorts faults by the fields of the garment, and within a list by place.
 func inOrder(err error) error {
 	var faults fault.Faults
-	if !errors.As(bind.Lower(err), &faults) {
+	if !errors.As(fault.Most(err), &faults) {
 		return err
 	}
 	fields := reflect.VisibleFields(reflect.TypeFor[Garment]())

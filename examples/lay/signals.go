@@ -8,4 +8,4 @@ import (
 )
 
 // signals are those that stop a search; what is found by then is written.
-var signals = []os.Signal{os.Interrupt, syscall.SIGTERM, syscall.SIGHUP}
+var signals = [...]os.Signal{os.Interrupt, syscall.SIGTERM, syscall.SIGHUP}

@@ -3,4 +3,4 @@ package main
 import "os"
 
 // signals are those that stop a search; what is found by then is written.
-var signals = []os.Signal{os.Interrupt}
+var signals = [...]os.Signal{os.Interrupt}

@@ -259,10 +259,6 @@ func readLine(r *bufio.Reader) (line []byte, long bool, err error) {
 // its figures and its sheet.
 func (d *desk) write(e noun.Entry, plan noun.Plan, line int) ([]byte, error) {
 	body, err := bind.AppendFields(nil, plan)
-	if e.Examples() != nil {
-		body, err = json.Marshal(plan)
-		body = bytes.TrimSuffix(bytes.TrimPrefix(body, []byte("{")), []byte("}"))
-	}
 	if err != nil {
 		return nil, err
 	}
@@ -296,7 +292,7 @@ func (d *desk) write(e noun.Entry, plan noun.Plan, line int) ([]byte, error) {
 // complain writes faults: as one object in JSON, else one a line.
 func (d *desk) complain(w io.Writer, name string, line int, err error) {
 	var faults fault.Faults
-	if !errors.As(bind.Lower(err), &faults) {
+	if !errors.As(fault.Most(err), &faults) {
 		faults = fault.Faults{{Kind: fault.KindOf(err)}}
 	}
 	if d.asJSON {

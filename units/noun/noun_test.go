@@ -228,6 +228,20 @@ way.: cannot be read, want name=value`
 	}
 }
 
+// All faults of pairs are told at once, and nothing is set.
+func TestPairsAllFaults(t *testing.T) {
+	var b bag
+	err := noun.Reader{}.Pairs([]string{"pieces=1", "pieces=2", "depth=x", "colour=red"}, &b)
+	for _, want := range []string{`pieces "2": given twice`, `depth "x": cannot be read`, `colour "red": not known`} {
+		if err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("no %q in %v", want, err)
+		}
+	}
+	if b.Pieces != 0 {
+		t.Errorf("%d pieces are set", b.Pieces)
+	}
+}
+
 // A blank that cannot be seen is no blank beside a name or a value.
 func TestPairsUnseen(t *testing.T) {
 	for _, pair := range []string{"way\u2028=french", "way=french\u2028", "\tway=french"} {
@@ -435,5 +449,17 @@ func TestReadAll(t *testing.T) {
 	}
 	if _, err := noun.ReadAll[int](r, iotest.ErrReader(errors.New("broken"))); err == nil || err.Error() != "broken" {
 		t.Error(err)
+	}
+}
+
+func TestAssumed(t *testing.T) {
+	before := bag{Depth: units.Inch.Of(1)}
+	filled := before
+	filled.Drafted, filled.Pieces, filled.Marks = units.Inch.Of(2), 2, []units.Length{units.Inch.Of(3)}
+	if diff := cmp.Diff([]string{"drafted", "pieces", "marks"}, noun.Assumed(before, filled)); diff != "" {
+		t.Error(diff)
+	}
+	if got := noun.Assumed(filled, filled); got != nil {
+		t.Errorf("of the same Spec %v are assumed", got)
 	}
 }

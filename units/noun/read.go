@@ -76,7 +76,9 @@ func (r Reader) nodes(in io.Reader, count int) (text []byte, all []node, err err
 func (r Reader) Pairs(pairs []string, into any) error {
 	n, err := pairNode(pairs)
 	if err != nil {
-		return err
+		// What could be taken apart may have faults too; nothing is kept of it.
+		scratch := reflect.New(reflect.TypeOf(into).Elem()).Interface()
+		return append(fault.Under("", err), fault.Under("", r.fill(n, nil, scratch))...)
 	}
 	return r.fill(n, nil, into)
 }

@@ -10,6 +10,7 @@ import (
 	"unicode/utf16"
 
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 )
 
 // Append writes v as JSON: lengths and other amounts as their exact text, keys
@@ -56,7 +57,7 @@ func lists(v any) []list {
 				continue
 			}
 			if items, ok := listed(m); ok {
-				out = append(out, list{Key(from.Type().Method(i).Name), reflect.ValueOf(items)})
+				out = append(out, list{noun.Key(from.Type().Method(i).Name), reflect.ValueOf(items)})
 			}
 		}
 	}
@@ -105,6 +106,10 @@ func appendValue(b []byte, v reflect.Value, spec bool) ([]byte, error) {
 			return b, err
 		}
 		return quote(b, string(t)), nil
+	}
+	if m, ok := v.Interface().(json.Marshaler); ok {
+		t, err := m.MarshalJSON()
+		return append(b, t...), err
 	}
 	switch v.Kind() {
 	case reflect.Struct:
@@ -174,35 +179,6 @@ func quote(b []byte, s string) []byte {
 	return b
 }
 
-// AppendFaults writes faults as one JSON object, with the sum and the line where
-// they are known.
-func AppendFaults(b []byte, sum string, line int, faults fault.Faults) []byte {
-	b = append(b, '{')
-	if sum != "" {
-		b = append(quote(append(b, `"sum":`...), sum), ',')
-	}
-	if line > 0 {
-		b = append(strconv.AppendInt(append(b, `"line":`...), int64(line), 10), ',')
-	}
-	b = append(b, `"faults":[`...)
-	for i, f := range faults {
-		if i > 0 {
-			b = append(b, ',')
-		}
-		b = quote(append(b, `{"path":`...), f.Path)
-		b = quote(append(b, `,"got":`...), f.Got)
-		b = quote(append(b, `,"limit":`...), f.Want())
-		b = append(b, `,"error":`...)
-		if f.Kind != "" {
-			b = quote(b, f.Kind.Error())
-		} else {
-			b = quote(b, "fault")
-		}
-		b = append(b, '}')
-	}
-	return append(b, "]}"...)
-}
-
 // A Figure is one field of a Plan, a field of a field with a dot.
 type Figure struct{ Path, Text string }
 
@@ -257,28 +233,11 @@ func figures(out []Figure, path string, v reflect.Value, except string) ([]Figur
 	return append(out, Figure{path, strings.Trim(string(b), `"`)}), err
 }
 
-// Describe lists the fields of a Spec, one a line, with what each takes.
-func Describe(t reflect.Type) []string { return describe(nil, "", t, 0) }
-
-func describe(out []string, path string, t reflect.Type, depth int) []string {
-	if depth > MaxDepth {
-		return out
+// keyOf is the key of a field: what its tag for JSON says, else its name with the
+// first letter lowered.
+func keyOf(f reflect.StructField) string {
+	if tag, _, _ := strings.Cut(f.Tag.Get("json"), ","); tag != "" {
+		return tag
 	}
-	for i := range t.NumField() {
-		f := t.Field(i)
-		if !f.IsExported() {
-			continue
-		}
-		at := path + keyOf(f)
-		ft, list := f.Type, ""
-		if ft.Kind() == reflect.Slice {
-			ft, list = ft.Elem(), "[0]"
-		}
-		if ft.Kind() == reflect.Struct && !reflect.PointerTo(ft).Implements(reflect.TypeFor[encoding.TextUnmarshaler]()) {
-			out = describe(out, at+list+".", ft, depth+1)
-			continue
-		}
-		out = append(out, at+list+" ("+ft.String()+")")
-	}
-	return out
+	return noun.Key(f.Name)
 }
