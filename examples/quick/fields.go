@@ -38,7 +38,7 @@ func fields(e noun.Entry) ([]byte, error) {
 			words += ". " + f.Means
 		}
 		if f.Zero {
-			words += " Zero may be given."
+			words = strings.TrimSuffix(words, ".") + ". Zero may be given."
 		}
 		to := &may
 		if needed[f.Path] {

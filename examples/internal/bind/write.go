@@ -11,6 +11,7 @@ import (
 
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
+	"example.com/clothyard/units/ticket"
 )
 
 // Append writes v as JSON: lengths and other amounts as their exact text, keys
@@ -199,9 +200,14 @@ func figures(out []Figure, path string, v reflect.Value, except string) ([]Figur
 	if v.Kind() == reflect.Interface {
 		v = v.Elem()
 	}
-	if m, ok := v.Interface().(encoding.TextMarshaler); ok {
-		t, err := m.MarshalText()
+	switch x := v.Interface().(type) {
+	case encoding.TextMarshaler:
+		t, err := x.MarshalText()
 		return append(out, Figure{path, string(t)}), err
+	case ticket.Fields:
+		return append(out, Figure{path, strings.ReplaceAll(string(x), " ", ", ")}), nil
+	case []string:
+		return append(out, Figure{path, strings.Join(x, ", ")}), nil
 	}
 	switch v.Kind() {
 	case reflect.Struct:
