@@ -65,12 +65,12 @@ func TestSolvedAgain(t *testing.T) {
 			narrow(p.Sheet())
 		}
 		c := gather.Cuff{
-			Wrist: some(9), Ease: some(2), Lap: some(1), Finished: some(14), Depth: r.upTo(3), Allowance: some(1), Turned: some(1),
+			Wrist: some(9), Ease: some(2), Lap: units.Give(some(1)), Finished: some(14), Depth: r.upTo(3), Allowance: some(1), Turned: some(1),
 			Inside: some(1), Sleeve: r.upTo(40), Flat: some(2), Setting: gather.Setting(1 + r.IntN(2)), Parts: r.IntN(9),
 		}
 		if p, err := c.Plan(); err == nil {
 			cuffs++
-			if g := p.Spec; (g.Wrist.IsZero() != g.Ease.IsZero()) || g.Finished != units.Sum(g.Wrist, g.Ease, g.Lap) && !g.Wrist.IsZero() {
+			if g := p.Spec; (g.Wrist.IsZero() != g.Ease.IsZero()) || g.Finished != units.Sum(g.Wrist, g.Ease, g.Lap.Or(units.Length{})) && !g.Wrist.IsZero() {
 				t.Fatalf("%+v\nsolved %+v", c, g)
 			}
 			q, err := p.Spec.Plan()

@@ -15,18 +15,20 @@ import (
 // and the others. Wrist and Ease are more than zero. Finished may also stand
 // without both, for a cuff whose wearer is not known.
 type Cuff struct {
-	Wrist     units.Length `json:"wrist,omitzero"`            // girth of the wrist
-	Ease      units.Length `json:"ease,omitzero"`             // what the closed cuff is wider than the wrist
-	Lap       units.Length `json:"lap,omitzero" noun:"zero"`  // what one end laps over the other; zero is an answer: the ends only meet
-	Finished  units.Length `json:"finished,omitzero"`         // length of the finished cuff, from end to end laid flat
-	Depth     units.Length `json:"depth,omitzero"`            // finished depth, from the seam line to the fold
-	Allowance units.Length `json:"allowance,omitzero"`        // seam allowance all round; default 5/8 in, common practice
-	Turned    units.Length `json:"turned,omitzero"`           // how much of the inner edge is turned under; at most Allowance; default 1/8 in less than it, common practice
-	Inside    units.Length `json:"inside,omitzero"`           // how far the gathering row lies from the seam line, inside the allowance; default 1/8 in
-	Sleeve    units.Length `json:"sleeve,omitzero"`           // bottom of the sleeve along the seam line, as sewn, from one finished edge of the slit to the other
-	Flat      units.Length `json:"flat,omitzero" noun:"zero"` // kept flat, ungathered, at each edge of the slit; zero is an answer
-	Setting   Setting      `json:"setting,omitzero"`          // how the cuff meets the slit; must be given
-	Parts     int          `json:"parts,omitzero"`            // equal parts marked on sleeve and cuff, 1 to MaxParts; default 4, common practice
+	Wrist units.Length `json:"wrist,omitzero"` // girth of the wrist
+	Ease  units.Length `json:"ease,omitzero"`  // what the closed cuff is wider than the wrist
+	// Lap is what one end laps over the other, 0 in where the ends only meet. May be
+	// omitted; it then follows from the rest, or is 0 in.
+	Lap       units.Given[units.Length] `json:"lap,omitzero"`
+	Finished  units.Length              `json:"finished,omitzero"`         // length of the finished cuff, from end to end laid flat
+	Depth     units.Length              `json:"depth,omitzero"`            // finished depth, from the seam line to the fold
+	Allowance units.Length              `json:"allowance,omitzero"`        // seam allowance all round; default 5/8 in, common practice
+	Turned    units.Length              `json:"turned,omitzero"`           // how much of the inner edge is turned under; at most Allowance; default 1/8 in less than it, common practice
+	Inside    units.Length              `json:"inside,omitzero"`           // how far the gathering row lies from the seam line, inside the allowance; default 1/8 in
+	Sleeve    units.Length              `json:"sleeve,omitzero"`           // bottom of the sleeve along the seam line, as sewn, from one finished edge of the slit to the other
+	Flat      units.Length              `json:"flat,omitzero" noun:"zero"` // kept flat, ungathered, at each edge of the slit; zero is an answer
+	Setting   Setting                   `json:"setting,omitzero"`          // how the cuff meets the slit; must be given
+	Parts     int                       `json:"parts,omitzero"`            // equal parts marked on sleeve and cuff, 1 to MaxParts; default 4, common practice
 }
 
 // A CuffPlan is what a cuff comes to.
@@ -64,7 +66,7 @@ func (c Cuff) Plan() (CuffPlan, error) {
 	}
 	var names assumed
 	c.solveGirth(&a)
-	if c.Setting == Extended && c.Lap.IsZero() && !a.Failed() {
+	if c.Setting == Extended && c.lap().IsZero() && !a.Failed() {
 		a.Fault("lap", "", "more than 0 in (an extended end stands out by it)", fault.Missing)
 	}
 	if c.Allowance.IsZero() {
@@ -103,7 +105,7 @@ func (c Cuff) Plan() (CuffPlan, error) {
 		Past:      c.Allowance.Sub(c.Turned),
 	}
 	if c.Setting == Extended {
-		p.Onto = c.Finished.Sub(c.Lap)
+		p.Onto = c.Finished.Sub(c.lap())
 	}
 	flat := c.Flat.MulInt(2)
 	p.Gathered, p.Into = c.Sleeve.Sub(flat), p.Onto.Sub(flat)
@@ -130,8 +132,8 @@ func (c Cuff) check(a *fault.Audit) {
 		a.NotNegative("wrist", c.Wrist)
 		a.NotNegative("ease", c.Ease)
 	}
-	a.NotNegative("lap", c.Lap)
-	if c.Setting == Extended && c.Lap.IsZero() && (c.Finished.IsZero() || c.Wrist.IsZero() || c.Ease.IsZero()) {
+	a.NotNegative("lap", c.lap())
+	if c.Setting == Extended && c.lap().IsZero() && (c.Finished.IsZero() || c.Wrist.IsZero() || c.Ease.IsZero()) {
 		a.Fault("lap", "", "more than 0 in (an extended end stands out by it)", fault.Missing)
 	}
 	a.NotNegative("finished", c.Finished)
@@ -152,32 +154,36 @@ func (c Cuff) check(a *fault.Audit) {
 	}
 }
 
+// lap is the lap given, or 0 in.
+func (c Cuff) lap() units.Length { return c.Lap.Or(units.Length{}) }
+
 // solveGirth fills whichever of Wrist, Ease, Lap and Finished follows. Something
 // must be left for the wrist and for its ease.
 func (c *Cuff) solveGirth(a *fault.Audit) {
-	sum := units.Sum(c.Wrist, c.Ease, c.Lap)
+	_, given := c.Lap.Get()
+	sum := units.Sum(c.Wrist, c.Ease, c.lap())
 	rest := c.Finished.Sub(sum)
 	more := func(what string) {
 		a.Fault("finished", c.Finished.String(), "more than "+sum.String()+" ("+what+")", fault.Range)
 	}
 	switch {
 	case c.Finished.IsZero():
-		c.Finished = sum
+		c.Finished, c.Lap = sum, units.Give(c.lap())
 	case c.Wrist.IsZero() && c.Ease.IsZero():
 		if rest.Sign() <= 0 {
-			a.Fault("lap", c.Lap.String(), "less than "+c.Finished.String()+" (finished)", fault.Range)
+			a.Fault("lap", c.lap().String(), "less than "+c.Finished.String()+" (finished)", fault.Range)
 		}
 	case c.Wrist.IsZero():
 		if c.Wrist = rest; rest.Sign() <= 0 {
-			more("Ease + Lap, or nothing is left for the wrist")
+			more("ease + lap, or nothing is left for the wrist")
 		}
 	case c.Ease.IsZero():
 		if c.Ease = rest; rest.Sign() <= 0 {
-			more("Wrist + Lap, or nothing is left for ease")
+			more("wrist + lap, or nothing is left for ease")
 		}
-	case c.Lap.IsZero() && rest.Sign() >= 0:
-		c.Lap = rest
-	case c.Lap.IsZero():
+	case !given && rest.Sign() >= 0:
+		c.Lap = units.Give(rest)
+	case !given:
 		a.Fault("finished", c.Finished.String(), sum.String()+" (wrist + ease) or more", fault.Conflict)
 	case !rest.IsZero():
 		a.Fault("finished", c.Finished.String(), sum.String()+" (wrist + ease + lap)", fault.Conflict)

@@ -104,7 +104,7 @@ func ExampleRufflePlan_Joins() {
 // each side of the slit.
 func ExampleCuff_Plan() {
 	c := gather.Cuff{
-		Wrist: units.MustParse("6 3/4 in"), Ease: units.MustParse("1 1/4 in"), Lap: units.MustParse("1 in"),
+		Wrist: units.MustParse("6 3/4 in"), Ease: units.MustParse("1 1/4 in"), Lap: units.Give(units.MustParse("1 in")),
 		Depth:  units.MustParse("2 1/4 in"),
 		Sleeve: units.MustParse("17 1/8 in"),
 		Flat:   units.MustParse("1/2 in"),

@@ -132,23 +132,30 @@ func TestCuffFaults(t *testing.T) {
 		{"nothing given", func(c *gather.Cuff) { *c = gather.Cuff{} }, []string{"wrist", "ease", "depth", "sleeve", "setting"}, fault.Missing},
 		{"everything wrong at once", func(c *gather.Cuff) {
 			n := in("-1")
-			*c = gather.Cuff{Wrist: n, Ease: n, Lap: n, Finished: n, Depth: n, Allowance: n, Turned: n, Inside: n, Sleeve: n, Flat: n, Setting: 7, Parts: -1}
+			*c = gather.Cuff{Wrist: n, Ease: n, Lap: units.Give(n), Finished: n, Depth: n, Allowance: n, Turned: n, Inside: n, Sleeve: n, Flat: n, Setting: 7, Parts: -1}
 		}, []string{"wrist", "ease", "lap", "finished", "depth", "allowance", "turned", "inside", "sleeve", "flat", "setting", "parts"}, fault.Unknown},
 		{"the library asks which", func(c *gather.Cuff) { c.Setting = gather.NoSetting }, []string{"setting"}, fault.Missing},
-		{"an end that is not there", func(c *gather.Cuff) { c.Lap, c.Setting = in("0"), gather.Extended }, []string{"lap"}, fault.Missing},
-		{"nothing left for the end", func(c *gather.Cuff) { c.Lap, c.Finished, c.Setting = in("0"), in("8"), gather.Extended }, []string{"lap"}, fault.Missing},
+		{"an end that is not there", func(c *gather.Cuff) { c.Lap, c.Setting = units.Given[units.Length]{}, gather.Extended }, []string{"lap"}, fault.Missing},
+		{"nothing left for the end", func(c *gather.Cuff) {
+			c.Lap, c.Finished, c.Setting = units.Given[units.Length]{}, in("8"), gather.Extended
+		}, []string{"lap"}, fault.Missing},
 		{"all extension", func(c *gather.Cuff) {
-			c.Wrist, c.Ease, c.Lap, c.Finished, c.Setting = in("0"), in("0"), in("9"), in("9"), gather.Extended
+			c.Wrist, c.Ease, c.Lap, c.Finished, c.Setting = in("0"), in("0"), units.Give(in("9")), in("9"), gather.Extended
 		}, []string{"lap"}, fault.Range},
+		{"a lap of nothing where finished has one", func(c *gather.Cuff) { c.Lap, c.Finished = units.Give(in("0")), in("9") }, []string{"finished"}, fault.Conflict},
 		{"finished too short", func(c *gather.Cuff) { c.Finished = in("8") }, []string{"finished"}, fault.Conflict},
 		{"finished too long", func(c *gather.Cuff) { c.Finished = in("10") }, []string{"finished"}, fault.Conflict},
-		{"all ease", func(c *gather.Cuff) { c.Wrist, c.Lap, c.Finished = in("0"), in("0"), in("1 1/4") }, []string{"finished"}, fault.Range},
+		{"all ease", func(c *gather.Cuff) { c.Wrist, c.Lap, c.Finished = in("0"), units.Given[units.Length]{}, in("1 1/4") }, []string{"finished"}, fault.Range},
 		{"ease and lap only", func(c *gather.Cuff) { c.Wrist, c.Finished = in("0"), in("2 1/4") }, []string{"finished"}, fault.Range},
 		{"less than ease and lap", func(c *gather.Cuff) { c.Wrist, c.Finished = in("0"), in("2") }, []string{"finished"}, fault.Range},
 		{"no ease", func(c *gather.Cuff) { c.Ease, c.Finished = in("0"), in("7 3/4") }, []string{"finished"}, fault.Range},
-		{"neither ease nor lap", func(c *gather.Cuff) { c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("6 3/4") }, []string{"finished"}, fault.Range},
-		{"all lap", func(c *gather.Cuff) { c.Wrist, c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("9"), in("9") }, []string{"lap"}, fault.Range},
-		{"more than all lap", func(c *gather.Cuff) { c.Wrist, c.Ease, c.Lap, c.Finished = in("0"), in("0"), in("10"), in("9") }, []string{"lap"}, fault.Range},
+		{"neither ease nor lap", func(c *gather.Cuff) { c.Ease, c.Lap, c.Finished = in("0"), units.Given[units.Length]{}, in("6 3/4") }, []string{"finished"}, fault.Range},
+		{"all lap", func(c *gather.Cuff) {
+			c.Wrist, c.Ease, c.Lap, c.Finished = in("0"), in("0"), units.Give(in("9")), in("9")
+		}, []string{"lap"}, fault.Range},
+		{"more than all lap", func(c *gather.Cuff) {
+			c.Wrist, c.Ease, c.Lap, c.Finished = in("0"), in("0"), units.Give(in("10")), in("9")
+		}, []string{"lap"}, fault.Range},
 		{"turned past the seam", func(c *gather.Cuff) { c.Turned = in("3/4") }, []string{"turned"}, fault.Range},
 		{"no room to turn", func(c *gather.Cuff) { c.Allowance = in("1/8") }, []string{"allowance"}, fault.Range},
 		{"no room for the row", func(c *gather.Cuff) { c.Allowance, c.Turned = in("1/8"), in("1/16") }, []string{"allowance"}, fault.Range},

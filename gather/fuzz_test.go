@@ -81,7 +81,7 @@ func FuzzSpec(f *testing.F) {
 			Inside: b.length(), Rows: int(b.int()), Turn: b.ratio(), Corners: int(b.int()), Parts: int(b.int()),
 		}
 		c := gather.Cuff{
-			Wrist: b.length(), Ease: b.length(), Lap: b.length(), Finished: b.length(), Depth: b.length(), Allowance: b.length(),
+			Wrist: b.length(), Ease: b.length(), Lap: units.Give(b.length()), Finished: b.length(), Depth: b.length(), Allowance: b.length(),
 			Turned: b.length(), Inside: b.length(), Sleeve: b.length(), Flat: b.length(), Setting: gather.Setting(b.int()), Parts: int(b.int()),
 		}
 		if p, err := s.Plan(); sound(t, err) {

@@ -128,6 +128,8 @@ func fields(t *testing.T, given string, set map[string]any) {
 			*p, err = strconv.ParseBool(value)
 		case *string:
 			*p = value
+		case *units.Given[units.Length]:
+			err = p.UnmarshalText([]byte(value))
 		case *gather.Setting:
 			err = p.UnmarshalText([]byte(value))
 		default:

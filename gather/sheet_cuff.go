@@ -76,7 +76,7 @@ func (p CuffPlan) working() []ticket.Line {
 		finished.Terms = []ticket.Term{
 			{Amount: ticket.Long(c.Wrist), Name: "wrist"},
 			{Amount: ticket.Long(c.Ease), Name: "ease"},
-			{Amount: ticket.Long(c.Lap), Name: "lap"},
+			{Amount: ticket.Long(c.lap()), Name: "lap"},
 		}
 	}
 	lines = append(lines, finished,
@@ -93,7 +93,7 @@ func (p CuffPlan) working() []ticket.Line {
 	if c.Setting == Extended {
 		onto.Terms = []ticket.Term{
 			{Amount: ticket.Long(p.Finished), Name: "finished"},
-			{Op: ticket.Minus, Amount: ticket.Long(c.Lap), Name: "extended end"},
+			{Op: ticket.Minus, Amount: ticket.Long(c.lap()), Name: "extended end"},
 		}
 	}
 	lines = append(lines, onto)

@@ -24,7 +24,7 @@ func frill() gather.Ruffle {
 
 func cuff() gather.Cuff {
 	return gather.Cuff{
-		Wrist: in("6 3/4"), Ease: in("1 1/4"), Lap: in("1"), Depth: in("2 1/4"), Sleeve: in("17 1/8"), Setting: gather.Flush,
+		Wrist: in("6 3/4"), Ease: in("1 1/4"), Lap: units.Give(in("1")), Depth: in("2 1/4"), Sleeve: in("17 1/8"), Setting: gather.Flush,
 	}
 }
 
@@ -251,14 +251,18 @@ func TestCuffSolve(t *testing.T) {
 		{"finished follows", func(*gather.Cuff) {}, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(137, 72)},
 		{"wrist follows", func(c *gather.Cuff) { c.Finished, c.Wrist = in("9"), in("0") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(137, 72)},
 		{"ease follows", func(c *gather.Cuff) { c.Finished, c.Ease = in("9"), in("0") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(137, 72)},
-		{"lap follows", func(c *gather.Cuff) { c.Finished, c.Lap = in("9"), in("0") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(137, 72)},
-		{"lap follows an extended end", func(c *gather.Cuff) { c.Finished, c.Lap, c.Setting = in("9"), in("0"), gather.Extended }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "8", "1/8", units.RatioOf(137, 64)},
+		{"lap follows", func(c *gather.Cuff) { c.Finished, c.Lap = in("9"), units.Given[units.Length]{} }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(137, 72)},
+		{"lap follows an extended end", func(c *gather.Cuff) {
+			c.Finished, c.Lap, c.Setting = in("9"), units.Given[units.Length]{}, gather.Extended
+		}, [4]string{"6 3/4", "1 1/4", "1", "9"}, "8", "1/8", units.RatioOf(137, 64)},
 		{"all agree", func(c *gather.Cuff) { c.Finished = in("9") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(137, 72)},
-		{"finished alone", func(c *gather.Cuff) { c.Finished, c.Wrist, c.Ease, c.Lap = in("9"), in("0"), in("0"), in("0") }, [4]string{"0", "0", "0", "9"}, "9", "1/8", units.RatioOf(137, 72)},
+		{"finished alone", func(c *gather.Cuff) {
+			c.Finished, c.Wrist, c.Ease, c.Lap = in("9"), in("0"), in("0"), units.Given[units.Length]{}
+		}, [4]string{"0", "0", "0", "9"}, "9", "1/8", units.RatioOf(137, 72)},
 		{"finished and lap", func(c *gather.Cuff) {
 			c.Finished, c.Wrist, c.Ease, c.Setting = in("9"), in("0"), in("0"), gather.Extended
 		}, [4]string{"0", "0", "1", "9"}, "8", "1/8", units.RatioOf(137, 64)},
-		{"ends that only meet", func(c *gather.Cuff) { c.Lap = in("0") }, [4]string{"6 3/4", "1 1/4", "0", "8"}, "8", "1/8", units.RatioOf(137, 64)},
+		{"ends that only meet", func(c *gather.Cuff) { c.Lap = units.Give(in("0")) }, [4]string{"6 3/4", "1 1/4", "0", "8"}, "8", "1/8", units.RatioOf(137, 64)},
 		{"felled by hand", func(c *gather.Cuff) { c.Turned = in("5/8") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "0", units.RatioOf(137, 72)},
 		{"kept flat at the slit", func(c *gather.Cuff) { c.Flat = in("1/2") }, [4]string{"6 3/4", "1 1/4", "1", "9"}, "9", "1/8", units.RatioOf(129, 64)},
 	} {
@@ -274,7 +278,7 @@ func TestCuffSolve(t *testing.T) {
 			t.Errorf("%s: solved and refused: %v", test.why, err)
 			continue
 		}
-		if got := [4]units.Length{c.Wrist, c.Ease, c.Lap, c.Finished}; got != [4]units.Length{in(test.girth[0]), in(test.girth[1]), in(test.girth[2]), in(test.girth[3])} {
+		if got := [4]units.Length{c.Wrist, c.Ease, c.Lap.Or(units.Length{}), c.Finished}; got != [4]units.Length{in(test.girth[0]), in(test.girth[1]), in(test.girth[2]), in(test.girth[3])} {
 			t.Errorf("%s: %v", test.why, got)
 		}
 		if p.Onto != in(test.onto) || p.Past != in(test.past) || p.Fullness != test.fullness {

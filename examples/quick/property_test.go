@@ -414,6 +414,10 @@ func scaled(v reflect.Value, k units.Ratio) reflect.Value {
 	switch {
 	case v.Type() == reflect.TypeFor[units.Length]():
 		out.Set(reflect.ValueOf(v.Interface().(units.Length).Scale(k)))
+	case v.Type() == reflect.TypeFor[units.Given[units.Length]]():
+		if l, given := v.Interface().(units.Given[units.Length]).Get(); given {
+			out.Set(reflect.ValueOf(units.Give(l.Scale(k))))
+		}
 	case v.Kind() == reflect.Struct:
 		for i := range v.NumField() {
 			switch f := v.Type().Field(i); {
@@ -458,6 +462,8 @@ func unlike(path string, k units.Ratio, a, b reflect.Value) string {
 	switch x := a.Interface().(type) {
 	case units.Length:
 		same = x.Scale(k) == b.Interface().(units.Length)
+	case units.Given[units.Length]:
+		same = scaled(a, k).Interface() == b.Interface()
 	case units.Area:
 		same = x.Scale(k.Mul(k)) == b.Interface().(units.Area)
 	case units.Near:
