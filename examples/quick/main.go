@@ -25,7 +25,6 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"slices"
 	"strings"
 
 	"example.com/clothyard/examples/internal/bind"
@@ -216,26 +215,21 @@ func (d *desk) line(number int, text []byte, long bool) bool {
 	return false
 }
 
-// answer answers a line. A line that is an answer itself asks its sum again: what
-// stands in it besides spec is not read.
+// answer answers a line. A line that is an answer itself, with a spec, asks its sum
+// again.
 func (d *desk) answer(number int, text []byte) (name string, answered []byte, err error) {
-	var old struct{ Sum, Spec json.RawMessage }
-	if json.Unmarshal(text, &old) == nil && len(old.Sum) > 0 && len(old.Spec) > 0 && old.Spec[0] == '{' {
-		rest := bytes.TrimSpace(old.Spec[1:])
-		if rest[0] != '}' {
-			rest = append([]byte{','}, rest...)
-		}
-		text = slices.Concat([]byte(`{"sum":`), old.Sum, rest)
-	}
-	e, spec, err := sums.Read(bytes.NewReader(text), d.reader)
+	asked, old := again(text)
+	e, spec, err := sums.Read(bytes.NewReader(asked), d.reader)
 	if err != nil {
 		return e.Name(), nil, err
 	}
 	plan, err := e.Plan(spec)
-	if err != nil {
-		return e.Name(), nil, err
+	if err == nil && old != nil {
+		err = part(old, plan)
 	}
-	answered, err = d.write(e, plan, number)
+	if err == nil {
+		answered, err = d.write(e, plan, number)
+	}
 	return e.Name(), answered, err
 }
 
