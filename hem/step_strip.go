@@ -85,14 +85,13 @@ func (p Plan) stripNote() string {
 	return "Cut it on the true bias where the edge curves; it grows narrower as it is stretched"
 }
 
+// curveNote tells how the strip goes round a curve, of which the plan may know
+// nothing.
 func (p Plan) curveNote() string {
-	switch {
-	case p.Spec.Circle.IsZero() && p.Spec.Hollow.IsZero():
-		return "Lay the strip flat, neither stretched nor eased"
-	case p.Spec.Kind == Bound:
-		return "Ease the strip round a convex curve and stretch it a little round a concave one, so that its fold lies flat"
+	if p.Spec.Kind == Bound {
+		return "Lay the strip flat along a straight edge; ease it round a convex curve and stretch it a little round a concave one, so that its fold lies flat"
 	}
-	return "Stretch the strip a little round a convex curve and ease it round a concave one, so that its free edge lies flat"
+	return "Lay the strip flat along a straight edge; stretch it a little round a convex curve and ease it round a concave one, so that its free edge lies flat"
 }
 
 // turnUpSteps are the steps of a trouser turn-up.
