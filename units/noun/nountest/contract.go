@@ -12,6 +12,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
 )
@@ -24,6 +25,8 @@ import (
 //   - Spec, plan and sheet read back equal from their JSON;
 //   - the working on the sheet comes out;
 //   - the plan's Spec plans to the same, with nothing assumed;
+//   - sent to a handler over HTTP it comes back as that plan, and faults as faults;
+//   - where the Spec has a tape, one example is metric, and what is assumed lies on its marks;
 //   - 0 in each field that may be 0 reads back, and is planned or refused;
 //   - the empty Spec is planned or refused with faults that read back equal;
 //   - the empty plan has a sheet.
@@ -47,6 +50,7 @@ func contract(t *testing.T, e noun.Entry, exceptions []string) {
 	}
 	schema := readSchema(t, e)
 	stand := map[string]bool{}
+	tapes := map[units.Tape]bool{}
 	for _, text := range examples {
 		var value any
 		if err := json.Unmarshal(text, &value); err != nil {
@@ -68,6 +72,14 @@ func contract(t *testing.T, e noun.Entry, exceptions []string) {
 			continue
 		}
 		planned(t, e, p, exceptions)
+		served(t, e, text)
+		if tape, has := tapeOf(p); has {
+			tapes[tape] = true
+			onMarks(t, e, tape, p)
+		}
+	}
+	if len(tapes) > 0 && !tapes[units.MetricTape] {
+		t.Error("no example is metric")
 	}
 	for _, f := range e.Fields() {
 		path := strings.ReplaceAll(f.Path, "[0]", "")
@@ -80,6 +92,7 @@ func contract(t *testing.T, e noun.Entry, exceptions []string) {
 	}
 	_, err := e.Plan(e.New())
 	faultsAgain(t, err)
+	served(t, e, []byte("{}"))
 	empty := reflect.ValueOf(e.NewPlan()).Elem().Interface().(noun.Plan)
 	again(t, pointer(empty.Sheet()))
 }
