@@ -49,6 +49,7 @@ type Caution struct {
 // their text: [Sheet.Text] writes it.
 type Sheet struct {
 	Title    string        `json:"title,omitzero"`    // what the sheet is about
+	Answer   []Line        `json:"answer,omitzero"`   // what was asked for, most wanted first; each label leads to its result, as in "cut each strip"
 	Steps    []Step        `json:"steps,omitzero"`    // the work, in order
 	Lines    []Line        `json:"lines,omitzero"`    // the working, line by line
 	Assumed  Fields        `json:"assumed,omitzero"`  // the fields that were filled with a default

@@ -158,10 +158,23 @@ func (s Step) Text(number int, in ...units.Notation) string {
 	return b.String()
 }
 
+// head is the title and the answer, in one line.
+func (s Sheet) head(in []units.Notation) string {
+	answers := make([]string, len(s.Answer))
+	for i, l := range s.Answer {
+		answers[i] = l.Label + " " + l.Result.Text(in...)
+	}
+	head := strings.Join(answers, "; ")
+	if s.Title != "" && head != "" {
+		return s.Title + ": " + head
+	}
+	return s.Title + head
+}
+
 func writeSheet(s Sheet, in []units.Notation) string {
 	var b strings.Builder
-	if s.Title != "" {
-		b.WriteString(Wrap("", "", s.Title))
+	if head := s.head(in); head != "" {
+		b.WriteString(Wrap("", "   ", head))
 	}
 	if len(s.Lines) > 0 {
 		b.WriteString("Working\n")

@@ -307,8 +307,9 @@ func TestWrapKeepsMeasures(t *testing.T) {
 
 func TestSheetText(t *testing.T) {
 	s := ticket.Sheet{
-		Title: "French seam",
-		Lines: []ticket.Line{{Label: "taken", Result: ticket.Long(in("7/16"))}},
+		Title:  "French seam",
+		Answer: []ticket.Line{{Label: "each ply gives up", Result: ticket.Long(in("7/16"))}, {Label: "an edge across it grows", Result: ticket.Long(in("3/8"))}},
+		Lines:  []ticket.Line{{Label: "taken", Result: ticket.Long(in("7/16"))}},
 		Steps: []ticket.Step{
 			{Do: "Stitch", Together: ticket.WrongTogether, At: ticket.Long(in("3/16")), From: "the raw edge", Note: "slowly"},
 			{Do: "Trim", Trim: ticket.Long(in("1/8")), Press: "open", At: ticket.Long(in("1/4")), Check: ticket.Check{What: "the ridge", Want: ticket.Long(in("1/4")), Give: ticket.Long(in("1/16")), Mend: "sew it again"}},
@@ -317,7 +318,7 @@ func TestSheetText(t *testing.T) {
 		Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare(), {Text: "Mind the cat."}},
 		Sources:  []source.Cite{source.Practise("the trim")},
 	}
-	want := `French seam
+	want := `French seam: each ply gives up 7/16 in; an edge across it grows 3/8 in
 Working
    taken: 7/16 in
 Work
