@@ -2,14 +2,9 @@ package noun
 
 import (
 	"encoding/json"
-	"io"
 	"io/fs"
-	"iter"
 	"reflect"
-	"slices"
-	"strings"
 
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -80,53 +75,4 @@ func (e Entry) file(name string) []byte {
 		return nil
 	}
 	return text
-}
-
-// A Registry finds nouns by their names.
-type Registry struct{ entries []Entry }
-
-// NewRegistry is the registry of the nouns of several packages.
-func NewRegistry(lists ...[]Entry) Registry { return Registry{slices.Concat(lists...)} }
-
-// All yields every noun, in the order of the lists.
-func (r Registry) All() iter.Seq[Entry] { return slices.Values(r.entries) }
-
-// Find is the noun of a name.
-func (r Registry) Find(name string) (e Entry, ok bool) {
-	i := slices.IndexFunc(r.entries, func(e Entry) bool { return e.name == name })
-	if i < 0 {
-		return Entry{}, false
-	}
-	return r.entries[i], true
-}
-
-// Read reads an object that names its noun with the key sum, beside the fields of
-// the Spec: {"sum": "gather.strip", "edge": "15 in", ...}. The spec is a pointer,
-// as [Entry.New] gives it. Where the noun is known the entry is given even if there
-// are faults.
-func (r Registry) Read(in io.Reader, reader Reader) (e Entry, spec any, err error) {
-	text, all, err := reader.nodes(in, 1)
-	if err != nil {
-		return Entry{}, nil, err
-	}
-	n := all[0]
-	name, ok := n.take("sum")
-	switch e, found := r.Find(name); {
-	case !ok:
-		return Entry{}, nil, fault.Faults{{Path: "sum", Kind: fault.Missing, Limit: "the name of a sum, as in gather.strip"}}
-	case !found:
-		return Entry{}, nil, r.Unknown(name)
-	default:
-		spec = e.New()
-		return e, spec, reader.fill(n, text, spec)
-	}
-}
-
-// Unknown is the fault of a name that no noun has.
-func (r Registry) Unknown(name string) error {
-	names := make([]string, len(r.entries))
-	for i, e := range r.entries {
-		names[i] = e.name
-	}
-	return fault.Faults{{Path: "sum", Got: fault.Quote(name), Kind: fault.Unknown, Limit: "one of " + strings.Join(names, ", ")}}
 }

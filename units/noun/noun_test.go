@@ -281,10 +281,46 @@ func TestRegistry(t *testing.T) {
 	}
 }
 
+// sewnPlan holds its Spec as a choice.
+type sewnPlan struct {
+	Spec anySeam      `json:"spec"`
+	Gain units.Length `json:"gain,omitzero"`
+}
+
+func (f french) Plan() (sewnPlan, error) { return sewnPlan{Spec: anySeam{f}}, nil }
+func (sewnPlan) Sheet() ticket.Sheet     { return ticket.Sheet{} }
+
+// A plan is read as the question that it answers, and nothing strange beside its Spec.
+func TestRegistryReadsPlans(t *testing.T) {
+	r := noun.NewRegistry([]noun.Entry{noun.Of[bag]("bag.bag"), noun.Of[french]("seam.french")})
+	for text, want := range map[string]string{
+		`{"sum": "Bag.Bag", "line": 3, "spec": {"depth": "1 in"}}`:                            "",
+		`{"sum": "seam.french", "spec": {"kind": "french", "first": "1 in"}, "gain": "0 in"}`: "",
+		`{"sum": "seam.french", "spec": {"kind": "plain", "first": "1 in"}}`:                  `spec.kind "plain": disagrees with what else is given, want the kind of seam.french`,
+		`{"sum": "bag.bag", "spec": {"depth": "1 in"}, "depth": "2 in"}`:                      "depth: not known, want a part of the answer; fields stand in spec",
+		`{"sum": "bag.bag", "spec": {"depth": "1 in"}, "spec": {"depth": "2 in"}}`:            "spec: given twice, want each key once",
+		`{"sum": "bag.bag", "spec": {"depth": "1 in", "depth": "1 in"}}`:                      `depth "1 in": given twice, want each key once (line 1, column 60)`,
+		`{"sum": "bag.bag", "spec": "1 in"}`:                                                  `spec "1 in": not known, want one of drafted, fraying, way, depth, ease, lap, full, pieces, seed, name, takes, marks, parts, sewn (line 1, column 33)`,
+	} {
+		_, spec, err := r.Read(strings.NewReader(text), noun.Reader{})
+		if got := fmt.Sprint(err); got != want && (want != "" || err != nil) {
+			t.Errorf("%s\n got %v\nwant %s", text, err, want)
+		}
+		if want == "" {
+			if b, ok := spec.(*bag); ok && b.Depth != units.Inch.Of(1) {
+				t.Errorf("%s: %v", text, spec)
+			}
+			if f, ok := spec.(*french); ok && f.First != units.Inch.Of(1) {
+				t.Errorf("%s: %v", text, spec)
+			}
+		}
+	}
+}
+
 // A List knows what the files of its package say.
 func TestList(t *testing.T) {
 	files := fstest.MapFS{
-		"words.txt":     {Data: []byte("noun_test.Allowance.Drafted\tThe allowance.\nnoun_test.bag.Depth\tHow deep it is.\n")},
+		"words.txt":     {Data: []byte("noun_test.bag\ta thing to carry.\nnoun_test.Allowance.Drafted\tThe allowance.\nnoun_test.bag.Depth\tHow deep it is.\n")},
 		"examples.json": {Data: []byte(`{"bag.bag": [{"depth": "1 in"}, {"depth": "2 in"}]}`)},
 	}
 	r := noun.NewRegistry(noun.List(files, noun.Of[bag]("bag.bag")), noun.List(fstest.MapFS{}, noun.Of[bag]("bag.other")))
@@ -298,6 +334,9 @@ func TestList(t *testing.T) {
 	e, _ := r.Find("bag.bag")
 	if all := e.Examples(); len(all) != 2 || string(all[1]) != `{"depth": "2 in"}` {
 		t.Errorf("got examples %s", all)
+	}
+	if e.Means() != "a thing to carry." {
+		t.Errorf("a bag is %q", e.Means())
 	}
 	means := map[string]string{}
 	for _, f := range e.Fields() {

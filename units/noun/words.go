@@ -98,13 +98,20 @@ func texts(t reflect.Type) []string {
 	return out
 }
 
-// means is the doc comment of a field: the line of words.txt that begins with its
-// package, type and name, as in gather.Strip.Edge.
+// Means is what the noun is, from the first sentence of its doc comment.
+func (e Entry) Means() string { return e.words(e.spec.String()) }
+
+// means is the doc comment of a field.
 func (e Entry) means(t reflect.Type, index []int) string {
 	for _, i := range index[:len(index)-1] {
 		t = t.Field(i).Type
 	}
-	name := t.String() + "." + t.Field(index[len(index)-1]).Name
+	return e.words(t.String() + "." + t.Field(index[len(index)-1]).Name)
+}
+
+// words is the line of words.txt that begins with a package, a type and, if need be,
+// a field, as in gather.Strip.Edge.
+func (e Entry) words(name string) string {
 	for line := range strings.Lines(string(e.file("words.txt"))) {
 		if key, words, ok := strings.Cut(strings.TrimSuffix(line, "\n"), "\t"); ok && key == name {
 			return words

@@ -3,11 +3,13 @@ package nountest
 import (
 	"flag"
 	"go/ast"
+	"go/doc"
 	"go/parser"
 	"go/token"
 	"os"
 	"path/filepath"
 	"reflect"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -19,14 +21,16 @@ import (
 
 var update = flag.Bool("words", false, "write words.txt from the doc comments")
 
-// Words checks that words.txt, in the folder of the test, says of every field of the
-// nouns what its doc comment says. With -words it writes the file.
+// Words checks that words.txt, in the folder of the test, says of every noun and of
+// every field what its doc comment says, of a noun the first sentence. With -words it
+// writes the file.
 func Words(t *testing.T, nouns []noun.Entry) {
 	t.Helper()
 	all := map[string]string{}
 	for _, e := range nouns {
-		for _, s := range e.Structs() {
-			comments(t, s, all)
+		structs := e.Structs()
+		for _, s := range structs {
+			comments(t, s, s == structs[0], all)
 		}
 	}
 	lines := make([]string, 0, len(all))
@@ -49,8 +53,8 @@ func Words(t *testing.T, nouns []noun.Entry) {
 	}
 }
 
-// comments adds the doc comments of the fields of a struct.
-func comments(t *testing.T, s reflect.Type, all map[string]string) {
+// comments adds the doc comments of the fields of a struct, and what a noun is.
+func comments(t *testing.T, s reflect.Type, isNoun bool, all map[string]string) {
 	t.Helper()
 	_, below, _ := strings.Cut(s.PkgPath(), "clothyard/")
 	dir := filepath.Join(root(t), below)
@@ -64,7 +68,11 @@ func comments(t *testing.T, s reflect.Type, all map[string]string) {
 		if err != nil {
 			t.Fatal(err)
 		}
+		var of *ast.GenDecl
 		ast.Inspect(f, func(n ast.Node) bool {
+			if d, ok := n.(*ast.GenDecl); ok {
+				of = d
+			}
 			spec, ok := n.(*ast.TypeSpec)
 			if !ok || spec.Name.Name != s.Name() {
 				return true
@@ -74,6 +82,13 @@ func comments(t *testing.T, s reflect.Type, all map[string]string) {
 				return true
 			}
 			found = true
+			if isNoun {
+				says := (&doc.Package{}).Synopsis(of.Doc.Text())
+				if says == "" {
+					t.Errorf("%s has no doc comment", s)
+				}
+				all[s.String()] = beginning.ReplaceAllString(says, "")
+			}
 			for _, field := range body.Fields.List {
 				words := strings.Join(strings.Fields(field.Doc.Text()+" "+field.Comment.Text()), " ")
 				for _, n := range field.Names {
@@ -92,6 +107,9 @@ func comments(t *testing.T, s reflect.Type, all map[string]string) {
 		t.Errorf("%s is not in %s", s, dir)
 	}
 }
+
+// beginning is how the doc comment of a type begins.
+var beginning = regexp.MustCompile(`^An? \w+ is `)
 
 // root is the folder of the module.
 func root(t *testing.T) string {
