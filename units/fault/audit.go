@@ -16,14 +16,17 @@ type Amount interface {
 }
 
 // Fault records a fault. The limit is words in which {0} stands for the first
-// amount, {1} for the second.
+// amount, {1} for the second. A number of more than [MaxName] digits is cut.
 func (a *Audit) Fault(path, got, limit string, kind Kind, amounts ...fmt.Stringer) {
-	f := &Fault{Path: path, Got: got, Kind: kind, Limit: limit}
+	f := &Fault{Path: path, Got: cut(got), Kind: kind, Limit: limit}
 	for _, amount := range amounts {
-		f.Amounts = append(f.Amounts, amount.String())
+		f.Amounts = append(f.Amounts, cut(amount.String()))
 	}
 	a.faults = append(a.faults, f)
 }
+
+// cut is the beginning of a text that nobody would read to its end.
+func cut(text string) string { return text[:min(len(text), MaxName)] }
 
 // Include records the faults of a part, under its path.
 func (a *Audit) Include(path string, err error) { a.faults = append(a.faults, Under(path, err)...) }

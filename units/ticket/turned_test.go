@@ -42,3 +42,15 @@ func TestTurned(t *testing.T) {
 		}
 	}
 }
+
+// A sum of lengths comes out.
+func TestSum(t *testing.T) {
+	in := units.Inch.Frac
+	l := ticket.Sum("in all", in(7, 8), ticket.Add(in(3, 8), "first"), ticket.Multiply(3, "rows"), ticket.Less(in(1, 4), "lap"))
+	if err := l.Check(); err != nil {
+		t.Error(err)
+	}
+	if got, want := l.Text(), "in all: 7/8 in = 3/8 in first x 3 rows - 1/4 in lap"; got != want {
+		t.Errorf("got %s, want %s", got, want)
+	}
+}
