@@ -135,6 +135,10 @@ func (s *state) fault(path string, n node, kind fault.Kind, limit string) {
 
 // set puts n into v. Whether an explicit zero is an answer hangs on the field.
 func (s *state) set(path string, zero bool, n node, v reflect.Value) {
+	if patch, ok := v.Addr().Interface().(*Patch); ok {
+		*patch = n.append(nil)
+		return
+	}
 	if n.kind == nullNode {
 		s.fault(path, n, fault.Form, "a value, or leave it out")
 		return
