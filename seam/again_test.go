@@ -6,6 +6,9 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/alter"
+	"example.com/clothyard/seam/dart"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
 )
@@ -80,7 +83,7 @@ func TestSolvedSpecsPlanAlike(t *testing.T) {
 	planned := map[string]int{}
 	for range 1_500 {
 		for _, noun := range []any{
-			seam.Dart{}, seam.Pivot{}, seam.Binding{}, seam.Row{}, seam.Roll{}, seam.Favour{}, seam.Easing{}, seam.Meeting{}, seam.Lengthening{},
+			dart.Spec{}, dart.Pivot{}, seam.Binding{}, seam.Row{}, seam.Roll{}, seam.Favour{}, alter.Easing{}, edge.Meeting{}, alter.Lengthening{},
 			anyLetting(r), anyMatch(r), anyAssembly(r),
 		} {
 			spec := reflect.New(reflect.TypeOf(noun)).Elem()
@@ -111,10 +114,10 @@ func TestSolvedSpecsPlanAlike(t *testing.T) {
 }
 
 // anyLetting shares a change over seams of any kind.
-func anyLetting(r *rand.Rand) seam.Letting {
-	l := seam.Letting{Total: in(1+r.Int64N(32), 16)}
+func anyLetting(r *rand.Rand) alter.Letting {
+	l := alter.Letting{Total: in(1+r.Int64N(32), 16)}
 	for range 1 + r.IntN(3) {
-		one := seam.Let{Spec: someSpec(r), Times: r.IntN(3), Sewn: r.IntN(2) == 0}
+		one := alter.Let{Spec: someSpec(r), Times: r.IntN(3), Sewn: r.IntN(2) == 0}
 		if r.IntN(3) == 0 {
 			one.Then = seam.Plain
 		}
@@ -124,10 +127,10 @@ func anyLetting(r *rand.Rand) seam.Letting {
 }
 
 // anyEdge is crossed by up to three seams, and may lie along another.
-func anyEdge(r *rand.Rand, name string) seam.Edge {
-	e := seam.Edge{Name: name, Net: in(160+r.Int64N(160), 16)}
+func anyEdge(r *rand.Rand, name string) edge.Spec {
+	e := edge.Spec{Name: name, Net: in(160+r.Int64N(160), 16)}
 	for range r.IntN(4) {
-		x := seam.Take{Drafted: in(4+r.Int64N(12), 16), Plies: r.IntN(4)}
+		x := edge.Take{Drafted: in(4+r.Int64N(12), 16), Plies: r.IntN(4)}
 		if r.IntN(2) == 0 {
 			x.Taken = in(1+r.Int64N(12), 16)
 		}
@@ -137,7 +140,7 @@ func anyEdge(r *rand.Rand, name string) seam.Edge {
 		e.Takes = append(e.Takes, x)
 	}
 	if r.IntN(2) == 0 {
-		e.Own, e.Turn = seam.Take{Drafted: in(5, 8), Taken: in(3, 8)}, units.RatioOf(r.Int64N(7)-3, 2)
+		e.Own, e.Turn = edge.Take{Drafted: in(5, 8), Taken: in(3, 8)}, units.RatioOf(r.Int64N(7)-3, 2)
 	}
 	if r.IntN(3) == 0 {
 		e.Spread = in(r.Int64N(33)-16, 16)
@@ -145,22 +148,22 @@ func anyEdge(r *rand.Rand, name string) seam.Edge {
 	return e
 }
 
-func anyMatch(r *rand.Rand) seam.Match {
-	return seam.Match{Long: anyEdge(r, ""), Short: anyEdge(r, "armhole"), MaxEase: units.RatioOf(r.Int64N(3), 20)}
+func anyMatch(r *rand.Rand) edge.Pair {
+	return edge.Pair{Long: anyEdge(r, ""), Short: anyEdge(r, "armhole"), MaxEase: units.RatioOf(r.Int64N(3), 20)}
 }
 
 // anyAssembly has seams, and a pair of edges that they cross.
-func anyAssembly(r *rand.Rand) seam.Assembly {
-	a := seam.Assembly{
-		Seams: []seam.Joint{{Name: "side", Spec: someSpec(r)}, {Name: "neck seam", Spec: seam.Spec{Kind: seam.Plain, First: in(3, 8)}}},
-		Edges: []seam.Course{{Name: "neck", Net: in(16, 1), Own: "neck seam", Turn: units.RatioOf(-7, 2)}, {Name: "collar", Net: in(16, 1), Spread: in(r.Int64N(8), 16)}},
-		Pairs: []seam.Pair{{Long: "neck", Short: "collar"}},
+func anyAssembly(r *rand.Rand) edge.Assembly {
+	a := edge.Assembly{
+		Seams: []edge.Joint{{Name: "side", Spec: someSpec(r)}, {Name: "neck seam", Spec: seam.Spec{Kind: seam.Plain, First: in(3, 8)}}},
+		Edges: []edge.Course{{Name: "neck", Net: in(16, 1), Own: "neck seam", Turn: units.RatioOf(-7, 2)}, {Name: "collar", Net: in(16, 1), Spread: in(r.Int64N(8), 16)}},
+		Pairs: []edge.Partners{{Long: "neck", Short: "collar"}},
 	}
 	for i := range a.Edges {
 		for range r.IntN(3) {
-			x := seam.Crossing{Seam: "side", Times: r.IntN(3), Plies: r.IntN(3)}
+			x := edge.Crossing{Seam: "side", Times: r.IntN(3), Plies: r.IntN(3)}
 			if x.Plies == 1 {
-				x.Ply = seam.Ply(r.IntN(3))
+				x.Ply = edge.Ply(r.IntN(3))
 			}
 			a.Edges[i].Crossings = append(a.Edges[i].Crossings, x)
 		}
@@ -171,8 +174,8 @@ func anyAssembly(r *rand.Rand) seam.Assembly {
 // The zero of every plan has a sheet that says nothing wrong.
 func TestSheetsOfZeroPlans(t *testing.T) {
 	for _, p := range []sheeted{
-		seam.Plan{}, seam.EdgePlan{}, seam.MatchPlan{}, seam.AssemblyPlan{}, seam.DartPlan{}, seam.PivotPlan{}, seam.BindingPlan{},
-		seam.RowPlan{}, seam.RollPlan{}, seam.FavourPlan{}, seam.EasingPlan{}, seam.MeetingPlan{}, seam.LettingPlan{}, seam.LengtheningPlan{},
+		seam.Plan{}, edge.Plan{}, edge.PairPlan{}, edge.AssemblyPlan{}, dart.Plan{}, dart.PivotPlan{}, seam.BindingPlan{},
+		seam.RowPlan{}, seam.RollPlan{}, seam.FavourPlan{}, alter.EasingPlan{}, edge.MeetingPlan{}, alter.LettingPlan{}, alter.LengtheningPlan{},
 	} {
 		sh := p.Sheet()
 		if err := sh.Check(); err != nil || sh.Title == "" {

@@ -42,7 +42,7 @@ type Binding struct {
 	// given: there is none.
 	Allowance units.Length `json:"allowance,omitzero"`
 	// Curve is how far the edge bends in radians, less than 0 where the allowance lies
-	// inside the curve, as in [Edge].Turn; with Allowance only. Not given: a
+	// inside the curve, as in [edge.Spec].Turn; with Allowance only. Not given: a
 	// straight edge.
 	Curve units.Ratio `json:"curve,omitzero"`
 

@@ -9,6 +9,9 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/alter"
+	"example.com/clothyard/seam/dart"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -18,14 +21,14 @@ import (
 // A ply, an act or a fit one past the last is refused by its number, wherever it
 // stands.
 func TestOnePastTheLast(t *testing.T) {
-	none := seam.UnderPly + 1
-	if none.String() != "Ply(3)" || seam.UnderPly.String() != "under" {
-		t.Errorf("%v and %v", none, seam.UnderPly)
+	none := edge.UnderPly + 1
+	if none.String() != "Ply(3)" || edge.UnderPly.String() != "under" {
+		t.Errorf("%v and %v", none, edge.UnderPly)
 	}
 	plain := seam.Spec{Kind: seam.Plain}
-	_, err := seam.Assembly{
-		Seams: []seam.Joint{{Name: "shoulder", Spec: plain}},
-		Edges: []seam.Course{{Name: "neck", Net: in(15, 1), Own: "shoulder", OwnPly: none, Crossings: []seam.Crossing{{Seam: "shoulder", Plies: 1, Ply: none}}}},
+	_, err := edge.Assembly{
+		Seams: []edge.Joint{{Name: "shoulder", Spec: plain}},
+		Edges: []edge.Course{{Name: "neck", Net: in(15, 1), Own: "shoulder", OwnPly: none, Crossings: []edge.Crossing{{Seam: "shoulder", Plies: 1, Ply: none}}}},
 	}.Plan()
 	if faultPaths(t, err) != "edges[0].crossings[0].ply edges[0].ownPly" || !errors.Is(err, fault.Unknown) {
 		t.Error(err)
@@ -35,9 +38,9 @@ func TestOnePastTheLast(t *testing.T) {
 // The first edge of an assembly cannot be its own partner any more than another.
 func TestFirstEdgeAgainstItself(t *testing.T) {
 	for _, name := range []string{"neck", "collar"} {
-		_, err := seam.Assembly{
-			Edges: []seam.Course{{Name: "neck", Net: in(15, 1)}, {Name: "collar", Net: in(15, 1)}},
-			Pairs: []seam.Pair{{Long: name, Short: name}},
+		_, err := edge.Assembly{
+			Edges: []edge.Course{{Name: "neck", Net: in(15, 1)}, {Name: "collar", Net: in(15, 1)}},
+			Pairs: []edge.Partners{{Long: name, Short: name}},
 		}.Plan()
 		if faultPaths(t, err) != "pairs[0].short" || !errors.Is(err, fault.Conflict) {
 			t.Errorf("%s: %v", name, err)
@@ -83,18 +86,18 @@ func TestStackedLimits(t *testing.T) {
 // nothing to hold it.
 func TestDartOfNoLength(t *testing.T) {
 	for _, c := range []struct {
-		dart seam.Dart
+		dart dart.Spec
 		want string
 	}{
-		{seam.Dart{Leg: in(1, 1), Width: in(2, 1)}, "leg 1 in: out of range, want more than 1 in (half of width)"},
-		{seam.Dart{Leg: in(1, 1), Length: in(1, 2), Width: in(2, 1)}, "leg 1 in: out of range, want more than 1 in (half of width)"},
-		{seam.Dart{Length: in(10, 1), Width: in(4, 3), Trim: in(5, 8)}, "trim 5/8 in: out of range, want less than 5/8 in (the fold beyond the stitching, at the seam line)"},
+		{dart.Spec{Leg: in(1, 1), Width: in(2, 1)}, "leg 1 in: out of range, want more than 1 in (half of width)"},
+		{dart.Spec{Leg: in(1, 1), Length: in(1, 2), Width: in(2, 1)}, "leg 1 in: out of range, want more than 1 in (half of width)"},
+		{dart.Spec{Length: in(10, 1), Width: in(4, 3), Trim: in(5, 8)}, "trim 5/8 in: out of range, want less than 5/8 in (the fold beyond the stitching, at the seam line)"},
 	} {
 		if _, err := c.dart.Plan(); err == nil || err.Error() != c.want {
 			t.Errorf("%+v:\n%v\nwant\n%s", c.dart, err, c.want)
 		}
 	}
-	if _, err := (seam.Dart{Length: in(10, 1), Width: in(4, 3), Trim: in(9, 16)}).Plan(); err != nil {
+	if _, err := (dart.Spec{Length: in(10, 1), Width: in(4, 3), Trim: in(9, 16)}).Plan(); err != nil {
 		t.Error(err)
 	}
 }
@@ -113,7 +116,7 @@ func TestSleeveShares(t *testing.T) {
 		{in(2, 3), in(8, 1), one},
 		{in(1, 2), in(8, 1), one},
 	} {
-		z := seam.SleeveZones(c.front, c.back)
+		z := alter.SleeveZones(c.front, c.back)
 		if z[1].Share != one || z[4].Share != c.share {
 			t.Errorf("%v and %v: shares %v and %v, want %v", c.front, c.back, z[1].Share, z[4].Share, c.share)
 		}
@@ -122,23 +125,23 @@ func TestSleeveShares(t *testing.T) {
 
 // As many zones, takes and crossings as may be are worked out, and each is looked at.
 func TestAsManyAsMayBe(t *testing.T) {
-	zones := make([]seam.Zone, seam.MaxZones)
+	zones := make([]alter.Zone, alter.MaxZones)
 	for i := range zones {
-		zones[i] = seam.Zone{Length: in(1, 8), Share: units.RatioOf(1, 1)}
+		zones[i] = alter.Zone{Length: in(1, 8), Share: units.RatioOf(1, 1)}
 	}
-	p, err := seam.Easing{Long: in(25, 2).Add(in(1, 4)), Zones: zones}.Plan()
-	if err != nil || p.Ease != in(1, 4) || len(p.Zones) != seam.MaxZones {
+	p, err := alter.Easing{Long: in(25, 2).Add(in(1, 4)), Zones: zones}.Plan()
+	if err != nil || p.Ease != in(1, 4) || len(p.Zones) != alter.MaxZones {
 		t.Errorf("%d zones: %v, %v", len(p.Zones), p.Ease, err)
 	}
-	takes := make([]seam.Take, seam.MaxTakes)
+	takes := make([]edge.Take, edge.MaxTakes)
 	for i := range takes {
 		takes[i].Drafted = in(5, 8)
 	}
-	e := seam.Edge{Net: in(40, 1), Takes: takes}
-	if q := edgeOf(t, e); q.Spec.Along != in(40, 1).Add(in(5, 4).MulInt(seam.MaxTakes)) {
+	e := edge.Spec{Net: in(40, 1), Takes: takes}
+	if q := edgeOf(t, e); q.Spec.Along != in(40, 1).Add(in(5, 4).MulInt(edge.MaxTakes)) {
 		t.Errorf("%d takes: %v", len(takes), q.Spec.Along)
 	}
-	takes[seam.MaxTakes-1] = seam.Take{Drafted: in(-5, 8)}
+	takes[edge.MaxTakes-1] = edge.Take{Drafted: in(-5, 8)}
 	if _, err := e.Plan(); faultPaths(t, err) != "takes[49].drafted" {
 		t.Error(err)
 	}
@@ -146,23 +149,23 @@ func TestAsManyAsMayBe(t *testing.T) {
 
 // An edge of which nothing is left is refused with the measure that was given.
 func TestNothingLeftOfEdge(t *testing.T) {
-	take := seam.Take{Drafted: in(5, 8)}
-	deep := seam.Take{Drafted: in(5, 8), Taken: in(9, 8)} // a seam taken deeper by 1/2 in
+	take := edge.Take{Drafted: in(5, 8)}
+	deep := edge.Take{Drafted: in(5, 8), Taken: in(9, 8)} // a seam taken deeper by 1/2 in
 	for _, c := range []struct {
-		edge seam.Edge
+		edge edge.Spec
 		want string
 	}{
-		{seam.Edge{Along: in(5, 4), Takes: []seam.Take{take}}, "along 1 1/4 in: out of range, want more than the drafted allowances take"},
-		{seam.Edge{Net: in(1, 1), Takes: []seam.Take{deep}}, "net 1 in: out of range, want more than the seams take away from it"},
-		{seam.Edge{Along: in(9, 4), Takes: []seam.Take{deep}}, "along 2 1/4 in: out of range, want more than the seams take away from it"},
-		{seam.Edge{Net: in(1, 1), Turn: units.RatioOf(-8, 5), Own: take}, "turn -1 3/5: out of range, want a curve less tight than the allowance is wide"},
+		{edge.Spec{Along: in(5, 4), Takes: []edge.Take{take}}, "along 1 1/4 in: out of range, want more than the drafted allowances take"},
+		{edge.Spec{Net: in(1, 1), Takes: []edge.Take{deep}}, "net 1 in: out of range, want more than the seams take away from it"},
+		{edge.Spec{Along: in(9, 4), Takes: []edge.Take{deep}}, "along 2 1/4 in: out of range, want more than the seams take away from it"},
+		{edge.Spec{Net: in(1, 1), Turn: units.RatioOf(-8, 5), Own: take}, "turn -1 3/5: out of range, want a curve less tight than the allowance is wide"},
 	} {
 		if _, err := c.edge.Plan(); err == nil || err.Error() != c.want {
 			t.Errorf("%+v:\n%v\nwant\n%s", c.edge, err, c.want)
 		}
 	}
 	least := in(5, 4).Add(in(1, 64))
-	if _, err := (seam.Edge{Along: least, Takes: []seam.Take{take}}).Plan(); err != nil {
+	if _, err := (edge.Spec{Along: least, Takes: []edge.Take{take}}).Plan(); err != nil {
 		t.Errorf("%v: %v", least, err)
 	}
 }
@@ -260,12 +263,12 @@ func TestRawLapCaution(t *testing.T) {
 // The sheet of an edge that no seam crosses has no line for what seams take of it.
 func TestEdgeWithoutCrossings(t *testing.T) {
 	for _, c := range []struct {
-		edge seam.Edge
+		edge edge.Spec
 		want bool
 	}{
-		{seam.Edge{Along: in(15, 1)}, false},
-		{seam.Edge{Along: in(15, 1), Takes: []seam.Take{{Drafted: in(5, 8)}}}, true},
-		{seam.Edge{Net: in(15, 1)}, false},
+		{edge.Spec{Along: in(15, 1)}, false},
+		{edge.Spec{Along: in(15, 1), Takes: []edge.Take{{Drafted: in(5, 8)}}}, true},
+		{edge.Spec{Net: in(15, 1)}, false},
 	} {
 		got := false
 		for _, l := range edgeOf(t, c.edge).Sheet().Lines {
@@ -279,12 +282,12 @@ func TestEdgeWithoutCrossings(t *testing.T) {
 
 // The neck has two partners, facing and collar: more pairs than half of the edges.
 func TestNeckOfTwoPartners(t *testing.T) {
-	a := seam.Assembly{
-		Edges: []seam.Course{{Name: "neck", Net: in(15, 1)}, {Name: "facing", Net: in(15, 1)}, {Name: "collar", Net: in(15, 1)}},
-		Pairs: []seam.Pair{{Long: "neck", Short: "facing"}, {Long: "neck", Short: "collar"}},
+	a := edge.Assembly{
+		Edges: []edge.Course{{Name: "neck", Net: in(15, 1)}, {Name: "facing", Net: in(15, 1)}, {Name: "collar", Net: in(15, 1)}},
+		Pairs: []edge.Partners{{Long: "neck", Short: "facing"}, {Long: "neck", Short: "collar"}},
 	}
 	p, err := a.Plan()
-	if err != nil || p.Pairs[0].Fit != seam.Fits || p.Pairs[1].Fit != seam.Fits {
+	if err != nil || p.Pairs[0].Fit != edge.Fits || p.Pairs[1].Fit != edge.Fits {
 		t.Fatalf("%+v, %v", p, err)
 	}
 	if err := p.Sheet().Check(); err != nil {
@@ -303,22 +306,22 @@ func TestFellOfNothing(t *testing.T) {
 
 // A fit or an act one past the last is named by its number.
 func TestNoSuchFitOrAct(t *testing.T) {
-	if got := (seam.Mismatch + 1).String(); got != "Fit(5)" {
+	if got := (edge.Mismatch + 1).String(); got != "Fit(5)" {
 		t.Error(got)
 	}
-	if got := (seam.SpreadPartner + 1).String(); got != "Act(5)" {
+	if got := (edge.SpreadPartner + 1).String(); got != "Act(5)" {
 		t.Error(got)
 	}
 }
 
 // As many seams as may be are let out together.
 func TestMostLettings(t *testing.T) {
-	l := seam.Letting{Total: in(1, 8).MulInt(seam.MaxLettings), Seams: make([]seam.Let, seam.MaxLettings)}
+	l := alter.Letting{Total: in(1, 8).MulInt(alter.MaxLettings), Seams: make([]alter.Let, alter.MaxLettings)}
 	for i := range l.Seams {
-		l.Seams[i] = seam.Let{Name: "side", Spec: seam.Spec{Kind: seam.Plain}}
+		l.Seams[i] = alter.Let{Name: "side", Spec: seam.Spec{Kind: seam.Plain}}
 	}
 	p, err := l.Plan()
-	if err != nil || len(p.Seams) != seam.MaxLettings || p.Seams[0].Each != in(1, 16) {
+	if err != nil || len(p.Seams) != alter.MaxLettings || p.Seams[0].Each != in(1, 16) {
 		t.Errorf("%d seams: %v", len(p.Seams), err)
 	}
 	l.Seams = append(l.Seams, l.Seams[0])
@@ -329,31 +332,31 @@ func TestMostLettings(t *testing.T) {
 
 // What a default filled in either edge of a match is named by itself.
 func TestMatchAssumedByItself(t *testing.T) {
-	whole := seam.Take{Name: "shoulder", Drafted: in(5, 8), Cut: in(5, 8), Taken: in(5, 8), Plies: 2}
-	full := func() seam.Match {
-		edge := func(name string) seam.Edge {
-			return seam.Edge{Name: name, Along: in(15, 1), Takes: []seam.Take{whole}, Own: seam.Take{Name: "neck", Drafted: in(5, 8), Cut: in(5, 8), Taken: in(5, 8)}}
+	whole := edge.Take{Name: "shoulder", Drafted: in(5, 8), Cut: in(5, 8), Taken: in(5, 8), Plies: 2}
+	full := func() edge.Pair {
+		line := func(name string) edge.Spec {
+			return edge.Spec{Name: name, Along: in(15, 1), Takes: []edge.Take{whole}, Own: edge.Take{Name: "neck", Drafted: in(5, 8), Cut: in(5, 8), Taken: in(5, 8)}}
 		}
-		return seam.Match{Long: edge("neck"), Short: edge("facing"), MaxEase: units.RatioOf(1, 20), MaxGathers: units.RatioOf(1, 10)}
+		return edge.Pair{Long: line("neck"), Short: line("facing"), MaxEase: units.RatioOf(1, 20), MaxGathers: units.RatioOf(1, 10)}
 	}
 	for _, c := range []struct {
 		want ticket.Fields
-		drop func(m *seam.Match)
+		drop func(m *edge.Pair)
 	}{
-		{"", func(*seam.Match) {}},
-		{"maxEase", func(m *seam.Match) { m.MaxEase = units.Ratio{} }},
-		{"long.name", func(m *seam.Match) { m.Long.Name = "" }},
-		{"long.takes.cut", func(m *seam.Match) { m.Long.Takes[0].Cut = units.Length{} }},
-		{"long.takes.taken", func(m *seam.Match) { m.Long.Takes[0].Taken = units.Length{} }},
-		{"long.takes.plies", func(m *seam.Match) { m.Long.Takes[0].Plies = 0 }},
-		{"long.own.cut", func(m *seam.Match) { m.Long.Own.Cut = units.Length{} }},
-		{"long.own.taken", func(m *seam.Match) { m.Long.Own.Taken = units.Length{} }},
-		{"short.name", func(m *seam.Match) { m.Short.Name = "" }},
-		{"short.takes.cut", func(m *seam.Match) { m.Short.Takes[0].Cut = units.Length{} }},
-		{"short.takes.taken", func(m *seam.Match) { m.Short.Takes[0].Taken = units.Length{} }},
-		{"short.takes.plies", func(m *seam.Match) { m.Short.Takes[0].Plies = 0 }},
-		{"short.own.cut", func(m *seam.Match) { m.Short.Own.Cut = units.Length{} }},
-		{"short.own.taken", func(m *seam.Match) { m.Short.Own.Taken = units.Length{} }},
+		{"", func(*edge.Pair) {}},
+		{"maxEase", func(m *edge.Pair) { m.MaxEase = units.Ratio{} }},
+		{"long.name", func(m *edge.Pair) { m.Long.Name = "" }},
+		{"long.takes.cut", func(m *edge.Pair) { m.Long.Takes[0].Cut = units.Length{} }},
+		{"long.takes.taken", func(m *edge.Pair) { m.Long.Takes[0].Taken = units.Length{} }},
+		{"long.takes.plies", func(m *edge.Pair) { m.Long.Takes[0].Plies = 0 }},
+		{"long.own.cut", func(m *edge.Pair) { m.Long.Own.Cut = units.Length{} }},
+		{"long.own.taken", func(m *edge.Pair) { m.Long.Own.Taken = units.Length{} }},
+		{"short.name", func(m *edge.Pair) { m.Short.Name = "" }},
+		{"short.takes.cut", func(m *edge.Pair) { m.Short.Takes[0].Cut = units.Length{} }},
+		{"short.takes.taken", func(m *edge.Pair) { m.Short.Takes[0].Taken = units.Length{} }},
+		{"short.takes.plies", func(m *edge.Pair) { m.Short.Takes[0].Plies = 0 }},
+		{"short.own.cut", func(m *edge.Pair) { m.Short.Own.Cut = units.Length{} }},
+		{"short.own.taken", func(m *edge.Pair) { m.Short.Own.Taken = units.Length{} }},
 	} {
 		m := full()
 		c.drop(&m)
@@ -366,12 +369,12 @@ func TestMatchAssumedByItself(t *testing.T) {
 // A seam that would have to take nothing is no remedy: taking nothing is not a seam.
 // The side seam would have to grow the armhole by all that it takes.
 func TestRemedyTakesSomething(t *testing.T) {
-	m := seam.Match{
-		Long:    seam.Edge{Name: "sleeve top", Net: in(37, 4), Takes: []seam.Take{{Name: "sleeve seam", Drafted: in(5, 8), Taken: in(1, 4)}}},
-		Short:   seam.Edge{Name: "armhole", Net: in(39, 4), Takes: []seam.Take{{Name: "side", Drafted: in(1, 8), Taken: in(1, 2)}}},
+	m := edge.Pair{
+		Long:    edge.Spec{Name: "sleeve top", Net: in(37, 4), Takes: []edge.Take{{Name: "sleeve seam", Drafted: in(5, 8), Taken: in(1, 4)}}},
+		Short:   edge.Spec{Name: "armhole", Net: in(39, 4), Takes: []edge.Take{{Name: "side", Drafted: in(1, 8), Taken: in(1, 2)}}},
 		MaxEase: units.RatioOf(1, 20),
 	}
-	if p, err := m.Plan(); err != nil || p.Fit != seam.Mismatch {
+	if p, err := m.Plan(); err != nil || p.Fit != edge.Mismatch {
 		t.Fatalf("%v, %v", p.Fit, err)
 	}
 	found := 0
@@ -432,7 +435,7 @@ func TestTrimmedAllowanceIsGone(t *testing.T) {
 		{seam.Spec{Kind: seam.MockFrench}, in(5, 8)},
 		{seam.Spec{Kind: seam.Plain}, in(5, 8)},
 	} {
-		p, err := seam.Letting{Total: in(1, 8), Seams: []seam.Let{{Name: "side", Spec: c.spec, Sewn: true, Then: seam.Plain}}}.Plan()
+		p, err := alter.Letting{Total: in(1, 8), Seams: []alter.Let{{Name: "side", Spec: c.spec, Sewn: true, Then: seam.Plain}}}.Plan()
 		if err != nil || p.Seams[0].Has != c.has {
 			t.Errorf("%v, trimmed to %v: has %v, want %v; %v", c.spec.Kind, c.spec.Trim, p.Seams[0].Has, c.has, err)
 		}

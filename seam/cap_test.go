@@ -3,7 +3,7 @@ package seam_test
 import (
 	"testing"
 
-	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/dart"
 	"example.com/clothyard/units"
 )
 
@@ -11,7 +11,7 @@ import (
 // a dart that hardly folds, which is many times as long.
 func TestFinenessOfDarts(t *testing.T) {
 	fine := units.DefaultWithin()
-	for _, d := range []seam.Dart{
+	for _, d := range []dart.Spec{
 		{Leg: in(3, 1), Width: in(424, 100), Allowance: in(1, 16)},
 		{Leg: in(3, 1), Width: in(42426, 10000), Allowance: in(1, 16)},
 		{Leg: in(300, 1), Width: in(1, 1), Slope: units.RatioOf(7, 1), Allowance: in(1, 16)},

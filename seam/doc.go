@@ -11,10 +11,9 @@
 // [Codes] what they are called in the standards, as far as that is known.
 // [Plan.Sections] draws the seam edge-on, stage by stage.
 //
-// An [Edge] is made of what crosses it; a [Match] is two edges sewn together, and
-// an [Assembly] all of a garment, with the remedies. [Letting], [Lengthening],
-// [Meeting] and [Easing] alter or fit edges; [Dart], [Pivot], [Binding], [Row],
-// [Roll] and [Favour] are the rest of the work.
+// Package edge carries what a seam takes into the edges that it crosses and their
+// partners, package dart works out darts, package alter lets out, lengthens and eases.
+// [Binding], [Row], [Roll] and [Favour] are the rest of the work.
 //
 // Every pass is measured from the raw edge as cut, or from a fold that the sheet
 // names. The drift of a ply is what was cut beyond the drafted stitching line

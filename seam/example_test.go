@@ -215,19 +215,6 @@ func ExamplePlan_Sheet() {
 	//        plate
 }
 
-// A bust dart of the shirt, 6 in long and 1 in wide where it meets the cut edge.
-func ExampleDart_Plan() {
-	p, err := seam.Dart{Length: units.Inch.Of(6), Width: units.Inch.Of(1), Allowance: units.Inch.Frac(5, 8)}.Plan()
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	taken, _ := p.AtSeam.Exact()
-	fmt.Println("it takes", taken.In(units.Inch), "in from the side seam")
-	// Output:
-	// it takes 43/48 in from the side seam
-}
-
 // What is printed for a bound seam, rule by rule.
 func ExampleBindings() {
 	for r := range seam.Bindings {

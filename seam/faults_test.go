@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/dart"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 )
@@ -138,7 +139,7 @@ func TestFlatLimit(t *testing.T) {
 }
 
 func TestDartFaults(t *testing.T) {
-	type D = seam.Dart
+	type D = dart.Spec
 	for _, c := range []struct {
 		why   string
 		dart  D
@@ -159,11 +160,11 @@ func TestDartFaults(t *testing.T) {
 		if got := faultPaths(t, err); got != c.paths || !errors.Is(err, c.err) {
 			t.Errorf("%s: faults of %s, want %s, %v; got\n%v", c.why, got, c.paths, c.err, err)
 		}
-		if p != (seam.DartPlan{}) {
+		if p != (dart.Plan{}) {
 			t.Errorf("%s: a plan beside the faults", c.why)
 		}
 	}
-	if _, err := (seam.Dart{}).Solve(); err == nil {
+	if _, err := (dart.Spec{}).Solve(); err == nil {
 		t.Error("solved no dart")
 	}
 }
@@ -191,17 +192,17 @@ func TestHugeLengths(t *testing.T) {
 	if p := planned(t, seam.Spec{Kind: seam.French, Drafted: big, Thickness: big.DivInt(3)}); p.Turn.IsZero() {
 		t.Error("no turn for a thick cloth")
 	}
-	p, err := seam.Dart{Length: big, Width: in(1, 1)}.Plan()
+	p, err := dart.Spec{Length: big, Width: in(1, 1)}.Plan()
 	if err != nil || p.Sheet().Check() != nil {
 		t.Errorf("a long dart: %v", err)
 	}
-	if _, err := (seam.Dart{Leg: huge(400), Width: in(1, 3), Allowance: big}).Plan(); err != nil {
+	if _, err := (dart.Spec{Leg: huge(400), Width: in(1, 3), Allowance: big}).Plan(); err != nil {
 		t.Errorf("a longer one: %v", err)
 	}
 }
 
 func TestAcrossOffTheDart(t *testing.T) {
-	for _, d := range []seam.Dart{{Length: in(6, 1), Width: in(1, 1)}, {Leg: in(6, 1), Width: in(1, 1)}} {
+	for _, d := range []dart.Spec{{Length: in(6, 1), Width: in(1, 1)}, {Leg: in(6, 1), Width: in(1, 1)}} {
 		p, err := d.Plan()
 		if err != nil {
 			t.Fatal(err)
@@ -215,7 +216,7 @@ func TestAcrossOffTheDart(t *testing.T) {
 			t.Errorf("half way: %v, %v", n, err)
 		}
 	}
-	if d, err := (seam.Dart{Leg: in(6, 1), Width: in(1, 1)}).Solve(); err != nil || d.Allowance != seam.Standard() {
+	if d, err := (dart.Spec{Leg: in(6, 1), Width: in(1, 1)}).Solve(); err != nil || d.Allowance != seam.Standard() {
 		t.Errorf("solved %+v, %v", d, err)
 	}
 }

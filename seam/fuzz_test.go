@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/dart"
 	"example.com/clothyard/units"
 )
 
@@ -59,7 +60,7 @@ func FuzzSpec(f *testing.F) {
 		} else {
 			holds(t, s, p)
 		}
-		d := seam.Dart{Length: s.Drafted, Leg: s.DraftedUnder, Width: s.Cut, Allowance: s.CutUnder, Stop: s.First, Trim: s.Second, Across: s.Fraying}
+		d := dart.Spec{Length: s.Drafted, Leg: s.DraftedUnder, Width: s.Cut, Allowance: s.CutUnder, Stop: s.First, Trim: s.Second, Across: s.Fraying}
 		if p, err := d.Plan(); err != nil {
 			faultPaths(t, err)
 		} else if err := p.Sheet().Check(); err != nil {

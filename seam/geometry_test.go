@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/alter"
+	"example.com/clothyard/seam/dart"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 )
 
@@ -30,7 +33,7 @@ func exactTo(t *testing.T, what string, n units.Near, want units.Length) {
 	}
 }
 
-func edgeOf(t *testing.T, e seam.Edge) seam.EdgePlan {
+func edgeOf(t *testing.T, e edge.Spec) edge.Plan {
 	t.Helper()
 	p, err := e.Plan()
 	if err != nil {
@@ -42,23 +45,23 @@ func edgeOf(t *testing.T, e seam.Edge) seam.EdgePlan {
 // 1: the cut edge of the neck is 2 3/16 in shorter than its seam line, that of the
 // straight collar is not.
 func TestSeamLineNotCutEdge(t *testing.T) {
-	neck := edgeOf(t, seam.Edge{Net: in(33, 2), Own: seam.Take{Drafted: in(5, 8)}, Turn: units.RatioOf(-7, 2)})
+	neck := edgeOf(t, edge.Spec{Net: in(33, 2), Own: edge.Take{Drafted: in(5, 8)}, Turn: units.RatioOf(-7, 2)})
 	exactTo(t, "neck", neck.CutLength, in(229, 16))
 	exactTo(t, "less", neck.Drafted.Sub(neck.CutLength), in(35, 16))
-	collar := edgeOf(t, seam.Edge{Net: in(33, 2), Own: seam.Take{Drafted: in(5, 8)}})
+	collar := edgeOf(t, edge.Spec{Net: in(33, 2), Own: edge.Take{Drafted: in(5, 8)}})
 	exactTo(t, "collar", collar.CutLength, in(33, 2))
 }
 
 // 2: changing the own allowance of the armhole and of the sleeve makes the ease
 // grow by 1 1/10 in.
 func TestOwnAllowance(t *testing.T) {
-	own := seam.Take{Drafted: in(5, 8), Taken: in(3, 8)}
-	armhole := edgeOf(t, seam.Edge{Net: in(75, 4), Own: own, Turn: units.RatioOf(-3, 1)})
+	own := edge.Take{Drafted: in(5, 8), Taken: in(3, 8)}
+	armhole := edgeOf(t, edge.Spec{Net: in(75, 4), Own: own, Turn: units.RatioOf(-3, 1)})
 	exactTo(t, "armhole", armhole.Change, in(-3, 4))
-	sleeve := edgeOf(t, seam.Edge{Net: in(19, 1), Own: own, Turn: units.RatioOf(7, 5)})
+	sleeve := edgeOf(t, edge.Spec{Net: in(19, 1), Own: own, Turn: units.RatioOf(7, 5)})
 	exactTo(t, "sleeve", sleeve.Change, in(7, 20))
 	exactTo(t, "ease", sleeve.Change.Sub(armhole.Change), in(11, 10))
-	shy := edgeOf(t, seam.Edge{Net: in(33, 2), Own: seam.Take{Drafted: in(5, 8), Taken: in(1, 2)}, Turn: units.RatioOf(-7, 2)})
+	shy := edgeOf(t, edge.Spec{Net: in(33, 2), Own: edge.Take{Drafted: in(5, 8), Taken: in(1, 2)}, Turn: units.RatioOf(-7, 2)})
 	exactTo(t, "neck sewn shy", shy.Change, in(-7, 16))
 }
 
@@ -67,15 +70,15 @@ func tan75() units.Ratio { return units.RatioOf(933_013, 250_000) }
 
 // 3: the gain is d over the sine, and the two angles must add up.
 func TestCrossingAtAnAngle(t *testing.T) {
-	drift := seam.Take{Drafted: in(5, 8), Taken: in(7, 16), Plies: 1}
-	square := edgeOf(t, seam.Edge{Net: in(33, 2), Takes: []seam.Take{drift}})
+	drift := edge.Take{Drafted: in(5, 8), Taken: in(7, 16), Plies: 1}
+	square := edgeOf(t, edge.Spec{Net: in(33, 2), Takes: []edge.Take{drift}})
 	exactTo(t, "90 degrees", square.Change, in(3, 16))
 	drift.Slant = tan75()
-	nearTo(t, "75 degrees", edgeOf(t, seam.Edge{Net: in(33, 2), Takes: []seam.Take{drift}}).Change, "0.1941 in")
+	nearTo(t, "75 degrees", edgeOf(t, edge.Spec{Net: in(33, 2), Takes: []edge.Take{drift}}).Change, "0.1941 in")
 	drift.Slant = units.RatioOf(4, 3)
-	exactTo(t, "tangent 4/3", edgeOf(t, seam.Edge{Net: in(33, 2), Takes: []seam.Take{drift}}).Change, in(15, 64))
+	exactTo(t, "tangent 4/3", edgeOf(t, edge.Spec{Net: in(33, 2), Takes: []edge.Take{drift}}).Change, in(15, 64))
 	drift.Plies = 2
-	exactTo(t, "two shoulders", edgeOf(t, seam.Edge{Net: in(33, 2), Takes: []seam.Take{drift, drift}}).Change, in(15, 16))
+	exactTo(t, "two shoulders", edgeOf(t, edge.Spec{Net: in(33, 2), Takes: []edge.Take{drift, drift}}).Change, in(15, 16))
 
 	for _, c := range []struct {
 		why         string
@@ -89,7 +92,7 @@ func TestCrossingAtAnAngle(t *testing.T) {
 		{"a dip", units.RatioOf(-3, 4), units.RatioOf(1, 4), -1, false},
 		{"a spike", units.RatioOf(3, 1), units.RatioOf(2, 1), 0, true},
 	} {
-		p, err := seam.Meeting{Drafted: in(5, 8), Taken: in(7, 16), Front: c.front, Back: c.back}.Plan()
+		p, err := edge.Meeting{Drafted: in(5, 8), Taken: in(7, 16), Front: c.front, Back: c.back}.Plan()
 		if err != nil || p.Kink.Sign() != c.kink || p.Sharp != c.sharp {
 			t.Errorf("%s: %+v, %v", c.why, p, err)
 		}
@@ -98,7 +101,7 @@ func TestCrossingAtAnAngle(t *testing.T) {
 
 // 4: at 75 degrees a mirrored and a straight allowance part by 0.10 in.
 func TestMirroredAllowance(t *testing.T) {
-	p, err := seam.Meeting{Drafted: in(5, 8), Taken: in(7, 16), Front: units.RatioOf(1, 1).Quo(tan75())}.Plan()
+	p, err := edge.Meeting{Drafted: in(5, 8), Taken: in(7, 16), Front: units.RatioOf(1, 1).Quo(tan75())}.Plan()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -142,7 +145,7 @@ func TestFavouring(t *testing.T) {
 
 // 9: ease goes where it may, and less than none is refused.
 func TestEasePlacement(t *testing.T) {
-	p, err := seam.Easing{Long: in(19, 1), Zones: seam.SleeveZones(in(73, 8), in(77, 8))}.Plan()
+	p, err := alter.Easing{Long: in(19, 1), Zones: alter.SleeveZones(in(73, 8), in(77, 8))}.Plan()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -153,10 +156,10 @@ func TestEasePlacement(t *testing.T) {
 	if p.Zones[0].Long != in(73, 32) || p.Spec.Zones[2].Length != in(1, 2) {
 		t.Errorf("underarm %v, shoulder %v", p.Zones[0].Long, p.Spec.Zones[2].Length)
 	}
-	if _, err := (seam.Easing{Long: in(19, 1).Sub(in(3, 8)), Zones: seam.SleeveZones(in(73, 8), in(77, 8))}).Plan(); faultPaths(t, err) != "long" {
+	if _, err := (alter.Easing{Long: in(19, 1).Sub(in(3, 8)), Zones: alter.SleeveZones(in(73, 8), in(77, 8))}).Plan(); faultPaths(t, err) != "long" {
 		t.Errorf("the sleeve 1/8 in too short: %v", err)
 	}
-	z := seam.SleeveZones(in(10, 1), in(9, 1)) // the back is never given less
+	z := alter.SleeveZones(in(10, 1), in(9, 1)) // the back is never given less
 	if z[4].Share.Less(z[1].Share) {
 		t.Errorf("shares %v and %v", z[1].Share, z[4].Share)
 	}
@@ -175,8 +178,8 @@ func TestPliesAtCrossings(t *testing.T) {
 
 // 11: 1/16 in a row is 1/4 in round the body.
 func TestErrorBudget(t *testing.T) {
-	take := seam.Take{Drafted: in(5, 8)}
-	p := edgeOf(t, seam.Edge{Net: in(85, 2), Takes: []seam.Take{take, take}})
+	take := edge.Take{Drafted: in(5, 8)}
+	p := edgeOf(t, edge.Spec{Net: in(85, 2), Takes: []edge.Take{take, take}})
 	if p.Budget() != in(1, 4) {
 		t.Errorf("%v", p.Budget())
 	}
@@ -184,7 +187,7 @@ func TestErrorBudget(t *testing.T) {
 
 // What a dart takes from the edge it opens on.
 func TestDartOnItsEdge(t *testing.T) {
-	p, err := seam.Dart{Length: in(6, 1), Width: in(1, 1)}.Plan()
+	p, err := dart.Spec{Length: in(6, 1), Width: in(1, 1)}.Plan()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -192,20 +195,20 @@ func TestDartOnItsEdge(t *testing.T) {
 	if !ok || take.Plies != 2 || take.Taken != in(43, 96) {
 		t.Fatalf("%+v, %v", take, ok)
 	}
-	waist := edgeOf(t, seam.Edge{Along: in(12, 1), Takes: []seam.Take{take}})
+	waist := edgeOf(t, edge.Spec{Along: in(12, 1), Takes: []edge.Take{take}})
 	exactTo(t, "with the dart as drafted", waist.Sewn, in(12, 1).Sub(in(43, 48)))
 	// Sewn 1/4 in narrower than the pattern's dart, the edge is as much longer.
 	take, _ = p.Take("dart", in(43, 48).Add(in(1, 4)))
-	exactTo(t, "with a narrower one", edgeOf(t, seam.Edge{Along: in(12, 1), Takes: []seam.Take{take}}).Change, in(1, 4))
-	leg, err := seam.Dart{Leg: in(29, 4), Width: in(1, 1)}.Plan()
+	exactTo(t, "with a narrower one", edgeOf(t, edge.Spec{Along: in(12, 1), Takes: []edge.Take{take}}).Change, in(1, 4))
+	leg, err := dart.Spec{Leg: in(29, 4), Width: in(1, 1)}.Plan()
 	if err != nil {
 		t.Fatal(err)
 	}
-	double, err := seam.Dart{Kind: seam.DoubleDart, Length: in(6, 1), Width: in(1, 1)}.Plan()
+	double, err := dart.Spec{Kind: dart.Double, Length: in(6, 1), Width: in(1, 1)}.Plan()
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, p := range []seam.DartPlan{leg, double, {}} {
+	for _, p := range []dart.Plan{leg, double, {}} {
 		if take, ok := p.Take("dart", units.Length{}); ok {
 			t.Errorf("%+v", take)
 		}

@@ -11,6 +11,9 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/alter"
+	"example.com/clothyard/seam/dart"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -25,18 +28,18 @@ var bookNouns = map[string]struct {
 	spec any
 	plan func(any) (sheeted, error)
 }{
-	"dart":        noun(seam.Dart.Plan),
-	"pivot":       noun(seam.Pivot.Plan),
+	"dart":        noun(dart.Spec.Plan),
+	"pivot":       noun(dart.Pivot.Plan),
 	"binding":     noun(seam.Binding.Plan),
 	"row":         noun(seam.Row.Plan),
 	"roll":        noun(seam.Roll.Plan),
 	"favour":      noun(seam.Favour.Plan),
-	"easing":      noun(seam.Easing.Plan),
-	"meeting":     noun(seam.Meeting.Plan),
-	"letting":     noun(seam.Letting.Plan),
-	"lengthening": noun(seam.Lengthening.Plan),
-	"edge":        noun(seam.Edge.Plan),
-	"match":       noun(seam.Match.Plan),
+	"easing":      noun(alter.Easing.Plan),
+	"meeting":     noun(edge.Meeting.Plan),
+	"letting":     noun(alter.Letting.Plan),
+	"lengthening": noun(alter.Lengthening.Plan),
+	"edge":        noun(edge.Spec.Plan),
+	"match":       noun(edge.Pair.Plan),
 }
 
 func noun[S any, P sheeted](plan func(S) (P, error)) struct {

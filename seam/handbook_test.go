@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/dart"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -211,7 +212,7 @@ func bookSeam(t *testing.T, kind string, given, want []bookPair, reason string) 
 }
 
 func bookDart(t *testing.T, given, want []bookPair, reason string) {
-	var d seam.Dart
+	var d dart.Spec
 	fields := map[string]*units.Length{
 		"length": &d.Length, "leg": &d.Leg, "width": &d.Width, "allowance": &d.Allowance, "stop": &d.Stop, "trim": &d.Trim,
 	}

@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/alter"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 )
 
@@ -12,7 +14,7 @@ import (
 func TestSeamLeftAlone(t *testing.T) {
 	french := seam.Spec{Kind: seam.French, Drafted: in(5, 8), First: in(3, 8), Second: in(1, 4), Trim: in(1, 8)}
 	wide := seam.Spec{Kind: seam.Plain, Drafted: in(2, 1)}
-	p, err := seam.Letting{Total: in(1, 1), Seams: []seam.Let{
+	p, err := alter.Letting{Total: in(1, 1), Seams: []alter.Let{
 		{Name: "side", Spec: wide}, {Name: "back", Spec: french, Sewn: true, Least: in(3, 8)},
 	}}.Plan()
 	if err != nil {
@@ -26,9 +28,9 @@ func TestSeamLeftAlone(t *testing.T) {
 		t.Errorf("it is sewn as %+v, and was as %+v", o.After.Spec, o.Before.Spec)
 	}
 	// The plan of the assembly stays as it was.
-	a := seam.Assembly{
-		Seams: []seam.Joint{{Name: "side", Spec: wide}, {Name: "back", Spec: french}},
-		Edges: []seam.Course{{Name: "waist", Net: in(28, 1), Crossings: []seam.Crossing{{Seam: "back"}}}},
+	a := edge.Assembly{
+		Seams: []edge.Joint{{Name: "side", Spec: wide}, {Name: "back", Spec: french}},
+		Edges: []edge.Course{{Name: "waist", Net: in(28, 1), Crossings: []edge.Crossing{{Seam: "back"}}}},
 	}
 	if a, err = p.Apply(a); err != nil {
 		t.Fatal(err)

@@ -7,6 +7,9 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/alter"
+	"example.com/clothyard/seam/dart"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 )
@@ -20,7 +23,7 @@ func planNoun(t *testing.T, spec any) (sheeted, error) {
 		}
 	}
 	switch s := spec.(type) {
-	case seam.Dart:
+	case dart.Spec:
 		p, err := s.Plan()
 		z, err1 := s.Solve()
 		if err == nil {
@@ -28,7 +31,7 @@ func planNoun(t *testing.T, spec any) (sheeted, error) {
 		}
 		solve(z, err1, err, s)
 		return p, err
-	case seam.Pivot:
+	case dart.Pivot:
 		p, err := s.Plan()
 		z, err1 := s.Solve()
 		if err == nil {
@@ -65,7 +68,7 @@ func planNoun(t *testing.T, spec any) (sheeted, error) {
 		}
 		solve(z, err1, err, s)
 		return p, err
-	case seam.Easing:
+	case alter.Easing:
 		p, err := s.Plan()
 		z, err1 := s.Solve()
 		if err == nil {
@@ -73,7 +76,7 @@ func planNoun(t *testing.T, spec any) (sheeted, error) {
 		}
 		solve(z, err1, err, s)
 		return p, err
-	case seam.Meeting:
+	case edge.Meeting:
 		p, err := s.Plan()
 		z, err1 := s.Solve()
 		if err == nil {
@@ -81,7 +84,7 @@ func planNoun(t *testing.T, spec any) (sheeted, error) {
 		}
 		solve(z, err1, err, s)
 		return p, err
-	case seam.Letting:
+	case alter.Letting:
 		p, err := s.Plan()
 		z, err1 := s.Solve()
 		if err == nil {
@@ -89,7 +92,7 @@ func planNoun(t *testing.T, spec any) (sheeted, error) {
 		}
 		solve(z, err1, err, s)
 		return p, err
-	case seam.Lengthening:
+	case alter.Lengthening:
 		p, err := s.Plan()
 		z, err1 := s.Solve()
 		solve(z, err1, err, s)
@@ -102,16 +105,16 @@ func planNoun(t *testing.T, spec any) (sheeted, error) {
 func TestNounFaults(t *testing.T) {
 	minus, r := in(-1, 8), units.RatioOf
 	type (
-		D = seam.Dart
-		P = seam.Pivot
+		D = dart.Spec
+		P = dart.Pivot
 		B = seam.Binding
 		W = seam.Row
 		O = seam.Roll
 		F = seam.Favour
-		E = seam.Easing
-		M = seam.Meeting
-		L = seam.Letting
-		G = seam.Lengthening
+		E = alter.Easing
+		M = edge.Meeting
+		L = alter.Letting
+		G = alter.Lengthening
 	)
 	inch := in(1, 1)
 	plain := seam.Spec{Kind: seam.Plain}
@@ -123,17 +126,17 @@ func TestNounFaults(t *testing.T) {
 		err   error
 	}{
 		{"no such dart", D{Kind: 99, Length: minus}, "kind", fault.Unknown},
-		{"double-pointed, nothing", D{Kind: seam.DoubleDart}, "length width", fault.Missing},
-		{"double-pointed, what it does not read", D{Kind: seam.DoubleDart, Length: inch, Leg: inch, Other: inch, Width: inch, End: inch, Allowance: inch, Stop: inch, Trim: inch, Slope: r(1, 2)},
+		{"double-pointed, nothing", D{Kind: dart.Double}, "length width", fault.Missing},
+		{"double-pointed, what it does not read", D{Kind: dart.Double, Length: inch, Leg: inch, Other: inch, Width: inch, End: inch, Allowance: inch, Stop: inch, Trim: inch, Slope: r(1, 2)},
 			"leg other end allowance stop trim slope", fault.Unused},
-		{"double-pointed, below zero", D{Kind: seam.DoubleDart, Length: inch, Width: inch, Lower: minus, Overlap: minus}, "lower overlap", fault.Sign},
-		{"double-pointed, all overlap", D{Kind: seam.DoubleDart, Length: inch, Width: inch, Overlap: in(2, 1)}, "overlap", fault.Range},
+		{"double-pointed, below zero", D{Kind: dart.Double, Length: inch, Width: inch, Lower: minus, Overlap: minus}, "lower overlap", fault.Sign},
+		{"double-pointed, all overlap", D{Kind: dart.Double, Length: inch, Width: inch, Overlap: in(2, 1)}, "overlap", fault.Range},
 		{"single, what it does not read", D{Length: in(6, 1), Width: inch, Lower: inch, End: inch, Overlap: inch}, "lower end overlap", fault.Unused},
 		{"the other leg without one", D{Length: in(6, 1), Other: in(6, 1), Width: inch}, "other", fault.Unused},
-		{"open-ended, nothing", D{Kind: seam.OpenEndedDart}, "length width end", fault.Missing},
-		{"open-ended, widening", D{Kind: seam.OpenEndedDart, Length: in(6, 1), Width: inch, End: in(2, 1)}, "end", fault.Range},
-		{"open-ended, all allowance", D{Kind: seam.OpenEndedDart, Length: in(5, 8), Width: inch, End: inch}, "length", fault.Range},
-		{"French, trim wider than the fold", D{Kind: seam.FrenchDart, Length: in(6, 1), Width: inch, Trim: inch}, "trim", fault.Range},
+		{"open-ended, nothing", D{Kind: dart.OpenEnded}, "length width end", fault.Missing},
+		{"open-ended, widening", D{Kind: dart.OpenEnded, Length: in(6, 1), Width: inch, End: in(2, 1)}, "end", fault.Range},
+		{"open-ended, all allowance", D{Kind: dart.OpenEnded, Length: in(5, 8), Width: inch, End: inch}, "length", fault.Range},
+		{"French, trim wider than the fold", D{Kind: dart.French, Length: in(6, 1), Width: inch, Trim: inch}, "trim", fault.Range},
 		{"a slope too fine", D{Length: in(6, 1), Width: inch, Slope: many}, "slope", fault.Range},
 
 		{"no move", P{}, "length width to", fault.Missing},
@@ -175,25 +178,25 @@ func TestNounFaults(t *testing.T) {
 		{"a favour of nothing", F{By: inch, Edge: inch, Bend: r(1, 1)}, "edge", fault.Range},
 
 		{"no ease", E{}, "long zones", fault.Missing},
-		{"ease below zero", E{Long: minus, Zones: []seam.Zone{{Name: "a\n", Length: minus, Share: r(-1, 1)}}, Limit: r(-1, 2)}, "long zones[0].name zones[0].length zones[0].share limit", fault.Sign},
-		{"too many zones", E{Long: inch, Zones: make([]seam.Zone, 1_000_000)}, "zones", fault.Range},
-		{"ease with nowhere to go", E{Long: in(2, 1), Zones: []seam.Zone{{Length: inch}}}, "zones", fault.Missing},
-		{"less than no ease", E{Long: in(1, 2), Zones: []seam.Zone{{Length: inch, Share: r(1, 1)}}}, "long", fault.Range},
+		{"ease below zero", E{Long: minus, Zones: []alter.Zone{{Name: "a\n", Length: minus, Share: r(-1, 1)}}, Limit: r(-1, 2)}, "long zones[0].name zones[0].length zones[0].share limit", fault.Sign},
+		{"too many zones", E{Long: inch, Zones: make([]alter.Zone, 1_000_000)}, "zones", fault.Range},
+		{"ease with nowhere to go", E{Long: in(2, 1), Zones: []alter.Zone{{Length: inch}}}, "zones", fault.Missing},
+		{"less than no ease", E{Long: in(1, 2), Zones: []alter.Zone{{Length: inch, Share: r(1, 1)}}}, "long", fault.Range},
 
 		{"no meeting", M{}, "drafted", fault.Missing},
 		{"a meeting below zero, too fine", M{Drafted: minus, Cut: minus, Taken: minus, Front: many, Back: many}, "drafted cut taken front back", fault.Sign},
 
 		{"nothing let out", L{}, "total seams", fault.Missing},
-		{"too many seams", L{Total: inch, Seams: make([]seam.Let, 1_000_000)}, "seams", fault.Range},
-		{"seams that are none", L{Total: inch, Seams: []seam.Let{{Name: "a\x00", Times: -1, Least: minus, Each: minus, Then: 99}}},
+		{"too many seams", L{Total: inch, Seams: make([]alter.Let, 1_000_000)}, "seams", fault.Range},
+		{"seams that are none", L{Total: inch, Seams: []alter.Let{{Name: "a\x00", Times: -1, Least: minus, Each: minus, Then: 99}}},
 			"seams[0].name seams[0].spec.kind seams[0].times seams[0].least seams[0].each seams[0].then", fault.Conflict},
-		{"more than there is", L{Total: inch, Seams: []seam.Let{{Spec: plain}}}, "total", fault.Range},
-		{"each more than there is", L{Total: inch, Seams: []seam.Let{{Spec: plain, Each: in(1, 2)}}}, "seams[0].each", fault.Range},
-		{"each makes another total", L{Total: inch, Seams: []seam.Let{{Spec: plain, Each: in(1, 8)}}}, "total", fault.Conflict},
-		{"each makes more than the total", L{Total: in(1, 8), Seams: []seam.Let{{Spec: plain, Each: in(1, 8)}, {Spec: plain}}}, "total", fault.Conflict},
-		{"unequal plies", L{Total: in(1, 8), Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.Lapped, Drafted: in(5, 8), First: in(5, 8), Second: in(1, 2)}}}}, "seams[0].spec.take", fault.Conflict},
-		{"a French seam too narrow", L{Total: in(1, 4), Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.French, First: in(1, 8), Second: in(3, 16)}, Least: in(1, 16)}}}, "seams[0].then", fault.Conflict},
-		{"then French, of no width", L{Total: in(5, 4).Sub(in(1, 16)), Seams: []seam.Let{{Spec: plain, Least: in(1, 64), Then: seam.French}}}, "seams[0].then", fault.Conflict},
+		{"more than there is", L{Total: inch, Seams: []alter.Let{{Spec: plain}}}, "total", fault.Range},
+		{"each more than there is", L{Total: inch, Seams: []alter.Let{{Spec: plain, Each: in(1, 2)}}}, "seams[0].each", fault.Range},
+		{"each makes another total", L{Total: inch, Seams: []alter.Let{{Spec: plain, Each: in(1, 8)}}}, "total", fault.Conflict},
+		{"each makes more than the total", L{Total: in(1, 8), Seams: []alter.Let{{Spec: plain, Each: in(1, 8)}, {Spec: plain}}}, "total", fault.Conflict},
+		{"unequal plies", L{Total: in(1, 8), Seams: []alter.Let{{Spec: seam.Spec{Kind: seam.Lapped, Drafted: in(5, 8), First: in(5, 8), Second: in(1, 2)}}}}, "seams[0].spec.take", fault.Conflict},
+		{"a French seam too narrow", L{Total: in(1, 4), Seams: []alter.Let{{Spec: seam.Spec{Kind: seam.French, First: in(1, 8), Second: in(3, 16)}, Least: in(1, 16)}}}, "seams[0].then", fault.Conflict},
+		{"then French, of no width", L{Total: in(5, 4).Sub(in(1, 16)), Seams: []alter.Let{{Spec: plain, Least: in(1, 64), Then: seam.French}}}, "seams[0].then", fault.Conflict},
 
 		{"nothing lengthened", G{}, "by height", fault.Missing},
 		{"lengthened below zero", G{By: inch, Height: minus, Run: minus, WithRun: minus}, "height run withRun", fault.Sign},
@@ -218,17 +221,17 @@ func TestNounFaults(t *testing.T) {
 func TestHugeNouns(t *testing.T) {
 	for _, big := range []units.Length{huge(16), huge(400)} {
 		for _, spec := range []any{
-			seam.Dart{Length: big, Width: in(1, 1)}, seam.Dart{Kind: seam.DoubleDart, Length: big, Lower: in(1, 3), Width: big},
-			seam.Dart{Kind: seam.FrenchDart, Leg: big, Width: in(1, 3)}, seam.Dart{Kind: seam.OpenEndedDart, Length: big, Width: big, End: in(1, 7)},
-			seam.Pivot{Length: big, Width: in(1, 3), To: big}, seam.Pivot{Length: big, Width: big, ToLeg: big, X: big},
+			dart.Spec{Length: big, Width: in(1, 1)}, dart.Spec{Kind: dart.Double, Length: big, Lower: in(1, 3), Width: big},
+			dart.Spec{Kind: dart.French, Leg: big, Width: in(1, 3)}, dart.Spec{Kind: dart.OpenEnded, Length: big, Width: big, End: in(1, 7)},
+			dart.Pivot{Length: big, Width: in(1, 3), To: big}, dart.Pivot{Length: big, Width: big, ToLeg: big, X: big},
 			seam.Binding{Kind: seam.Piping, Cord: big, Edge: big, Cloth: big, Bias: true}, seam.Binding{Kind: seam.DoubleBinding, Finished: big, Edge: big, Corners: 1000},
 			seam.Row{Kind: seam.StayStitch, Allowance: big}, seam.Row{Kind: seam.TopStitch, Distance: big, Layer: big, Start: in(1, 1), End: big},
 			seam.Roll{Apart: big, Quarters: 4}, seam.Roll{Apart: in(1, 64), Quarters: 1, Length: big},
 			seam.Favour{By: big, Bend: units.RatioOf(-1, 3), Edge: big},
-			seam.Easing{Long: big, Zones: []seam.Zone{{Length: in(1, 3), Share: units.RatioOf(1, 7)}}},
-			seam.Meeting{Drafted: big, Taken: in(1, 3), Front: units.RatioOf(1, 2), Back: units.RatioOf(1, 3)},
-			seam.Letting{Total: big, Seams: []seam.Let{{Spec: seam.Spec{Kind: seam.Plain, Drafted: big}}}},
-			seam.Lengthening{By: big, Height: in(1, 3), Run: big, WithRun: in(1, 7)},
+			alter.Easing{Long: big, Zones: []alter.Zone{{Length: in(1, 3), Share: units.RatioOf(1, 7)}}},
+			edge.Meeting{Drafted: big, Taken: in(1, 3), Front: units.RatioOf(1, 2), Back: units.RatioOf(1, 3)},
+			alter.Letting{Total: big, Seams: []alter.Let{{Spec: seam.Spec{Kind: seam.Plain, Drafted: big}}}},
+			alter.Lengthening{By: big, Height: in(1, 3), Run: big, WithRun: in(1, 7)},
 		} {
 			p, err := planNoun(t, spec)
 			if err != nil {
@@ -243,9 +246,9 @@ func TestHugeNouns(t *testing.T) {
 // The nouns' kinds by name.
 func TestNounKinds(t *testing.T) {
 	n := 0
-	for k := range seam.DartKinds {
+	for k := range dart.Kinds {
 		n++
-		checkName(t, k, k.String(), func(b []byte) (seam.DartKind, error) { var k seam.DartKind; err := k.UnmarshalText(b); return k, err })
+		checkName(t, k, k.String(), func(b []byte) (dart.Kind, error) { var k dart.Kind; err := k.UnmarshalText(b); return k, err })
 	}
 	for k := range seam.BindingKinds {
 		n++
@@ -262,7 +265,7 @@ func TestNounKinds(t *testing.T) {
 	if n != 4+3+6 {
 		t.Errorf("%d kinds", n)
 	}
-	for range seam.DartKinds {
+	for range dart.Kinds {
 		break
 	}
 	for range seam.BindingKinds {
@@ -271,10 +274,10 @@ func TestNounKinds(t *testing.T) {
 	for range seam.RowKinds {
 		break
 	}
-	if seam.DartKind(99).String() != "DartKind(99)" || seam.BindingKind(99).String() != "BindingKind(99)" || seam.RowKind(99).String() != "RowKind(99)" {
+	if dart.Kind(99).String() != "DartKind(99)" || seam.BindingKind(99).String() != "BindingKind(99)" || seam.RowKind(99).String() != "RowKind(99)" {
 		t.Error("the names of no kinds")
 	}
-	for _, m := range []interface{ MarshalText() ([]byte, error) }{seam.DartKind(99), seam.BindingKind(99), seam.RowKind(99)} {
+	for _, m := range []interface{ MarshalText() ([]byte, error) }{dart.Kind(99), seam.BindingKind(99), seam.RowKind(99)} {
 		if _, err := m.MarshalText(); !errors.Is(err, fault.Unknown) {
 			t.Errorf("%v: %v", m, err)
 		}

@@ -5,6 +5,9 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/alter"
+	"example.com/clothyard/seam/dart"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 )
 
@@ -52,7 +55,7 @@ func (r *reader) fill(v reflect.Value) {
 
 // Whatever the bytes, a noun is planned and its sheet comes out, or it has faults.
 func FuzzNoun(f *testing.F) {
-	nouns := []any{seam.Dart{}, seam.Pivot{}, seam.Binding{}, seam.Row{}, seam.Roll{}, seam.Favour{}, seam.Easing{}, seam.Meeting{}, seam.Letting{}, seam.Lengthening{}}
+	nouns := []any{dart.Spec{}, dart.Pivot{}, seam.Binding{}, seam.Row{}, seam.Roll{}, seam.Favour{}, alter.Easing{}, edge.Meeting{}, alter.Letting{}, alter.Lengthening{}}
 	for i := range nouns {
 		f.Add([]byte{byte(i), 1, 150, 96, 0, 0, 0, 150, 16, 0, 0, 0, 0, 0})
 		f.Add([]byte{byte(i), 2, 150, 96, 150, 90, 1, 150, 16, 200, 3, 8, 250, 1, 2, 3, 4, 5, 6, 7, 8})

@@ -6,6 +6,9 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/alter"
+	"example.com/clothyard/seam/dart"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/strip"
@@ -18,12 +21,12 @@ func nounSpecs() []any {
 	plain := seam.Spec{Kind: seam.Plain, Drafted: in(1, 1)}
 	french := seam.Spec{Kind: seam.French, First: in(3, 8), Second: in(1, 4)}
 	return []any{
-		seam.Dart{Leg: in(29, 4), Other: in(7, 1), Width: in(1, 1), Slope: r(1, 8)},
-		seam.Dart{Length: in(1, 1), Width: in(17, 8), Allowance: in(1, 8)},
-		seam.Dart{Kind: seam.DoubleDart, Length: in(5, 1), Width: in(1, 1)}, seam.Dart{Kind: seam.DoubleDart, Length: in(5, 1), Width: in(1, 5), Across: true},
-		seam.Dart{Kind: seam.FrenchDart, Length: in(9, 1), Width: in(5, 2), Stop: in(1, 1)}, seam.Dart{Kind: seam.FrenchDart, Length: in(9, 1), Width: in(1, 1)},
-		seam.Dart{Kind: seam.OpenEndedDart, Length: in(4, 1), Width: in(1, 1), End: in(1, 2)},
-		seam.Pivot{Length: in(6, 1), Width: in(1, 1), To: in(9, 1)}, seam.Pivot{Length: in(6, 1), Width: in(1, 1), Turn: r(1, 20), ToLeg: in(9, 1), X: in(1, 1)},
+		dart.Spec{Leg: in(29, 4), Other: in(7, 1), Width: in(1, 1), Slope: r(1, 8)},
+		dart.Spec{Length: in(1, 1), Width: in(17, 8), Allowance: in(1, 8)},
+		dart.Spec{Kind: dart.Double, Length: in(5, 1), Width: in(1, 1)}, dart.Spec{Kind: dart.Double, Length: in(5, 1), Width: in(1, 5), Across: true},
+		dart.Spec{Kind: dart.French, Length: in(9, 1), Width: in(5, 2), Stop: in(1, 1)}, dart.Spec{Kind: dart.French, Length: in(9, 1), Width: in(1, 1)},
+		dart.Spec{Kind: dart.OpenEnded, Length: in(4, 1), Width: in(1, 1), End: in(1, 2)},
+		dart.Pivot{Length: in(6, 1), Width: in(1, 1), To: in(9, 1)}, dart.Pivot{Length: in(6, 1), Width: in(1, 1), Turn: r(1, 20), ToLeg: in(9, 1), X: in(1, 1)},
 		seam.Binding{Kind: seam.SingleBinding, Finished: in(1, 4), Bias: true, Allowance: in(5, 8), Curve: r(-7, 2), Edge: in(90, 1), Ends: in(1, 2), Cloth: in(44, 1)},
 		seam.Binding{Kind: seam.DoubleBinding, Finished: in(1, 4), Edge: in(80, 1), Ring: true, Corners: 4, Cloth: in(44, 1)},
 		seam.Binding{Kind: seam.Piping, Cord: in(1, 4), Edge: in(40, 1), Cloth: in(60, 1), Bias: true}, seam.Binding{Kind: seam.Piping, Cord: in(1, 4)},
@@ -33,12 +36,12 @@ func nounSpecs() []any {
 		seam.Row{Kind: seam.TopStitch, Start: in(3, 16), End: in(3, 4)},
 		seam.Roll{Apart: in(1, 64), Quarters: 4, Length: in(9, 1)}, seam.Roll{Apart: in(1, 16), Angle: r(3, 2)},
 		seam.Favour{}, seam.Favour{Thick: true, Edge: in(16, 1), Bend: r(1, 2)},
-		seam.Easing{Long: in(19, 1), Zones: seam.SleeveZones(in(9, 1), in(9, 1))}, seam.Easing{Long: in(3, 1), Limit: r(1, 10), Zones: []seam.Zone{{Length: in(2, 1), Share: r(1, 1)}}},
-		seam.Easing{Long: in(2, 1), Zones: []seam.Zone{{Length: in(2, 1)}}},
-		seam.Meeting{Drafted: in(5, 8), Taken: in(7, 16), Front: r(1, 4), Back: r(1, 3)}, seam.Meeting{Drafted: in(5, 8), Front: r(-1, 4)}, seam.Meeting{Drafted: in(5, 8), Front: r(2, 1), Back: r(3, 1)},
-		seam.Letting{Total: in(1, 1), Seams: []seam.Let{{Name: "side", Spec: plain, Times: 2}, {Name: "back", Spec: french, Sewn: true, Then: seam.Plain}, {Spec: plain, Each: in(1, 16)}}},
-		seam.Letting{Total: in(-1, 1), Seams: []seam.Let{{Name: "side", Spec: french, Then: seam.Plain}}},
-		seam.Lengthening{By: in(1, 1), Height: in(8, 1), Run: in(1, 1), WithRun: in(1, 2)}, seam.Lengthening{By: in(-1, 1), Height: in(8, 1)},
+		alter.Easing{Long: in(19, 1), Zones: alter.SleeveZones(in(9, 1), in(9, 1))}, alter.Easing{Long: in(3, 1), Limit: r(1, 10), Zones: []alter.Zone{{Length: in(2, 1), Share: r(1, 1)}}},
+		alter.Easing{Long: in(2, 1), Zones: []alter.Zone{{Length: in(2, 1)}}},
+		edge.Meeting{Drafted: in(5, 8), Taken: in(7, 16), Front: r(1, 4), Back: r(1, 3)}, edge.Meeting{Drafted: in(5, 8), Front: r(-1, 4)}, edge.Meeting{Drafted: in(5, 8), Front: r(2, 1), Back: r(3, 1)},
+		alter.Letting{Total: in(1, 1), Seams: []alter.Let{{Name: "side", Spec: plain, Times: 2}, {Name: "back", Spec: french, Sewn: true, Then: seam.Plain}, {Spec: plain, Each: in(1, 16)}}},
+		alter.Letting{Total: in(-1, 1), Seams: []alter.Let{{Name: "side", Spec: french, Then: seam.Plain}}},
+		alter.Lengthening{By: in(1, 1), Height: in(8, 1), Run: in(1, 1), WithRun: in(1, 2)}, alter.Lengthening{By: in(-1, 1), Height: in(8, 1)},
 	}
 }
 
@@ -77,7 +80,7 @@ func TestNounSheets(t *testing.T) {
 			}
 		}
 	}
-	for _, p := range []sheeted{seam.DartPlan{}, seam.PivotPlan{}, seam.BindingPlan{}, seam.RowPlan{}, seam.RollPlan{}, seam.FavourPlan{}, seam.EasingPlan{}, seam.MeetingPlan{}, seam.LettingPlan{}, seam.LengtheningPlan{}} {
+	for _, p := range []sheeted{dart.Plan{}, dart.PivotPlan{}, seam.BindingPlan{}, seam.RowPlan{}, seam.RollPlan{}, seam.FavourPlan{}, alter.EasingPlan{}, edge.MeetingPlan{}, alter.LettingPlan{}, alter.LengtheningPlan{}} {
 		if sh := p.Sheet(); sh.Title == "" || len(sh.Steps) > 0 {
 			t.Errorf("%T: the sheet of nothing: %+v", p, sh)
 		}
@@ -91,9 +94,9 @@ func TestNounSheets(t *testing.T) {
 func planOf(t *testing.T, spec any) func() {
 	t.Helper()
 	switch s := spec.(type) {
-	case seam.Dart:
+	case dart.Spec:
 		return planner(s.Plan)
-	case seam.Pivot:
+	case dart.Pivot:
 		return planner(s.Plan)
 	case seam.Binding:
 		return planner(s.Plan)
@@ -103,13 +106,13 @@ func planOf(t *testing.T, spec any) func() {
 		return planner(s.Plan)
 	case seam.Favour:
 		return planner(s.Plan)
-	case seam.Easing:
+	case alter.Easing:
 		return planner(s.Plan)
-	case seam.Meeting:
+	case edge.Meeting:
 		return planner(s.Plan)
-	case seam.Letting:
+	case alter.Letting:
 		return planner(s.Plan)
-	case seam.Lengthening:
+	case alter.Lengthening:
 		return planner(s.Plan)
 	}
 	t.Fatalf("no such noun: %T", spec)
@@ -125,7 +128,7 @@ func planner[P any](plan func() (P, error)) func() {
 func TestPivotTurns(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 39))
 	for range 500 {
-		v := seam.Pivot{Length: in(16+r.Int64N(100), 16), Width: in(1+r.Int64N(30), 16), To: in(1+r.Int64N(200), 16), X: in(r.Int64N(200)-100, 16), Y: in(r.Int64N(200)-100, 7)}
+		v := dart.Pivot{Length: in(16+r.Int64N(100), 16), Width: in(1+r.Int64N(30), 16), To: in(1+r.Int64N(200), 16), X: in(r.Int64N(200)-100, 16), Y: in(r.Int64N(200)-100, 7)}
 		whole := v.Width.DivInt(2).Div(v.Length)
 		v.Turn = whole.Mul(units.RatioOf(1+r.Int64N(9), 10))
 		p, err := v.Plan()
@@ -142,7 +145,7 @@ func TestPivotTurns(t *testing.T) {
 		if p.LeftTurn.Add(v.Turn).Quo(one.Sub(p.LeftTurn.Mul(v.Turn))) != whole {
 			t.Errorf("%+v: the parts do not make the whole", v)
 		}
-		rest := seam.Pivot{Length: v.Length, Width: v.Length.Scale(p.LeftTurn).MulInt(2), To: v.To, X: p.X, Y: p.Y}
+		rest := dart.Pivot{Length: v.Length, Width: v.Length.Scale(p.LeftTurn).MulInt(2), To: v.To, X: p.X, Y: p.Y}
 		if p.Left.IsZero() {
 			continue
 		}
@@ -165,9 +168,9 @@ func TestCapMirrors(t *testing.T) {
 	capped := 0
 	for range 1000 {
 		c, w := in(16+r.Int64N(160), 16), in(1+r.Int64N(60), 16)
-		d := seam.Dart{Length: c, Width: w, Allowance: in(1, 16), Slope: units.RatioOf(r.Int64N(40)-20, 40)}
+		d := dart.Spec{Length: c, Width: w, Allowance: in(1, 16), Slope: units.RatioOf(r.Int64N(40)-20, 40)}
 		if r.IntN(2) == 0 {
-			d.Kind, d.End = seam.OpenEndedDart, w.Scale(units.RatioOf(1+r.Int64N(10), 10))
+			d.Kind, d.End = dart.OpenEnded, w.Scale(units.RatioOf(1+r.Int64N(10), 10))
 		}
 		p, err := d.Plan()
 		if err != nil {
@@ -202,9 +205,9 @@ func TestLettingAddsUp(t *testing.T) {
 	r := rand.New(rand.NewPCG(35, 8))
 	good := 0
 	for range 2000 {
-		l := seam.Letting{Total: in(1+r.Int64N(64), 16)}
+		l := alter.Letting{Total: in(1+r.Int64N(64), 16)}
 		for range 1 + r.IntN(4) {
-			one := seam.Let{Name: "seam", Times: r.IntN(4), Spec: seam.Spec{Kind: seam.Plain, Drafted: in(4+r.Int64N(20), 16)}, Sewn: r.IntN(2) == 0}
+			one := alter.Let{Name: "seam", Times: r.IntN(4), Spec: seam.Spec{Kind: seam.Plain, Drafted: in(4+r.Int64N(20), 16)}, Sewn: r.IntN(2) == 0}
 			if one.Sewn && r.IntN(2) == 0 {
 				one.Spec = seam.Spec{Kind: seam.French, Drafted: in(10+r.Int64N(8), 16)}
 				one.Then = seam.Plain
@@ -245,17 +248,17 @@ func TestLettingAddsUp(t *testing.T) {
 // letting says; the partner tells.
 func TestLettingThroughAssembly(t *testing.T) {
 	plain := seam.Spec{Kind: seam.Plain, Drafted: in(1, 1)}
-	a := seam.Assembly{
-		Seams: []seam.Joint{{Name: "side", Spec: plain}, {Name: "shoulder", Spec: plain}},
-		Edges: []seam.Course{
-			{Name: "waist", Net: in(28, 1), Crossings: []seam.Crossing{{Seam: "side", Times: 2}}},
+	a := edge.Assembly{
+		Seams: []edge.Joint{{Name: "side", Spec: plain}, {Name: "shoulder", Spec: plain}},
+		Edges: []edge.Course{
+			{Name: "waist", Net: in(28, 1), Crossings: []edge.Crossing{{Seam: "side", Times: 2}}},
 			{Name: "band", Net: in(28, 1)},
-			{Name: "neck", Net: in(15, 1), Crossings: []seam.Crossing{{Seam: "shoulder", Times: 2}}},
+			{Name: "neck", Net: in(15, 1), Crossings: []edge.Crossing{{Seam: "shoulder", Times: 2}}},
 			{Name: "collar", Net: in(15, 1)},
 		},
-		Pairs: []seam.Pair{{Long: "waist", Short: "band"}, {Long: "neck", Short: "collar"}},
+		Pairs: []edge.Partners{{Long: "waist", Short: "band"}, {Long: "neck", Short: "collar"}},
 	}
-	l, err := seam.Letting{Total: in(1, 1), Seams: []seam.Let{{Name: "side", Times: 2, Spec: plain}}}.Plan()
+	l, err := alter.Letting{Total: in(1, 1), Seams: []alter.Let{{Name: "side", Times: 2, Spec: plain}}}.Plan()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -271,10 +274,10 @@ func TestLettingThroughAssembly(t *testing.T) {
 		e, _ := p.Edge(name)
 		exactTo(t, name, e.Change, want)
 	}
-	if m, _ := p.Pair("waist", "band"); m.Fit != seam.Mismatch {
+	if m, _ := p.Pair("waist", "band"); m.Fit != edge.Mismatch {
 		t.Errorf("the waist against its band: %v", m.Fit)
 	}
-	if m, _ := p.Pair("neck", "collar"); m.Fit != seam.Fits {
+	if m, _ := p.Pair("neck", "collar"); m.Fit != edge.Fits {
 		t.Errorf("the neck against its collar: %v", m.Fit)
 	}
 	if a.Seams[0].Spec != plain {
@@ -307,7 +310,7 @@ func TestLettingEveryKind(t *testing.T) {
 		for _, sewn := range []bool{false, true} {
 			for _, total := range []units.Length{in(1, 8), in(-1, 8)} {
 				spec := seam.Spec{Kind: k, Drafted: in(1, 1), Fraying: true}
-				p, err := seam.Letting{Total: total, Seams: []seam.Let{{Name: "side", Spec: spec, Sewn: sewn}}}.Plan()
+				p, err := alter.Letting{Total: total, Seams: []alter.Let{{Name: "side", Spec: spec, Sewn: sewn}}}.Plan()
 				if err != nil {
 					faultPaths(t, err)
 					continue
@@ -365,7 +368,7 @@ func TestBindingStrips(t *testing.T) {
 func TestLengtheningMatches(t *testing.T) {
 	r := rand.New(rand.NewPCG(2, 4))
 	for range 300 {
-		l := seam.Lengthening{By: in(1+r.Int64N(40), 8), Height: in(40+r.Int64N(100), 8), Run: in(r.Int64N(40), 8), WithRun: in(r.Int64N(40), 8)}
+		l := alter.Lengthening{By: in(1+r.Int64N(40), 8), Height: in(40+r.Int64N(100), 8), Run: in(r.Int64N(40), 8), WithRun: in(r.Int64N(40), 8)}
 		p, err := l.Plan()
 		if err != nil {
 			t.Fatal(err)
@@ -382,10 +385,10 @@ func TestLengtheningMatches(t *testing.T) {
 func TestEasingAddsUp(t *testing.T) {
 	r := rand.New(rand.NewPCG(29, 9))
 	for range 300 {
-		e := seam.Easing{}
+		e := alter.Easing{}
 		all := units.Length{}
 		for range 1 + r.IntN(6) {
-			z := seam.Zone{Length: in(1+r.Int64N(40), 8), Share: units.RatioOf(r.Int64N(3), 1)}
+			z := alter.Zone{Length: in(1+r.Int64N(40), 8), Share: units.RatioOf(r.Int64N(3), 1)}
 			e.Zones, all = append(e.Zones, z), all.Add(z.Length)
 		}
 		e.Zones[0].Share = units.RatioOf(1, 3)
@@ -409,7 +412,7 @@ func TestEasingAddsUp(t *testing.T) {
 
 func TestDartFigures(t *testing.T) {
 	n := 0
-	for r := range seam.DartFigures {
+	for r := range dart.Figures {
 		n++
 		checkCite(t, r.Cite())
 		if r.What == "" || r.Where == "" || r.Least.Sign() <= 0 || !r.Most.IsZero() && !r.Least.Less(r.Most) {
@@ -419,23 +422,23 @@ func TestDartFigures(t *testing.T) {
 	if n != 27 {
 		t.Errorf("%d rows", n)
 	}
-	for range seam.DartFigures {
+	for range dart.Figures {
 		break
 	}
 }
 
 func TestAcrossEveryDart(t *testing.T) {
 	for _, c := range []struct {
-		dart seam.Dart
+		dart dart.Spec
 		h    units.Length
 		want units.Length
 	}{
-		{seam.Dart{Kind: seam.DoubleDart, Length: in(4, 1), Lower: in(6, 1), Width: in(1, 1)}, in(2, 1), in(1, 2)},
-		{seam.Dart{Kind: seam.DoubleDart, Length: in(4, 1), Lower: in(6, 1), Width: in(1, 1)}, in(4, 1), in(1, 1)},
-		{seam.Dart{Kind: seam.DoubleDart, Length: in(4, 1), Lower: in(6, 1), Width: in(1, 1)}, in(8, 1), in(1, 3)},
-		{seam.Dart{Kind: seam.DoubleDart, Length: in(4, 1), Lower: in(6, 1), Width: in(1, 1)}, in(10, 1), units.Length{}},
-		{seam.Dart{Kind: seam.OpenEndedDart, Length: in(4, 1), Width: in(1, 1), End: in(1, 2)}, units.Length{}, in(1, 2)},
-		{seam.Dart{Kind: seam.OpenEndedDart, Length: in(4, 1), Width: in(1, 1), End: in(1, 2)}, in(2, 1), in(3, 4)},
+		{dart.Spec{Kind: dart.Double, Length: in(4, 1), Lower: in(6, 1), Width: in(1, 1)}, in(2, 1), in(1, 2)},
+		{dart.Spec{Kind: dart.Double, Length: in(4, 1), Lower: in(6, 1), Width: in(1, 1)}, in(4, 1), in(1, 1)},
+		{dart.Spec{Kind: dart.Double, Length: in(4, 1), Lower: in(6, 1), Width: in(1, 1)}, in(8, 1), in(1, 3)},
+		{dart.Spec{Kind: dart.Double, Length: in(4, 1), Lower: in(6, 1), Width: in(1, 1)}, in(10, 1), units.Length{}},
+		{dart.Spec{Kind: dart.OpenEnded, Length: in(4, 1), Width: in(1, 1), End: in(1, 2)}, units.Length{}, in(1, 2)},
+		{dart.Spec{Kind: dart.OpenEnded, Length: in(4, 1), Width: in(1, 1), End: in(1, 2)}, in(2, 1), in(3, 4)},
 	} {
 		p, err := c.dart.Plan()
 		if err != nil {
@@ -450,7 +453,7 @@ func TestAcrossEveryDart(t *testing.T) {
 			t.Errorf("%v: off the dart", c.dart.Kind)
 		}
 	}
-	if _, err := (seam.DartPlan{Spec: seam.Dart{Kind: seam.DoubleDart}}).Across(units.Length{}); err == nil {
+	if _, err := (dart.Plan{Spec: dart.Spec{Kind: dart.Double}}).Across(units.Length{}); err == nil {
 		t.Error("across no dart")
 	}
 }

@@ -3,7 +3,7 @@ package seam_test
 import (
 	"testing"
 
-	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/dart"
 	"example.com/clothyard/units"
 )
 
@@ -12,12 +12,12 @@ import (
 func TestPivotLeavesBetweenTheLegs(t *testing.T) {
 	for _, c := range []struct {
 		why  string
-		v    seam.Pivot
+		v    dart.Pivot
 		want string
 	}{
-		{"a third of its tangent stays", seam.Pivot{Length: in(3, 1), Width: in(3, 1), Turn: units.RatioOf(1, 4), To: in(3, 1)}, "1.4552 in"},
-		{"a right angle, of which a 3-4-5 turn stays", seam.Pivot{Length: in(5, 1), Width: in(10, 1), Turn: units.RatioOf(3, 4), ToLeg: in(5, 1)}, "2 in"},
-		{"nothing stays", seam.Pivot{Length: in(3, 1), Width: in(3, 1), To: in(3, 1)}, "0 in"},
+		{"a third of its tangent stays", dart.Pivot{Length: in(3, 1), Width: in(3, 1), Turn: units.RatioOf(1, 4), To: in(3, 1)}, "1.4552 in"},
+		{"a right angle, of which a 3-4-5 turn stays", dart.Pivot{Length: in(5, 1), Width: in(10, 1), Turn: units.RatioOf(3, 4), ToLeg: in(5, 1)}, "2 in"},
+		{"nothing stays", dart.Pivot{Length: in(3, 1), Width: in(3, 1), To: in(3, 1)}, "0 in"},
 	} {
 		p, err := c.v.Plan()
 		if err != nil {
@@ -32,7 +32,7 @@ func TestPivotLeavesBetweenTheLegs(t *testing.T) {
 
 // The whole dart may be given as it is assumed, whatever its terms.
 func TestPivotTakesItsDefaultTurn(t *testing.T) {
-	v := seam.Pivot{Length: units.Metre.Frac(1000003, 1000033), Width: units.Metre.Frac(1, 9), To: in(3, 1)}
+	v := dart.Pivot{Length: units.Metre.Frac(1000003, 1000033), Width: units.Metre.Frac(1, 9), To: in(3, 1)}
 	p, err := v.Plan()
 	if err != nil {
 		t.Fatal(err)

@@ -10,6 +10,6 @@ import (
 // Every figure of every table is as its source prints it.
 func TestPrinted(t *testing.T) {
 	nountest.Tables(t, "testdata/tables.csv", map[string]any{
-		"trim": seam.Trims, "code": seam.Codes, "dart": seam.DartFigures, "allowance": seam.Allowances, "enclosed": seam.Enclosed, "binding": seam.Bindings,
+		"trim": seam.Trims, "code": seam.Codes, "allowance": seam.Allowances, "enclosed": seam.Enclosed, "binding": seam.Bindings,
 	})
 }

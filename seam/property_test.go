@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/dart"
 	"example.com/clothyard/units"
 )
 
@@ -205,7 +206,7 @@ func TestDartProperties(t *testing.T) {
 	for range 500 {
 		c := units.Inch.Frac(16+r.Int64N(100), 16)
 		w := units.Inch.Frac(1+r.Int64N(40), 16)
-		p, err := seam.Dart{Length: c, Width: w, Allowance: in(1, 4)}.Plan()
+		p, err := dart.Spec{Length: c, Width: w, Allowance: in(1, 4)}.Plan()
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -65,21 +65,6 @@ func (p Plan) Sheet() ticket.Sheet {
 	return sh
 }
 
-// line is one sum of lengths, each term but the first with its own sign.
-func line(label string, result units.Length, terms ...ticket.Term) ticket.Line {
-	return ticket.Line{Label: label, Result: ticket.Long(result), Terms: terms}
-}
-
-func plus(l units.Length, name string) ticket.Term {
-	return ticket.Term{Op: ticket.Plus, Amount: ticket.Long(l), Name: name}
-}
-
-func minus(l units.Length, name string) ticket.Term {
-	return ticket.Term{Op: ticket.Minus, Amount: ticket.Long(l), Name: name}
-}
-
-func times(n int) ticket.Term { return ticket.Term{Op: ticket.By, Amount: ticket.Of(n)} }
-
 // working is the sum that every seam has.
 func (p Plan) working(sh *ticket.Sheet) {
 	s := p.Spec

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/dart"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
@@ -94,7 +95,7 @@ func TestSheets(t *testing.T) {
 	if sh := (seam.Plan{}).Sheet(); sh.Title != "No seam" || len(sh.Steps) > 0 {
 		t.Errorf("the sheet of no seam: %+v", sh)
 	}
-	for _, d := range []seam.Dart{
+	for _, d := range []dart.Spec{
 		{Length: in(6, 1), Width: in(1, 1)}, {Leg: in(29, 4), Width: in(1, 1), Allowance: in(1, 2), Trim: in(1, 4), Across: true},
 		{Length: in(13, 2), Width: in(1, 1), Stop: in(1, 2)},
 	} {
@@ -104,7 +105,7 @@ func TestSheets(t *testing.T) {
 		}
 		checkSheet(t, p.Sheet())
 	}
-	if sh := (seam.DartPlan{}).Sheet(); len(sh.Steps) > 0 {
+	if sh := (dart.Plan{}).Sheet(); len(sh.Steps) > 0 {
 		t.Errorf("the sheet of no dart: %+v", sh)
 	}
 }

@@ -10,10 +10,6 @@ import (
 // 15.875 mm.
 func Standard() units.Length { return inch(5, 8) }
 
-func standardCite() source.Cite {
-	return source.Cite{For: "allowance of home patterns", ID: "clothing-construction-handbook", Place: "plain seam", Known: source.Read}
-}
-
 // An AllowanceRow is one printed allowance.
 type AllowanceRow struct {
 	Edge   string       // what is seamed: "neckline"

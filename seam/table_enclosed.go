@@ -82,9 +82,7 @@ func usualWeltTrim() units.Length { return inch(1, 4) }
 func usualWelt() units.Length     { return inch(3, 8) }
 func usualCord() units.Length     { return inch(1, 4) }
 
-func inch(num, den int64) units.Length { return units.Inch.Frac(num, den) }
-func mm(n int64) units.Length          { return units.Millimetre.Of(n) }
-func fiveEighths() units.Length        { return inch(5, 8) }
+func fiveEighths() units.Length { return inch(5, 8) }
 
 // enclosed is the table: 82 rows, inches and metric each as printed.
 var enclosed = [...]EnclosedRow{

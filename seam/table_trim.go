@@ -46,13 +46,6 @@ func narrowest() units.Length { return inch(1, 8) }
 // snip is how deep a notch is snipped: common practice.
 func snip() units.Length { return inch(1, 4) }
 
-// straightness is how far a row of stitching may wander, a row of Trims.
-func straightness() units.Length { return inch(1, 16) }
-
-func straightnessCite() source.Cite {
-	return source.Cite{For: "how far a row may wander", ID: "clothing-sewing-specification", Place: "p. 17", Known: source.Read}
-}
-
 // A TrimRow is one printed width of trimming, grading, clipping or of a row of
 // stitching beside a seam. Where the source prints a range, Width is the least
 // and Most the greatest.

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
 )
@@ -36,8 +37,8 @@ func TestShorterIsSaid(t *testing.T) {
 			t.Errorf("shorter by %v, want %v", got, want)
 		}
 	}
-	edge := func(name string, net units.Length) seam.Edge { return seam.Edge{Name: name, Net: net} }
-	m := seam.Match{Long: edge("sleeve", in(18, 1)), Short: edge("armhole", in(147, 8))}
+	line := func(name string, net units.Length) edge.Spec { return edge.Spec{Name: name, Net: net} }
+	m := edge.Pair{Long: line("sleeve", in(18, 1)), Short: line("armhole", in(147, 8))}
 	p, err := m.Plan()
 	if err != nil {
 		t.Fatal(err)
@@ -64,7 +65,7 @@ func TestEaseDrawnAndSmooth(t *testing.T) {
 		{in(18, 1), units.RatioOf(1, 4), "most that may be eased in, by the limit given", in(4, 1), true},
 		{in(16, 1), units.RatioOf(1, 4), "most that may be eased in, by the limit given", in(4, 1), false},
 	} {
-		p, err := seam.Match{Long: seam.Edge{Name: "sleeve", Net: c.long}, Short: seam.Edge{Name: "armhole", Net: in(16, 1)}, MaxEase: c.ease}.Plan()
+		p, err := edge.Pair{Long: edge.Spec{Name: "sleeve", Net: c.long}, Short: edge.Spec{Name: "armhole", Net: in(16, 1)}, MaxEase: c.ease}.Plan()
 		if err != nil {
 			t.Fatal(err)
 		}

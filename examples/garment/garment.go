@@ -9,6 +9,7 @@ import (
 	"example.com/clothyard/gather"
 	"example.com/clothyard/hem"
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/ticket"
@@ -29,7 +30,7 @@ type Garment struct {
 	Cloth  Cloth            `json:"cloth,omitzero"`
 	Seams  []Seam           `json:"seams,omitzero"`
 	Edges  []Edge           `json:"edges,omitzero"`
-	Pairs  []seam.Pair      `json:"pairs,omitzero"` // edges that must go together, the one that may be longer first
+	Pairs  []edge.Partners  `json:"pairs,omitzero"` // edges that must go together, the one that may be longer first
 	Hems   []Hem            `json:"hems,omitzero"`
 	Drops  []Drop           `json:"drops,omitzero"`
 	Frills []Frill          `json:"frills,omitzero"`
@@ -77,7 +78,7 @@ type Edge struct {
 	Of        string          `json:"of,omitzero"`               // the edge that this one lies along
 	Depth     units.Length    `json:"depth,omitzero"`            // how far outside Of it lies
 	Turn      units.Ratio     `json:"turn,omitzero" noun:"zero"` // signed turning of the line in radians; plus where it bulges outward
-	Crossings []seam.Crossing `json:"crossings,omitzero"`
+	Crossings []edge.Crossing `json:"crossings,omitzero"`
 	Hem       string          `json:"hem,omitzero"`  // the hem along it, whose drift changes a flared edge
 	Slit      string          `json:"slit,omitzero"` // the slit hem that opens into it; one that opens into Of alone does not count
 }

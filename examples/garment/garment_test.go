@@ -11,6 +11,7 @@ import (
 
 	"example.com/clothyard/examples/garment"
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 )
@@ -69,7 +70,7 @@ func TestOneSeamChanged(t *testing.T) {
 // What is chosen leaves no pair mismatched, and every cut is what the seam takes.
 func TestChosen(t *testing.T) {
 	p := plan(t, shirt(t))
-	if p.AsSewn.Mismatched() != 3 || p.AsChosen.Mismatched() != 0 || len(p.Chosen) != 1 || p.Chosen[0].Act != seam.CutDrift {
+	if p.AsSewn.Mismatched() != 3 || p.AsChosen.Mismatched() != 0 || len(p.Chosen) != 1 || p.Chosen[0].Act != edge.CutDrift {
 		t.Errorf("%d mismatched, %d after %v", p.AsSewn.Mismatched(), p.AsChosen.Mismatched(), p.Chosen)
 	}
 	for _, c := range p.Cuts {
@@ -92,7 +93,7 @@ func TestSpread(t *testing.T) {
 	}
 	p := plan(t, g)
 	for _, r := range p.Remedies {
-		if r.Act != seam.SpreadPartner {
+		if r.Act != edge.SpreadPartner {
 			continue
 		}
 		if r.Net != units.Inch.Mixed(16, 1, 2) {
@@ -213,7 +214,7 @@ func TestFaults(t *testing.T) {
 		{func(g *garment.Garment) { g.Kit[0].Text = strings.Repeat("x", 2000) }, []string{"kit[0].text 2000 bytes"}},
 		{func(g *garment.Garment) { g.Title = "a\x00b" }, []string{"title"}},
 		{func(g *garment.Garment) { g.Work = make([]garment.Task, garment.MaxTasks+1) }, []string{"work 201"}},
-		{func(g *garment.Garment) { g.Pairs = append(g.Pairs, seam.Pair{Long: "neck", Short: "brim"}) }, []string{"pairs[3].short"}},
+		{func(g *garment.Garment) { g.Pairs = append(g.Pairs, edge.Partners{Long: "neck", Short: "brim"}) }, []string{"pairs[3].short"}},
 		{func(g *garment.Garment) { g.Edges[9].Crossings[0].Slant = units.RatioOf(1, 1) }, []string{"cuffs[0].edge", "exact"}},
 	} {
 		g := shirt(t)

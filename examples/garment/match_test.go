@@ -7,7 +7,8 @@ import (
 	"testing"
 
 	"example.com/clothyard/examples/garment"
-	"example.com/clothyard/seam"
+
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 )
@@ -42,13 +43,13 @@ func TestSlitBeforeTheMatch(t *testing.T) {
 		}
 	}
 	for i, want := range []string{"0 in", "1/2 in"} {
-		for _, a := range []seam.AssemblyPlan{p.AsSewn, p.AsChosen} {
+		for _, a := range []edge.AssemblyPlan{p.AsSewn, p.AsChosen} {
 			if m := a.Pairs[i]; m.Sewn != units.Exactly(length(want)) || m.Drafted != m.Sewn {
 				t.Errorf("pair %d: drafted %v, sewn %v, want %s", i, m.Drafted, m.Sewn, want)
 			}
 		}
 	}
-	if fit := p.AsSewn.Pairs[0].Fit; fit != seam.Fits {
+	if fit := p.AsSewn.Pairs[0].Fit; fit != edge.Fits {
 		t.Errorf("the band %v", fit)
 	}
 }
@@ -76,7 +77,7 @@ func TestFollowsWhatIsSpread(t *testing.T) {
 	"pairs": [{"long": "neck", "short": "collar"}, {"long": "outer", "short": "edging", "maxEase": "1/100"}]}`)
 	p := plan(t, g)
 	for _, r := range p.Remedies {
-		if r.Act != seam.SpreadPartner {
+		if r.Act != edge.SpreadPartner {
 			continue
 		}
 		a, err := g.Apply(r, p.AsSewn.Spec)
@@ -90,7 +91,7 @@ func TestFollowsWhatIsSpread(t *testing.T) {
 		if e, _ := after.Edge("outer"); e.Sewn != units.Exactly(length("16 1/4 in")) {
 			t.Errorf("the outer edge is %v when the collar is spread by 3/4 in", e.Sewn)
 		}
-		if m, _ := after.Pair("outer", "edging"); m.Fit != seam.Mismatch {
+		if m, _ := after.Pair("outer", "edging"); m.Fit != edge.Mismatch {
 			t.Errorf("the edging of 15 1/2 in %v", m.Fit)
 		}
 		return

@@ -13,7 +13,8 @@ import (
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/gather"
 	"example.com/clothyard/hem"
-	"example.com/clothyard/seam"
+
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
@@ -25,10 +26,10 @@ import (
 // as sewn with nothing trimmed, and as chosen.
 type Plan struct {
 	Spec     Garment           `json:"spec,omitzero"`
-	AsSewn   seam.AssemblyPlan `json:"asSewn,omitzero"`   // the seams as given, nothing trimmed first
-	Remedies []seam.Remedy     `json:"remedies,omitzero"` // what would mend the edges, the best first
-	Chosen   []seam.Remedy     `json:"chosen,omitzero"`   // the remedies taken
-	AsChosen seam.AssemblyPlan `json:"asChosen,omitzero"`
+	AsSewn   edge.AssemblyPlan `json:"asSewn,omitzero"`   // the seams as given, nothing trimmed first
+	Remedies []edge.Remedy     `json:"remedies,omitzero"` // what would mend the edges, the best first
+	Chosen   []edge.Remedy     `json:"chosen,omitzero"`   // the remedies taken
+	AsChosen edge.AssemblyPlan `json:"asChosen,omitzero"`
 	Edges    []EdgePlan        `json:"edges,omitzero"`
 	Hems     []HemPlan         `json:"hems,omitzero"`
 	Drops    []DropPlan        `json:"drops,omitzero"`
@@ -463,12 +464,12 @@ func (w *planner) nets() {
 // assemble plans the seams and edges as sewn, and again with the remedies that
 // mend the most, one after another.
 func (w *planner) assemble() error {
-	a := seam.Assembly{Pairs: w.g.Pairs}
+	a := edge.Assembly{Pairs: w.g.Pairs}
 	for _, s := range w.g.Seams {
-		a.Seams = append(a.Seams, seam.Joint{Name: s.Name, Spec: s.Spec})
+		a.Seams = append(a.Seams, edge.Joint{Name: s.Name, Spec: s.Spec})
 	}
 	for i, e := range w.g.Edges {
-		c := seam.Course{Name: e.Name, Net: w.net[i], Crossings: e.Crossings, Turn: e.Turn}
+		c := edge.Course{Name: e.Name, Net: w.net[i], Crossings: e.Crossings, Turn: e.Turn}
 		if e.Of != "" {
 			c.Crossings = w.g.Edges[w.g.edge(e.Of)].Crossings
 		}
@@ -484,7 +485,7 @@ func (w *planner) assemble() error {
 	w.p.AsChosen = w.p.AsSewn
 	left := w.p.Remedies
 	for range MaxParts {
-		best := slices.IndexFunc(left, func(r seam.Remedy) bool { return r.Mends > r.Breaks })
+		best := slices.IndexFunc(left, func(r edge.Remedy) bool { return r.Mends > r.Breaks })
 		if w.p.AsChosen.Mismatched() == 0 || best < 0 {
 			break
 		}
@@ -504,10 +505,10 @@ func (w *planner) assemble() error {
 
 // remedies are those of the assembly. Where one spreads an edge that others lie
 // along, what it mends and spoils is counted again with these following.
-func (w *planner) remedies(a seam.Assembly, now seam.AssemblyPlan) ([]seam.Remedy, error) {
+func (w *planner) remedies(a edge.Assembly, now edge.AssemblyPlan) ([]edge.Remedy, error) {
 	rs, err := a.Remedies()
 	for i := range rs {
-		if rs[i].Act != seam.SpreadPartner || !slices.ContainsFunc(w.g.Edges, func(e Edge) bool { return e.Of == rs[i].Edge }) {
+		if rs[i].Act != edge.SpreadPartner || !slices.ContainsFunc(w.g.Edges, func(e Edge) bool { return e.Of == rs[i].Edge }) {
 			continue
 		}
 		b, err := w.g.Apply(rs[i], a)
@@ -520,7 +521,7 @@ func (w *planner) remedies(a seam.Assembly, now seam.AssemblyPlan) ([]seam.Remed
 		}
 		rs[i].Mends, rs[i].Breaks = 0, 0
 		for k, m := range now.Pairs {
-			was, is := m.Fit == seam.Mismatch, after.Pairs[k].Fit == seam.Mismatch
+			was, is := m.Fit == edge.Mismatch, after.Pairs[k].Fit == edge.Mismatch
 			if was && !is {
 				rs[i].Mends++
 			} else if is && !was {
@@ -528,14 +529,14 @@ func (w *planner) remedies(a seam.Assembly, now seam.AssemblyPlan) ([]seam.Remed
 			}
 		}
 	}
-	return slices.DeleteFunc(rs, func(r seam.Remedy) bool { return r.Mends == 0 }), err
+	return slices.DeleteFunc(rs, func(r edge.Remedy) bool { return r.Mends == 0 }), err
 }
 
 // Apply carries a remedy out on an assembly of the garment's seams and edges. An
 // edge that lies along one whose piece is spread follows it.
-func (g Garment) Apply(r seam.Remedy, a seam.Assembly) (seam.Assembly, error) {
+func (g Garment) Apply(r edge.Remedy, a edge.Assembly) (edge.Assembly, error) {
 	b, err := r.Apply(a)
-	if err != nil || r.Act != seam.SpreadPartner {
+	if err != nil || r.Act != edge.SpreadPartner {
 		return b, err
 	}
 	k := g.edge(r.Edge)
@@ -633,7 +634,7 @@ func (w *planner) following(name string) units.Near {
 		name = of
 	}
 	for i, q := range w.g.Pairs {
-		if m := w.p.AsSewn.Pairs[i]; q.Short == name && m.Fit == seam.Mismatch {
+		if m := w.p.AsSewn.Pairs[i]; q.Short == name && m.Fit == edge.Mismatch {
 			return m.Change
 		}
 	}

@@ -5,13 +5,14 @@ import (
 	"strconv"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 )
 
 // ply is the ply of a seam that a part is. Of a seam that is sewn to itself a
 // part is both: the first side is the upper ply and the other the under.
-func (w *planner) ply(p seam.AssemblyPlan, name string, upper, under []string, other bool) seam.Side {
+func (w *planner) ply(p edge.AssemblyPlan, name string, upper, under []string, other bool) seam.Side {
 	s := p.Seams[w.g.seam(name)]
 	if slices.Contains(under, name) && (other || !slices.Contains(upper, name)) {
 		return s.Under
@@ -35,7 +36,7 @@ func (w *planner) said(path string, seams, upper, under []string, how string, of
 		if k < 0 || slices.Contains(seams[:i], name) || slices.Contains(upper, name) || slices.Contains(under, name) {
 			continue
 		}
-		for _, p := range [...]seam.AssemblyPlan{w.p.AsSewn, w.p.AsChosen} {
+		for _, p := range [...]edge.AssemblyPlan{w.p.AsSewn, w.p.AsChosen} {
 			if a, b := of(p.Seams[k].Upper), of(p.Seams[k].Under); a != b {
 				w.audit.Fault(path, "", strconv.Quote(name)+" in upper or in under, since its plies "+how+" "+a.String()+" and "+b.String(), fault.Missing)
 				break

@@ -50,7 +50,7 @@ func TestOneSum(t *testing.T) {
 		{"seam.seam kind=french drafted=1.5_cm first=9_mm second=6_mm", "gain", "0 in"},
 		{"seam.dart length=6_in width=1_in allowance=5/8_in", "atSeam", "43/48 in"},
 		{"seam.edge net=16_1/2_in takes=[{\"drafted\":\"5/8_in\",\"taken\":\"7/16_in\",\"plies\":4}]", "sewn", "17 1/4 in"},
-		{"seam.match long.net=19_3/8_in short.net=19_1/2_in", "fit", "mismatch"},
+		{"seam.pair long.net=19_3/8_in short.net=19_1/2_in", "fit", "mismatch"},
 		{"hem.hem kind=double drafted=1_1/4_in first=3/8_in depth=3/8_in", "drift", "1/2 in"},
 		{"gather.strip strip.pieces=3 strip.each=12_1/4_in strip.allowance=1/2_in strip.ends=1/2_in edge=15_3/4_in", "fullness", "2 1/7"},
 		{"gather.strip strip.pieces=3 strip.each=12_1/4_in strip.allowance=1/2_in strip.ring=true edge=15_in", "strip.sewn", "33 3/4 in"},
@@ -92,7 +92,7 @@ func TestLists(t *testing.T) {
 		{"buttons.row first=5/8_in last=22_in count=9", `"marks":[["5/8 in","0 in"],["3 5/16 in","-1/64 in"],`},
 		{"buttons.row first=5/8_in last=22_in count=9", `"places":["5/8 in","3 19/64 in","5 31/32 in",`},
 		{"gather.ruffle strip.strip.pieces=3 strip.strip.each=12_1/4_in strip.strip.allowance=1/2_in strip.strip.ends=1/2_in strip.edge=15_3/4_in depth=1_1/4_in folded=true", `"joins":[["11 1/4 in","5 1/4 in"],["22 1/2 in","10 1/2 in"]],"quarters":[["8 7/16 in","3 15/16 in"],`},
-		{`seam.match long={"name":"neck","net":"15_in","takes":[{"name":"shoulder","drafted":"5/8_in","taken":"7/16_in","plies":4}]} short={"name":"collar","net":"15_in"}`, `"remedies":[{"act":"cut-drift","edge":"neck","seam":"shoulder",`},
+		{`seam.pair long={"name":"neck","net":"15_in","takes":[{"name":"shoulder","drafted":"5/8_in","taken":"7/16_in","plies":4}]} short={"name":"collar","net":"15_in"}`, `"remedies":[{"act":"cut-drift","edge":"neck","seam":"shoulder",`},
 		{"buttons.lap lap=3/4_in hole=9/16_in topstitch=1_1/8_in setting=horizontal", `"remedies":[{"lap":"3/4 in","hole":"9/16 in",`},
 	} {
 		args := append([]string{"-json"}, strings.Fields(c.args)...)

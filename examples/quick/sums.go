@@ -5,6 +5,9 @@ import (
 	"example.com/clothyard/gather"
 	"example.com/clothyard/hem"
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/alter"
+	"example.com/clothyard/seam/dart"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/stitch"
 	"example.com/clothyard/units/strip"
@@ -13,4 +16,4 @@ import (
 )
 
 // sums is every noun under the name that people call it by.
-var sums = noun.NewRegistry(seam.Nouns(), hem.Nouns(), gather.Nouns(), buttons.Nouns(), yardage.Nouns(), layout.Nouns(), strip.Nouns(), stitch.Nouns())
+var sums = noun.NewRegistry(seam.Nouns(), edge.Nouns(), dart.Nouns(), alter.Nouns(), hem.Nouns(), gather.Nouns(), buttons.Nouns(), yardage.Nouns(), layout.Nouns(), strip.Nouns(), stitch.Nouns())

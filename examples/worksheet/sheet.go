@@ -6,7 +6,8 @@ import (
 	"strings"
 
 	"example.com/clothyard/examples/garment"
-	"example.com/clothyard/seam"
+
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
@@ -216,11 +217,11 @@ func (w *writer) mismatches(p *part) {
 }
 
 // judged is what became of a pair as sewn with nothing trimmed.
-func (w *writer) judged(q seam.Pair, m seam.MatchPlan) string {
+func (w *writer) judged(q edge.Partners, m edge.PairPlan) string {
 	drew := "the pattern drew them equal"
 	if s, err := m.Drafted.Sign(); err == nil && s > 0 {
 		drew = "the pattern drew it " + w.xn(m.Drafted) + " longer"
-		if m.Fit != seam.Mismatch || !m.Change.IsZero() {
+		if m.Fit != edge.Mismatch || !m.Change.IsZero() {
 			drew += ", to be eased in"
 		}
 	} else if err == nil && s < 0 {
@@ -231,9 +232,9 @@ func (w *writer) judged(q seam.Pair, m seam.MatchPlan) string {
 	switch {
 	case err != nil:
 		return drew + "; as sewn the difference is " + w.n(m.Sewn)
-	case m.Fit != seam.Mismatch && sign == 0:
+	case m.Fit != edge.Mismatch && sign == 0:
 		return drew + "; as sewn they are equal: goes together"
-	case m.Fit != seam.Mismatch:
+	case m.Fit != edge.Mismatch:
 		return drew + "; as sewn it is " + w.n(m.Sewn) + " longer: " + m.Fit.String()
 	case m.Change.IsZero() && sign > 0:
 		return "MISMATCH: " + drew + ", more than can be eased in, and nothing has changed that"
@@ -246,7 +247,7 @@ func (w *writer) judged(q seam.Pair, m seam.MatchPlan) string {
 }
 
 // describe is a remedy in words.
-func (w *writer) describe(r seam.Remedy) string {
+func (w *writer) describe(r edge.Remedy) string {
 	s := r.Spec
 	times := ""
 	if k := slices.IndexFunc(w.p.Spec.Seams, func(s garment.Seam) bool { return s.Name == r.Seam }); k >= 0 {
@@ -254,15 +255,15 @@ func (w *writer) describe(r seam.Remedy) string {
 	}
 	p, err := s.Plan()
 	switch {
-	case r.Act == seam.CutDrift:
+	case r.Act == edge.CutDrift:
 		return fmt.Sprintf("cut the %s edges to an allowance of %s before sewing, then sew as meant (%s)", r.Seam, w.m(s.Cut), times)
-	case r.Act == seam.ChangePass && !s.Second.IsZero():
+	case r.Act == edge.ChangePass && !s.Second.IsZero():
 		return fmt.Sprintf("sew the %s with passes of %s and %s instead (%s)", r.Seam, w.m(s.First), w.m(s.Second), times)
-	case (r.Act == seam.ChangePass || r.Act == seam.SewPartner) && err == nil && !p.Spec.Second.IsZero():
+	case (r.Act == edge.ChangePass || r.Act == edge.SewPartner) && err == nil && !p.Spec.Second.IsZero():
 		return fmt.Sprintf("sew the %s with passes of %s and %s (%s)", r.Seam, w.m(p.Spec.First), w.m(p.Spec.Second), times)
-	case r.Act == seam.ChangePass || r.Act == seam.SewPartner:
+	case r.Act == edge.ChangePass || r.Act == edge.SewPartner:
 		return fmt.Sprintf("sew the %s at %s (%s)", r.Seam, w.m(s.Take.Max(s.First)), times)
-	case r.Act == seam.SpreadPartner:
+	case r.Act == edge.SpreadPartner:
 		return w.spreading(r)
 	}
 	return r.Act.String() + " " + r.Seam
@@ -270,7 +271,7 @@ func (w *writer) describe(r seam.Remedy) string {
 
 // spreading is the remedy of an edge that no seam crosses: its piece is made
 // longer, or folded shorter, in equal parts at its partner's seams.
-func (w *writer) spreading(r seam.Remedy) string {
+func (w *writer) spreading(r edge.Remedy) string {
 	a := w.p.AsSewn.Spec
 	by, places := units.Length{}, 0
 	for _, c := range a.Edges {
@@ -310,7 +311,7 @@ func (w *writer) byHand(p *part) {
 		if sign, err := out.Sign(); err == nil && sign < 0 {
 			out = out.Neg()
 		}
-		if out.IsZero() || m.Fit != seam.Eases && m.Fit != seam.Gathers {
+		if out.IsZero() || m.Fit != edge.Eases && m.Fit != edge.Gathers {
 			continue
 		}
 		if !done {
@@ -318,7 +319,7 @@ func (w *writer) byHand(p *part) {
 			done = true
 		}
 		do := "ease the rest of %s in"
-		if m.Fit == seam.Gathers {
+		if m.Fit == edge.Gathers {
 			do = "take the rest of %s into the gathers"
 		}
 		p.say(do+", out by %s from what the pattern drew. It stays within its limit.", m.Long.Spec.Name, w.n(out))
@@ -360,10 +361,10 @@ func (w *writer) remedies(p *part) {
 }
 
 // out names the pairs that do not go together.
-func (w *writer) out(a seam.AssemblyPlan) string {
+func (w *writer) out(a edge.AssemblyPlan) string {
 	var names []string
 	for i, m := range a.Pairs {
-		if m.Fit == seam.Mismatch {
+		if m.Fit == edge.Mismatch {
 			names = append(names, w.p.Spec.Pairs[i].Long+" against "+w.p.Spec.Pairs[i].Short)
 		}
 	}
@@ -371,7 +372,7 @@ func (w *writer) out(a seam.AssemblyPlan) string {
 }
 
 // leads tells what the edges in question measure once a remedy is taken.
-func (w *writer) leads(r seam.Remedy) string {
+func (w *writer) leads(r edge.Remedy) string {
 	a, err := w.p.Spec.Apply(r, w.p.AsSewn.Spec)
 	if err != nil {
 		return ""
@@ -382,7 +383,7 @@ func (w *writer) leads(r seam.Remedy) string {
 	}
 	var parts []string
 	for i, m := range w.p.AsSewn.Pairs {
-		if m.Fit != seam.Mismatch || after.Pairs[i].Fit == seam.Mismatch {
+		if m.Fit != edge.Mismatch || after.Pairs[i].Fit == edge.Mismatch {
 			continue
 		}
 		q := w.p.Spec.Pairs[i]

@@ -6,6 +6,7 @@ import (
 
 	"example.com/clothyard/examples/garment"
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/ticket"
 )
@@ -17,7 +18,7 @@ func (w *writer) cutting() part {
 		p.say("Every allowance as the tissue has it.")
 	}
 	for _, r := range w.p.Chosen {
-		if r.Act == seam.SpreadPartner {
+		if r.Act == edge.SpreadPartner {
 			p.item(r.Edge, "%s, and draw what lies along it anew", w.spreading(r))
 		}
 	}

@@ -9,6 +9,7 @@ import (
 	"os"
 
 	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 )
 
@@ -28,10 +29,10 @@ func tell(w io.Writer) error {
 	if err != nil {
 		return err
 	}
-	neck := seam.Edge{
+	neck := edge.Spec{
 		Name: "neck",
 		Net:  units.Inch.Frac(33, 2),
-		Takes: []seam.Take{{
+		Takes: []edge.Take{{
 			Name:    "shoulder",
 			Drafted: sewn.Upper.Drafted,
 			Taken:   sewn.Upper.Taken,

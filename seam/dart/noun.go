@@ -1,0 +1,18 @@
+package dart
+
+import (
+	"embed"
+
+	"example.com/clothyard/units/noun"
+)
+
+//go:embed words.txt examples.json
+var files embed.FS
+
+// Nouns are the nouns of this package.
+func Nouns() []noun.Entry {
+	return noun.List(files,
+		noun.Of[Spec]("seam.dart"),
+		noun.Of[Pivot]("seam.pivot"),
+	)
+}

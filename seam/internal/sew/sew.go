@@ -1,0 +1,111 @@
+// Package sew holds what the packages of seam share on their sheets and in their
+// faults.
+package sew
+
+import (
+	"strconv"
+	"strings"
+
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
+)
+
+// MaxTerm is the greatest numerator and denominator of a ratio that is an angle.
+const MaxTerm = 1_000_000
+
+// Line is one sum of lengths, each term but the first with its own sign.
+func Line(label string, result units.Length, terms ...ticket.Term) ticket.Line {
+	return ticket.Line{Label: label, Result: ticket.Long(result), Terms: terms}
+}
+
+// Plus adds a length to a line.
+func Plus(l units.Length, name string) ticket.Term {
+	return ticket.Term{Op: ticket.Plus, Amount: ticket.Long(l), Name: name}
+}
+
+// Minus takes a length from a line.
+func Minus(l units.Length, name string) ticket.Term {
+	return ticket.Term{Op: ticket.Minus, Amount: ticket.Long(l), Name: name}
+}
+
+// Times multiplies a line by a count.
+func Times(n int) ticket.Term { return ticket.Term{Op: ticket.By, Amount: ticket.Of(n)} }
+
+// Inch is a length in inches.
+func Inch(num, den int64) units.Length { return units.Inch.Frac(num, den) }
+
+// MM is a length in millimetres.
+func MM(n int64) units.Length { return units.Millimetre.Of(n) }
+
+// Quote quotes a name, cut to the length of one.
+func Quote(name string) string { return strconv.Quote(Short(name)) }
+
+// Short keeps what a fault repeats to the length of a name.
+func Short(text string) string { return text[:min(len(text), fault.MaxName)] }
+
+// OrElse is the name, or the other where it is empty.
+func OrElse(name, other string) string {
+	if name == "" {
+		return other
+	}
+	return name
+}
+
+// Hand is how closely a length round a garment can be sewn and measured.
+func Hand() ticket.Amount { return ticket.Long(units.Inch.Frac(1, 16)) }
+
+// Straightness is how far a row of stitching may wander, a row of Trims.
+func Straightness() units.Length { return Inch(1, 16) }
+
+// StraightnessCite cites [Straightness].
+func StraightnessCite() source.Cite {
+	return source.Cite{For: "how far a row may wander", ID: "clothing-sewing-specification", Place: "p. 17", Known: source.Read}
+}
+
+// StandardCite cites the allowance of home patterns.
+func StandardCite() source.Cite {
+	return source.Cite{For: "allowance of home patterns", ID: "clothing-construction-handbook", Place: "plain seam", Known: source.Read}
+}
+
+// SmoothEase is what can be eased into each unit of cloth like lawn and lie smooth:
+// common practice, and not a sure figure.
+func SmoothEase() units.Ratio { return units.RatioOf(1, 16) }
+
+// Slight reports whether the terms of a ratio are at most MaxTerm.
+func Slight(r units.Ratio) bool {
+	_, _, ok := Terms(r)
+	return ok
+}
+
+// Terms are the numerator, without its sign, and the denominator of a ratio, where
+// neither is more than MaxTerm. They are those of the last of the fractions that
+// come nearer and nearer to it, which takes no memory to find.
+func Terms(r units.Ratio) (num, den int64, ok bool) {
+	r = r.Abs()
+	one := units.RatioOf(1, 1)
+	var num0, den0 int64 = 0, 1
+	num, den = 1, 0
+	for {
+		n, fits := r.Int(units.Down)
+		if !fits || n > MaxTerm {
+			return 0, 0, false
+		}
+		num0, den0, num, den = num, den, n*num+num0, n*den+den0
+		if num > MaxTerm || den > MaxTerm {
+			return 0, 0, false
+		}
+		if r.IsInt() {
+			return num, den, true
+		}
+		r = one.Quo(r.Sub(units.RatioOf(n, 1)))
+	}
+}
+
+// OneOf refuses a value of an enumeration that is none of its names.
+func OneOf(a *fault.Audit, path string, names []string, i int, got string) {
+	if i >= len(names) {
+		a.Fault(path, got, "one of "+strings.Join(names[1:], ", "), fault.Unknown)
+	}
+}
