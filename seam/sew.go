@@ -9,11 +9,11 @@ import (
 )
 
 func line(label string, result units.Length, terms ...ticket.Term) ticket.Line {
-	return sew.Line(label, result, terms...)
+	return ticket.Sum(label, result, terms...)
 }
-func plus(l units.Length, name string) ticket.Term  { return sew.Plus(l, name) }
-func minus(l units.Length, name string) ticket.Term { return sew.Minus(l, name) }
-func times(n int) ticket.Term                       { return sew.Times(n) }
+func plus(l units.Length, name string) ticket.Term  { return ticket.Add(l, name) }
+func minus(l units.Length, name string) ticket.Term { return ticket.Less(l, name) }
+func times(n int) ticket.Term                       { return ticket.Multiply(n, "") }
 func inch(num, den int64) units.Length              { return sew.Inch(num, den) }
 func mm(n int64) units.Length                       { return sew.MM(n) }
 func quote(name string) string                      { return sew.Quote(name) }

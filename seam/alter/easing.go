@@ -160,12 +160,12 @@ func (p EasingPlan) Sheet() ticket.Sheet {
 	if e.Long.IsZero() {
 		return sh // the plan of nothing has nothing to say
 	}
-	sh.Lines = append(make([]ticket.Line, 0, 1+len(p.Zones)), sew.Line("to be eased in", p.Ease, sew.Plus(e.Long, "longer edge"), sew.Minus(p.Short, "shorter edge")))
+	sh.Lines = append(make([]ticket.Line, 0, 1+len(p.Zones)), ticket.Sum("to be eased in", p.Ease, ticket.Add(e.Long, "longer edge"), ticket.Less(p.Short, "shorter edge")))
 	sh.Steps = append(make([]ticket.Step, 0, 2+len(p.Zones)), ticket.Step{Do: "Mark the ends of every zone on both edges, along the seam lines", Note: "with chalk or thread, from the same end"})
 	for i, o := range p.Zones {
 		z := e.Zones[i]
 		name := sew.OrElse(z.Name, "zone")
-		sh.Lines = append(sh.Lines, sew.Line(name+", on the longer edge", o.Long, sew.Plus(z.Length, "on the shorter"), sew.Plus(o.Ease, "eased in")))
+		sh.Lines = append(sh.Lines, ticket.Sum(name+", on the longer edge", o.Long, ticket.Add(z.Length, "on the shorter"), ticket.Add(o.Ease, "eased in")))
 		do := "Pin the " + name + ", the ease spread evenly"
 		if o.Ease.IsZero() {
 			do = "Pin the " + name + " flat: nothing is eased here"

@@ -122,10 +122,10 @@ func (p LengtheningPlan) Sheet() ticket.Sheet {
 	sh.Lines = append(make([]ticket.Line, 0, 4),
 		ticket.Line{Label: "the edge gains", Result: ticket.About(p.Gain), Terms: []ticket.Term{
 			{Amount: ticket.About(p.After), Name: "after"}, {Op: ticket.Minus, Amount: ticket.About(p.Before), Name: "before"}}},
-		sew.Line("the lower part steps aside by", p.Jog, sew.Plus(l.Run, "across"), ticket.Term{Op: ticket.By, Amount: ticket.Times(l.By.Div(l.Height)), Name: "change over height"}),
+		ticket.Sum("the lower part steps aside by", p.Jog, ticket.Add(l.Run, "across"), ticket.Term{Op: ticket.By, Amount: ticket.Times(l.By.Div(l.Height)), Name: "change over height"}),
 		ticket.Line{Label: "other piece changed by", Result: ticket.About(p.WithBy)},
 		ticket.Line{Label: "out, were it changed by the same", Result: ticket.About(p.Out), Terms: []ticket.Term{
-			sew.Plus(l.By, "this piece"), {Op: ticket.Minus, Amount: ticket.About(p.WithBy), Name: "the other"}}})
+			ticket.Add(l.By, "this piece"), {Op: ticket.Minus, Amount: ticket.About(p.WithBy), Name: "the other"}}})
 	sh.Steps = []ticket.Step{
 		{Do: "Draw a line across both pieces, square to the grain, between the same two notches"},
 		{Do: do, At: ticket.Long(l.By.Abs()), From: "line to line, the grain kept straight"},

@@ -299,20 +299,20 @@ func (p LettingPlan) Sheet() ticket.Sheet {
 	}
 	sh.Lines = make([]ticket.Line, 0, 1+3*len(p.Seams))
 	sh.Steps = append(make([]ticket.Step, 0, 2+len(p.Seams)), ticket.Step{Do: "Try the garment on inside out, and mark the seams before they are unpicked", Note: "on the side that is altered, and copy to the other"})
-	sum := sew.Line("all seams, "+way, l.Total.Abs())
+	sum := ticket.Sum("all seams, "+way, l.Total.Abs())
 	for i, o := range p.Seams {
 		s := l.Seams[i]
 		name := sew.OrElse(s.Name, "unnamed")
 		if sign == ticket.Minus {
-			sh.Lines = append(sh.Lines, sew.Line("each ply of the "+name+" seam can give", o.Gives, sew.Plus(s.Least.Add(o.Gives), "allowance left"), sew.Minus(s.Least, "to be kept")))
+			sh.Lines = append(sh.Lines, ticket.Sum("each ply of the "+name+" seam can give", o.Gives, ticket.Add(s.Least.Add(o.Gives), "allowance left"), ticket.Less(s.Least, "to be kept")))
 		}
-		sum.Terms = append(sum.Terms, sew.Plus(o.Total.Abs(), name))
+		sum.Terms = append(sum.Terms, ticket.Add(o.Total.Abs(), name))
 		if o.Each.IsZero() {
 			continue
 		}
 		sh.Lines = append(sh.Lines,
-			sew.Line("the "+name+" seams, "+way, o.Total.Abs(), sew.Plus(o.Each.Abs(), "each ply"), sew.Times(2), sew.Times(s.Times)),
-			sew.Line("the new "+name+" seam takes", o.Take, sew.Plus(o.Has, "there is now"), ticket.Term{Op: sign, Amount: ticket.Long(o.Each.Abs()), Name: "each ply"}))
+			ticket.Sum("the "+name+" seams, "+way, o.Total.Abs(), ticket.Add(o.Each.Abs(), "each ply"), ticket.Multiply(2, ""), ticket.Multiply(s.Times, "")),
+			ticket.Sum("the new "+name+" seam takes", o.Take, ticket.Add(o.Has, "there is now"), ticket.Term{Op: sign, Amount: ticket.Long(o.Each.Abs()), Name: "each ply"}))
 		sh.Steps = append(sh.Steps, ticket.Step{
 			Do: verb + name + " seam and sew it again (" + o.After.Sheet().Title + ")", At: ticket.Long(o.Each.Abs()), From: "the old seam line, on each ply",
 			Note: "press out the old crease first; where the old stitches have marked the cloth, letting out shows",

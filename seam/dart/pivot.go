@@ -135,13 +135,13 @@ func (p PivotPlan) Sheet() ticket.Sheet {
 	}
 	sh.Lines = append(make([]ticket.Line, 0, 5),
 		ticket.Line{Label: "whole old dart, tangent of half its angle", Result: ticket.Times(v.Width.Div(v.Length.MulInt(2))), Terms: []ticket.Term{
-			sew.Plus(v.Width, "wide"), {Op: ticket.Over, Amount: ticket.Long(v.Length.MulInt(2)), Name: "twice its length"}}},
+			ticket.Add(v.Width, "wide"), {Op: ticket.Over, Amount: ticket.Long(v.Length.MulInt(2)), Name: "twice its length"}}},
 		ticket.Line{Label: "stays of the old dart, between the ends of its legs", Result: ticket.About(p.Left)})
 	if v.To.IsZero() {
 		sh.Lines = append(sh.Lines, ticket.Line{Label: "new dart, across its edge", Result: ticket.About(p.Width)})
 	} else {
 		sh.Lines = append(sh.Lines, ticket.Line{Label: "new dart, across its edge", Result: ticket.About(p.Width), Terms: []ticket.Term{
-			sew.Plus(v.To, "its length"), {Op: ticket.By, Amount: ticket.Times(v.Turn), Name: "tangent of half the angle moved"}, sew.Times(2)}})
+			ticket.Add(v.To, "its length"), {Op: ticket.By, Amount: ticket.Times(v.Turn), Name: "tangent of half the angle moved"}, ticket.Multiply(2, "")}})
 	}
 	mend := "an old dart closed too far, or not far enough, shows at the new one: close it leg to leg, its point flat"
 	sh.Steps = []ticket.Step{

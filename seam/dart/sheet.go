@@ -63,10 +63,10 @@ func (p Plan) edgeLines(sh *ticket.Sheet) {
 		ticket.Line{Label: "leg, both trued to it", Result: ticket.About(p.Leg)},
 		ticket.Line{Label: "centre line as sewn, to the cut edge", Result: ticket.About(p.Centre)},
 		ticket.Line{Label: "centre line as sewn, to the seam line", Result: ticket.About(p.Sewn), Terms: []ticket.Term{
-			{Amount: ticket.About(p.Centre), Name: "to the cut edge"}, sew.Minus(d.Allowance, "allowance")}},
+			{Amount: ticket.About(p.Centre), Name: "to the cut edge"}, ticket.Less(d.Allowance, "allowance")}},
 		ticket.Line{Label: "narrower at the seam line by", Result: narrower},
 		ticket.Line{Label: "taken from the seam line", Result: ticket.About(p.AtSeam), Terms: []ticket.Term{
-			sew.Plus(d.Width, "at the cut edge"), {Op: ticket.Minus, Amount: narrower, Name: "narrower"}}},
+			ticket.Add(d.Width, "at the cut edge"), {Op: ticket.Minus, Amount: narrower, Name: "narrower"}}},
 		ticket.Line{Label: "each leg from the fold, at the seam line", Result: ticket.About(p.Half), Terms: []ticket.Term{
 			{Amount: ticket.About(p.AtSeam), Name: "both"}, {Op: ticket.Over, Amount: ticket.Of(2)}}})
 	if p.Folds {
@@ -78,7 +78,7 @@ func (p Plan) edgeLines(sh *ticket.Sheet) {
 		})
 	}
 	if !d.Other.IsZero() {
-		sh.Lines = append(sh.Lines, sew.Line("added to the other leg", p.Trued, sew.Plus(d.Leg, "leg"), sew.Minus(d.Other, "the other as drawn")))
+		sh.Lines = append(sh.Lines, ticket.Sum("added to the other leg", p.Trued, ticket.Add(d.Leg, "leg"), ticket.Less(d.Other, "the other as drawn")))
 	}
 }
 
@@ -147,11 +147,11 @@ func (p Plan) edgeSteps(sh *ticket.Sheet) {
 func (p Plan) doubleSheet(sh *ticket.Sheet) {
 	d := p.Spec
 	sh.Lines = append(sh.Lines,
-		sew.Line("from point to point", d.Length.Add(d.Lower), sew.Plus(d.Length, "upper half"), sew.Plus(d.Lower, "lower half")),
+		ticket.Sum("from point to point", d.Length.Add(d.Lower), ticket.Add(d.Length, "upper half"), ticket.Add(d.Lower, "lower half")),
 		ticket.Line{Label: "upper legs", Result: ticket.About(p.Leg)},
 		ticket.Line{Label: "lower legs", Result: ticket.About(p.Below)},
 		ticket.Line{Label: "each leg from the fold, at the widest", Result: ticket.About(p.Half), Terms: []ticket.Term{
-			sew.Plus(d.Width, "both"), {Op: ticket.Over, Amount: ticket.Of(2)}}})
+			ticket.Add(d.Width, "both"), {Op: ticket.Over, Amount: ticket.Of(2)}}})
 	sh.Steps = append(sh.Steps,
 		ticket.Step{Do: "Mark both points and the widest place on the wrong side, and draw the legs"},
 		ticket.Step{
@@ -164,7 +164,7 @@ func (p Plan) doubleSheet(sh *ticket.Sheet) {
 			},
 		})
 	if !p.Clip.IsZero() {
-		sh.Lines = append(sh.Lines, sew.Line("clip from the fold", p.Clip, sew.Plus(d.Width.DivInt(2), "half"), sew.Minus(sew.Inch(1, 8), "short of the stitching")))
+		sh.Lines = append(sh.Lines, ticket.Sum("clip from the fold", p.Clip, ticket.Add(d.Width.DivInt(2), "half"), ticket.Less(sew.Inch(1, 8), "short of the stitching")))
 		sh.Steps = append(sh.Steps, ticket.Step{Do: "Clip the fold at the widest place, so that the dart can lie flat", At: ticket.Long(p.Clip), From: "the fold", Note: "never through the stitching"})
 		sh.Sources = append(sh.Sources, source.Cite{For: "a clip stops short of the stitching", ID: "trim-and-clip-page", Known: source.Read})
 	}

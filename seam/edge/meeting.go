@@ -113,12 +113,12 @@ func (p MeetingPlan) Sheet() ticket.Sheet {
 		return sh // the plan of nothing has nothing to say
 	}
 	sh.Lines = append(make([]ticket.Line, 0, 5),
-		sew.Line("each ply keeps", p.Drift, sew.Plus(m.Cut, "as cut"), sew.Minus(m.Taken, "taken")),
+		ticket.Sum("each ply keeps", p.Drift, ticket.Add(m.Cut, "as cut"), ticket.Less(m.Taken, "taken")),
 		ticket.Line{Label: "added to the edge", Result: ticket.About(p.Gain), Terms: []ticket.Term{
 			{Amount: ticket.About(p.FrontGain), Name: "by the one piece"}, {Amount: ticket.About(p.BackGain), Name: "by the other"}}})
 	part := func(label string, is units.Length, lean units.Ratio) {
 		if !is.IsZero() {
-			sh.Lines = append(sh.Lines, sew.Line(label, is, sew.Plus(p.Drift, "each ply keeps"), ticket.Term{Op: ticket.By, Amount: ticket.Times(lean), Name: "lean"}, sew.Times(2)))
+			sh.Lines = append(sh.Lines, ticket.Sum(label, is, ticket.Add(p.Drift, "each ply keeps"), ticket.Term{Op: ticket.By, Amount: ticket.Times(lean), Name: "lean"}, ticket.Multiply(2, "")))
 		}
 	}
 	part("a mirrored allowance parts from the edge, one piece", p.FrontPart, m.Front)

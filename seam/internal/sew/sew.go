@@ -15,24 +15,6 @@ import (
 // MaxTerm is the greatest numerator and denominator of a ratio that is an angle.
 const MaxTerm = 1_000_000
 
-// Line is one sum of lengths, each term but the first with its own sign.
-func Line(label string, result units.Length, terms ...ticket.Term) ticket.Line {
-	return ticket.Line{Label: label, Result: ticket.Long(result), Terms: terms}
-}
-
-// Plus adds a length to a line.
-func Plus(l units.Length, name string) ticket.Term {
-	return ticket.Term{Op: ticket.Plus, Amount: ticket.Long(l), Name: name}
-}
-
-// Minus takes a length from a line.
-func Minus(l units.Length, name string) ticket.Term {
-	return ticket.Term{Op: ticket.Minus, Amount: ticket.Long(l), Name: name}
-}
-
-// Times multiplies a line by a count.
-func Times(n int) ticket.Term { return ticket.Term{Op: ticket.By, Amount: ticket.Of(n)} }
-
 // Inch is a length in inches.
 func Inch(num, den int64) units.Length { return units.Inch.Frac(num, den) }
 
