@@ -1,130 +1,128 @@
 package gather
 
 import (
-	"iter"
-
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/noun"
 )
 
 // A Cuff is a straight cuff, folded along its length, and the sleeve that is
-// gathered into it. Zero means not given.
+// gathered into it. Zero means "not given".
 //
-// Finished is Wrist + Ease + Lap: it follows from them, or one of them from it
-// and the others. Wrist and Ease are more than zero. Finished may also stand
-// without both, for a cuff whose wearer is not known.
+// Finished is wrist + ease + lap: it follows from them, or one of them from it and
+// the others. Finished may also stand without wrist and ease, for a cuff whose
+// wearer is not known.
 type Cuff struct {
-	Wrist units.Length `json:"wrist,omitzero"` // girth of the wrist
-	Ease  units.Length `json:"ease,omitzero"`  // what the closed cuff is wider than the wrist
+	// Tape is the measure that defaults follow. May be omitted; the default is the
+	// tape on whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
+	// Wrist is the girth of the wrist.
+	Wrist units.Length `json:"wrist,omitzero"`
+	// Ease is what the closed cuff is wider than the wrist.
+	Ease units.Length `json:"ease,omitzero"`
 	// Lap is what one end laps over the other, 0 in where the ends only meet. May be
 	// omitted; it then follows from the rest, or is 0 in.
-	Lap       units.Given[units.Length] `json:"lap,omitzero"`
-	Finished  units.Length              `json:"finished,omitzero"`         // length of the finished cuff, from end to end laid flat
-	Depth     units.Length              `json:"depth,omitzero"`            // finished depth, from the seam line to the fold
-	Allowance units.Length              `json:"allowance,omitzero"`        // seam allowance all round; default 5/8 in, common practice
-	Turned    units.Length              `json:"turned,omitzero"`           // how much of the inner edge is turned under; at most Allowance; default 1/8 in less than it, common practice
-	Inside    units.Length              `json:"inside,omitzero"`           // how far the gathering row lies from the seam line, inside the allowance; default 1/8 in
-	Sleeve    units.Length              `json:"sleeve,omitzero"`           // bottom of the sleeve along the seam line, as sewn, from one finished edge of the slit to the other
-	Flat      units.Length              `json:"flat,omitzero" noun:"zero"` // kept flat, ungathered, at each edge of the slit; zero is an answer
-	Setting   Setting                   `json:"setting,omitzero"`          // how the cuff meets the slit; must be given
-	Parts     int                       `json:"parts,omitzero"`            // equal parts marked on sleeve and cuff, 1 to MaxParts; default 4, common practice
+	Lap units.Given[units.Length] `json:"lap,omitzero"`
+	// Finished is the length of the finished cuff, from end to end laid flat.
+	Finished units.Length `json:"finished,omitzero"`
+	// Depth is the finished depth, from the seam line to the fold.
+	Depth units.Length `json:"depth,omitzero"`
+	// Allowance is the seam allowance all round. May be omitted; the default is 5/8 in
+	// or 1.5 cm.
+	Allowance units.Length `json:"allowance,omitzero"`
+	// Turned is how much of the inner edge is turned under, at most the allowance. May
+	// be omitted; the default is 1/8 in or 3 mm less than that.
+	Turned units.Length `json:"turned,omitzero"`
+	// Inside is how far the gathering row lies from the seam line, inside the
+	// allowance. May be omitted; the default is 1/8 in or 3 mm.
+	Inside units.Length `json:"inside,omitzero"`
+	// Sleeve is the bottom of the sleeve along the seam line, as sewn, from one
+	// finished edge of the slit to the other.
+	Sleeve units.Length `json:"sleeve,omitzero"`
+	// Flat is what stays ungathered at each edge of the slit. May be omitted; the
+	// default is 0.
+	Flat units.Length `json:"flat,omitzero" noun:"zero"`
+	// Setting is how the cuff meets the slit. It must be given.
+	Setting Setting `json:"setting,omitzero"`
+	// Parts is how many equal parts are marked on sleeve and cuff, 1 to 1000. May be
+	// omitted; the default is 4.
+	Parts int `json:"parts,omitzero"`
 }
 
 // A CuffPlan is what a cuff comes to.
 type CuffPlan struct {
-	Spec      Cuff          `json:"spec,omitzero"`      // as solved
-	Assumed   ticket.Fields `json:"assumed,omitzero"`   // the fields filled with a default
-	Finished  units.Length  `json:"finished,omitzero"`  // length of the finished cuff
-	CutLength units.Length  `json:"cutLength,omitzero"` // length as cut: Finished and an allowance at each end
-	CutDepth  units.Length  `json:"cutDepth,omitzero"`  // depth as cut, before it is folded: twice Depth and Allowance
-	Onto      units.Length  `json:"onto,omitzero"`      // the part of the cuff that the sleeve goes on
-	Gathered  units.Length  `json:"gathered,omitzero"`  // the part of the sleeve that is gathered: Sleeve less what stays flat
-	Into      units.Length  `json:"into,omitzero"`      // the part of the cuff that takes the gathers: Onto less what stays flat
-	Fullness  units.Ratio   `json:"fullness,omitzero"`  // Gathered over Into
-	Overall   units.Ratio   `json:"overall,omitzero"`   // Sleeve over Onto; equal to Fullness where nothing stays flat
-	Row       units.Length  `json:"row,omitzero"`       // gathering row, from the raw edge of the sleeve
-	Past      units.Length  `json:"past,omitzero"`      // how far the turned inner edge reaches past the seam line, where it is caught; zero: felled by hand
-}
-
-// Solve fills what follows from the fields given, and the defaults. It fails
-// where [Cuff.Plan] does, and then returns c as it is.
-func (c Cuff) Solve() (Cuff, error) {
-	p, err := c.Plan()
-	if err != nil {
-		return c, err
-	}
-	return p.Spec, nil
+	Spec      Cuff         `json:"spec,omitzero"`      // as solved
+	Assumed   []string     `json:"assumed,omitzero"`   // the fields filled with a default
+	Finished  units.Length `json:"finished,omitzero"`  // length of the finished cuff
+	CutLength units.Length `json:"cutLength,omitzero"` // length as cut: finished and an allowance at each end
+	CutDepth  units.Length `json:"cutDepth,omitzero"`  // depth as cut, before it is folded: twice depth and allowance
+	Onto      units.Length `json:"onto,omitzero"`      // the part of the cuff that the sleeve goes on
+	Gathered  units.Length `json:"gathered,omitzero"`  // the part of the sleeve that is gathered: sleeve less what stays flat
+	Into      units.Length `json:"into,omitzero"`      // the part of the cuff that takes the gathers: onto less what stays flat
+	Fullness  units.Ratio  `json:"fullness,omitzero"`  // gathered over into
+	Overall   units.Ratio  `json:"overall,omitzero"`   // sleeve over onto; equal to fullness where nothing stays flat
+	Row       units.Length `json:"row,omitzero"`       // gathering row, from the raw edge of the sleeve
+	Past      units.Length `json:"past,omitzero"`      // how far the turned inner edge reaches past the seam line, where it is caught; zero: felled by hand
+	Marks     []Mark       `json:"marks,omitzero"`     // the marks between the equal parts of what is gathered: on the sleeve from the finished edge of the slit, on the cuff from the finished end that has no extension
 }
 
 // Plan works out the cuff. The faults are [fault.Faults].
 func (c Cuff) Plan() (CuffPlan, error) {
 	var a fault.Audit
-	c.check(&a)
+	c.audit(&a)
 	if a.Failed() {
 		return CuffPlan{}, a.Err()
 	}
-	var names assumed
 	c.solveGirth(&a)
 	if c.Setting == Extended && c.lap().IsZero() && !a.Failed() {
 		a.Fault("lap", "", "more than 0 in (an extended end stands out by it)", fault.Missing)
 	}
-	if c.Allowance.IsZero() {
-		c.Allowance = defaultAllowance()
-		names.add("allowance")
-	}
+	given := c
+	c.Tape = noun.Tape(c)
+	past := usual(foldPast, c.Tape).Length
+	fill(&c.Allowance, seamAllowance, c.Tape)
 	if c.Turned.IsZero() {
-		c.Turned = c.Allowance.Sub(defaultPast())
-		names.add("turned")
+		c.Turned = c.Allowance.Sub(past)
 	}
-	if c.Inside.IsZero() {
-		c.Inside = defaultInside()
-		names.add("inside")
-	}
-	if c.Parts == 0 {
-		c.Parts = defaultParts
-		names.add("parts")
-	}
+	fill(&c.Inside, rowInside, c.Tape)
+	fillCount(&c.Parts, quarters)
+	p := CuffPlan{Assumed: noun.Assumed(given, c)}
 	switch {
 	case c.Turned.Sign() <= 0:
-		a.Fault("allowance", c.Allowance.String(), "more than "+defaultPast().String()+" (the turned edge passes the seam by as much)", fault.Range)
+		a.Fault("allowance", c.Allowance.String(), "more than {0} (the turned edge passes the seam by as much)", fault.Range, past)
 	case c.Allowance.Cmp(c.Inside) <= 0:
-		a.Fault("allowance", c.Allowance.String(), "more than "+c.Inside.String()+" (inside)", fault.Range)
+		a.Fault("allowance", c.Allowance.String(), "more than {0} (inside)", fault.Range, c.Inside)
 	}
 	fault.AtMost(&a, "turned", c.Turned, c.Allowance, "allowance, or the seam would show", fault.Range)
 	if a.Failed() {
-		return CuffPlan{}, a.Err()
+		return CuffPlan{}, a.Err(p.Assumed...)
 	}
-	p := CuffPlan{
-		Spec:      c,
-		Finished:  c.Finished,
-		CutLength: c.Finished.Add(c.Allowance.MulInt(2)),
-		CutDepth:  c.Depth.Add(c.Allowance).MulInt(2),
-		Onto:      c.Finished,
-		Row:       c.Allowance.Sub(c.Inside),
-		Past:      c.Allowance.Sub(c.Turned),
-	}
+	flat := c.Flat.MulInt(2)
+	p.Spec = c
+	p.Finished, p.Onto = c.Finished, c.Finished
+	p.CutLength = c.Finished.Add(c.Allowance.MulInt(2))
+	p.CutDepth = c.Depth.Add(c.Allowance).MulInt(2)
+	p.Row = c.Allowance.Sub(c.Inside)
+	p.Past = c.Allowance.Sub(c.Turned)
 	if c.Setting == Extended {
 		p.Onto = c.Finished.Sub(c.lap())
 	}
-	flat := c.Flat.MulInt(2)
 	p.Gathered, p.Into = c.Sleeve.Sub(flat), p.Onto.Sub(flat)
-	if c.Sleeve.Less(p.Onto) {
-		a.Fault("sleeve", c.Sleeve.String(), p.Onto.String()+" or more (the part of the cuff it goes on)", fault.Range)
-	}
+	fault.AtLeast(&a, "sleeve", c.Sleeve, p.Onto, "the part of the cuff it goes on", fault.Range)
 	if p.Into.Sign() <= 0 {
-		a.Fault("flat", c.Flat.String(), "less than "+p.Onto.DivInt(2).String()+" (half the part of the cuff it goes on)", fault.Range)
+		a.Fault("flat", c.Flat.String(), "less than {0} (half the part of the cuff it goes on)", fault.Range, p.Onto.DivInt(2))
 	}
 	if a.Failed() {
-		return CuffPlan{}, a.Err()
+		return CuffPlan{}, a.Err(p.Assumed...)
 	}
 	p.Fullness, p.Overall = p.Gathered.Div(p.Into), c.Sleeve.Div(p.Onto)
-	p.Assumed = names.fields()
+	p.Marks = divide(p.Gathered, p.Into, c.Parts, c.Flat)
 	return p, nil
 }
 
-// check looks at each field by itself, and for what is missing.
-func (c Cuff) check(a *fault.Audit) {
+// audit looks at each field by itself, and for what is missing.
+func (c Cuff) audit(a *fault.Audit) {
+	checkTape(a, c.Tape)
 	if c.Finished.IsZero() {
 		a.Need("wrist", c.Wrist)
 		a.Need("ease", c.Ease)
@@ -143,12 +141,7 @@ func (c Cuff) check(a *fault.Audit) {
 	a.NotNegative("inside", c.Inside)
 	a.Need("sleeve", c.Sleeve)
 	a.NotNegative("flat", c.Flat)
-	switch {
-	case c.Setting == NoSetting:
-		a.Fault("setting", "", "flush or extended", fault.Missing)
-	case c.Setting > Extended:
-		a.Fault("setting", c.Setting.String(), "flush or extended", fault.Unknown)
-	}
+	settings.Check(a, "setting", c.Setting)
 	if c.Parts != 0 {
 		a.Count("parts", c.Parts, 1, MaxParts)
 	}
@@ -157,44 +150,33 @@ func (c Cuff) check(a *fault.Audit) {
 // lap is the lap given, or 0 in.
 func (c Cuff) lap() units.Length { return c.Lap.Or(units.Length{}) }
 
-// solveGirth fills whichever of Wrist, Ease, Lap and Finished follows. Something
+// solveGirth fills whichever of wrist, ease, lap and finished follows. Something
 // must be left for the wrist and for its ease.
 func (c *Cuff) solveGirth(a *fault.Audit) {
 	_, given := c.Lap.Get()
 	sum := units.Sum(c.Wrist, c.Ease, c.lap())
 	rest := c.Finished.Sub(sum)
-	more := func(what string) {
-		a.Fault("finished", c.Finished.String(), "more than "+sum.String()+" ("+what+")", fault.Range)
-	}
+	refuse := func(limit string, kind fault.Kind) { a.Fault("finished", c.Finished.String(), limit, kind, sum) }
 	switch {
 	case c.Finished.IsZero():
 		c.Finished, c.Lap = sum, units.Give(c.lap())
 	case c.Wrist.IsZero() && c.Ease.IsZero():
 		if rest.Sign() <= 0 {
-			a.Fault("lap", c.lap().String(), "less than "+c.Finished.String()+" (finished)", fault.Range)
+			a.Fault("lap", c.lap().String(), "less than {0} (finished)", fault.Range, c.Finished)
 		}
 	case c.Wrist.IsZero():
 		if c.Wrist = rest; rest.Sign() <= 0 {
-			more("ease + lap, or nothing is left for the wrist")
+			refuse("more than {0} (ease + lap, or nothing is left for the wrist)", fault.Range)
 		}
 	case c.Ease.IsZero():
 		if c.Ease = rest; rest.Sign() <= 0 {
-			more("wrist + lap, or nothing is left for ease")
+			refuse("more than {0} (wrist + lap, or nothing is left for ease)", fault.Range)
 		}
 	case !given && rest.Sign() >= 0:
 		c.Lap = units.Give(rest)
 	case !given:
-		a.Fault("finished", c.Finished.String(), sum.String()+" (wrist + ease) or more", fault.Conflict)
+		refuse("{0} (wrist + ease) or more", fault.Conflict)
 	case !rest.IsZero():
-		a.Fault("finished", c.Finished.String(), sum.String()+" (wrist + ease + lap)", fault.Conflict)
+		refuse("{0} (wrist + ease + lap)", fault.Conflict)
 	}
-}
-
-// Quarters yields the marks that sleeve and cuff are pinned together by: the
-// first place on the sleeve, from the finished edge of the slit, the second on
-// the cuff, from the finished end that has no extension. The part between the
-// flat stretches is divided, so that the gathers are even. The two ends of that
-// part are not among the marks.
-func (p CuffPlan) Quarters() iter.Seq2[units.Length, units.Length] {
-	return pairs(p.Gathered, p.Spec.Parts, p.Spec.Flat, p.Spec.Flat, p.Fullness)
 }

@@ -27,17 +27,6 @@ func ExampleStrip_Plan() {
 	// 10 in more than asked for
 }
 
-// The same ruff from two lengths cut for it.
-func ExampleStrip_Solve() {
-	s, err := gather.Strip{
-		Strip:    strip.Spec{Pieces: 2, Allowance: units.MustParse("1/4 in")},
-		Edge:     units.MustParse("15 1/2 in"),
-		Fullness: units.RatioOf(5, 1),
-	}.Solve()
-	fmt.Println(s.Strip.Each, err)
-	// Output: 39 in <nil>
-}
-
 // The frill of the highwayman's shirt stands up from a collar whose outer edge
 // bulges by half a radian in all.
 func ExampleRuffle_Plan() {
@@ -51,7 +40,7 @@ func ExampleRuffle_Plan() {
 		},
 		Depth:  units.MustParse("1 1/4 in"),
 		Folded: true,
-		Turn:   units.RatioOf(1, 2),
+		Turn:   units.Radians(units.RatioOf(1, 2)),
 	}.Plan()
 	if err != nil {
 		fmt.Println(err)
@@ -59,8 +48,8 @@ func ExampleRuffle_Plan() {
 	}
 	fmt.Println("cut", p.CutDepth, "deep, row at", p.Row)
 	fmt.Println("fullness", p.Strip.Fullness, "at the seam,", p.OuterFullness, "at the free edge of", p.Outer)
-	for onStrip, onEdge := range p.Quarters() {
-		fmt.Println("mark", onStrip, "to", onEdge)
+	for _, m := range p.Marks {
+		fmt.Println("mark", m.Full, "to", m.Edge)
 	}
 	fmt.Println("joins clear of the marks by", p.Clear)
 	fmt.Println("assumed:", p.Assumed)
@@ -71,12 +60,12 @@ func ExampleRuffle_Plan() {
 	// mark 16 7/8 in to 7 7/8 in
 	// mark 25 5/16 in to 11 13/16 in
 	// joins clear of the marks by 2 13/16 in
-	// assumed: allowance inside rows parts
+	// assumed: [tape allowance inside rows parts]
 }
 
 // A gathered edge round the four corners of a page's tabard: the free edge is
 // known within a bound, since a corner brings in pi.
-func ExampleRufflePlan_Joins() {
+func ExampleRuffle_Plan_corners() {
 	p, err := gather.Ruffle{
 		Strip: gather.Strip{
 			Strip: strip.Spec{Pieces: 3, Each: units.MustParse("41 in"), Allowance: units.MustParse("1/2 in"), Ring: true},
@@ -90,8 +79,8 @@ func ExampleRufflePlan_Joins() {
 	}
 	mark, _, err := p.Outer.Round(units.MustParse("1/8 in"), units.HalfAway)
 	fmt.Println("free edge about", mark, err)
-	for onStrip, onEdge := range p.Joins() {
-		fmt.Println("join at", onStrip, "on the strip,", onEdge, "on the edge")
+	for _, j := range p.Joins {
+		fmt.Println("join at", j.Full, "on the strip,", j.Edge, "on the edge")
 	}
 	// Output:
 	// free edge about 72 5/8 in <nil>
@@ -120,7 +109,7 @@ func ExampleCuff_Plan() {
 	fmt.Println("cut", p.CutLength, "by", p.CutDepth, "for", p.Finished)
 	fmt.Println(p.Gathered, "into", p.Into, "is", p.Fullness)
 	// Output:
-	// setting: not given, want flush or extended
+	// setting: not given, want one of flush, extended
 	// cut 10 1/4 in by 5 3/4 in for 9 in
 	// 16 1/8 in into 8 in is 2 1/64
 }
@@ -145,25 +134,13 @@ func ExampleCuffPlan_Sheet() {
 }
 
 // Sources that disagree stand side by side.
-func ExampleLookupFullness() {
-	rows, err := gather.LookupFullness("frill", "any")
-	for _, r := range rows {
-		fmt.Println(r.Low, "to", r.High, r.Known)
+func ExampleFullnesses() {
+	for r := range gather.Fullnesses {
+		if r.Use == "frill" && r.Cloth == "any" {
+			fmt.Println(r.Low, "to", r.High, r.Known)
+		}
 	}
-	fmt.Println(err)
 	// Output:
 	// 3 to 3 read
 	// 2 1/2 to 2 1/2 read
-	// <nil>
-}
-
-func ExampleLookupEase() {
-	rows, err := gather.LookupEase("wrist", "")
-	for _, r := range rows {
-		fmt.Println(r.Garment, r.Low, "to", r.High, r.Known)
-	}
-	fmt.Println(err)
-	// Output:
-	// long sleeve in a band or cuff 1 in to 2 in common practice
-	// <nil>
 }

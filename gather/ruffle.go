@@ -5,7 +5,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/noun"
 )
 
 // The bounds on the counts of a [Ruffle] and a [Cuff].
@@ -15,102 +15,126 @@ const (
 	MaxCorners = 10_000 // corners, either way
 )
 
-// A Ruffle is a strip gathered by one long edge onto an edge of the garment,
-// the other long edge free. Zero means not given.
+// ErrCurve is the fault of an edge that turns inward so sharply, for the depth of
+// its ruffle, that nothing is left of the free edge.
+const ErrCurve fault.Kind = "turns too sharply for the depth"
+
+// A Ruffle is a strip gathered by one long edge onto an edge of the garment, the
+// other long edge free. Zero means "not given".
 //
-// Of Cut, Depth and Allowance one may be left out: Cut is Depth + Hem +
-// Allowance, or twice Depth + Allowance where the strip is folded.
+// Of cut, depth and allowance one may be left out: cut is depth + hem + allowance,
+// or twice depth + allowance where the strip is folded.
 type Ruffle struct {
-	Strip     Strip        `json:"strip,omitzero"`               // the strip along its length, and the edge it goes on
-	Cut       units.Length `json:"cut,omitzero"`                 // depth of the strip as cut, from long edge to long edge
-	Depth     units.Length `json:"depth,omitzero"`               // finished depth, from the seam line to the free edge
-	Folded    bool         `json:"folded,omitzero"`              // double, folded along its length, the fold being the free edge
-	Hem       units.Length `json:"hem,omitzero" noun:"zero"`     // hem allowance of the free edge; zero is an answer; none where Folded
-	Allowance units.Length `json:"allowance,omitzero"`           // seam allowance of the gathered edge; default 5/8 in, common practice
-	Inside    units.Length `json:"inside,omitzero"`              // how far the gathering row lies from the seam line, inside the allowance; default 1/8 in
-	Rows      int          `json:"rows,omitzero"`                // gathering rows, 1 to MaxRows; default 1, common practice; see [RufflePlan]
-	Turn      units.Ratio  `json:"turn,omitzero" noun:"zero"`    // how far the edge's seam line turns in all, in radians: more than zero where it bulges outward, less where it is hollow; corners apart
-	Corners   int          `json:"corners,omitzero" noun:"zero"` // square corners of the edge, outward ones less inward ones; each turns by a quarter of a circle
-	Parts     int          `json:"parts,omitzero"`               // equal parts marked on strip and edge, 1 to MaxParts; default 4, common practice
+	// Tape is the measure that defaults follow. May be omitted; the default is the
+	// tape on whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
+	// Strip is the strip along its length, and the edge it goes on.
+	Strip Strip `json:"strip,omitzero"`
+	// Cut is the depth of the strip as cut, from long edge to long edge.
+	Cut units.Length `json:"cut,omitzero"`
+	// Depth is the finished depth, from the seam line to the free edge.
+	Depth units.Length `json:"depth,omitzero"`
+	// Folded says that the strip is folded along its length, the fold being the free
+	// edge.
+	Folded bool `json:"folded,omitzero"`
+	// Hem is the hem allowance of the free edge. May be omitted; the default is 0, for
+	// a selvedge or an edge finished in another way. A folded strip has none.
+	Hem units.Length `json:"hem,omitzero" noun:"zero"`
+	// Allowance is the seam allowance of the gathered edge. May be omitted; the
+	// default is 5/8 in or 1.5 cm.
+	Allowance units.Length `json:"allowance,omitzero"`
+	// Inside is how far the gathering row lies from the seam line, inside the
+	// allowance. May be omitted; the default is 1/8 in or 3 mm.
+	Inside units.Length `json:"inside,omitzero"`
+	// Rows is how many gathering rows there are, 1 to 3; see [RufflePlan]. May be
+	// omitted; the default is 1.
+	Rows int `json:"rows,omitzero"`
+	// Turn is how far the seam line of the edge turns in all, as an angle: positive
+	// where it bulges outward, negative where it is hollow, corners apart. May be
+	// omitted; the default is 0, a straight edge.
+	Turn units.Angle `json:"turn,omitzero" noun:"zero"`
+	// Corners is the number of square corners of the edge, outward ones less inward
+	// ones; each turns by a quarter of a circle. May be omitted; the default is 0.
+	Corners int `json:"corners,omitzero" noun:"zero"`
+	// Parts is how many equal parts are marked on strip and edge, 1 to 1000. May be
+	// omitted; the default is 4.
+	Parts int `json:"parts,omitzero"`
 }
 
 // A RufflePlan is what a ruffle comes to.
 //
-// The first row lies Inside the seam line, within the allowance, so that the
-// seam hides it. A second lies as far on the other side of the seam line, where
-// it holds the folds flat and is unpicked afterwards; a third lies twice Inside
-// nearer the raw edge than the first.
+// The first row lies inside the seam line, within the allowance, so that the seam
+// hides it. A second lies as far on the other side of the seam line, where it holds
+// the folds flat and is unpicked afterwards; a third lies twice as far nearer the
+// raw edge than the first.
 type RufflePlan struct {
 	Spec          Ruffle          `json:"spec,omitzero"`          // as solved
-	Assumed       ticket.Fields   `json:"assumed,omitzero"`       // the fields filled with a default
+	Assumed       []string        `json:"assumed,omitzero"`       // the fields filled with a default
 	Strip         StripPlan       `json:"strip,omitzero"`         // the strip and its fullness at the seam
 	CutDepth      units.Length    `json:"cutDepth,omitzero"`      // depth of the strip as cut
-	Outer         units.Near      `json:"outer,omitzero"`         // length of the finished ruffle along its free edge: Edge + turning x Depth; exact without corners
-	OuterFullness units.NearRatio `json:"outerFullness,omitzero"` // fullness at the free edge: strip as sewn over Outer
+	Outer         units.Near      `json:"outer,omitzero"`         // length of the finished ruffle along its free edge: the edge and the arc that its turns make at the depth
+	OuterFullness units.NearRatio `json:"outerFullness,omitzero"` // fullness at the free edge: strip as sewn over outer
 	Row           units.Length    `json:"row,omitzero"`           // first gathering row, from the raw edge
 	SecondRow     units.Length    `json:"secondRow,omitzero"`     // second row, from the raw edge; zero where there is none
 	ThirdRow      units.Length    `json:"thirdRow,omitzero"`      // third row, from the raw edge; zero where there is none
 	StripPart     units.Length    `json:"stripPart,omitzero"`     // one of the equal parts, on the strip
 	EdgePart      units.Length    `json:"edgePart,omitzero"`      // one of the equal parts, on the edge
+	Marks         []Mark          `json:"marks,omitzero"`         // the marks between the equal parts, without the two ends, or in a ring the start
+	Joins         []Mark          `json:"joins,omitzero"`         // each join of the strip, and where it lies on the edge once the strip is gathered evenly; in a ring the last closes it
 	Clear         units.Length    `json:"clear,omitzero"`         // least distance on the strip from a join to a mark between its ends; zero where there is no such pair
 	Crowded       bool            `json:"crowded,omitzero"`       // a join lies so near a mark that the mark falls on the join's own allowance
 }
 
-// Solve fills what follows from the fields given, and the defaults. It fails
-// where [Ruffle.Plan] does, and then returns r as it is.
-func (r Ruffle) Solve() (Ruffle, error) {
-	p, err := r.Plan()
-	if err != nil {
-		return r, err
-	}
-	return p.Spec, nil
-}
-
-// Plan works out the ruffle. The faults are [fault.Faults]; [ErrCurve] is the
-// fault of an edge whose free edge would come to nothing.
+// Plan works out the ruffle. The faults are [fault.Faults]; [ErrCurve] is the fault
+// of an edge whose free edge would come to nothing.
 func (r Ruffle) Plan() (RufflePlan, error) {
 	var a fault.Audit
 	sp, err := r.Strip.Plan()
-	a.Include("strip", err)
-	r.check(&a)
+	r.audit(&a, err)
 	if a.Failed() {
 		return RufflePlan{}, a.Err()
 	}
-	var names assumed
-	r.solveDepth(&a, &names)
-	if r.Inside.IsZero() {
-		r.Inside = defaultInside()
-		names.add("inside")
+	if net := r.net(); !r.Cut.IsZero() && !r.Depth.IsZero() && r.Allowance.IsZero() {
+		if r.Allowance = net.Sub(r.Depth); r.Allowance.Sign() <= 0 {
+			a.Fault("cut", r.Cut.String(), "more than {0} (what depth and hem come to)", fault.Conflict, r.around(r.Depth))
+			return RufflePlan{}, a.Err()
+		}
 	}
-	if r.Rows == 0 {
-		r.Rows = defaultRows
-		names.add("rows")
-	}
-	if r.Parts == 0 {
-		r.Parts = defaultParts
-		names.add("parts")
-	}
+	given := r
+	r.Tape = noun.Tape(r)
+	fill(&r.Allowance, seamAllowance, r.Tape)
+	fill(&r.Inside, rowInside, r.Tape)
+	fillCount(&r.Rows, oneRow)
+	fillCount(&r.Parts, quarters)
+	p := RufflePlan{Assumed: noun.Assumed(given, r), Strip: sp}
+	r.solveDepth(&a)
 	if a.Failed() {
-		return RufflePlan{}, a.Err()
+		return RufflePlan{}, a.Err(p.Assumed...)
 	}
 	r.Strip = sp.Spec
-	p := RufflePlan{Spec: r, Strip: sp, CutDepth: r.Cut}
+	p.Spec, p.CutDepth = r, r.Cut
 	p.placeRows(&a)
 	p.curve(&a)
 	if a.Failed() {
-		return RufflePlan{}, a.Err()
+		return RufflePlan{}, a.Err(p.Assumed...)
 	}
-	p.Assumed = names.fields()
 	p.StripPart = sp.Strip.Sewn.DivInt(int64(r.Parts))
 	p.EdgePart = sp.Edge.DivInt(int64(r.Parts))
+	p.Marks = divide(sp.Strip.Sewn, sp.Edge, r.Parts, units.Length{})
+	for k := range sp.Strip.Joins {
+		at := sp.Strip.Join(k + 1)
+		p.Joins = append(p.Joins, Mark{Full: at, Edge: at.Unscale(sp.Fullness)})
+	}
 	p.clearance()
 	units.Settle(&p.Outer)
 	p.OuterFullness = p.OuterFullness.Settled()
 	return p, nil
 }
 
-// check looks at each field by itself, and for what is missing.
-func (r Ruffle) check(a *fault.Audit) {
+// audit looks at each field by itself, and for what is missing.
+func (r Ruffle) audit(a *fault.Audit, strip error) {
+	checkTape(a, r.Tape)
+	a.Include("strip", strip)
 	a.NotNegative("cut", r.Cut)
 	if r.Cut.IsZero() || r.Depth.Sign() < 0 {
 		a.Need("depth", r.Depth)
@@ -130,46 +154,35 @@ func (r Ruffle) check(a *fault.Audit) {
 	}
 }
 
-// solveDepth fills Cut, Depth and Allowance.
-func (r *Ruffle) solveDepth(a *fault.Audit, names *assumed) {
-	// net is Depth + Allowance, where Cut is given.
-	net := r.Cut.Sub(r.Hem)
+// net is depth + allowance, where cut is given.
+func (r Ruffle) net() units.Length {
 	if r.Folded {
-		net = r.Cut.DivInt(2)
+		return r.Cut.DivInt(2)
 	}
-	cut := !r.Cut.IsZero()
-	switch {
-	case cut && r.Allowance.IsZero() && !r.Depth.IsZero():
-		r.Allowance = net.Sub(r.Depth)
-		if r.Allowance.Sign() <= 0 {
-			r.Allowance = units.Length{}
-			a.Fault("cut", r.Cut.String(), "more than "+r.around(r.Depth).String()+" (what depth and hem come to)", fault.Conflict)
-		}
-		return
-	case r.Allowance.IsZero():
-		r.Allowance = defaultAllowance()
-		names.add("allowance")
-	}
-	sum := r.Depth.Add(r.Allowance)
-	switch {
-	case cut && r.Depth.IsZero():
-		r.Depth = net.Sub(r.Allowance)
-		if r.Depth.Sign() <= 0 {
-			a.Fault("cut", r.Cut.String(), "more than "+r.around(r.Allowance).String()+" (what seam and hem take)", fault.Range)
-		}
-	case cut && net != sum:
-		a.Fault("cut", r.Cut.String(), r.around(sum).String()+" (what depth, hem and allowance come to)", fault.Conflict)
-	case !cut:
-		r.Cut = r.around(sum)
-	}
+	return r.Cut.Sub(r.Hem)
 }
 
 // around is the depth as cut whose depth and seam allowance are net.
-func (r *Ruffle) around(net units.Length) units.Length {
+func (r Ruffle) around(net units.Length) units.Length {
 	if r.Folded {
 		return net.MulInt(2)
 	}
 	return net.Add(r.Hem)
+}
+
+// solveDepth fills cut or depth.
+func (r *Ruffle) solveDepth(a *fault.Audit) {
+	sum := r.Depth.Add(r.Allowance)
+	switch {
+	case r.Cut.IsZero():
+		r.Cut = r.around(sum)
+	case r.Depth.IsZero():
+		if r.Depth = r.net().Sub(r.Allowance); r.Depth.Sign() <= 0 {
+			a.Fault("cut", r.Cut.String(), "more than {0} (what seam and hem take)", fault.Range, r.around(r.Allowance))
+		}
+	case r.net() != sum:
+		a.Fault("cut", r.Cut.String(), "{0} (what depth, hem and allowance come to)", fault.Conflict, r.around(sum))
+	}
 }
 
 // placeRows finds the gathering rows, which must lie on the strip.
@@ -180,7 +193,7 @@ func (p *RufflePlan) placeRows(a *fault.Audit) {
 		least, why = r.Inside.MulInt(3), "the third row lies three times inside from the seam"
 	}
 	if r.Allowance.Cmp(least) <= 0 {
-		a.Fault("allowance", r.Allowance.String(), "more than "+least.String()+" ("+why+")", fault.Range)
+		a.Fault("allowance", r.Allowance.String(), "more than {0} ("+why+")", fault.Range, least)
 	}
 	if r.Rows > 1 && r.Depth.Cmp(r.Inside) <= 0 {
 		a.Fault("rows", strconv.Itoa(r.Rows), "1 (the second would lie beyond the free edge)", fault.Range)
@@ -192,4 +205,69 @@ func (p *RufflePlan) placeRows(a *fault.Audit) {
 	if r.Rows > 2 {
 		p.ThirdRow = r.Allowance.Sub(r.Inside.MulInt(3))
 	}
+}
+
+// arcs are how much longer the free edge is than the edge: by the arc of what it
+// turns, and by that of its corners. A line at a distance from a curve is longer than
+// the curve by the distance times what the curve turns.
+func (r Ruffle) arcs() (turn, corners units.Near) {
+	return r.Turn.Arc(r.Depth), units.Turns(units.RatioOf(int64(r.Corners), 4)).Arc(r.Depth)
+}
+
+// curve finds the length of the free edge.
+func (p *RufflePlan) curve(a *fault.Audit) {
+	r := p.Spec
+	turn, corners := r.arcs()
+	outer := turn.Add(corners).Plus(p.Strip.Edge)
+	if within := units.DefaultWithin(); within.Less(outer.Within()) {
+		if finer, err := outer.Refine(within); err == nil {
+			outer = finer
+		}
+	}
+	path, got := "corners", strconv.Itoa(r.Corners)
+	if r.Corners == 0 {
+		path, got = "turn", r.Turn.String()
+	}
+	sign, err := outer.Sign()
+	switch {
+	case err == nil && sign <= 0 && r.Corners == 0:
+		a.Fault(path, got, "more than {0} (edge over depth)", ErrCurve, units.Radians(p.Strip.Edge.Div(r.Depth).Neg()))
+		return
+	case err == nil && sign <= 0:
+		a.Fault(path, got, "a free edge longer than 0 in", ErrCurve)
+		return
+	}
+	p.Outer = outer
+	if err == nil {
+		p.OuterFullness, err = outer.Under(p.Strip.Strip.Sewn)
+	}
+	if err != nil {
+		a.Fault(path, got, "a free edge that can be told from 0 in", units.ErrBound)
+	}
+}
+
+// clearance finds how near a join comes to a mark. The join that closes a ring is
+// left out: the marks are measured from it.
+func (p *RufflePlan) clearance() {
+	joins := p.Joins
+	if p.Strip.Strip.Spec.Ring {
+		joins = joins[:len(joins)-1]
+	}
+	if len(joins) == 0 || len(p.Marks) == 0 {
+		return
+	}
+	next := 0 // the first join at or beyond the mark
+	for k, mark := range p.Marks {
+		for next < len(joins)-1 && joins[next].Full.Less(mark.Full) {
+			next++
+		}
+		near := joins[next].Full.Sub(mark.Full).Abs()
+		if next > 0 {
+			near = near.Min(mark.Full.Sub(joins[next-1].Full).Abs())
+		}
+		if k == 0 || near.Less(p.Clear) {
+			p.Clear = near
+		}
+	}
+	p.Crowded = p.Clear.Less(p.Strip.Strip.Spec.Allowance) || p.Clear.IsZero()
 }

@@ -1,13 +1,13 @@
 package gather
 
 import (
-	"strconv"
+	"iter"
 
-	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/name"
 )
 
-// A Setting says how a cuff is set to the slit of its sleeve. It has no
-// default: the two give different gathers.
+// A Setting says how a cuff is set to the slit of its sleeve. It has no default:
+// the two give different gathers.
 type Setting uint8
 
 // The settings. The zero value is none, and must be given.
@@ -17,41 +17,17 @@ const (
 	Extended          // one end stands out beyond the slit by the lap: the gathers go on the rest
 )
 
-var settingNames = [...]string{NoSetting: "", Flush: "flush", Extended: "extended"}
+var settings = name.Of[Setting]("setting", "none", "flush", "extended")
 
-// String is the setting's name, as in extended; it is empty for NoSetting.
-func (s Setting) String() string {
-	if int(s) < len(settingNames) {
-		return settingNames[s]
-	}
-	return "Setting(" + strconv.Itoa(int(s)) + ")"
-}
+// String is the setting's name, as in extended, and none for [NoSetting].
+func (s Setting) String() string { return settings.String(s) }
 
-// MarshalText is the setting's name. It fails for a value that is no setting.
-func (s Setting) MarshalText() ([]byte, error) {
-	if int(s) >= len(settingNames) {
-		return nil, &fault.Fault{Path: "setting", Got: s.String(), Limit: "flush or extended", Kind: fault.Unknown}
-	}
-	return []byte(settingNames[s]), nil
-}
+// MarshalText is the setting's name, empty for [NoSetting]. It fails for a number
+// that is no setting.
+func (s Setting) MarshalText() ([]byte, error) { return settings.Marshal(s) }
 
-// UnmarshalText takes a setting's name; empty text is NoSetting.
-func (s *Setting) UnmarshalText(text []byte) error {
-	for i, name := range settingNames {
-		if name == string(text) {
-			*s = Setting(i)
-			return nil
-		}
-	}
-	got := string(text[:min(len(text), fault.MaxName)])
-	return &fault.Fault{Path: "setting", Got: strconv.Quote(got), Limit: "flush or extended", Kind: fault.Unknown}
-}
+// UnmarshalText reads a setting's name; empty text is [NoSetting].
+func (s *Setting) UnmarshalText(text []byte) error { return settings.Unmarshal(s, text) }
 
-// Settings yields every setting, NoSetting excepted.
-func Settings(yield func(Setting) bool) {
-	for s := Flush; int(s) < len(settingNames); s++ {
-		if !yield(s) {
-			return
-		}
-	}
-}
+// Settings yields every setting, [NoSetting] excepted.
+func Settings() iter.Seq[Setting] { return settings.All() }

@@ -5,52 +5,47 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 )
 
-// A Strip is a joined strip gathered onto an edge. Zero means not given; what is
+// A Strip is a joined strip gathered onto an edge. Zero means "not given"; what is
 // not given follows from the rest:
 //
-//	strip, Edge                      Fullness
-//	strip, Fullness                  Edge
-//	Edge, Fullness, Strip.Pieces     Strip.Each, exactly
-//	Edge, Fullness, Strip.Each       Strip.Pieces, up to whole pieces
+//	strip, edge                      fullness
+//	strip, fullness                  edge
+//	edge, fullness, strip.pieces     strip.each, exactly
+//	edge, fullness, strip.each       strip.pieces, up to whole pieces
 //
-// where "strip" is any strip that [strip.Spec.Plan] can work out by itself.
-// Strip.Allowance has no default: where there is a join, it is needed, or Butted. All
-// of them may be given where they agree. With Strip.Least given as well, which
-// must then be Edge x Fullness, the strip may be longer: Fullness is the least
-// that is wanted.
+// where "strip" is any strip that [strip.Spec.Plan] can work out by itself. All of
+// them may be given where they agree. With strip.least given as well, which must
+// then be edge x fullness, the strip may be longer: fullness is the least that is
+// wanted.
 type Strip struct {
-	Strip    strip.Spec   `json:"strip,omitzero"`    // the strip: pieces, joins, ends, open or a ring
-	Edge     units.Length `json:"edge,omitzero"`     // the edge it is gathered onto, along the seam line, as sewn
-	Fullness units.Ratio  `json:"fullness,omitzero"` // length of the strip as sewn over Edge; 1 or more
-	Butted   bool         `json:"butted,omitzero"`   // the ends of the pieces only meet: a join takes nothing, and Strip.Allowance may not be given
+	// Strip is the strip: its pieces, joins and ends, open or a ring. Its allowance
+	// is needed where there is a join, or butted.
+	Strip strip.Spec `json:"strip,omitzero"`
+	// Edge is the edge it is gathered onto, along the seam line, as sewn.
+	Edge units.Length `json:"edge,omitzero"`
+	// Fullness is the length of the strip as sewn over that of the edge, 1 or more.
+	Fullness units.Ratio `json:"fullness,omitzero"`
+	// Butted says that the ends of the pieces only meet: a join takes nothing, and
+	// strip.allowance may not be given.
+	Butted bool `json:"butted,omitzero"`
 }
 
 // A StripPlan is what a gathered strip comes to.
 type StripPlan struct {
-	Spec     Strip         `json:"spec,omitzero"`     // as solved
-	Assumed  ticket.Fields `json:"assumed,omitzero"`  // always empty: a strip has no default
-	Strip    strip.Plan    `json:"strip,omitzero"`    // the strip before it is gathered
-	Edge     units.Length  `json:"edge,omitzero"`     // the edge, along the seam line
-	Fullness units.Ratio   `json:"fullness,omitzero"` // what the strip really has: Strip.Sewn / Edge
-	Surplus  units.Length  `json:"surplus,omitzero"`  // what it has beyond Edge x the Fullness asked for, because pieces are whole
+	Spec     Strip        `json:"spec,omitzero"`     // as solved
+	Strip    strip.Plan   `json:"strip,omitzero"`    // the strip before it is gathered
+	Edge     units.Length `json:"edge,omitzero"`     // the edge, along the seam line
+	Fullness units.Ratio  `json:"fullness,omitzero"` // what the strip has: its length as sewn over the edge
+	Surplus  units.Length `json:"surplus,omitzero"`  // what it has beyond edge x the fullness asked for, because pieces are whole
 }
 
-// Solve fills what follows from the fields given; see [Strip]. It fails where
-// [Strip.Plan] does, and then returns s as it is.
-func (s Strip) Solve() (Strip, error) {
-	p, err := s.Plan()
-	if err != nil {
-		return s, err
-	}
-	return p.Spec, nil
-}
-
-// Plan works out the strip. The faults are [fault.Faults]; a fullness below 1
-// is one, since a strip shorter than its edge cannot be gathered onto it.
+// Plan works out the strip. The faults are [fault.Faults]; a fullness below 1 is
+// one, since a strip shorter than its edge cannot be gathered onto it.
 func (s Strip) Plan() (StripPlan, error) {
 	var a fault.Audit
 	both := !s.Edge.IsZero() && !s.Fullness.IsZero()
@@ -69,7 +64,7 @@ func (s Strip) Plan() (StripPlan, error) {
 		}
 	}
 	a.Include("", faults.OrNil())
-	s.check(&a, whole || !s.Strip.Least.IsZero())
+	s.audit(&a, whole || !s.Strip.Least.IsZero())
 	switch {
 	case a.Failed():
 	case s.Butted && !s.Strip.Allowance.IsZero():
@@ -95,7 +90,7 @@ func (s Strip) Plan() (StripPlan, error) {
 		want := s.Edge.Scale(s.Fullness)
 		p.Surplus = sp.Sewn.Sub(want)
 		if !p.Surplus.IsZero() && s.Strip.Least != want {
-			a.Fault("fullness", s.Fullness.String(), p.Fullness.String()+" (strip "+sp.Sewn.String()+" over edge "+s.Edge.String()+")", fault.Conflict)
+			a.Fault("fullness", s.Fullness.String(), p.Fullness.String()+" (strip {0} over edge {1})", fault.Conflict, sp.Sewn, s.Edge)
 		}
 	}
 	if a.Failed() {
@@ -105,9 +100,9 @@ func (s Strip) Plan() (StripPlan, error) {
 	return p, nil
 }
 
-// check looks at Edge and Fullness. One of them is needed where the strip is
-// known by itself, else both.
-func (s Strip) check(a *fault.Audit, known bool) {
+// audit looks at the edge and the fullness. One of them is needed where the strip
+// is known by itself, else both.
+func (s Strip) audit(a *fault.Audit, known bool) {
 	switch {
 	case s.Edge.Sign() < 0:
 		a.NotNegative("edge", s.Edge)
@@ -127,4 +122,44 @@ func (s Strip) check(a *fault.Audit, known bool) {
 	case !known:
 		a.Fault("fullness", "", "1 or more, or a strip given in full", fault.Missing)
 	}
+}
+
+// Sheet is how the strip is made and drawn up, with the working behind it.
+func (p StripPlan) Sheet() ticket.Sheet {
+	sheet := p.Strip.Sheet()
+	sheet.Title = "A strip gathered onto an edge"
+	sheet.Lines = p.working()
+	sheet.Steps = append(sheet.Steps, ticket.Step{
+		Do:   "Run the gathering thread along the strip and draw it up to the edge",
+		Note: "divide strip and edge into the same number of equal parts, pin them mark to mark, and spread the gathers evenly between",
+		Check: ticket.Check{
+			What: "the strip as drawn up, end to end", Want: ticket.Long(p.Edge),
+			Mend: "let the thread out or draw it closer, then fasten it",
+		},
+	})
+	sheet.Sources = append(sheet.Sources, citeGathers(), citeQuarters())
+	return sheet
+}
+
+// working is the lines that strip and ruffle share.
+func (p StripPlan) working() []ticket.Line {
+	sewn := p.Strip.Sewn
+	lines := []ticket.Line{p.Strip.Working(), fullness("fullness at the seam", p.Fullness, ticket.Add(sewn, "strip"), p.Edge, "edge")}
+	if !p.Surplus.IsZero() {
+		lines = append(lines, ticket.Sum("more than the fullness asked for", p.Surplus, ticket.Add(sewn, "strip"), ticket.Less(p.Edge.Scale(p.Spec.Fullness), "asked for")))
+	}
+	return lines
+}
+
+// fullness is the line of a fullness: a length over the edge that takes it.
+func fullness(label string, result units.Ratio, of ticket.Term, edge units.Length, name string) ticket.Line {
+	return ticket.Line{Label: label, Result: ticket.Times(result), Terms: []ticket.Term{of, {Op: ticket.Over, Amount: ticket.Long(edge), Name: name}}}
+}
+
+func citeGathers() source.Cite {
+	return source.Cite{For: "gathers begin at half as much again", ID: "costume-construction-text", Place: "chapter 11", Known: source.Read}
+}
+
+func citeQuarters() source.Cite {
+	return source.Cite{For: "equal parts, pinned mark to mark", ID: "needlework-encyclopedia", Place: "figure 21", Known: source.Read}
 }

@@ -62,34 +62,4 @@ var easeRows = [...]EaseRow{
 }
 
 // Eases yields every row of the table of ease.
-func Eases(yield func(EaseRow) bool) {
-	for _, r := range easeRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
-
-// LookupEase is every row for a place, and for a garment where one is given;
-// rows for any garment are among them. What is not in the table is an error,
-// [fault.Unknown].
-func LookupEase(place, garment string) ([]EaseRow, error) {
-	var rows []EaseRow
-	known := false
-	for _, r := range easeRows {
-		if r.Place != place {
-			continue
-		}
-		known = true
-		if garment == "" || r.Garment == garment || r.Garment == "any" {
-			rows = append(rows, r)
-		}
-	}
-	if len(rows) > 0 {
-		return rows, nil
-	}
-	if known {
-		return nil, unknown("Garment", garment, "a garment that the table has for this place")
-	}
-	return nil, unknown("place", place, "a place that the table has")
-}
+func Eases(yield func(EaseRow) bool) { each(easeRows[:], yield) }

@@ -1,10 +1,7 @@
 package gather
 
 import (
-	"strconv"
-
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
 )
 
@@ -68,40 +65,4 @@ var fullnessRows = [...]FullnessRow{
 }
 
 // Fullnesses yields every row of the table of fullness.
-func Fullnesses(yield func(FullnessRow) bool) {
-	for _, r := range fullnessRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
-
-// LookupFullness is every row for a use, and for a cloth where one is given;
-// rows for any cloth are among them. What is not in the table is an error,
-// [fault.Unknown]: nothing is guessed from other rows.
-func LookupFullness(use, cloth string) ([]FullnessRow, error) {
-	var rows []FullnessRow
-	known := false
-	for _, r := range fullnessRows {
-		if r.Use != use {
-			continue
-		}
-		known = true
-		if cloth == "" || r.Cloth == cloth || r.Cloth == "any" {
-			rows = append(rows, r)
-		}
-	}
-	if len(rows) > 0 {
-		return rows, nil
-	}
-	if known {
-		return nil, unknown("cloth", cloth, "a cloth that the table has for this use")
-	}
-	return nil, unknown("Use", use, "a use that the table has")
-}
-
-func unknown(path, got, limit string) error {
-	var a fault.Audit
-	a.Fault(path, strconv.Quote(got[:min(len(got), fault.MaxName)]), limit, fault.Unknown)
-	return a.Err()
-}
+func Fullnesses(yield func(FullnessRow) bool) { each(fullnessRows[:], yield) }

@@ -5,10 +5,10 @@ import (
 	"example.com/clothyard/units/source"
 )
 
-// A RowPlacing is what one source prints of where gathering rows lie, measured
+// A PlacingRow is what one source prints of where gathering rows lie, measured
 // from the raw edge. Sources disagree; [RufflePlan] follows the one that keeps the
 // row within the seam.
-type RowPlacing struct {
+type PlacingRow struct {
 	How    string       // by hand or by machine
 	First  units.Length // the row nearest the raw edge
 	Second units.Length // the next; zero where there is none
@@ -20,12 +20,11 @@ type RowPlacing struct {
 }
 
 // Cite is the row as a citation.
-func (r RowPlacing) Cite() source.Cite {
+func (r PlacingRow) Cite() source.Cite {
 	return source.Cite{For: "gathering rows, " + r.How, ID: r.Source, Place: r.Place, Known: r.Known}
 }
 
-// 6 rows, as printed.
-var rowRows = [...]RowPlacing{
+var rowRows = [...]PlacingRow{
 	{"by hand, double", eighths(2), eighths(4), units.Length{}, units.Length{}, "school-needlework", "double gathering on single material", source.Read},
 	{"by hand, the least", eighths(2), eighths(4), units.Length{}, units.Length{}, "school-sewing", "paragraph 141", source.Read},
 	{"by machine, on the seam line and inside it", eighths(3), eighths(5), units.Length{}, eighths(5), "machine-gathering-page", "", source.Read},
@@ -35,10 +34,4 @@ var rowRows = [...]RowPlacing{
 }
 
 // Rows yields every row of the table of gathering rows.
-func Rows(yield func(RowPlacing) bool) {
-	for _, r := range rowRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func Rows(yield func(PlacingRow) bool) { each(rowRows[:], yield) }

@@ -50,15 +50,11 @@ func (w *writer) frill(p *part, f garment.FrillPlan) {
 	}
 	p.item("marks", "from the same end of both, seam line to seam line: first the frill, then the %s", edge)
 	t := table{head: []string{"mark", "on the frill", "on the " + edge}}
-	i := 0
-	for a, b := range r.Quarters() {
-		i++
-		t.rows = append(t.rows, []string{fmt.Sprintf("%d of %d", i, r.Spec.Parts), w.m(a), w.m(b)})
+	for i, m := range r.Marks {
+		t.rows = append(t.rows, []string{fmt.Sprintf("%d of %d", i+1, r.Spec.Parts), w.m(m.Full), w.m(m.Edge)})
 	}
-	i = 0
-	for a, b := range r.Joins() {
-		i++
-		t.rows = append(t.rows, []string{fmt.Sprintf("join %d", i), w.m(a), w.m(b)})
+	for i, m := range r.Joins {
+		t.rows = append(t.rows, []string{fmt.Sprintf("join %d", i+1), w.m(m.Full), w.m(m.Edge)})
 	}
 	p.tabulate(t)
 	if !r.Clear.IsZero() {
@@ -86,10 +82,8 @@ func (w *writer) cuff(p *part, c garment.CuffPlan) {
 	}
 	p.item("marks", "from one finished edge of the slit along the sleeve, and from the finished end of the cuff that is sewn there")
 	t := table{head: []string{"mark", "on the sleeve", "on the cuff"}}
-	i := 0
-	for a, b := range k.Quarters() {
-		i++
-		t.rows = append(t.rows, []string{fmt.Sprintf("%d of %d", i, k.Spec.Parts), w.m(a), w.m(b)})
+	for i, m := range k.Marks {
+		t.rows = append(t.rows, []string{fmt.Sprintf("%d of %d", i+1, k.Spec.Parts), w.m(m.Full), w.m(m.Edge)})
 	}
 	p.tabulate(t)
 }

@@ -5,8 +5,8 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// Sheet is how the cuff is made and the sleeve set into it, with the working
-// behind it.
+// Sheet is how the cuff is made and the sleeve set into it, with the working behind
+// it.
 func (p CuffPlan) Sheet() ticket.Sheet {
 	c := p.Spec
 	catch := ticket.Step{
@@ -18,7 +18,7 @@ func (p CuffPlan) Sheet() ticket.Sheet {
 	}
 	catch.Check = ticket.Check{
 		What: "from the seam line to the fold", Want: ticket.Long(c.Depth),
-		Mend: "press the fold anew; where the seam strays, unpick and stitch it again",
+		Mend: "press the fold again; where the seam strays, unpick and stitch it again",
 	}
 	gather := ticket.Step{
 		Do: "Run the gathering row along the sleeve", At: ticket.Long(p.Row), From: "the raw edge",
@@ -33,7 +33,7 @@ func (p CuffPlan) Sheet() ticket.Sheet {
 	}
 	return ticket.Sheet{
 		Title:   "A sleeve gathered into its cuff",
-		Assumed: p.Assumed,
+		Assumed: fields(p.Assumed),
 		Lines:   p.working(),
 		Steps: []ticket.Step{
 			{Do: "Cut the cuff to its length", At: ticket.Long(p.CutLength), From: "one end to the other", Note: "left and right cuffs are a mirrored pair: lay and mark them so"},
@@ -70,51 +70,27 @@ func (p CuffPlan) Sheet() ticket.Sheet {
 // working is the sum written out line by line.
 func (p CuffPlan) working() []ticket.Line {
 	c := p.Spec
-	lines := make([]ticket.Line, 0, 8+2*len(markNames))
-	finished := ticket.Line{Label: "finished cuff", Result: ticket.Long(p.Finished)}
+	finished, onto := ticket.Sum("finished cuff", p.Finished), ticket.Sum("part of the cuff the sleeve goes on", p.Onto)
 	if !c.Wrist.IsZero() {
-		finished.Terms = []ticket.Term{
-			{Amount: ticket.Long(c.Wrist), Name: "wrist"},
-			{Amount: ticket.Long(c.Ease), Name: "ease"},
-			{Amount: ticket.Long(c.lap()), Name: "lap"},
-		}
+		finished.Terms = []ticket.Term{ticket.Add(c.Wrist, "wrist"), ticket.Add(c.Ease, "ease"), ticket.Add(c.lap(), "lap")}
 	}
-	lines = append(lines, finished,
-		ticket.Line{Label: "length as cut", Result: ticket.Long(p.CutLength), Terms: []ticket.Term{
-			{Amount: ticket.Long(p.Finished), Name: "finished"},
-			{Amount: ticket.Long(c.Allowance.MulInt(2)), Name: "two allowances"},
-		}},
-		ticket.Line{Label: "depth as cut", Result: ticket.Long(p.CutDepth), Terms: []ticket.Term{
-			{Amount: ticket.Long(c.Depth), Name: "depth"},
-			{Amount: ticket.Long(c.Allowance), Name: "allowance"},
-			{Op: ticket.By, Amount: ticket.Of(2), Name: "because it is folded"},
-		}})
-	onto := ticket.Line{Label: "part of the cuff the sleeve goes on", Result: ticket.Long(p.Onto)}
 	if c.Setting == Extended {
-		onto.Terms = []ticket.Term{
-			{Amount: ticket.Long(p.Finished), Name: "finished"},
-			{Op: ticket.Minus, Amount: ticket.Long(c.lap()), Name: "extended end"},
-		}
+		onto.Terms = []ticket.Term{ticket.Add(p.Finished, "finished"), ticket.Less(c.lap(), "extended end")}
 	}
-	lines = append(lines, onto)
+	lines := []ticket.Line{
+		finished,
+		ticket.Sum("length as cut", p.CutLength, ticket.Add(p.Finished, "finished"), ticket.Add(c.Allowance.MulInt(2), "two allowances")),
+		ticket.Sum("depth as cut", p.CutDepth, ticket.Add(c.Depth, "depth"), ticket.Add(c.Allowance, "allowance"), ticket.Multiply(2, "because it is folded")),
+		onto,
+	}
 	if !c.Flat.IsZero() {
-		flat := ticket.Term{Op: ticket.Minus, Amount: ticket.Long(c.Flat.MulInt(2)), Name: "kept flat"}
+		flat := ticket.Less(c.Flat.MulInt(2), "kept flat")
 		lines = append(lines,
-			ticket.Line{Label: "sleeve that is gathered", Result: ticket.Long(p.Gathered), Terms: []ticket.Term{{Amount: ticket.Long(c.Sleeve), Name: "sleeve"}, flat}},
-			ticket.Line{Label: "into", Result: ticket.Long(p.Into), Terms: []ticket.Term{{Amount: ticket.Long(p.Onto), Name: "cuff"}, flat}})
+			ticket.Sum("sleeve that is gathered", p.Gathered, ticket.Add(c.Sleeve, "sleeve"), flat),
+			ticket.Sum("into", p.Into, ticket.Add(p.Onto, "cuff"), flat))
 	}
-	lines = append(lines,
-		ticket.Line{Label: "fullness", Result: ticket.Times(p.Fullness), Terms: []ticket.Term{
-			{Amount: ticket.Long(p.Gathered), Name: "sleeve"},
-			{Op: ticket.Over, Amount: ticket.Long(p.Into), Name: "cuff"},
-		}},
-		ticket.Line{Label: "turned edge past the seam", Result: ticket.Long(p.Past), Terms: []ticket.Term{
-			{Amount: ticket.Long(c.Allowance), Name: "allowance"},
-			{Op: ticket.Minus, Amount: ticket.Long(c.Turned), Name: "turned"},
-		}})
+	lines = append(lines, fullness("fullness", p.Fullness, ticket.Add(p.Gathered, "sleeve"), p.Into, "cuff"),
+		ticket.Sum("turned edge past the seam", p.Past, ticket.Add(c.Allowance, "allowance"), ticket.Less(c.Turned, "turned")))
 	parts := int64(max(1, c.Parts))
-	return markLines(lines, p.Quarters(), c.Parts, [2]ticket.Term{
-		{Amount: ticket.Long(p.Gathered.DivInt(parts)), Name: "one part"},
-		{Amount: ticket.Long(p.Into.DivInt(parts)), Name: "one part"},
-	}, [2]string{" on the sleeve", " on the cuff"}, c.Flat)
+	return append(lines, markLines(p.Marks, Mark{p.Gathered.DivInt(parts), p.Into.DivInt(parts)}, " on the sleeve", " on the cuff", c.Flat)...)
 }

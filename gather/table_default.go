@@ -1,0 +1,91 @@
+package gather
+
+import (
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
+)
+
+// What the defaults are of: the names of the rows of [Defaults].
+const (
+	seamAllowance = "seam allowance"
+	rowInside     = "row inside the seam"
+	foldPast      = "fold past the seam"
+	oneRow        = "one row, hidden by the seam"
+	quarters      = "quarters"
+)
+
+// A DefaultRow is what something is taken to be where it is not given.
+type DefaultRow struct {
+	Of     string       // what it is the default of
+	Tape   units.Tape   // the tape that it is for; zero for both
+	Length units.Length // its value, where it is a length
+	Count  int          // its value, where it is a count
+	Cite   source.Cite  // where it comes from
+}
+
+func millimetres(n int64) units.Length { return units.Millimetre.Of(n) }
+
+var defaultRows = [...]DefaultRow{
+	{Of: seamAllowance, Tape: units.InchTape, Length: eighths(5), Cite: source.Practise(seamAllowance)},
+	{Of: seamAllowance, Tape: units.MetricTape, Length: millimetres(15), Cite: source.Practise(seamAllowance)},
+	{Of: rowInside, Tape: units.InchTape, Length: eighths(1), Cite: source.Cite{For: rowInside, ID: "gathering-stitch-glossary", Known: source.Read}},
+	{Of: rowInside, Tape: units.MetricTape, Length: millimetres(3), Cite: source.Practise(rowInside)},
+	{Of: foldPast, Tape: units.InchTape, Length: eighths(1), Cite: source.Practise(foldPast)},
+	{Of: foldPast, Tape: units.MetricTape, Length: millimetres(3), Cite: source.Practise(foldPast)},
+	{Of: oneRow, Count: 1, Cite: source.Practise(oneRow)},
+	{Of: quarters, Count: 4, Cite: source.Practise(quarters)},
+}
+
+// Defaults yields every default of this package.
+func Defaults(yield func(DefaultRow) bool) { each(defaultRows[:], yield) }
+
+// each yields the rows of a table.
+func each[R any](rows []R, yield func(R) bool) {
+	for _, r := range rows {
+		if !yield(r) {
+			return
+		}
+	}
+}
+
+// usual is the default of something on a tape.
+func usual(of string, tape units.Tape) DefaultRow {
+	for _, r := range defaultRows {
+		if r.Of == of && (r.Tape == 0 || r.Tape == tape) {
+			return r
+		}
+	}
+	return DefaultRow{}
+}
+
+// fill sets a length that is not given to its default.
+func fill(l *units.Length, of string, tape units.Tape) {
+	if l.IsZero() {
+		*l = usual(of, tape).Length
+	}
+}
+
+// fillCount sets a count that is not given to its default.
+func fillCount(n *int, of string) {
+	if *n == 0 {
+		*n = usual(of, 0).Count
+	}
+}
+
+// checkTape records a tape that is given and is none.
+func checkTape(a *fault.Audit, t units.Tape) {
+	if t != 0 {
+		t.Check(a, "tape")
+	}
+}
+
+// fields are the names of the fields that were assumed, for a sheet.
+func fields(names []string) ticket.Fields {
+	var f ticket.Fields
+	for _, name := range names {
+		f = f.With(name)
+	}
+	return f
+}
