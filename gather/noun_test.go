@@ -15,12 +15,6 @@ func TestContract(t *testing.T) { nountest.Contract(t, gather.Nouns()) }
 
 func TestWords(t *testing.T) { nountest.Words(t, gather.Nouns()) }
 
-func TestTables(t *testing.T) {
-	nountest.Tables(t, "testdata/tables.csv", map[string]any{
-		"default": gather.Defaults, "fullness": gather.Fullnesses, "row": gather.Rows, "ease": gather.Eases,
-	})
-}
-
 func TestHandbook(t *testing.T) {
 	nountest.Handbook(t, "testdata/handbook.csv", gather.Nouns(), map[string]nountest.Sum{"fullness": fullnessOf, "ease": easeOf})
 }

@@ -91,7 +91,7 @@ func TestLists(t *testing.T) {
 	for _, c := range []struct{ args, want string }{
 		{"buttons.row first=5/8_in last=22_in count=9", `"marks":[["5/8 in","0 in"],["3 5/16 in","-1/64 in"],`},
 		{"buttons.row first=5/8_in last=22_in count=9", `"places":["5/8 in","3 19/64 in","5 31/32 in",`},
-		{"gather.ruffle strip.strip.pieces=3 strip.strip.each=12_1/4_in strip.strip.allowance=1/2_in strip.strip.ends=1/2_in strip.edge=15_3/4_in depth=1_1/4_in folded=true", `"joins":[["11 1/4 in","5 1/4 in"],["22 1/2 in","10 1/2 in"]],"quarters":[["8 7/16 in","3 15/16 in"],`},
+		{"gather.ruffle strip.strip.pieces=3 strip.strip.each=12_1/4_in strip.strip.allowance=1/2_in strip.strip.ends=1/2_in strip.edge=15_3/4_in depth=1_1/4_in folded=true", `"joins":[{"full":"11 1/4 in","edge":"5 1/4 in"},{"full":"22 1/2 in","edge":"10 1/2 in"}]`},
 		{`seam.pair long={"name":"neck","net":"15_in","takes":[{"name":"shoulder","drafted":"5/8_in","taken":"7/16_in","plies":4}]} short={"name":"collar","net":"15_in"}`, `"remedies":[{"act":"cut-drift","edge":"neck","seam":"shoulder",`},
 		{"buttons.lap lap=3/4_in hole=9/16_in topstitch=1_1/8_in setting=horizontal", `"remedies":[{"lap":"3/4 in","hole":"9/16 in",`},
 	} {

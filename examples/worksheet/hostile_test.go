@@ -17,7 +17,7 @@ const named = `{"title": "X", "scene": "X scene", "cloth": {"name": "X cloth", "
  "hems": [{"name": "X hem", "where": "X where", "spec": {"kind": "double", "drafted": "1 in", "first": "1/4 in", "depth": "1/2 in"}},
   {"name": "X slit", "where": "X where", "spec": {"kind": "slit", "first": "1/8 in", "depth": "1/8 in", "opening": "tucked"}}],
  "drops": [{"name": "X drop", "drafted": "20 in", "hem": "X hem"}],
- "frills": [{"name": "X frill", "edge": "X collar", "spec": {"strip": {"strip": {"pieces": 3, "each": "12 in", "allowance": "1/2 in"}}, "depth": "1 in", "allowance": "5/8 in", "turn": "1/2"}}],
+ "frills": [{"name": "X frill", "edge": "X collar", "spec": {"strip": {"strip": {"pieces": 3, "each": "12 in", "allowance": "1/2 in"}}, "depth": "1 in", "allowance": "5/8 in", "turn": "1/2 rad"}}],
  "cuffs": [{"name": "X cuff", "edge": "X sleeve", "spec": {"wrist": "7 in", "ease": "1 in", "lap": "1 in", "depth": "2 in", "allowance": "5/8 in", "setting": "flush"}}],
  "rows": [{"name": "X row", "drop": "X drop", "setting": "vertical", "row": {"first": "1 in", "last": "15 in", "count": 4, "from": "X from"}, "lap": "3/4 in"}],
  "tin": {"have": 4, "diameter": "1/2 in", "thickness": "1/8 in"},
