@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/xml"
 	"errors"
+	"flag"
 	"io"
 	"os"
 	"path/filepath"
@@ -17,6 +18,8 @@ import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/section"
 )
+
+var update = flag.Bool("update", false, "write the golden pictures")
 
 // A picture is a seam whose drawings are kept in testdata/draw: every stage of
 // each kind as it is by default, and the finished seam of some that differ.

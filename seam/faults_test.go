@@ -7,7 +7,6 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
-	"example.com/clothyard/seam/dart"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 )
@@ -138,37 +137,6 @@ func TestFlatLimit(t *testing.T) {
 	}
 }
 
-func TestDartFaults(t *testing.T) {
-	type D = dart.Spec
-	for _, c := range []struct {
-		why   string
-		dart  D
-		paths string
-		err   error
-	}{
-		{"nothing", D{}, "length width", fault.Missing},
-		{"negative", D{Length: in(-1, 1), Leg: in(-1, 1), Width: in(-1, 1), Allowance: in(-1, 1), Stop: in(-1, 1), Trim: in(-1, 1)},
-			"length leg width allowance stop trim", fault.Sign},
-		{"stop with a leg", D{Leg: in(6, 1), Width: in(1, 1), Stop: in(1, 2)}, "stop", fault.Unused},
-		{"leg too short", D{Leg: in(1, 2), Width: in(1, 1)}, "leg", fault.Range},
-		{"leg against length", D{Length: in(4, 1), Leg: in(6, 1), Width: in(6, 1)}, "leg", fault.Conflict},
-		{"all allowance", D{Length: in(1, 1), Width: in(1, 1), Stop: in(3, 8)}, "length", fault.Range},
-		{"all allowance, by the leg", D{Leg: in(5, 8), Width: in(1, 1)}, "leg", fault.Range},
-		{"trim wider than the fold", D{Length: in(6, 1), Width: in(1, 1), Trim: in(1, 2)}, "trim", fault.Range},
-	} {
-		p, err := c.dart.Plan()
-		if got := faultPaths(t, err); got != c.paths || !errors.Is(err, c.err) {
-			t.Errorf("%s: faults of %s, want %s, %v; got\n%v", c.why, got, c.paths, c.err, err)
-		}
-		if p != (dart.Plan{}) {
-			t.Errorf("%s: a plan beside the faults", c.why)
-		}
-	}
-	if _, err := (dart.Spec{}).Solve(); err == nil {
-		t.Error("solved no dart")
-	}
-}
-
 // huge is 10 to the power of 19 n inches.
 func huge(n int) units.Length {
 	l := units.Inch.Of(1)
@@ -191,32 +159,5 @@ func TestHugeLengths(t *testing.T) {
 	}
 	if p := planned(t, seam.Spec{Kind: seam.French, Drafted: big, Thickness: big.DivInt(3)}); p.Turn.IsZero() {
 		t.Error("no turn for a thick cloth")
-	}
-	p, err := dart.Spec{Length: big, Width: in(1, 1)}.Plan()
-	if err != nil || p.Sheet().Check() != nil {
-		t.Errorf("a long dart: %v", err)
-	}
-	if _, err := (dart.Spec{Leg: huge(400), Width: in(1, 3), Allowance: big}).Plan(); err != nil {
-		t.Errorf("a longer one: %v", err)
-	}
-}
-
-func TestAcrossOffTheDart(t *testing.T) {
-	for _, d := range []dart.Spec{{Length: in(6, 1), Width: in(1, 1)}, {Leg: in(6, 1), Width: in(1, 1)}} {
-		p, err := d.Plan()
-		if err != nil {
-			t.Fatal(err)
-		}
-		for _, h := range []units.Length{in(-1, 16), in(97, 16)} {
-			if n, err := p.Across(h); !errors.Is(err, fault.Range) || !n.IsZero() {
-				t.Errorf("%v off the dart: %v, %v", h, n, err)
-			}
-		}
-		if n, err := p.Across(in(3, 1)); err != nil || n.IsZero() {
-			t.Errorf("half way: %v, %v", n, err)
-		}
-	}
-	if d, err := (dart.Spec{Leg: in(6, 1), Width: in(1, 1)}).Solve(); err != nil || d.Allowance != seam.Standard() {
-		t.Errorf("solved %+v, %v", d, err)
 	}
 }

@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
-	"example.com/clothyard/seam/dart"
 	"example.com/clothyard/units"
 )
 
@@ -59,12 +58,6 @@ func FuzzSpec(f *testing.F) {
 			faultPaths(t, err)
 		} else {
 			holds(t, s, p)
-		}
-		d := dart.Spec{Length: s.Drafted, Leg: s.DraftedUnder, Width: s.Cut, Allowance: s.CutUnder, Stop: s.First, Trim: s.Second, Across: s.Fraying}
-		if p, err := d.Plan(); err != nil {
-			faultPaths(t, err)
-		} else if err := p.Sheet().Check(); err != nil {
-			t.Error(err)
 		}
 	})
 }

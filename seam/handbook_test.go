@@ -9,7 +9,6 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
-	"example.com/clothyard/seam/dart"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -90,10 +89,6 @@ func TestHandbook(t *testing.T) {
 			t.Errorf("%s: known %q", id, known)
 		}
 		t.Run(id, func(t *testing.T) {
-			if kind == "dart" {
-				bookDart(t, bookPairs(t, given), bookPairs(t, want), reason)
-				return
-			}
 			bookSeam(t, kind, bookPairs(t, given), bookPairs(t, want), reason)
 		})
 	}
@@ -207,56 +202,6 @@ func bookSeam(t *testing.T, kind string, given, want []bookPair, reason string) 
 			if *got != bookLength(t, w.value) {
 				t.Errorf("%s %v, want %s (%s)", w.name, *got, w.value, reason)
 			}
-		}
-	}
-}
-
-func bookDart(t *testing.T, given, want []bookPair, reason string) {
-	var d dart.Spec
-	fields := map[string]*units.Length{
-		"length": &d.Length, "leg": &d.Leg, "width": &d.Width, "allowance": &d.Allowance, "stop": &d.Stop, "trim": &d.Trim,
-	}
-	for _, g := range given {
-		to, ok := fields[g.name]
-		if !ok {
-			t.Fatalf("no field %q", g.name)
-		}
-		*to = bookLength(t, g.value)
-	}
-	p, err := d.Plan()
-	if err != nil {
-		t.Fatalf("%v (%s)", err, reason)
-	}
-	if err := p.Sheet().Check(); err != nil {
-		t.Error(err)
-	}
-	edge := units.Near{}
-	if c, ok := p.Centre.Exact(); ok {
-		if edge, err = p.Across(c); err != nil {
-			t.Fatal(err)
-		}
-	}
-	figures := map[string]units.Near{
-		"leg": p.Leg, "centre": p.Centre, "sewn": p.Sewn, "atseam": p.AtSeam, "half": p.Half, "atedge": edge,
-	}
-	for _, w := range want {
-		n, ok := figures[w.name]
-		if !ok {
-			t.Fatalf("no figure %q", w.name)
-		}
-		wanted := bookLength(t, w.value)
-		got, exact := n.Exact()
-		if !exact { // printed to four places of its unit
-			step := units.Inch.Frac(1, 10_000)
-			if strings.HasSuffix(w.value, "cm") {
-				step = units.Centimetre.Frac(1, 10_000)
-			}
-			if got, _, err = n.Round(step, units.HalfAway); err != nil {
-				t.Fatal(err)
-			}
-		}
-		if got != wanted {
-			t.Errorf("%s %v, want %s (%s)", w.name, n, w.value, reason)
 		}
 	}
 }

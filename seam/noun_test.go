@@ -12,3 +12,5 @@ func TestContract(t *testing.T) {
 }
 
 func TestWords(t *testing.T) { nountest.Words(t, seam.Nouns()) }
+
+func FuzzNouns(f *testing.F) { nountest.Fuzz(f, seam.Nouns()) }

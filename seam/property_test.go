@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
-	"example.com/clothyard/seam/dart"
 	"example.com/clothyard/units"
 )
 
@@ -197,30 +196,6 @@ func TestTrimTakesNothing(t *testing.T) {
 		b := planned(t, given)
 		if a.Upper != (seam.Side{}) && (a.Upper.Drift != b.Upper.Drift || a.Under.Drift != b.Under.Drift || a.Gain != b.Gain) {
 			t.Errorf("%v: the trim changes the drift", k)
-		}
-	}
-}
-
-func TestDartProperties(t *testing.T) {
-	r := rand.New(rand.NewPCG(22, 43))
-	for range 500 {
-		c := units.Inch.Frac(16+r.Int64N(100), 16)
-		w := units.Inch.Frac(1+r.Int64N(40), 16)
-		p, err := dart.Spec{Length: c, Width: w, Allowance: in(1, 4)}.Plan()
-		if err != nil {
-			t.Fatal(err)
-		}
-		edge, err1 := p.Across(c)
-		line, err2 := p.Across(c.Sub(in(1, 4)))
-		point, err3 := p.Across(units.Length{})
-		if err1 != nil || err2 != nil || err3 != nil || edge != units.Exactly(w) || line != p.AtSeam || !point.IsZero() {
-			t.Errorf("%v by %v: %v at the edge, %v at the seam line", c, w, edge, line)
-		}
-		if n, err := p.Half.MulInt(2).Cmp(p.AtSeam); n != 0 || err != nil {
-			t.Errorf("%v by %v: the halves are not the whole", c, w)
-		}
-		if n, err := p.Leg.Cmp(p.Centre); n != 1 || err != nil {
-			t.Errorf("%v by %v: leg %v", c, w, p.Leg)
 		}
 	}
 }

@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam"
-	"example.com/clothyard/seam/dart"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
@@ -94,19 +93,6 @@ func TestSheets(t *testing.T) {
 	}
 	if sh := (seam.Plan{}).Sheet(); sh.Title != "No seam" || len(sh.Steps) > 0 {
 		t.Errorf("the sheet of no seam: %+v", sh)
-	}
-	for _, d := range []dart.Spec{
-		{Length: in(6, 1), Width: in(1, 1)}, {Leg: in(29, 4), Width: in(1, 1), Allowance: in(1, 2), Trim: in(1, 4), Across: true},
-		{Length: in(13, 2), Width: in(1, 1), Stop: in(1, 2)},
-	} {
-		p, err := d.Plan()
-		if err != nil {
-			t.Fatal(err)
-		}
-		checkSheet(t, p.Sheet())
-	}
-	if sh := (dart.Plan{}).Sheet(); len(sh.Steps) > 0 {
-		t.Errorf("the sheet of no dart: %+v", sh)
 	}
 }
 

@@ -7,7 +7,6 @@ import (
 	"testing"
 
 	"example.com/clothyard/examples/garment"
-
 	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"

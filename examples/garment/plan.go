@@ -13,7 +13,6 @@ import (
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/gather"
 	"example.com/clothyard/hem"
-
 	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"

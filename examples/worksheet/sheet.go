@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"example.com/clothyard/examples/garment"
-
 	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"

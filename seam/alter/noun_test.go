@@ -12,3 +12,9 @@ func TestContract(t *testing.T) {
 }
 
 func TestWords(t *testing.T) { nountest.Words(t, alter.Nouns()) }
+
+func TestHandbook(t *testing.T) {
+	nountest.Handbook(t, "testdata/handbook.csv", alter.Nouns(), nil)
+}
+
+func FuzzNouns(f *testing.F) { nountest.Fuzz(f, alter.Nouns()) }

@@ -12,3 +12,9 @@ func TestContract(t *testing.T) {
 }
 
 func TestWords(t *testing.T) { nountest.Words(t, edge.Nouns()) }
+
+func TestHandbook(t *testing.T) {
+	nountest.Handbook(t, "testdata/handbook.csv", edge.Nouns(), nil)
+}
+
+func FuzzNouns(f *testing.F) { nountest.Fuzz(f, edge.Nouns()) }

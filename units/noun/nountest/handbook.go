@@ -256,7 +256,8 @@ func compareValue(t *testing.T, path string, got reflect.Value, want string) {
 	t.Helper()
 	switch v := got.Interface().(type) {
 	case units.Near:
-		if l, ok := v.Exact(); !ok || l.String() != want {
+		l, exact := v.Exact()
+		if w, err := units.Parse(want); !exact || err != nil || l != w {
 			nearly(t, path, v, want)
 		}
 		return
