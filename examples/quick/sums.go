@@ -1,19 +1,9 @@
 package main
 
 import (
-	"example.com/clothyard/buttons"
-	"example.com/clothyard/gather"
-	"example.com/clothyard/hem"
-	"example.com/clothyard/seam"
-	"example.com/clothyard/seam/alter"
-	"example.com/clothyard/seam/dart"
-	"example.com/clothyard/seam/edge"
+	"example.com/clothyard/seam/garment"
 	"example.com/clothyard/units/noun"
-	"example.com/clothyard/units/stitch"
-	"example.com/clothyard/units/strip"
-	"example.com/clothyard/yardage"
-	"example.com/clothyard/yardage/layout"
 )
 
-// sums is every noun under the name that people call it by.
-var sums = noun.NewRegistry(seam.Nouns(), edge.Nouns(), dart.Nouns(), alter.Nouns(), hem.Nouns(), gather.Nouns(), buttons.Nouns(), yardage.Nouns(), layout.Nouns(), strip.Nouns(), stitch.Nouns())
+// sums is every noun of the library under the name that people call it by.
+var sums = noun.NewRegistry(garment.Nouns())

@@ -6,12 +6,15 @@
 //	worksheet -units metric shirt.json
 //	worksheet -form markdown - < shirt.json
 //	worksheet -lay shirt.svg shirt.json    the lay of the pieces, drawn
+//	worksheet -like blouse shoulder.kind=french 'shoulder.first=1/4 in'
+//	worksheet -new blouse > mine.json      a file to fill in
 //
 // It exits with 0 when done, 1 for a fault in the data and 2 for wrong usage, and
 // writes nothing to standard output unless all of it is good.
 package main
 
 import (
+	"bytes"
 	"context"
 	"encoding/json"
 	"errors"
@@ -19,20 +22,29 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 	"time"
 
 	"example.com/clothyard/examples/garment"
 	"example.com/clothyard/examples/internal/console"
+	whole "example.com/clothyard/seam/garment"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
 const usage = `usage: worksheet [flags] [FILE]
+       worksheet [flags] -like STARTER NAME.FIELD=VALUE...
 
 FILE is a garment in JSON, - for standard input; without it the garment of the
-example is used (see examples/garment/shirt.json for every part of one).
+example is used (see examples/garment/shirt.json for every part of one). A file
+with a version is one over a starter, as -new writes it.
+
+A starter is a garment as patterns usually draw it. What is sewn otherwise is said
+by the name of the seam, as in side.kind=french; no measure is needed to learn
+which edges then no longer go together, and what mends them.
 
 flags:
 `
@@ -48,6 +60,9 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	system := flags.String("units", "inches", "write in inches, metric or both")
 	form := flags.String("form", "text", "write as text, markdown or json")
 	drawing := flags.String("lay", "", "draw the lay of the pieces by their outlines into this file, as SVG")
+	like := flags.String("like", "", "plan a garment like this `starter`, with what is sewn otherwise")
+	fresh := flags.String("new", "", "write a file to fill in, over this `starter`")
+	starters := flags.Bool("starters", false, "list the starters")
 	if err := flags.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
 			return 0
@@ -64,17 +79,53 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		fmt.Fprintf(errs, "worksheet: -form %q: want text, markdown or json\n", *form)
 		return 2
 	}
+	if *starters || *fresh != "" {
+		var b bytes.Buffer
+		err := list(&b)
+		if *fresh != "" {
+			b.Reset()
+			err = begin(&b, *fresh)
+		}
+		return finish(b.Bytes(), err, out, errs)
+	}
+	if *like != "" {
+		for _, pair := range flags.Args() {
+			if !strings.Contains(pair, "=") {
+				fmt.Fprintf(errs, "worksheet: %q is not NAME.FIELD=VALUE\n", pair)
+				return 2
+			}
+		}
+		pairs := flags.Args()
+		if *system == "metric" {
+			pairs = append([]string{"tape=metric"}, pairs...)
+		}
+		page, err := starter{*like, pairs}.page(*form, notation)
+		return finish(page, err, out, errs)
+	}
 	if flags.NArg() > 1 {
 		fmt.Fprintln(errs, "worksheet: one garment at a time")
 		return 2
 	}
-	page, err := work(flags.Arg(0), in, func(p garment.Plan) ([]byte, error) {
+	file, err := open(flags.Arg(0), in)
+	if err != nil {
+		return finish(nil, err, out, errs)
+	}
+	if whole.IsFile(file) {
+		page, err := starterPage(file, *form, notation)
+		return finish(page, err, out, errs)
+	}
+	page, err := work(file, func(p garment.Plan) ([]byte, error) {
 		page, err := write(p, notation)
 		if err == nil && *drawing != "" {
 			err = draw(*drawing, p.Cloth)
 		}
 		return page, err
 	})
+	return finish(page, err, out, errs)
+}
+
+// finish writes the page, or what is wrong, and gives the exit code.
+func finish(page []byte, err error, out, errs io.Writer) int {
 	if err == nil {
 		_, err = out.Write(page)
 	}
@@ -88,9 +139,13 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 // patience is how long a lay is looked for, whatever work is asked.
 const patience = time.Minute
 
-// work reads a garment, plans it and writes the page.
-func work(name string, in io.Reader, write func(garment.Plan) ([]byte, error)) ([]byte, error) {
-	g, err := read(name, in)
+// work plans the garment of a file, or that of the example where there is none, and
+// writes the page.
+func work(file []byte, write func(garment.Plan) ([]byte, error)) ([]byte, error) {
+	g, err := garment.Default()
+	if file != nil {
+		g, err = garment.Read(bytes.NewReader(file))
+	}
 	if err != nil {
 		return nil, err
 	}
@@ -117,19 +172,21 @@ func draw(name string, c garment.ClothPlan) error {
 	return os.WriteFile(name, []byte(svg), 0o644)
 }
 
-func read(name string, in io.Reader) (garment.Garment, error) {
-	switch name {
-	case "":
-		return garment.Default()
-	case "-":
-		return garment.Read(in)
+// open is the text of a file, none where none is named. Of one that is too long only so
+// much is read that the reader says so.
+func open(name string, in io.Reader) ([]byte, error) {
+	if name == "" {
+		return nil, nil
 	}
-	f, err := os.Open(name)
-	if err != nil {
-		return garment.Garment{}, err
+	if name != "-" {
+		f, err := os.Open(name)
+		if err != nil {
+			return nil, err
+		}
+		defer f.Close()
+		in = f
 	}
-	defer f.Close()
-	return garment.Read(f)
+	return io.ReadAll(io.LimitReader(in, noun.MaxBytes+1))
 }
 
 // complain writes every fault on a line of its own, its path as the JSON has it.

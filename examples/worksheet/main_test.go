@@ -122,7 +122,11 @@ func TestGoodGarments(t *testing.T) {
 		t.Fatal(files, err)
 	}
 	for _, f := range files {
-		g, err := read(f, nil)
+		text, err := open(f, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		g, err := garment.Read(bytes.NewReader(text))
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -50,13 +50,15 @@ func Key(name string) string {
 	return string(unicode.ToLower(r)) + name[n:]
 }
 
-// keys are the keys of a struct, in order.
-func keys(all []member) string {
+// Keys are the keys of a struct in JSON, in order.
+func Keys(of any) []string { return keys(members(reflect.TypeOf(of))) }
+
+func keys(all []member) []string {
 	names := make([]string, len(all))
 	for i, m := range all {
 		names[i] = m.key
 	}
-	return strings.Join(names, ", ")
+	return names
 }
 
 // isText reports whether a type is read from one text.

@@ -341,7 +341,7 @@ func (s *state) object(path string, n node, v reflect.Value) {
 			}
 		}
 		if !known {
-			s.fault(at(path, key), n.values[i], fault.Unknown, "one of "+keys(all))
+			s.fault(at(path, key), n.values[i], fault.Unknown, "one of "+strings.Join(keys(all), ", "))
 		}
 	}
 }

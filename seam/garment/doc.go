@@ -1,0 +1,12 @@
+// Package garment plans a whole garment from what is sewn otherwise than its pattern
+// says: what becomes of every edge, which edges no longer go together, and what mends
+// them.
+//
+// A garment begins with a starter, which is a garment as patterns usually draw it, and
+// names what is changed:
+//
+//	{"version": 1, "like": "blouse",
+//	 "changes": {"shoulder": {"sewn": {"kind": "french", "first": "3/16 in", "second": "1/4 in"}}}}
+//
+// No measure is needed to learn which edges a change moves, and by how much.
+package garment

@@ -1,0 +1,238 @@
+package garment
+
+import (
+	"encoding/json"
+	"strconv"
+	"strings"
+
+	"example.com/clothyard/hem"
+	"example.com/clothyard/seam"
+	"example.com/clothyard/seam/edge"
+	"example.com/clothyard/units"
+	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
+)
+
+// A Plan is what becomes of a garment.
+type Plan struct {
+	Spec Garment `json:"spec,omitzero"` // Spec is the garment, with its tape and its order.
+
+	Seams    []SeamPlan `json:"seams,omitzero"`    // Seams are the seams, drafted and as sewn.
+	Hems     []HemPlan  `json:"hems,omitzero"`     // Hems are the hems, drafted and as sewn.
+	Edges    []EdgePlan `json:"edges,omitzero"`    // Edges are what becomes of the edges.
+	Pairs    []PairPlan `json:"pairs,omitzero"`    // Pairs are how the edges go together.
+	Parts    []PartPlan `json:"parts,omitzero"`    // Parts are the parts, planned where enough is known.
+	Chosen   []Remedy   `json:"chosen,omitzero"`   // Chosen are the remedies applied.
+	Remedies []Remedy   `json:"remedies,omitzero"` // Remedies are what would mend a pair that does not go together, the best first.
+	Loose    []string   `json:"loose,omitzero"`    // Loose are the names that stand in no step of the work.
+}
+
+// A SeamPlan is a seam as the pattern draws it and as it is sewn.
+type SeamPlan struct {
+	Name    string    `json:"name,omitzero"`    // Name is that of the seam.
+	Drafted seam.Plan `json:"drafted,omitzero"` // Drafted is the seam as the pattern has it.
+	Sewn    seam.Plan `json:"sewn,omitzero"`    // Sewn is the seam as it is sewn.
+	Changed bool      `json:"changed,omitzero"` // Changed says that the two differ.
+	Lost    []string  `json:"lost,omitzero"`    // Lost are the drafted fields that the new kind does not have.
+}
+
+// A HemPlan is a hem as the pattern draws it and as it is sewn.
+type HemPlan struct {
+	Name    string   `json:"name,omitzero"`    // Name is that of the hem.
+	Drafted hem.Plan `json:"drafted,omitzero"` // Drafted is the hem as the pattern has it.
+	Sewn    hem.Plan `json:"sewn,omitzero"`    // Sewn is the hem as it is sewn.
+	Changed bool     `json:"changed,omitzero"` // Changed says that the two differ.
+	Lost    []string `json:"lost,omitzero"`    // Lost are the drafted fields that the new kind does not have.
+}
+
+// An EdgePlan is what becomes of an edge.
+type EdgePlan struct {
+	Name    string     `json:"name,omitzero"`    // Name is that of the edge.
+	Drafted units.Near `json:"drafted,omitzero"` // Drafted is its drafted length; 0 in where it is not known.
+	Sewn    units.Near `json:"sewn,omitzero"`    // Sewn is its length as sewn; 0 in where it is not known.
+	Change  units.Near `json:"change,omitzero"`  // Change is how much longer it comes out.
+}
+
+// A PairPlan is how two edges go together.
+type PairPlan struct {
+	Long     string          `json:"long,omitzero"`     // Long is the edge that may be the longer one.
+	Short    string          `json:"short,omitzero"`    // Short is the edge that it goes onto.
+	How      How             `json:"how,omitzero"`      // How is how it goes onto it.
+	Fit      edge.Fit        `json:"fit,omitzero"`      // Fit says whether they go together.
+	Change   units.Near      `json:"change,omitzero"`   // Change is how much more the first is longer than the second than the pattern drew.
+	Excess   units.Near      `json:"excess,omitzero"`   // Excess is how much longer the first then is; 0 in where a length is not known.
+	Fullness units.NearRatio `json:"fullness,omitzero"` // Fullness is the first over the second where it is gathered and both are known.
+}
+
+// A Remedy is one change that mends a pair.
+type Remedy struct {
+	Name   string       `json:"name,omitzero"`   // Name is what it is chosen by, as in cut-drift shoulder.
+	Remedy edge.Remedy  `json:"remedy,omitzero"` // Remedy is what is done, and what it comes to.
+	Spread units.Length `json:"spread,omitzero"` // Spread is how much longer the piece of an edge is made, where that is the remedy.
+}
+
+// Plan works the garment out. The faults are [fault.Faults].
+func (g Garment) Plan() (Plan, error) {
+	var a fault.Audit
+	g.check(&a)
+	if a.Failed() {
+		return Plan{}, a.Err()
+	}
+	g.Tape = g.tape()
+	p := Plan{Spec: g}
+	p.seams(&a)
+	p.hems(&a)
+	p.parts(&a)
+	p.order(&a)
+	if a.Failed() {
+		return Plan{}, a.Err()
+	}
+	err := p.match()
+	return p, err
+}
+
+// tape is the tape given, or that of the lengths: those of the changes too.
+func (g Garment) tape() units.Tape {
+	var said struct {
+		Tape    units.Tape
+		Garment Garment
+		Changes []units.Length
+	}
+	said.Tape, said.Garment = g.Tape, g
+	for _, c := range g.Changes {
+		for _, patch := range []noun.Patch{c.Value.Sewn, c.Value.Part} {
+			var fields map[string]any
+			if json.Unmarshal(patch, &fields) != nil {
+				continue // a fault that is told where the patch is read
+			}
+			for _, v := range fields {
+				if text, ok := v.(string); ok {
+					if l, err := units.Parse(text); err == nil {
+						said.Changes = append(said.Changes, l)
+					}
+				}
+			}
+		}
+	}
+	return noun.Tape(said)
+}
+
+// seams plans every seam, as drafted and as sewn.
+func (p *Plan) seams(a *fault.Audit) {
+	for _, s := range p.Spec.Seams {
+		drafted := s.Value.Sewn
+		if drafted.Kind == seam.NoKind {
+			drafted.Kind = seam.Plain
+		}
+		if drafted.Drafted.IsZero() {
+			drafted.Drafted = s.Value.Allowance.of(p.Spec.Tape)
+		}
+		if drafted.Drafted.IsZero() {
+			drafted.Drafted = p.Spec.Tape.Of(seam.Standard(), units.Millimetre.Of(15))
+		}
+		out := SeamPlan{Name: s.Name}
+		var err error
+		out.Drafted, err = drafted.Plan()
+		a.Include(fault.Join("seams", s.Name)+".sewn", err)
+		change := find(p.Spec.Changes, s.Name)
+		refuse(a, s.Name, "part", change.Part)
+		sewn := drafted
+		if kind, ok := newKind(change.Sewn, drafted.Kind.String()); ok {
+			var k seam.Kind
+			if k.UnmarshalText([]byte(kind)) == nil {
+				out.Lost = lose(&sewn, func(key string) bool { return key == "kind" || k.Reads(key) && !isPass(key) })
+			}
+		}
+		at := fault.Join("changes", s.Name) + ".sewn"
+		if err := (noun.Reader{}).Over(sewn, change.Sewn, &sewn); err != nil {
+			a.Include(at, err)
+		} else if out.Sewn, err = sewn.Plan(); err != nil {
+			a.Include(at, err)
+		}
+		out.Changed = out.Sewn.Spec != out.Drafted.Spec
+		p.Seams = append(p.Seams, out)
+	}
+}
+
+// isPass reports whether a field means something else in every kind of seam.
+func isPass(key string) bool { return key == "first" || key == "second" || key == "take" }
+
+// hems plans every hem, as drafted and as sewn.
+func (p *Plan) hems(a *fault.Audit) {
+	for _, h := range p.Spec.Hems {
+		drafted := h.Value.Sewn
+		if drafted.Kind == hem.NoKind {
+			drafted.Kind = hem.Double
+		}
+		if drafted.Drafted.IsZero() {
+			drafted.Drafted = h.Value.Allowance.of(p.Spec.Tape)
+		}
+		out := HemPlan{Name: h.Name}
+		var err error
+		out.Drafted, err = drafted.Plan()
+		a.Include(fault.Join("hems", h.Name)+".sewn", err)
+		change := find(p.Spec.Changes, h.Name)
+		refuse(a, h.Name, "part", change.Part)
+		sewn := drafted
+		if kind, ok := newKind(change.Sewn, drafted.Kind.String()); ok {
+			out.Lost = lose(&sewn, func(key string) bool { return key == "kind" || key == "drafted" || key == "cut" })
+			_ = kind
+		}
+		at := fault.Join("changes", h.Name) + ".sewn"
+		if err := (noun.Reader{}).Over(sewn, change.Sewn, &sewn); err != nil {
+			a.Include(at, err)
+		} else if out.Sewn, err = sewn.Plan(); err != nil {
+			a.Include(at, err)
+		}
+		out.Changed = out.Sewn.Spec != out.Drafted.Spec
+		p.Hems = append(p.Hems, out)
+	}
+}
+
+// refuse tells of a patch that has nothing to change.
+func refuse(a *fault.Audit, name, key string, patch noun.Patch) {
+	if patch != nil {
+		a.Fault(fault.Join("changes", name)+"."+key, "", "nothing here", fault.Unused)
+	}
+}
+
+// newKind is the kind that a patch names, where it is another.
+func newKind(patch noun.Patch, was string) (string, bool) {
+	var head struct {
+		Kind string `json:"kind"`
+	}
+	if json.Unmarshal(patch, &head) != nil || head.Kind == "" {
+		return "", false
+	}
+	head.Kind = strings.ToLower(head.Kind)
+	return head.Kind, head.Kind != was
+}
+
+// lose takes out of a Spec the fields that are not kept, and names them.
+func lose[S any](spec *S, keep func(key string) bool) (lost []string) {
+	text, err := json.Marshal(spec)
+	if err != nil {
+		return nil
+	}
+	var fields noun.Map[json.RawMessage]
+	if json.Unmarshal(text, &fields) != nil {
+		return nil
+	}
+	var left noun.Map[json.RawMessage]
+	for _, f := range fields {
+		if keep(f.Name) {
+			left = append(left, f)
+		} else {
+			lost = append(lost, f.Name)
+		}
+	}
+	text, err = json.Marshal(left)
+	var fresh S
+	if err == nil && json.Unmarshal(text, &fresh) == nil {
+		*spec = fresh
+	}
+	return lost
+}
+
+// at is a place in a list.
+func at(list string, i int) string { return list + "[" + strconv.Itoa(i) + "]" }
