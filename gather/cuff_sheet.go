@@ -92,5 +92,5 @@ func (p CuffPlan) working() []ticket.Line {
 	lines = append(lines, fullness("fullness", p.Fullness, ticket.Add(p.Gathered, "sleeve"), p.Into, "cuff"),
 		ticket.Sum("turned edge past the seam", p.Past, ticket.Add(c.Allowance, "allowance"), ticket.Less(c.Turned, "turned")))
 	parts := int64(max(1, c.Parts))
-	return append(lines, markLines(p.Marks, Mark{p.Gathered.DivInt(parts), p.Into.DivInt(parts)}, " on the sleeve", " on the cuff", c.Flat)...)
+	return append(lines, markLines(p.Marks, Mark{p.Gathered.DivInt(parts), p.Into.DivInt(parts)}, " on the sleeve", " on the cuff", Mark{c.Flat, c.Flat}, "kept flat")...)
 }

@@ -30,21 +30,21 @@ func divide(full, edge units.Length, parts int, flat units.Length) []Mark {
 var markNames = [...]string{"first mark", "second mark", "third mark", "fourth mark", "fifth mark", "sixth mark", "seventh mark"}
 
 // markLines is a line for each mark on either side: so many parts from the start,
-// after what is kept flat, if anything is.
-func markLines(marks []Mark, part Mark, full, edge string, flat units.Length) []ticket.Line {
+// after what lies before the first part, if anything does.
+func markLines(marks []Mark, part Mark, full, edge string, before Mark, name string) []ticket.Line {
 	if len(marks) > len(markNames) {
 		return nil
 	}
-	line := func(label string, at, part units.Length, k int) ticket.Line {
+	line := func(label string, at, part, before units.Length, k int) ticket.Line {
 		terms := []ticket.Term{ticket.Add(part, "one part"), ticket.Multiply(k, "")}
-		if !flat.IsZero() {
-			terms = append(terms, ticket.Add(flat, "kept flat"))
+		if !before.IsZero() {
+			terms = append(terms, ticket.Add(before, name))
 		}
 		return ticket.Sum(label, at, terms...)
 	}
 	var lines []ticket.Line
 	for k, m := range marks {
-		lines = append(lines, line(markNames[k]+full, m.Full, part.Full, k+1), line(markNames[k]+edge, m.Edge, part.Edge, k+1))
+		lines = append(lines, line(markNames[k]+full, m.Full, part.Full, before.Full, k+1), line(markNames[k]+edge, m.Edge, part.Edge, before.Edge, k+1))
 	}
 	return lines
 }

@@ -15,5 +15,6 @@ func Nouns() []noun.Entry {
 		noun.Of[Strip]("gather.strip"),
 		noun.Of[Ruffle]("gather.ruffle"),
 		noun.Of[Cuff]("gather.cuff"),
+		noun.Of[Band]("gather.band"),
 	)
 }

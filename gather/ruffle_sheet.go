@@ -138,7 +138,7 @@ func (p RufflePlan) working() []ticket.Line {
 	}
 	lines := append(p.Strip.working(), ticket.Sum("depth as cut", p.CutDepth, depth...), outer, p.outerFullness(),
 		ticket.Sum("gathering row from the raw edge", p.Row, ticket.Add(r.Allowance, "allowance"), ticket.Less(r.Inside, "inside the seam")))
-	lines = append(lines, markLines(p.Marks, Mark{p.StripPart, p.EdgePart}, " on the strip", " on the edge", units.Length{})...)
+	lines = append(lines, markLines(p.Marks, Mark{p.StripPart, p.EdgePart}, " on the strip", " on the edge", Mark{}, "")...)
 	if !p.Clear.IsZero() || p.Crowded {
 		lines = append(lines, ticket.Sum("nearest that a join comes to a mark", p.Clear))
 	}

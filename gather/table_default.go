@@ -14,6 +14,10 @@ const (
 	foldPast      = "fold past the seam"
 	oneRow        = "one row, hidden by the seam"
 	quarters      = "quarters"
+	bandEase      = "ease of a waistband"
+	underlap      = "underlap of a waistband"
+	gatherStitch  = "gathering stitch"
+	easeLimit     = "limit of ease before gathers"
 )
 
 // A DefaultRow is what something is taken to be where it is not given.
@@ -36,6 +40,12 @@ var defaultRows = [...]DefaultRow{
 	{Of: foldPast, Tape: units.MetricTape, Length: millimetres(3), Cite: source.Practise(foldPast)},
 	{Of: oneRow, Count: 1, Cite: source.Practise(oneRow)},
 	{Of: quarters, Count: 4, Cite: source.Practise(quarters)},
+	{Of: bandEase, Tape: units.InchTape, Length: eighths(4), Cite: source.Cite{For: bandEase, ID: costume, Place: girths, Known: source.Read}},
+	{Of: bandEase, Tape: units.MetricTape, Length: millimetres(10), Cite: source.Practise(bandEase)},
+	{Of: underlap, Tape: units.InchTape, Length: eighths(8), Cite: source.Cite{For: underlap, ID: "cotton-dress-bulletin", Place: "make the skirt band", Known: source.Read}},
+	{Of: underlap, Tape: units.MetricTape, Length: millimetres(40), Cite: source.Cite{For: underlap, ID: "waist-band-course", Place: "steps 1 to 3", Known: source.Read}},
+	{Of: gatherStitch, Length: millimetres(4), Cite: source.Cite{For: gatherStitch, ID: "gathering-stitch-glossary", Known: source.Read}},
+	{Of: easeLimit, Tape: units.MetricTape, Length: millimetres(50), Cite: source.Practise(easeLimit)},
 }
 
 // Defaults yields every default of this package.
