@@ -83,7 +83,7 @@ func ExampleHole_Plan() {
 	fmt.Println("assumed:", p.Assumed)
 	// Output:
 	// 87/160 in cut 9/16 in from 5 7/8 in to 6 7/16 in <nil>
-	// assumed: outline step reach
+	// assumed: [outline step reach]
 }
 
 // The ball buttons of the page's doublet pass the hole as half their girth.

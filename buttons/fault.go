@@ -2,7 +2,6 @@ package buttons
 
 import (
 	"strconv"
-	"strings"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
@@ -68,16 +67,14 @@ func unused(a *fault.Audit, path string, l units.Length, why string) {
 
 // chosen collects the names of fields filled with a default, and joins them once.
 type chosen struct {
-	names [4]string
-	n     int
+	names []string
 }
 
 func (c *chosen) add(name string) {
-	c.names[c.n] = name
-	c.n++
+	c.names = append(c.names, name)
 }
 
-func (c *chosen) fields() ticket.Fields { return ticket.Fields(strings.Join(c.names[:c.n], " ")) }
+func (c *chosen) fields() []string { return c.names }
 
 // eighth is the default for how far a hole reaches past the button's place, and
 // sixteenth the default mark of the tape: see [Spacings].

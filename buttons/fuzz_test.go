@@ -3,6 +3,7 @@ package buttons_test
 import (
 	"encoding/binary"
 	"errors"
+	"reflect"
 	"testing"
 
 	"example.com/clothyard/buttons"
@@ -76,20 +77,20 @@ func FuzzSpec(f *testing.F) {
 		case 0:
 			r := buttons.Row{First: b.length(), Last: b.length(), Count: b.int(), Gap: b.length(), MinGap: b.length(), MaxGap: b.length(), Step: b.length(), Have: b.int(), Months: b.int()}
 			p, err := r.Plan()
-			if !faulty(t, err, p == (buttons.RowPlan{})) {
+			if !faulty(t, err, reflect.DeepEqual(p, buttons.RowPlan{})) {
 				checkRow(t, p)
 			}
 		case 1:
 			h := buttons.Hole{Diameter: b.length(), Thickness: b.length(), Outline: buttons.Outline(b.byte() % 4), Ease: b.length(), Step: b.length(),
 				Setting: buttons.Setting(b.byte() % 4), Place: b.length(), Reach: b.length()}
 			p, err := h.Plan()
-			if !faulty(t, err, p == (buttons.HolePlan{})) {
+			if !faulty(t, err, reflect.DeepEqual(p, buttons.HolePlan{})) {
 				checkHole(t, p)
 			}
 		case 2:
 			l := buttons.Lap{Lap: b.length(), Hole: b.length(), Diameter: b.length(), Topstitch: b.length(), Setting: buttons.Setting(b.byte() % 4), Reach: b.length()}
 			p, err := l.Plan()
-			if !faulty(t, err, p == (buttons.LapPlan{})) {
+			if !faulty(t, err, reflect.DeepEqual(p, buttons.LapPlan{})) {
 				checkLap(t, p)
 			}
 		default:

@@ -3,7 +3,6 @@ package buttons
 import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
 )
 
 // A Hole is a buttonhole for one button. The cut is the diameter and the
@@ -27,8 +26,8 @@ type Hole struct {
 
 // A HolePlan is a buttonhole worked out. It is comparable.
 type HolePlan struct {
-	Spec    Hole          `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields filled with a default
+	Spec    Hole     `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields filled with a default
 
 	Exact units.Near   `json:"exact,omitzero"` // what the button and Ease need; exact for a flat button, within 1/1000 mm for a ball
 	Cut   units.Length `json:"cut,omitzero"`   // Exact rounded up to Step
@@ -54,7 +53,7 @@ func (h Hole) Solve() (Hole, error) {
 }
 
 // fill looks at each field and fills the defaults.
-func (h Hole) fill() (Hole, ticket.Fields, error) {
+func (h Hole) fill() (Hole, []string, error) {
 	var a fault.Audit
 	var assumed chosen
 	a.Need("diameter", h.Diameter)

@@ -5,7 +5,6 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
 )
 
 // A Lap is the front past the centre line, with the hole and the topstitching in
@@ -22,8 +21,8 @@ type Lap struct {
 
 // A LapPlan is a lap worked out. It is comparable.
 type LapPlan struct {
-	Spec    Lap           `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields filled with a default
+	Spec    Lap      `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields filled with a default
 
 	OuterEnd units.Length `json:"outerEnd,omitzero"` // of the hole nearer the edge; a vertical hole lies on the centre line with both
 	InnerEnd units.Length `json:"innerEnd,omitzero"` // of the hole farther from the edge
@@ -41,7 +40,7 @@ func (l Lap) Solve() (Lap, error) {
 	return l, err
 }
 
-func (l Lap) solve() (Lap, ticket.Fields, error) {
+func (l Lap) solve() (Lap, []string, error) {
 	var a fault.Audit
 	var assumed chosen
 	half := l.Diameter.DivInt(2)

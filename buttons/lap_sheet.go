@@ -1,6 +1,8 @@
 package buttons
 
 import (
+	"slices"
+
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -21,7 +23,7 @@ func (p LapPlan) Sheet() ticket.Sheet {
 	line := func(label string, result ticket.Amount, terms ...ticket.Term) {
 		sheet.Lines = append(sheet.Lines, ticket.Line{Label: label, Result: result, Terms: terms})
 	}
-	if p.Assumed.Has("lap") {
+	if slices.Contains(p.Assumed, "lap") {
 		r := defaultLap()
 		line("lap, by the rule assumed", lap,
 			ticket.Term{Amount: ticket.Long(s.Diameter), Name: "diameter"},

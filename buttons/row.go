@@ -5,7 +5,6 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
 )
 
 // A Row is a row of buttons with equal gaps, from the first place to the last.
@@ -49,9 +48,9 @@ func (r Row) Solve() (Row, error) {
 	return r, err
 }
 
-func (r Row) solve() (Row, ticket.Fields, error) {
+func (r Row) solve() (Row, []string, error) {
 	if err := r.audit(); err != nil {
-		return r, "", err
+		return r, nil, err
 	}
 	var a fault.Audit
 	given := r
@@ -76,7 +75,7 @@ func (r Row) solve() (Row, ticket.Fields, error) {
 		a.Fault("step", assumedText(r.Step, given.Step.IsZero()), "at most "+r.Gap.String()+" (the gap, or two places share a mark)", fault.Range)
 	}
 	if a.Failed() {
-		return r, "", a.Err()
+		return r, nil, a.Err()
 	}
 	return r, assumed.fields(), nil
 }

@@ -5,13 +5,12 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
 )
 
 // A RowPlan is where the buttons of a [Row] go. It is comparable.
 type RowPlan struct {
-	Spec    Row           `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields filled with a default
+	Spec    Row      `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields filled with a default
 
 	Span units.Length `json:"span,omitzero"` // from the first place to the last; zero for a single button
 	Gap  units.Length `json:"gap,omitzero"`  // from one exact place to the next; zero for a single button

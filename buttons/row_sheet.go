@@ -79,7 +79,7 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		source.Cite{For: "equal division", ID: "new-dressmaker", Place: "chapter on buttonholes", Known: source.Read},
 		source.Cite{For: "length of the shank", ID: "garment-course-fasteners", Place: "page 27312", Known: source.Read},
 		source.Practise("places read to the tape one by one from one end"))
-	if p.Assumed != "" {
+	if len(p.Assumed) > 0 {
 		sheet.Sources = append(sheet.Sources, source.Practise("what is assumed"))
 	}
 	sheet.Sources = childCites(sheet.Sources, s.Months)

@@ -1,6 +1,8 @@
 package buttons_test
 
 import (
+	"slices"
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -70,11 +72,11 @@ func TestRowSolve(t *testing.T) {
 				t.Error(d)
 			}
 			p, err := c.given.Plan()
-			if err != nil || p.Spec != got || p.Assumed != "from step" {
+			if err != nil || p.Spec != got || !slices.Equal(p.Assumed, []string{"from", "step"}) {
 				t.Errorf("plan of %v, assumed %q, %v", p.Spec, p.Assumed, err)
 			}
 			again, err := got.Plan()
-			if err != nil || again.Spec != got || again.Assumed != "" {
+			if err != nil || again.Spec != got || len(again.Assumed) > 0 {
 				t.Errorf("solved again: %v, assumed %q, %v", again.Spec, again.Assumed, err)
 			}
 		})
@@ -176,7 +178,7 @@ func TestHoleBall(t *testing.T) {
 	if lo, hi := p.Exact.Bounds(); lo.Less(long("0.8166 in")) || long("0.8167 in").Less(hi) {
 		t.Errorf("between %v and %v", lo, hi)
 	}
-	if p.Cut != long("7/8 in") || p.Assumed != "step" || p.Start != (units.Length{}) {
+	if p.Cut != long("7/8 in") || !slices.Equal(p.Assumed, []string{"step"}) || p.Start != (units.Length{}) {
 		t.Errorf("cut %v, assumed %q, start %v", p.Cut, p.Assumed, p.Start)
 	}
 }
@@ -191,7 +193,7 @@ func TestHoleDefaults(t *testing.T) {
 	if d := cmp.Diff(want, p.Spec, same); d != "" {
 		t.Error(d)
 	}
-	if p.Assumed != "thickness outline step reach" || p.Cut != long("5/8 in") || p.Start != long("-1/8 in") || p.End != long("1/2 in") {
+	if !slices.Equal(p.Assumed, []string{"thickness", "outline", "step", "reach"}) || p.Cut != long("5/8 in") || p.Start != long("-1/8 in") || p.End != long("1/2 in") {
 		t.Errorf("%+v", p)
 	}
 	if s, err := p.Spec.Solve(); err != nil || s != p.Spec {
@@ -288,7 +290,7 @@ func TestStockAssumed(t *testing.T) {
 	} {
 		places := []buttons.Placement{c.given}
 		p, err := buttons.Stock{Have: 2, Places: places}.Plan()
-		if err != nil || string(p.Assumed) != c.want || p.Spec.Places[0] != (buttons.Placement{Count: 2, Times: 1, Least: 1}) {
+		if err != nil || strings.Join(p.Assumed, " ") != c.want || p.Spec.Places[0] != (buttons.Placement{Count: 2, Times: 1, Least: 1}) {
 			t.Errorf("%+v: assumed %q, solved %+v, %v", c.given, p.Assumed, p.Spec.Places, err)
 		}
 		if places[0] != c.given {

@@ -5,7 +5,6 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
 )
 
 // A Placement is a set of places that need buttons alike, such as the cuffs.
@@ -39,8 +38,8 @@ const maxSearch = 20_000
 
 // A StockPlan is the count of a [Stock].
 type StockPlan struct {
-	Spec    Stock         `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // Places.Times, Places.Least: one name for all the placements
+	Spec    Stock    `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // Places.Times, Places.Least: one name for all the placements
 
 	Need  int `json:"need,omitzero"`  // buttons drafted in all
 	Short int `json:"short,omitzero"` // how many are wanting; zero if there are enough
@@ -60,14 +59,14 @@ func (s Stock) Solve() (Stock, error) {
 	return s, err
 }
 
-func (s Stock) solve() (Stock, ticket.Fields, error) {
+func (s Stock) solve() (Stock, []string, error) {
 	if err := s.audit(); err != nil {
-		return s, "", err
+		return s, nil, err
 	}
 	times := slices.ContainsFunc(s.Places, func(p Placement) bool { return p.Times == 0 })
 	least := slices.ContainsFunc(s.Places, func(p Placement) bool { return p.Least == 0 })
 	if !times && !least {
-		return s, "", nil
+		return s, nil, nil
 	}
 	s.Places = slices.Clone(s.Places)
 	for i := range s.Places {
@@ -76,11 +75,11 @@ func (s Stock) solve() (Stock, ticket.Fields, error) {
 	}
 	switch {
 	case !times:
-		return s, "places.least", nil
+		return s, []string{"places.least"}, nil
 	case !least:
-		return s, "places.times", nil
+		return s, []string{"places.times"}, nil
 	}
-	return s, "places.times places.least", nil
+	return s, []string{"places.times", "places.least"}, nil
 }
 
 func (s Stock) audit() error {

@@ -33,7 +33,7 @@ func (p CuffPlan) Sheet() ticket.Sheet {
 	}
 	return ticket.Sheet{
 		Title:   "A sleeve gathered into its cuff",
-		Assumed: fields(p.Assumed),
+		Assumed: p.Assumed,
 		Lines:   p.working(),
 		Steps: []ticket.Step{
 			{Do: "Cut the cuff to its length", At: ticket.Long(p.CutLength), From: "one end to the other", Note: "left and right cuffs are a mirrored pair: lay and mark them so"},

@@ -23,7 +23,7 @@ func (p RufflePlan) Sheet() ticket.Sheet {
 	steps = append(steps, p.ends()...)
 	steps = append(steps, p.gathering()...)
 	return ticket.Sheet{
-		Title: title, Steps: steps, Lines: p.working(), Assumed: fields(p.Assumed), Cautions: p.cautions(),
+		Title: title, Steps: steps, Lines: p.working(), Assumed: p.Assumed, Cautions: p.cautions(),
 		Sources: []source.Cite{
 			citeGathers(), citeQuarters(), usual(rowInside, r.Tape).Cite,
 			source.Practise("a line beside a curve is longer or shorter by distance times turning"),

@@ -4,7 +4,6 @@ import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
-	"example.com/clothyard/units/ticket"
 )
 
 // What the defaults are of: the names of the rows of [Defaults].
@@ -89,13 +88,4 @@ func checkTape(a *fault.Audit, t units.Tape) {
 	if t != 0 {
 		t.Check(a, "tape")
 	}
-}
-
-// fields are the names of the fields that were assumed, for a sheet.
-func fields(names []string) ticket.Fields {
-	var f ticket.Fields
-	for _, name := range names {
-		f = f.With(name)
-	}
-	return f
 }

@@ -13,7 +13,7 @@ const decides = "the law and the standards of the place decide, with the workroo
 // it passes [ticket.Line.Check].
 func (p CasingPlan) Sheet() ticket.Sheet {
 	s := p.Spec
-	sheet := ticket.Sheet{Title: "Casing", Assumed: fields(p.Assumed)}
+	sheet := ticket.Sheet{Title: "Casing", Assumed: p.Assumed}
 	if !s.Kind.Valid() {
 		return sheet
 	}

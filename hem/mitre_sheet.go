@@ -11,7 +11,7 @@ import (
 // Sheet is how the mitre is marked, stitched and turned, with the working. Every
 // line of it passes [ticket.Line.Check].
 func (p MitrePlan) Sheet() ticket.Sheet {
-	sheet := ticket.Sheet{Title: "Mitred corner", Assumed: fields(p.Assumed)}
+	sheet := ticket.Sheet{Title: "Mitred corner", Assumed: p.Assumed}
 	if p.Spec.A.Depth.IsZero() {
 		return sheet
 	}
@@ -110,7 +110,7 @@ func (p MitrePlan) cautions() []ticket.Caution {
 
 func (p MitrePlan) sources() []source.Cite {
 	cs := make([]source.Cite, 0, 6)
-	if slices.Contains(p.Assumed, "b") {
+	if slices.Contains(p.Assumed, "b.first") || slices.Contains(p.Assumed, "b.depth") {
 		cs = append(cs, source.Practise("both hems alike"))
 	}
 	if slices.Contains(p.Assumed, "trim") {

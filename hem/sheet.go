@@ -2,7 +2,6 @@ package hem
 
 import (
 	"slices"
-	"strings"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
@@ -20,7 +19,7 @@ var (
 // Sheet is the work in steps, the working, and what it rests on. Every line of
 // the working passes [ticket.Line.Check].
 func (p Plan) Sheet() ticket.Sheet {
-	s := ticket.Sheet{Title: p.title(), Assumed: fields(p.Assumed)}
+	s := ticket.Sheet{Title: p.title(), Assumed: p.Assumed}
 	if !p.Spec.Kind.Valid() {
 		return s
 	}
@@ -32,7 +31,6 @@ func (p Plan) Sheet() ticket.Sheet {
 }
 
 // fields is the names of the fields assumed, as a sheet has them.
-func fields(assumed []string) ticket.Fields { return ticket.Fields(strings.Join(assumed, " ")) }
 
 func (p Plan) title() string {
 	switch p.Spec.Kind {

@@ -11,7 +11,7 @@ import (
 // line of it passes [ticket.Line.Check].
 func (p TucksPlan) Sheet() ticket.Sheet {
 	s := p.Spec
-	sheet := ticket.Sheet{Title: "Tucks", Assumed: fields(p.Assumed)}
+	sheet := ticket.Sheet{Title: "Tucks", Assumed: p.Assumed}
 	if !s.Kind.Valid() {
 		return sheet
 	}

@@ -1,35 +1,9 @@
 package seam
 
-import "example.com/clothyard/units/ticket"
+// assumptions collects the names of the fields that a default filled, in the order of
+// the fields.
+type assumptions struct{ names []string }
 
-// assumptions collects the names of the fields that a default filled, in the
-// order of the fields, and takes memory once.
-type assumptions struct {
-	names [8]string
-	n     int
-}
+func (s *assumptions) add(name string) { s.names = append(s.names, name) }
 
-func (s *assumptions) add(name string) {
-	if s.n < len(s.names) {
-		s.names[s.n] = name
-		s.n++
-	}
-}
-
-func (s *assumptions) list() ticket.Fields {
-	switch s.n {
-	case 0:
-		return ""
-	case 1:
-		return ticket.Fields(s.names[0])
-	}
-	var space [128]byte
-	b := space[:0]
-	for i, name := range s.names[:s.n] {
-		if i > 0 {
-			b = append(b, ' ')
-		}
-		b = append(b, name...)
-	}
-	return ticket.Fields(b)
-}
+func (s *assumptions) list() []string { return s.names }

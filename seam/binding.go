@@ -56,8 +56,8 @@ type Binding struct {
 
 // A BindingPlan is what the strip comes to. It is comparable.
 type BindingPlan struct {
-	Spec    Binding       `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
+	Spec    Binding  `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
 	Width units.Near `json:"width,omitzero"` // to be cut, square to the strip
 	Bare  units.Near `json:"bare,omitzero"`  // the same without Give

@@ -26,7 +26,7 @@ func ExampleSpec_Plan_french() {
 	// Output:
 	// each ply gives up 7/16 in and keeps 3/16 in
 	// each side seam makes the body 3/8 in bigger
-	// trim to 1/8 in and assumed: draftedUnder cut cutUnder trim
+	// trim to 1/8 in and assumed: [draftedUnder cut cutUnder trim]
 }
 
 // The page's doublet has an inlay of 1 in on its back, for next year's page.

@@ -3,6 +3,7 @@ package seam_test
 import (
 	"errors"
 	"math"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -119,7 +120,7 @@ func TestFaults(t *testing.T) {
 		if got := faultPaths(t, err); got != c.paths || !errors.Is(err, c.err) {
 			t.Errorf("%s: faults of %s, want %s, %v; got\n%v", c.why, got, c.paths, c.err, err)
 		}
-		if p != (seam.Plan{}) {
+		if !reflect.DeepEqual(p, seam.Plan{}) {
 			t.Errorf("%s: a plan beside the faults", c.why)
 		}
 		if _, err := c.spec.Solve(); err == nil {

@@ -23,12 +23,12 @@ type Favour struct {
 
 // A FavourPlan is the under piece. It is comparable.
 type FavourPlan struct {
-	Spec    Favour        `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
-	Shorter units.Length  `json:"shorter,omitzero"` // how much shorter its outside edge comes out: Bend x By; less than zero is longer
-	Under   units.Length  `json:"under,omitzero"`   // its outside edge: Edge less Shorter; zero where Edge is not given
-	Row     RowPlan       `json:"row,omitzero"`     // the understitching that holds it
-	Corner  units.Length  `json:"corner,omitzero"`  // how far before a corner the understitching stops: 1 in, common practice
+	Spec    Favour       `json:"spec,omitzero"`    // as solved
+	Assumed []string     `json:"assumed,omitzero"` // the fields of Spec filled with a default
+	Shorter units.Length `json:"shorter,omitzero"` // how much shorter its outside edge comes out: Bend x By; less than zero is longer
+	Under   units.Length `json:"under,omitzero"`   // its outside edge: Edge less Shorter; zero where Edge is not given
+	Row     RowPlan      `json:"row,omitzero"`     // the understitching that holds it
+	Corner  units.Length `json:"corner,omitzero"`  // how far before a corner the understitching stops: 1 in, common practice
 }
 
 // Plan works out the under piece. The faults are [fault.Faults].
@@ -40,7 +40,7 @@ func (f Favour) Plan() (FavourPlan, error) {
 	}
 	p := FavourPlan{Corner: units.Inch.Of(1)}
 	if f.By.IsZero() {
-		f.By, p.Assumed = inch(1, 16), "by"
+		f.By, p.Assumed = inch(1, 16), []string{"by"}
 		if f.Thick {
 			f.By = inch(1, 8)
 		}

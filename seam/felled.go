@@ -1,6 +1,8 @@
 package seam
 
 import (
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -84,7 +86,7 @@ func (p Plan) felledSheet(sh *ticket.Sheet) {
 		return
 	}
 	sh.Sources = append(sh.Sources, source.Cite{For: "trim of the under ply", ID: "clothing-construction-handbook", Known: source.Read})
-	if p.Assumed.Has("second") && p.Turned == s.Second {
+	if slices.Contains(p.Assumed, "second") && p.Turned == s.Second {
 		sh.Sources = append(sh.Sources, source.Cite{For: "half of the allowance turned in", ID: "tablecloth-seams-thread", Known: source.Read})
 	}
 	for i := range enclosed {

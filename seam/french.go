@@ -1,6 +1,8 @@
 package seam
 
 import (
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -129,7 +131,7 @@ func (p Plan) frenchSheet(sh *ticket.Sheet) {
 	sh.Sources = append(sh.Sources,
 		source.Cite{For: "trim before the second pass", ID: "extension-french-seam-sheet", Known: source.Read},
 		source.Practise("the clearance inside the second pass, and the turn of cloth"))
-	if p.Assumed.Has("first") && p.Assumed.Has("second") && s.First == s.Second {
+	if slices.Contains(p.Assumed, "first") && slices.Contains(p.Assumed, "second") && s.First == s.Second {
 		sh.Sources = append(sh.Sources, source.Cite{For: "half of the allowance for each pass", ID: "seam-finishing-methods", Known: source.Read})
 	}
 	for i := range enclosed {

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
 )
 
 // A Kind is a way of seaming two plies. The zero value, [NoKind], is not given,
@@ -195,21 +194,12 @@ func (k Kind) Reads(name string) bool {
 
 func (k Kind) reads(f field) bool { return kindFields[k]&f != 0 }
 
-// list names the fields of f, in the order of the [Spec], in one allocation.
-func (f field) list() ticket.Fields {
-	if f == 0 {
-		return ""
-	}
-	var b [160]byte
-	out := b[:0]
+// list names the fields of f, in the order of the [Spec].
+func (f field) list() (names []string) {
 	for i, n := range fieldNames {
-		if f&(1<<i) == 0 {
-			continue
+		if f&(1<<i) != 0 {
+			names = append(names, n)
 		}
-		if len(out) > 0 {
-			out = append(out, ' ')
-		}
-		out = append(out, n...)
 	}
-	return ticket.Fields(out)
+	return names
 }

@@ -1,6 +1,8 @@
 package seam
 
 import (
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -75,7 +77,7 @@ func (p Plan) lappedSheet(sh *ticket.Sheet) {
 		ticket.Step{Do: "Stitch from the right side", At: ticket.Long(s.Row), From: "the fold"},
 		ticket.Step{Do: "Press the seam", Press: "from the wrong side"})
 	p.finish(sh)
-	if p.Assumed.Has("row") {
+	if slices.Contains(p.Assumed, "row") {
 		sh.Sources = append(sh.Sources, source.Cite{For: "the row along the fold", ID: "edge-stitch-note", Known: source.Read})
 	}
 	sh.Sources = append(sh.Sources, source.Practise("the fold laid on the stitching line of the under ply"))

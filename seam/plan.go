@@ -2,7 +2,6 @@ package seam
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
 )
 
 // A Side is one ply of a seam: all from the drafted stitching line or from the
@@ -26,8 +25,8 @@ type Side struct {
 
 // A Plan is what a seam comes to. It is comparable.
 type Plan struct {
-	Spec    Spec          `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
+	Spec    Spec     `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
 	Upper Side `json:"upper,omitzero"` // the upper ply
 	Under Side `json:"under,omitzero"` // the under ply

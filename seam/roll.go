@@ -25,10 +25,10 @@ type Roll struct {
 
 // A RollPlan is what the bend takes. It is comparable.
 type RollPlan struct {
-	Spec    Roll          `json:"spec,omitzero"`    // as given
-	Assumed ticket.Fields `json:"assumed,omitzero"` // always empty: a roll has no default
-	Shorter units.Near    `json:"shorter,omitzero"` // how much shorter the inner layer must be, or longer the outer
-	Inner   units.Near    `json:"inner,omitzero"`   // Length less Shorter; zero where Length is not given
+	Spec    Roll       `json:"spec,omitzero"`    // as given
+	Assumed []string   `json:"assumed,omitzero"` // always empty: a roll has no default
+	Shorter units.Near `json:"shorter,omitzero"` // how much shorter the inner layer must be, or longer the outer
+	Inner   units.Near `json:"inner,omitzero"`   // Length less Shorter; zero where Length is not given
 
 	// Flat is what one flat fold of a cloth as thick as Apart takes from each side
 	// of it, (pi/2 - 1)/2 of the thickness: less than a third, and ignored in a

@@ -1,6 +1,8 @@
 package seam
 
 import (
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -39,8 +41,8 @@ type Row struct {
 
 // A RowPlan is where the row runs. It is comparable.
 type RowPlan struct {
-	Spec    Row           `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
+	Spec    Row      `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
 	FromRaw units.Length `json:"fromRaw,omitzero"` // from the raw edge as cut, for a row in the allowance; else zero
 	Beyond  units.Length `json:"beyond,omitzero"`  // from the row to the end of Layer, or to the trimmed edge; zero where neither was given, less than zero where the row misses it
@@ -224,7 +226,7 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		warn("The row runs through what it must clear: move one of them, or turn a buttonhole to lie along the row.")
 	}
 	sh.Sources = append(sh.Sources, r.Kind.cite(), straightnessCite())
-	if p.Assumed.Has("allowance") {
+	if slices.Contains(p.Assumed, "allowance") {
 		sh.Sources = append(sh.Sources, standardCite())
 	}
 	return sh

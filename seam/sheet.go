@@ -1,6 +1,8 @@
 package seam
 
 import (
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
@@ -219,7 +221,7 @@ func (p Plan) tight(sh *ticket.Sheet, under string) {
 
 // cites are the sources of the allowances assumed.
 func (p Plan) cites(sh *ticket.Sheet) {
-	if p.Assumed.Has("drafted") {
+	if slices.Contains(p.Assumed, "drafted") {
 		sh.Sources = append(sh.Sources, standardCite())
 	}
 	sh.Sources = append(sh.Sources, straightnessCite())

@@ -1,6 +1,8 @@
 package yardage
 
 import (
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -27,12 +29,12 @@ type Bias struct {
 
 // A BiasPlan is the square and what it yields.
 type BiasPlan struct {
-	Spec       Bias          `json:"spec,omitzero"`       // as solved
-	Assumed    ticket.Fields `json:"assumed,omitzero"`    // the fields filled with a default
-	ByArea     units.Length  `json:"byArea,omitzero"`     // Square x Square / Strip: more than any square yields
-	Length     units.Length  `json:"length,omitzero"`     // Square x (Square - 4 Seam) / Strip: what is left of it by the two joins, to be taken as about
-	Spare      units.Length  `json:"spare,omitzero"`      // Length less Wanted; zero if Wanted is not given
-	SideByArea units.Length  `json:"sideByArea,omitzero"` // the side that the rule of area alone asks; in steps; zero without Wanted or Step
+	Spec       Bias         `json:"spec,omitzero"`       // as solved
+	Assumed    []string     `json:"assumed,omitzero"`    // the fields filled with a default
+	ByArea     units.Length `json:"byArea,omitzero"`     // Square x Square / Strip: more than any square yields
+	Length     units.Length `json:"length,omitzero"`     // Square x (Square - 4 Seam) / Strip: what is left of it by the two joins, to be taken as about
+	Spare      units.Length `json:"spare,omitzero"`      // Length less Wanted; zero if Wanted is not given
+	SideByArea units.Length `json:"sideByArea,omitzero"` // the side that the rule of area alone asks; in steps; zero without Wanted or Step
 }
 
 // yield is the length of strip in a square of the side given.
@@ -135,11 +137,11 @@ func (s Bias) Plan() (BiasPlan, error) {
 	var p BiasPlan
 	if s.Seam.IsZero() {
 		s.Seam = units.Inch.Frac(1, 4)
-		p.Assumed = "seam"
+		p.Assumed = append(p.Assumed, "seam")
 	}
 	if s.Square.IsZero() && s.Step.IsZero() {
 		s.Step = biasStep()
-		p.Assumed = p.Assumed.With("step")
+		p.Assumed = append(p.Assumed, "step")
 	}
 	if !s.Step.IsZero() {
 		ok := !s.Step.MulInt(MaxSide).Less(s.Square)
@@ -147,7 +149,7 @@ func (s Bias) Plan() (BiasPlan, error) {
 			s.Square, ok = s.least(s.Seam)
 		}
 		if !ok {
-			s.beyond(&a, p.Assumed.Has("step"))
+			s.beyond(&a, slices.Contains(p.Assumed, "step"))
 			return BiasPlan{}, a.Err()
 		}
 		p.SideByArea, _ = s.least(units.Length{})
@@ -203,7 +205,7 @@ func (p BiasPlan) Sheet() ticket.Sheet {
 	sh.Sources = append(make([]source.Cite, 0, 3),
 		source.Cite{For: "the figure by area", ID: srcBiasPage, Known: source.Read},
 		source.Cite{For: "that a square yields less than its area", ID: srcContinuousBias, Known: source.Read})
-	if p.Assumed != "" {
+	if len(p.Assumed) > 0 {
 		sh.Sources = append(sh.Sources, source.Practise("the seam and the step assumed"))
 	}
 	return sh

@@ -1,6 +1,8 @@
 package yardage
 
 import (
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -36,18 +38,18 @@ type Panels struct {
 
 // A PanelsPlan is the widths joined and the cloth for them.
 type PanelsPlan struct {
-	Spec     Panels        `json:"spec,omitzero"`     // as solved
-	Assumed  ticket.Fields `json:"assumed,omitzero"`  // the fields filled with a default
-	Joins    int           `json:"joins,omitzero"`    // how many joins between the widths
-	Flat     units.Length  `json:"flat,omitzero"`     // the joined width between the side edges as finished, not gathered
-	Made     units.Ratio   `json:"made,omitzero"`     // the fullness made: Flat to Cover; zero if Cover is not known
-	Cut      units.Length  `json:"cut,omitzero"`      // one drop before repeats: Drop and Hems
-	Repeats  int           `json:"repeats,omitzero"`  // whole repeats in a drop; zero for plain cloth
-	Drop     units.Length  `json:"drop,omitzero"`     // one drop as cut, in whole repeats
-	Waste    units.Length  `json:"waste,omitzero"`    // what is cut off each drop
-	Extra    units.Length  `json:"extra,omitzero"`    // added once to the order: Starts repeats, and half a repeat if a half drop needs it
-	Length   units.Length  `json:"length,omitzero"`   // the cloth for it all, to be the Need of a [Purchase] with no Repeat
-	ByAdding units.Length  `json:"byAdding,omitzero"` // the other rule in print, a repeat added to every drop; zero for plain cloth
+	Spec     Panels       `json:"spec,omitzero"`     // as solved
+	Assumed  []string     `json:"assumed,omitzero"`  // the fields filled with a default
+	Joins    int          `json:"joins,omitzero"`    // how many joins between the widths
+	Flat     units.Length `json:"flat,omitzero"`     // the joined width between the side edges as finished, not gathered
+	Made     units.Ratio  `json:"made,omitzero"`     // the fullness made: Flat to Cover; zero if Cover is not known
+	Cut      units.Length `json:"cut,omitzero"`      // one drop before repeats: Drop and Hems
+	Repeats  int          `json:"repeats,omitzero"`  // whole repeats in a drop; zero for plain cloth
+	Drop     units.Length `json:"drop,omitzero"`     // one drop as cut, in whole repeats
+	Waste    units.Length `json:"waste,omitzero"`    // what is cut off each drop
+	Extra    units.Length `json:"extra,omitzero"`    // added once to the order: Starts repeats, and half a repeat if a half drop needs it
+	Length   units.Length `json:"length,omitzero"`   // the cloth for it all, to be the Need of a [Purchase] with no Repeat
+	ByAdding units.Length `json:"byAdding,omitzero"` // the other rule in print, a repeat added to every drop; zero for plain cloth
 }
 
 func (s Panels) audit(a *fault.Audit) {
@@ -133,7 +135,7 @@ func (s Panels) taken(n int) units.Length {
 func (s Panels) sewable(n int) bool { return s.taken(n).Less(s.Width) }
 
 // join fills the seam and the number of widths.
-func (s Panels) join(a *fault.Audit) (Panels, ticket.Fields) {
+func (s Panels) join(a *fault.Audit) (Panels, []string) {
 	given := s
 	if s.Seam.IsZero() && !s.Butted {
 		s.Seam = joinDefault()
@@ -150,9 +152,9 @@ func (s Panels) join(a *fault.Audit) (Panels, ticket.Fields) {
 	}
 	if s.Widths == 1 || !given.Seam.IsZero() || s.Butted {
 		s.Seam = given.Seam
-		return s, ""
+		return s, nil
 	}
-	return s, "seam"
+	return s, []string{"seam"}
 }
 
 // narrow records a width of which nothing is left. The limit is a width that does.
@@ -274,7 +276,7 @@ func (p PanelsPlan) Sheet() ticket.Sheet {
 		ticket.CutCare(),
 	}
 	sh.Sources = append(make([]source.Cite, 0, 5), source.Cite{For: "whole widths", ID: srcDrapery, Known: source.Read})
-	if p.Assumed.Has("seam") {
+	if slices.Contains(p.Assumed, "seam") {
 		r := joinRows[0]
 		sh.Sources = append(sh.Sources, source.Cite{For: "the seam of a join", ID: r.source, Known: r.known})
 	}

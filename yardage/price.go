@@ -1,6 +1,8 @@
 package yardage
 
 import (
+	"slices"
+
 	"github.com/shopspring/decimal"
 
 	"example.com/clothyard/units"
@@ -36,7 +38,7 @@ type Price struct {
 // the methods of decimal.Decimal, not with ==.
 type PricePlan struct {
 	Spec    Price           `json:"spec,omitzero"`    // as given
-	Assumed ticket.Fields   `json:"assumed,omitzero"` // the fields filled with a default
+	Assumed []string        `json:"assumed,omitzero"` // the fields filled with a default
 	Units   units.Ratio     `json:"units,omitzero"`   // how many of Per the length is
 	Rate    units.Ratio     `json:"rate,omitzero"`    // Each as a number
 	Exact   units.Ratio     `json:"exact,omitzero"`   // the amount, not rounded
@@ -101,7 +103,7 @@ func (s Price) Plan() (PricePlan, error) {
 	a.Text("currency", s.Currency)
 	if s.Coin.IsZero() {
 		s.Coin = units.RatioOf(1, 100)
-		p.Assumed = "coin"
+		p.Assumed = []string{"coin"}
 	}
 	places, ok := coinPlaces(s.Coin)
 	switch {
@@ -159,7 +161,7 @@ func (p PricePlan) Sheet() ticket.Sheet {
 		line("amount in whole coins", ticket.Times(charged), ticket.Term{Amount: ticket.Times(p.Exact), Name: "exact"}, rounded),
 		line("to pay", ticket.Price(p.Text())))
 	sh.Cautions = []ticket.Caution{{Text: "A till may round each item or only the whole bill, and tax may be in the price or not.", Refer: "the shop's own terms decide"}}
-	if p.Assumed.Has("coin") {
+	if slices.Contains(p.Assumed, "coin") {
 		sh.Sources = append(sh.Sources, source.Practise("the hundredth as the least amount charged"))
 	}
 	sh.Sources = append(sh.Sources, source.Cite{For: "the working", Known: source.Computed})

@@ -2,6 +2,7 @@ package yardage_test
 
 import (
 	"math/rand/v2"
+	"reflect"
 	"testing"
 
 	"github.com/shopspring/decimal"
@@ -96,7 +97,7 @@ func TestPanelsAreLeast(t *testing.T) {
 			t.Fatalf("%+v: drop %v of %v", s, p.Drop, p.Cut)
 		}
 		again, err := p.Spec.Plan()
-		if err != nil || again != p {
+		if err != nil || !reflect.DeepEqual(again, p) {
 			t.Fatalf("%+v: the solved spec plans to something else: %v", p.Spec, err)
 		}
 	}

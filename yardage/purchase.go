@@ -1,6 +1,8 @@
 package yardage
 
 import (
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -36,17 +38,17 @@ type Purchase struct {
 
 // A PurchasePlan is the length to buy and how it came about.
 type PurchasePlan struct {
-	Spec         Purchase      `json:"spec,omitzero"`         // as solved
-	Assumed      ticket.Fields `json:"assumed,omitzero"`      // the fields filled with a default
-	WashedRepeat units.Length  `json:"washedRepeat,omitzero"` // the repeat after washing; zero for plain cloth
-	Repeats      int           `json:"repeats,omitzero"`      // whole repeats bought, Starts included; zero for plain cloth
-	InRepeats    units.Length  `json:"inRepeats,omitzero"`    // the lay in whole washed repeats; the lay itself for plain cloth
-	Squared      units.Length  `json:"squared,omitzero"`      // with the ends: what must be there after washing
-	Unshrunk     units.Length  `json:"unshrunk,omitzero"`     // the same before washing: the least that does
-	Steps        units.Ratio   `json:"steps,omitzero"`        // how many of the counter's steps are bought, a whole number
-	Buy          units.Length  `json:"buy,omitzero"`          // what to ask for: whole steps of the counter
-	Surplus      units.Length  `json:"surplus,omitzero"`      // Buy less Unshrunk, never below zero
-	Washed       units.Length  `json:"washed,omitzero"`       // what Buy is expected to measure after washing
+	Spec         Purchase     `json:"spec,omitzero"`         // as solved
+	Assumed      []string     `json:"assumed,omitzero"`      // the fields filled with a default
+	WashedRepeat units.Length `json:"washedRepeat,omitzero"` // the repeat after washing; zero for plain cloth
+	Repeats      int          `json:"repeats,omitzero"`      // whole repeats bought, Starts included; zero for plain cloth
+	InRepeats    units.Length `json:"inRepeats,omitzero"`    // the lay in whole washed repeats; the lay itself for plain cloth
+	Squared      units.Length `json:"squared,omitzero"`      // with the ends: what must be there after washing
+	Unshrunk     units.Length `json:"unshrunk,omitzero"`     // the same before washing: the least that does
+	Steps        units.Ratio  `json:"steps,omitzero"`        // how many of the counter's steps are bought, a whole number
+	Buy          units.Length `json:"buy,omitzero"`          // what to ask for: whole steps of the counter
+	Surplus      units.Length `json:"surplus,omitzero"`      // Buy less Unshrunk, never below zero
+	Washed       units.Length `json:"washed,omitzero"`       // what Buy is expected to measure after washing
 }
 
 func (s Purchase) audit(a *fault.Audit) {
@@ -71,7 +73,7 @@ func (s Purchase) Plan() (PurchasePlan, error) {
 	p := PurchasePlan{InRepeats: s.Need}
 	if s.Counter.IsZero() {
 		s.Counter = counterDefault()
-		p.Assumed = "counter"
+		p.Assumed = []string{"counter"}
 	}
 	stay := left(s.Shrink)
 	if !s.Repeat.IsZero() {
@@ -129,7 +131,7 @@ func (p PurchasePlan) Sheet() ticket.Sheet {
 		sh.Cautions = []ticket.Caution{swatchCare(), ticket.IronCare(), ticket.CutCare()}
 	}
 	sh.Sources = make([]source.Cite, 0, 4)
-	if p.Assumed.Has("counter") {
+	if slices.Contains(p.Assumed, "counter") {
 		sh.Sources = append(sh.Sources, source.Cite{For: "the counter's step", ID: srcSchool, Place: "Amount of material for garments", Known: source.Read})
 	}
 	if !s.Shrink.IsZero() {

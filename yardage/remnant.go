@@ -70,19 +70,19 @@ type Remnant struct {
 
 // A RemnantPlan is what the remnant comes to.
 type RemnantPlan struct {
-	Spec        Remnant       `json:"spec,omitzero"`        // as given
-	Assumed     ticket.Fields `json:"assumed,omitzero"`     // always empty
-	Short       units.Length  `json:"short,omitzero"`       // Asked less Have: below zero where there is more than asked; zero if Asked is not given
-	ByArea      units.Length  `json:"byArea,omitzero"`      // Asked x AskedWidth / HaveWidth: an estimate that decides nothing; zero if not given
-	Washed      units.Length  `json:"washed,omitzero"`      // length expected after washing
-	Length      units.Length  `json:"length,omitzero"`      // length left after the ends: what can be laid on
-	WashedWidth units.Length  `json:"washedWidth,omitzero"` // width expected after washing
-	Width       units.Length  `json:"width,omitzero"`       // width left between the selvedges: what can be laid on
-	Spare       units.Length  `json:"spare,omitzero"`       // Length less Need: below zero where the lay is too long; zero if Need is not given
-	SpareWidth  units.Length  `json:"spareWidth,omitzero"`  // Width less NeedWidth; zero if NeedWidth is not given
-	LeastWashed units.Length  `json:"leastWashed,omitzero"` // the least length after washing that takes the lay; zero if Need is not given
-	Least       units.Length  `json:"least,omitzero"`       // the same before washing
-	Verdict     Verdict       `json:"verdict,omitzero"`     // what is known about whether it does
+	Spec        Remnant      `json:"spec,omitzero"`        // as given
+	Assumed     []string     `json:"assumed,omitzero"`     // always empty
+	Short       units.Length `json:"short,omitzero"`       // Asked less Have: below zero where there is more than asked; zero if Asked is not given
+	ByArea      units.Length `json:"byArea,omitzero"`      // Asked x AskedWidth / HaveWidth: an estimate that decides nothing; zero if not given
+	Washed      units.Length `json:"washed,omitzero"`      // length expected after washing
+	Length      units.Length `json:"length,omitzero"`      // length left after the ends: what can be laid on
+	WashedWidth units.Length `json:"washedWidth,omitzero"` // width expected after washing
+	Width       units.Length `json:"width,omitzero"`       // width left between the selvedges: what can be laid on
+	Spare       units.Length `json:"spare,omitzero"`       // Length less Need: below zero where the lay is too long; zero if Need is not given
+	SpareWidth  units.Length `json:"spareWidth,omitzero"`  // Width less NeedWidth; zero if NeedWidth is not given
+	LeastWashed units.Length `json:"leastWashed,omitzero"` // the least length after washing that takes the lay; zero if Need is not given
+	Least       units.Length `json:"least,omitzero"`       // the same before washing
+	Verdict     Verdict      `json:"verdict,omitzero"`     // what is known about whether it does
 }
 
 func (s Remnant) audit(a *fault.Audit) {

@@ -63,16 +63,16 @@ type Width struct {
 // A WidthPlan sets the printed chart and the area side by side. Neither proves
 // that the pieces fit: only a lay does.
 type WidthPlan struct {
-	Spec      Width         `json:"spec,omitzero"`      // as given
-	Assumed   ticket.Fields `json:"assumed,omitzero"`   // always empty
-	ByArea    units.Length  `json:"byArea,omitzero"`    // Asked x From / To, exact; an estimate, not a bound
-	HasGrid   bool          `json:"hasGrid,omitzero"`   // the chart has the row and both columns
-	GridRow   int           `json:"gridRow,omitzero"`   // the row of the chart, counted from 1; zero without one
-	ByGrid    units.Length  `json:"byGrid,omitzero"`    // the printed cell; zero without one
-	GridKnown source.Known  `json:"gridKnown,omitzero"` // Memory where either column, or how it was found, is from memory
-	Added     units.Length  `json:"added,omitzero"`     // the chart's allowance where Nap is set
-	Trusted   Trust         `json:"trusted,omitzero"`   // which of the two to go by
-	Guide     units.Length  `json:"guide,omitzero"`     // the trusted figure and Added
+	Spec      Width        `json:"spec,omitzero"`      // as given
+	Assumed   []string     `json:"assumed,omitzero"`   // always empty
+	ByArea    units.Length `json:"byArea,omitzero"`    // Asked x From / To, exact; an estimate, not a bound
+	HasGrid   bool         `json:"hasGrid,omitzero"`   // the chart has the row and both columns
+	GridRow   int          `json:"gridRow,omitzero"`   // the row of the chart, counted from 1; zero without one
+	ByGrid    units.Length `json:"byGrid,omitzero"`    // the printed cell; zero without one
+	GridKnown source.Known `json:"gridKnown,omitzero"` // Memory where either column, or how it was found, is from memory
+	Added     units.Length `json:"added,omitzero"`     // the chart's allowance where Nap is set
+	Trusted   Trust        `json:"trusted,omitzero"`   // which of the two to go by
+	Guide     units.Length `json:"guide,omitzero"`     // the trusted figure and Added
 }
 
 // Plan works out both figures.

@@ -44,13 +44,13 @@ type ZonePlan struct {
 
 // An EasingPlan is where the ease goes.
 type EasingPlan struct {
-	Spec    Easing        `json:"spec,omitzero"`    // as solved; a copy of the caller's Zones
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
-	Short   units.Length  `json:"short,omitzero"`   // the shorter edge: all zones
-	Ease    units.Length  `json:"ease,omitzero"`    // Long less Short
-	Per     units.Ratio   `json:"per,omitzero"`     // Ease for each unit of the zones that take any
-	Smooth  bool          `json:"smooth,omitzero"`  // every zone is within Limit
-	Zones   []ZonePlan    `json:"zones,omitzero"`   // in the order of the spec
+	Spec    Easing       `json:"spec,omitzero"`    // as solved; a copy of the caller's Zones
+	Assumed []string     `json:"assumed,omitzero"` // the fields of Spec filled with a default
+	Short   units.Length `json:"short,omitzero"`   // the shorter edge: all zones
+	Ease    units.Length `json:"ease,omitzero"`    // Long less Short
+	Per     units.Ratio  `json:"per,omitzero"`     // Ease for each unit of the zones that take any
+	Smooth  bool         `json:"smooth,omitzero"`  // every zone is within Limit
+	Zones   []ZonePlan   `json:"zones,omitzero"`   // in the order of the spec
 }
 
 // SleeveZones are the zones of an armhole, from the underarm over the front and
@@ -120,7 +120,7 @@ func (e Easing) Plan() (EasingPlan, error) {
 	}
 	p := EasingPlan{Short: all, Ease: ease, Smooth: true, Zones: make([]ZonePlan, len(e.Zones))}
 	if e.Limit.IsZero() {
-		e.Limit, p.Assumed = sew.SmoothEase(), "limit"
+		e.Limit, p.Assumed = sew.SmoothEase(), []string{"limit"}
 	}
 	e.Zones = append(make([]Zone, 0, len(e.Zones)), e.Zones...)
 	p.Spec = e

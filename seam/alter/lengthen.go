@@ -26,12 +26,12 @@ type Lengthening struct {
 // A LengtheningPlan is what both edges come to, each drawn again as a straight
 // line from end to end. It is comparable.
 type LengtheningPlan struct {
-	Spec       Lengthening   `json:"spec,omitzero"`       // as given
-	Assumed    ticket.Fields `json:"assumed,omitzero"`    // always empty: a lengthening has no default
-	Before     units.Near    `json:"before,omitzero"`     // both edges, before the change
-	After      units.Near    `json:"after,omitzero"`      // the edge, after it
-	Gain       units.Near    `json:"gain,omitzero"`       // After less Before: not By, unless the edge is straight up and down
-	WithHeight units.Near    `json:"withHeight,omitzero"` // of the edge that it is sewn to, end to end, along the length of its piece
+	Spec       Lengthening `json:"spec,omitzero"`       // as given
+	Assumed    []string    `json:"assumed,omitzero"`    // always empty: a lengthening has no default
+	Before     units.Near  `json:"before,omitzero"`     // both edges, before the change
+	After      units.Near  `json:"after,omitzero"`      // the edge, after it
+	Gain       units.Near  `json:"gain,omitzero"`       // After less Before: not By, unless the edge is straight up and down
+	WithHeight units.Near  `json:"withHeight,omitzero"` // of the edge that it is sewn to, end to end, along the length of its piece
 
 	// WithBy is how much the other piece must be changed, so that its edge is After
 	// too; where both slant alike it is By.

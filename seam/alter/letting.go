@@ -59,10 +59,10 @@ type LetPlan struct {
 
 // A LettingPlan is the change, seam by seam.
 type LettingPlan struct {
-	Spec    Letting       `json:"spec,omitzero"`    // as solved; a copy of the caller's Seams, their specs as given
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields filled with a default, named once for all seams
-	Most    units.Length  `json:"most,omitzero"`    // the most that the seams can let out together
-	Seams   []LetPlan     `json:"seams,omitzero"`   // in the order of the spec
+	Spec    Letting      `json:"spec,omitzero"`    // as solved; a copy of the caller's Seams, their specs as given
+	Assumed []string     `json:"assumed,omitzero"` // the fields filled with a default, named once for all seams
+	Most    units.Length `json:"most,omitzero"`    // the most that the seams can let out together
+	Seams   []LetPlan    `json:"seams,omitzero"`   // in the order of the spec
 }
 
 // leastTake is the narrowest allowance that a seam let out should keep.
@@ -128,7 +128,7 @@ const (
 	letThen
 )
 
-func (f letFields) list() ticket.Fields {
+func (f letFields) list() []string {
 	var set sew.Assumptions
 	for bit, name := range [...]string{"seams.times", "seams.least", "seams.then"} {
 		if f>>bit&1 != 0 {

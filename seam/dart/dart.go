@@ -47,8 +47,8 @@ type Spec struct {
 // A Plan is what a dart comes to. Where Length is given all but the legs are
 // exact; where only Leg is given they are irrational as a rule. It is comparable.
 type Plan struct {
-	Spec    Spec          `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
+	Spec    Spec     `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
 	Centre units.Near `json:"centre,omitzero"` // the centre line, from where the stitching ends to the cut edge; of one that is double-pointed, from point to point
 	Leg    units.Near `json:"leg,omitzero"`    // either leg, between the same; of one that is double-pointed, of its upper half

@@ -3,6 +3,7 @@ package dart_test
 import (
 	"errors"
 	"math/rand/v2"
+	"reflect"
 	"testing"
 
 	"example.com/clothyard/seam"
@@ -114,7 +115,7 @@ func TestDartFaults(t *testing.T) {
 		if got := nountest.Paths(t, err); got != c.paths || !errors.Is(err, c.err) {
 			t.Errorf("%s: faults of %s, want %s, %v; got\n%v", c.why, got, c.paths, c.err, err)
 		}
-		if p != (dart.Plan{}) {
+		if !reflect.DeepEqual(p, dart.Plan{}) {
 			t.Errorf("%s: a plan beside the faults", c.why)
 		}
 	}
@@ -340,7 +341,7 @@ func TestPivotTakesItsDefaultTurn(t *testing.T) {
 		t.Fatal(err)
 	}
 	again, err := p.Spec.Plan()
-	if p.Assumed, again.Assumed = "", ""; err != nil || again != p {
+	if p.Assumed, again.Assumed = nil, nil; err != nil || !reflect.DeepEqual(again, p) {
 		t.Errorf("solved again: %+v, %v", again, err)
 	}
 	if v.Turn = units.RatioOf(1, 1000003); !v.Turn.Less(p.Spec.Turn) {

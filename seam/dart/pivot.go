@@ -32,8 +32,8 @@ type Pivot struct {
 
 // A PivotPlan is the moved dart. It is comparable.
 type PivotPlan struct {
-	Spec    Pivot         `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
+	Spec    Pivot    `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
 	Sine     units.Ratio  `json:"sine,omitzero"`     // of the angle moved
 	Cosine   units.Ratio  `json:"cosine,omitzero"`   // of the angle moved
@@ -74,7 +74,7 @@ func (v Pivot) Plan() (PivotPlan, error) {
 	one := units.RatioOf(1, 1)
 	whole := v.whole()
 	if v.Turn.IsZero() {
-		v.Turn, p.Assumed = whole, "turn"
+		v.Turn, p.Assumed = whole, []string{"turn"}
 	}
 	if whole.Less(v.Turn) {
 		a.Fault("turn", sew.Short(v.Turn.String()), "at most "+sew.Short(whole.String())+" (the whole dart: width over twice length)", fault.Range)

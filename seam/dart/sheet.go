@@ -1,6 +1,8 @@
 package dart
 
 import (
+	"slices"
+
 	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
@@ -41,7 +43,7 @@ func (p Plan) Sheet() ticket.Sheet {
 	if d.pointed() {
 		sh.Sources = append(sh.Sources, source.Cite{For: "the last stitches on the fold", ID: "darts-course-page", Known: source.Read})
 	}
-	if p.Assumed.Has("allowance") {
+	if slices.Contains(p.Assumed, "allowance") {
 		sh.Sources = append(sh.Sources, sew.StandardCite())
 	}
 	return sh

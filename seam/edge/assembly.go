@@ -107,11 +107,11 @@ type Assembly struct {
 // An AssemblyPlan is what every seam, edge and pair of a garment comes to, each
 // in the order of the [Assembly].
 type AssemblyPlan struct {
-	Spec    Assembly      `json:"spec,omitzero"`    // a copy, with Times, Plies, Ply and OwnPly filled; the seams' specs stay as given, solved in Seams
-	Assumed ticket.Fields `json:"assumed,omitzero"` // what a default filled, named once for all edges and pairs; those of a seam are in its own plan
-	Seams   []seam.Plan   `json:"seams,omitzero"`   // each seam
-	Edges   []Plan        `json:"edges,omitzero"`   // each edge
-	Pairs   []PairPlan    `json:"pairs,omitzero"`   // each pair
+	Spec    Assembly    `json:"spec,omitzero"`    // a copy, with Times, Plies, Ply and OwnPly filled; the seams' specs stay as given, solved in Seams
+	Assumed []string    `json:"assumed,omitzero"` // what a default filled, named once for all edges and pairs; those of a seam are in its own plan
+	Seams   []seam.Plan `json:"seams,omitzero"`   // each seam
+	Edges   []Plan      `json:"edges,omitzero"`   // each edge
+	Pairs   []PairPlan  `json:"pairs,omitzero"`   // each pair
 }
 
 // Mismatched is how many pairs do not go together.
@@ -204,10 +204,10 @@ const (
 
 var assemblyFieldNames = [...]string{"edges.crossings.times", "edges.crossings.plies", "edges.crossings.ply", "edges.ownPly", "pairs.maxEase"}
 
-func (f assemblyFields) list() (fields ticket.Fields) {
+func (f assemblyFields) list() (fields []string) {
 	for bit, name := range assemblyFieldNames {
 		if f>>bit&1 != 0 {
-			fields = fields.With(name)
+			fields = append(fields, name)
 		}
 	}
 	return fields

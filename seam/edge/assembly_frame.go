@@ -9,13 +9,12 @@ import (
 	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
 )
 
 // A frame is an assembly with its names looked up and its defaults filled.
 type frame struct {
 	spec    Assembly
-	assumed ticket.Fields
+	assumed []string
 	seams   []seam.Plan
 	edges   []edgeFrame
 	pairs   [][2]int // the two edges of each pair
@@ -265,7 +264,7 @@ func (f *frame) report(edges []edgeWork, pairs []matchWork) AssemblyPlan {
 		q := f.spec.Pairs[i]
 		p.Pairs[i] = pairs[i].plan(p.Edges[at[0]], p.Edges[at[1]], q.MaxEase, q.MaxGathers)
 		if q.MaxEase.IsZero() {
-			p.Pairs[i].Assumed = "maxEase"
+			p.Pairs[i].Assumed = []string{"maxEase"}
 		}
 	}
 	return p

@@ -2,9 +2,8 @@ package edge
 
 import (
 	"example.com/clothyard/seam/internal/sew"
+	"example.com/clothyard/units"
 )
-
-import "example.com/clothyard/units"
 
 // Budget is how far an edge may come out either way when each seam that crosses
 // it wanders by 1/16 in, as sewers are allowed: a neck crossed by two shoulder

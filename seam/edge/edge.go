@@ -6,7 +6,6 @@ import (
 	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
 )
 
 // Bounds of one edge.
@@ -56,12 +55,12 @@ type Spec struct {
 
 // A Plan is what an edge comes to once the seams that cross it are sewn.
 type Plan struct {
-	Spec      Spec          `json:"spec,omitzero"`      // as solved; a copy of the caller's Takes
-	Assumed   ticket.Fields `json:"assumed,omitzero"`   // what a default filled; a field of Takes is named once for all of them
-	Drafted   units.Near    `json:"drafted,omitzero"`   // between the drafted seam lines
-	Sewn      units.Near    `json:"sewn,omitzero"`      // between the seam lines as sewn, along the edge's own seam line as sewn
-	Change    units.Near    `json:"change,omitzero"`    // Sewn less Drafted
-	CutLength units.Near    `json:"cutLength,omitzero"` // along the raw edge of the own seam, between the drafted seam lines, once spread; shorter than Drafted where the line is concave. Never compare it with another edge
+	Spec      Spec       `json:"spec,omitzero"`      // as solved; a copy of the caller's Takes
+	Assumed   []string   `json:"assumed,omitzero"`   // what a default filled; a field of Takes is named once for all of them
+	Drafted   units.Near `json:"drafted,omitzero"`   // between the drafted seam lines
+	Sewn      units.Near `json:"sewn,omitzero"`      // between the seam lines as sewn, along the edge's own seam line as sewn
+	Change    units.Near `json:"change,omitzero"`    // Sewn less Drafted
+	CutLength units.Near `json:"cutLength,omitzero"` // along the raw edge of the own seam, between the drafted seam lines, once spread; shorter than Drafted where the line is concave. Never compare it with another edge
 }
 
 // edgeFields is a set of what was assumed of an edge.
@@ -73,22 +72,19 @@ const (
 	takesPlies
 	ownCut
 	ownTaken
-	edgeFieldsEnd
 )
 
 var edgeFieldNames = [...]string{"takes.cut", "takes.taken", "takes.plies", "own.cut", "own.taken"}
 
-// edgeFieldSets spells out every set, so that a Plan takes no memory for it.
-var edgeFieldSets = func() (sets [edgeFieldsEnd]ticket.Fields) {
-	for i := range sets {
-		for bit, name := range edgeFieldNames {
-			if i>>bit&1 != 0 {
-				sets[i] = sets[i].With(name)
-			}
+// list names the fields of a set.
+func (f edgeFields) list(of string) (names []string) {
+	for bit, name := range edgeFieldNames {
+		if f>>bit&1 != 0 {
+			names = append(names, of+name)
 		}
 	}
-	return sets
-}()
+	return names
+}
 
 // edgeWork is an edge with its lengths before they are enclosed.
 type edgeWork struct {
@@ -101,7 +97,7 @@ type edgeWork struct {
 func (w edgeWork) plan() Plan {
 	return Plan{
 		Spec:      w.spec,
-		Assumed:   edgeFieldSets[w.assumed],
+		Assumed:   w.assumed.list(""),
 		Drafted:   w.drafted.near().Settled(),
 		Sewn:      w.sewn.near().Settled(),
 		Change:    w.sewn.sub(w.drafted).near().Settled(),

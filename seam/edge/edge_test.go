@@ -5,6 +5,7 @@ import (
 	"math"
 	"math/big"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 
@@ -113,7 +114,7 @@ func TestEdgeWorked(t *testing.T) {
 				t.Error(err)
 			}
 			again, err := p.Spec.Plan()
-			if err != nil || again.Sewn != p.Sewn || again.Assumed != "" {
+			if err != nil || again.Sewn != p.Sewn || len(again.Assumed) > 0 {
 				t.Errorf("planning the solved edge again: %v, assumed %q, %v", again.Sewn, again.Assumed, err)
 			}
 		})
@@ -183,7 +184,7 @@ func TestEdgeSolve(t *testing.T) {
 	}
 	all := Spec{Net: in("9"), Takes: []Take{{Drafted: in("5/8")}}, Own: Take{Drafted: in("5/8")}}
 	p, err := all.Plan()
-	if want := ticket.Fields("takes.cut takes.taken takes.plies own.cut own.taken"); err != nil || p.Assumed != want {
+	if want := []string{"takes.cut", "takes.taken", "takes.plies", "own.cut", "own.taken"}; err != nil || !slices.Equal(p.Assumed, want) {
 		t.Errorf("assumed %q, %v, want %q", p.Assumed, err, want)
 	}
 	if all.Takes[0].Plies != 0 {

@@ -24,8 +24,8 @@ type Meeting struct {
 
 // A MeetingPlan is what the seam does to the edge. It is comparable.
 type MeetingPlan struct {
-	Spec    Meeting       `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
+	Spec    Meeting  `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
 	Drift     units.Length `json:"drift,omitzero"`     // Cut less Taken, per ply
 	FrontGain units.Near   `json:"frontGain,omitzero"` // what the front adds along the edge: Drift over the sine of its angle

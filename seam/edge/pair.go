@@ -64,15 +64,15 @@ type Pair struct {
 
 // A PairPlan is how two edges go together. Differences are Long less Short.
 type PairPlan struct {
-	Spec    Pair          `json:"spec,omitzero"`    // as solved; MaxEase stays zero where it was, since the pattern's difference then is the limit
-	Assumed ticket.Fields `json:"assumed,omitzero"` // what a default filled; a field of Takes is named once for all of them
-	Long    Plan          `json:"long,omitzero"`    // the longer edge by itself
-	Short   Plan          `json:"short,omitzero"`   // the shorter edge by itself
-	Drafted units.Near    `json:"drafted,omitzero"` // the difference that the pattern drew: ease or fullness on purpose
-	Sewn    units.Near    `json:"sewn,omitzero"`    // the difference as sewn
-	Change  units.Near    `json:"change,omitzero"`  // Sewn less Drafted
-	Limit   units.Near    `json:"limit,omitzero"`   // most that Sewn may be and still be eased in
-	Fit     Fit           `json:"fit,omitzero"`     // whether and how the two go together
+	Spec    Pair       `json:"spec,omitzero"`    // as solved; MaxEase stays zero where it was, since the pattern's difference then is the limit
+	Assumed []string   `json:"assumed,omitzero"` // what a default filled; a field of Takes is named once for all of them
+	Long    Plan       `json:"long,omitzero"`    // the longer edge by itself
+	Short   Plan       `json:"short,omitzero"`   // the shorter edge by itself
+	Drafted units.Near `json:"drafted,omitzero"` // the difference that the pattern drew: ease or fullness on purpose
+	Sewn    units.Near `json:"sewn,omitzero"`    // the difference as sewn
+	Change  units.Near `json:"change,omitzero"`  // Sewn less Drafted
+	Limit   units.Near `json:"limit,omitzero"`   // most that Sewn may be and still be eased in
+	Fit     Fit        `json:"fit,omitzero"`     // whether and how the two go together
 }
 
 // matchWork is a match with its lengths before they are enclosed.
@@ -209,30 +209,18 @@ const (
 	maxEase    matchFields = 1 << (shortShift + len(edgeFieldNames))
 )
 
-// list names the fields of f in one allocation.
-func (f matchFields) list() ticket.Fields {
-	if f == 0 {
-		return ""
+// list names the fields of a set.
+func (f matchFields) list() (names []string) {
+	if f&longName != 0 {
+		names = append(names, "long.name")
 	}
-	var space [192]byte
-	b := space[:0]
-	put := func(bit matchFields, of, name string) {
-		if f&bit == 0 {
-			return
-		}
-		if len(b) > 0 {
-			b = append(b, ' ')
-		}
-		b = append(append(b, of...), name...)
+	names = append(names, edgeFields(f>>longShift&(1<<len(edgeFieldNames)-1)).list("long.")...)
+	if f&shortName != 0 {
+		names = append(names, "short.name")
 	}
-	put(longName, "long.", "name")
-	for i, n := range edgeFieldNames {
-		put(1<<(longShift+i), "long.", n)
+	names = append(names, edgeFields(f>>shortShift&(1<<len(edgeFieldNames)-1)).list("short.")...)
+	if f&maxEase != 0 {
+		names = append(names, "maxEase")
 	}
-	put(shortName, "short.", "name")
-	for i, n := range edgeFieldNames {
-		put(1<<(shortShift+i), "short.", n)
-	}
-	put(maxEase, "", "maxEase")
-	return ticket.Fields(b)
+	return names
 }

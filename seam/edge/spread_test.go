@@ -1,10 +1,10 @@
 package edge
 
 import (
+	"testing"
+
 	"example.com/clothyard/seam"
 )
-
-import "testing"
 
 // A piece that is spread gives no more ease than the pattern drew: the band follows
 // the neck by 1 1/2 in, and then is 1 1/4 in longer than the facing, which nobody

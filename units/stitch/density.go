@@ -21,10 +21,10 @@ type Density struct {
 
 // A DensityPlan is a density both ways. It is comparable.
 type DensityPlan struct {
-	Spec          Density       `json:"spec,omitzero"`          // as solved; Run and Stitches are zero unless one of them was given
-	Assumed       ticket.Fields `json:"assumed,omitzero"`       // always empty: a density has no default
-	Pitch         units.Length  `json:"pitch,omitzero"`         // from the start of one stitch to the start of the next: 1 in / PerInch
-	PerCentimetre units.Ratio   `json:"perCentimetre,omitzero"` // stitches in a centimetre
+	Spec          Density      `json:"spec,omitzero"`          // as solved; Run and Stitches are zero unless one of them was given
+	Assumed       []string     `json:"assumed,omitzero"`       // always empty: a density has no default
+	Pitch         units.Length `json:"pitch,omitzero"`         // from the start of one stitch to the start of the next: 1 in / PerInch
+	PerCentimetre units.Ratio  `json:"perCentimetre,omitzero"` // stitches in a centimetre
 }
 
 func inch(n units.Ratio) units.Length { return units.Inch.Of(1).Unscale(n) }

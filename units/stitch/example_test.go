@@ -43,7 +43,7 @@ func ExampleThread_Plan() {
 	fmt.Println(p.Need, "with the waste; assumed:", p.Assumed)
 	// Output:
 	// 45 in in the seam, 22 1/2 in of it from the needle
-	// 51 3/4 in with the waste; assumed: by ratio needleShare waste
+	// 51 3/4 in with the waste; assumed: [by ratio needleShare waste]
 }
 
 // By geometry: the chain stitch that holds the canvas of a stage cloak.

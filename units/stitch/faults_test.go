@@ -3,6 +3,7 @@ package stitch_test
 import (
 	"errors"
 	"math"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -53,7 +54,7 @@ func TestDensityFaults(t *testing.T) {
 		{"two at once", stitch.Density{StitchLength: in("1/8"), PerInch: of(7, 1), Run: in("1"), Stitches: of(10, 1)}, "perInch stitches", fault.Conflict},
 	} {
 		p, err := test.spec.Plan()
-		if d := cmp.Diff(strings.Fields(test.want), paths(t, err)); d != "" || !errors.Is(err, test.err) || p != (stitch.DensityPlan{}) {
+		if d := cmp.Diff(strings.Fields(test.want), paths(t, err)); d != "" || !errors.Is(err, test.err) || !reflect.DeepEqual(p, stitch.DensityPlan{}) {
 			t.Errorf("%s: %v\n%s", test.why, err, d)
 		}
 		if s, err := test.spec.Solve(); err == nil || s != test.spec {
@@ -100,7 +101,7 @@ func TestThreadFaults(t *testing.T) {
 		{"waste of 15, not 15 percent", stitch.Thread{Stitch: stitch.Lock301, Seam: seam, Waste: of(15, 1)}, "waste", fault.Range},
 	} {
 		p, err := test.spec.Plan()
-		if d := cmp.Diff(strings.Fields(test.want), paths(t, err)); d != "" || !errors.Is(err, test.err) || p != (stitch.ThreadPlan{}) {
+		if d := cmp.Diff(strings.Fields(test.want), paths(t, err)); d != "" || !errors.Is(err, test.err) || !reflect.DeepEqual(p, stitch.ThreadPlan{}) {
 			t.Errorf("%s: %v\n%s", test.why, err, d)
 		}
 		if s, err := test.spec.Solve(); err == nil || s != test.spec {
@@ -151,7 +152,7 @@ func TestSettingFaults(t *testing.T) {
 		{"a negative needle", stitch.Setting{Cloth: stitch.Denim, Needle: -100}, "needle", fault.Unknown},
 	} {
 		p, err := test.spec.Plan()
-		if d := cmp.Diff(strings.Fields(test.want), paths(t, err)); d != "" || !errors.Is(err, test.err) || p != (stitch.SettingPlan{}) {
+		if d := cmp.Diff(strings.Fields(test.want), paths(t, err)); d != "" || !errors.Is(err, test.err) || !reflect.DeepEqual(p, stitch.SettingPlan{}) {
 			t.Errorf("%s: %v\n%s", test.why, err, d)
 		}
 		if s, err := test.spec.Solve(); err == nil || s != test.spec {

@@ -30,18 +30,18 @@ type Garment struct {
 
 // A RunPlan is the thread of some seams that are alike.
 type RunPlan struct {
-	Name    string        `json:"name,omitzero"`    // what they are
-	Count   int           `json:"count,omitzero"`   // how many, as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // Count, if the default filled it; what a seam assumes is in Thread
-	Thread  ThreadPlan    `json:"thread,omitzero"`  // one of them
-	Total   units.Length  `json:"total,omitzero"`   // all of them, waste apart
-	Need    units.Length  `json:"need,omitzero"`    // all of them, with the waste
+	Name    string       `json:"name,omitzero"`    // what they are
+	Count   int          `json:"count,omitzero"`   // how many, as solved
+	Assumed []string     `json:"assumed,omitzero"` // Count, if the default filled it; what a seam assumes is in Thread
+	Thread  ThreadPlan   `json:"thread,omitzero"`  // one of them
+	Total   units.Length `json:"total,omitzero"`   // all of them, waste apart
+	Need    units.Length `json:"need,omitzero"`    // all of them, with the waste
 }
 
 // A GarmentPlan is the thread of a garment.
 type GarmentPlan struct {
-	Spec    Garment       `json:"spec,omitzero"`    // as solved, its rows too
-	Assumed ticket.Fields `json:"assumed,omitzero"` // always empty: what a row assumes is in its RunPlan
+	Spec    Garment  `json:"spec,omitzero"`    // as solved, its rows too
+	Assumed []string `json:"assumed,omitzero"` // always empty: what a row assumes is in its RunPlan
 
 	Runs  []RunPlan    `json:"runs,omitzero"`  // a row for each row of Seams
 	Total units.Length `json:"total,omitzero"` // all the thread, waste apart
@@ -117,7 +117,7 @@ func (r Run) plan(waste units.Ratio) (RunPlan, error) {
 	a.Text("name", r.Name)
 	q := RunPlan{Name: r.Name, Count: r.Count}
 	if r.Count == 0 {
-		q.Count, q.Assumed = 1, "count"
+		q.Count, q.Assumed = 1, []string{"count"}
 	}
 	a.Count("count", q.Count, 1, MaxCount)
 	t := r.Thread

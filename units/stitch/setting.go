@@ -23,8 +23,8 @@ type Setting struct {
 // A SettingPlan is a setting looked up. It is comparable. Several sources may
 // print a density; the first of their table is here, all are on the sheet.
 type SettingPlan struct {
-	Spec    Setting       `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // Needle, if the table filled it
+	Spec    Setting  `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // Needle, if the table filled it
 
 	Shank units.Length `json:"shank,omitzero"` // diameter of the needle's shank; zero without a needle
 	Size  int          `json:"size,omitzero"`  // the other number of the needle's pair, as 12 in 80/12; zero without a needle
@@ -84,7 +84,7 @@ func (s Setting) Plan() (SettingPlan, error) {
 	}
 	p := SettingPlan{Shank: needle.Shank(), Size: needle.Size}
 	if s.Needle == 0 && found {
-		s.Needle, p.Assumed = needle.Metric, "needle"
+		s.Needle, p.Assumed = needle.Metric, []string{"needle"}
 	}
 	p.Spec = s
 	for r := range s.rows {
@@ -171,7 +171,7 @@ func (p SettingPlan) cites(sh *ticket.Sheet) {
 		}
 		sh.Sources = append(sh.Sources, r.Cite())
 	}
-	if p.Assumed.Has("needle") {
+	if slices.Contains(p.Assumed, "needle") {
 		r, _ := s.Cloth.Needle()
 		sh.Sources = append(sh.Sources, source.Cite{For: "size of the needle", ID: r.Source, Known: r.Known})
 	}

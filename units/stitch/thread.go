@@ -41,8 +41,8 @@ type Thread struct {
 
 // A ThreadPlan is the thread of a seam. It is comparable.
 type ThreadPlan struct {
-	Spec    Thread        `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // the fields of Spec filled with a default
+	Spec    Thread   `json:"spec,omitzero"`    // as solved
+	Assumed []string `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
 	PerLength units.Ratio  `json:"perLength,omitzero"` // all the thread in a length of seam, waste apart
 	Total     units.Length `json:"total,omitzero"`     // all the thread in the seam, waste apart
@@ -88,14 +88,14 @@ func (t Thread) Plan() (ThreadPlan, error) {
 	}
 	p := ThreadPlan{}
 	if t.By == NoMethod && by == ByRatio && t.Ratio.IsZero() {
-		p.Assumed = "by"
+		p.Assumed = append(p.Assumed, "by")
 	}
 	t.By = by
 	switch by {
 	case ByRatio:
 		if t.Ratio.IsZero() {
 			t.Ratio = t.Stitch.ratio()
-			p.Assumed = assumed(p.Assumed, "ratio")
+			p.Assumed = append(p.Assumed, "ratio")
 		}
 		p.PerLength = t.Ratio
 	case ByGeometry:
@@ -111,12 +111,12 @@ func (t Thread) Plan() (ThreadPlan, error) {
 	}
 	if by != BySample && t.NeedleShare.IsZero() {
 		if t.NeedleShare, _ = t.Stitch.share(); !t.NeedleShare.IsZero() && !t.Stitch.oneThread() {
-			p.Assumed = assumed(p.Assumed, "needleShare")
+			p.Assumed = append(p.Assumed, "needleShare")
 		}
 	}
 	if t.Waste.IsZero() {
 		t.Waste = usualWaste()
-		p.Assumed = assumed(p.Assumed, "waste")
+		p.Assumed = append(p.Assumed, "waste")
 	}
 	p.Spec = t
 	p.Total = t.Seam.Scale(p.PerLength)
@@ -132,20 +132,6 @@ func (t Thread) Plan() (ThreadPlan, error) {
 	}
 	p.Need, p.NeedleNeed, p.UnderNeed = p.Total.Scale(with), p.Needle.Scale(with), p.Under.Scale(with)
 	return p, nil
-}
-
-// assumed is f and one more name. The sets that can come about are few, and are
-// constants, so that a plan takes no memory for them.
-func assumed(f ticket.Fields, name string) ticket.Fields {
-	for _, set := range [...]ticket.Fields{
-		"By Ratio", "By Ratio NeedleShare", "By Ratio NeedleShare Waste", "By Ratio Waste", "Ratio NeedleShare",
-		"Ratio NeedleShare Waste", "Ratio Waste", "NeedleShare Waste",
-	} {
-		if len(set) == len(f)+1+len(name) && set[:len(f)] == f && string(set[len(f)+1:]) == name {
-			return set
-		}
-	}
-	return f.With(name)
 }
 
 // check looks for every fault, in the order of the fields.

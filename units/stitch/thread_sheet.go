@@ -1,6 +1,8 @@
 package stitch
 
 import (
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
@@ -118,7 +120,7 @@ func (p ThreadPlan) cites(sh *ticket.Sheet) {
 	default:
 		sh.Sources = append(sh.Sources, source.Cite{For: "thread by a sample", ID: "thread-estimate-page", Known: source.Read})
 	}
-	if p.Assumed.Has("needleShare") {
+	if slices.Contains(p.Assumed, "needleShare") {
 		_, r := t.Stitch.share()
 		c := r.Cite()
 		c.For = "share of the needle"

@@ -33,14 +33,14 @@ type Binding struct {
 
 // A BindingPlan is what a binding comes to.
 type BindingPlan struct {
-	Spec    Binding       `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // always empty: a binding has no default
-	PerJoin units.Near    `json:"perJoin,omitzero"` // what one join takes along the strip
-	Joins   int           `json:"joins,omitzero"`   // how many joins
-	Lost    units.Near    `json:"lost,omitzero"`    // what the joins and the ends take
-	Sewn    units.Near    `json:"sewn,omitzero"`    // length after the joins and the ends
-	Wanted  units.Length  `json:"wanted,omitzero"`  // Edge, the mitres and Over; zero if Edge is not given
-	Spare   units.Near    `json:"spare,omitzero"`   // Sewn less Wanted, where Edge was given; never less than zero
+	Spec    Binding      `json:"spec,omitzero"`    // as solved
+	Assumed []string     `json:"assumed,omitzero"` // always empty: a binding has no default
+	PerJoin units.Near   `json:"perJoin,omitzero"` // what one join takes along the strip
+	Joins   int          `json:"joins,omitzero"`   // how many joins
+	Lost    units.Near   `json:"lost,omitzero"`    // what the joins and the ends take
+	Sewn    units.Near   `json:"sewn,omitzero"`    // length after the joins and the ends
+	Wanted  units.Length `json:"wanted,omitzero"`  // Edge, the mitres and Over; zero if Edge is not given
+	Spare   units.Near   `json:"spare,omitzero"`   // Sewn less Wanted, where Edge was given; never less than zero
 }
 
 // Solve fills Pieces from Each and Edge, rounding up to whole pieces, or Each from

@@ -3,6 +3,7 @@ package strip_test
 import (
 	"errors"
 	"math"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -56,7 +57,7 @@ func TestFaults(t *testing.T) {
 		if d := cmp.Diff(test.want, paths); d != "" || !errors.Is(err, test.err) {
 			t.Errorf("%s: %v\n%s", test.why, err, d)
 		}
-		if p != (strip.Plan{}) {
+		if !reflect.DeepEqual(p, strip.Plan{}) {
 			t.Errorf("%s: a plan beside a fault", test.why)
 		}
 		if s, err := test.spec.Solve(); err == nil || s != test.spec {

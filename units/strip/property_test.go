@@ -2,6 +2,7 @@ package strip_test
 
 import (
 	"math/rand/v2"
+	"reflect"
 	"testing"
 
 	"example.com/clothyard/units"
@@ -28,7 +29,7 @@ func TestProperties(t *testing.T) {
 		}
 		planned++
 		n := p.Spec.Pieces
-		if again, err := p.Spec.Plan(); err != nil || again != p {
+		if again, err := p.Spec.Plan(); err != nil || !reflect.DeepEqual(again, p) {
 			t.Fatalf("%+v\nplanned again is %+v, %v", p, again, err)
 		}
 		// Lay the pieces out: each begins where the one before ended, less the join.

@@ -23,12 +23,12 @@ type Spec struct {
 
 // A Plan is what a strip comes to.
 type Plan struct {
-	Spec    Spec          `json:"spec,omitzero"`    // as solved
-	Assumed ticket.Fields `json:"assumed,omitzero"` // always empty: a strip has no default
-	Sewn    units.Length  `json:"sewn,omitzero"`    // length after the joins and the ends: between the seam lines of an open strip, round a ring
-	Joins   int           `json:"joins,omitzero"`   // how many joins
-	Lost    units.Length  `json:"lost,omitzero"`    // what the joins and the ends take
-	Spare   units.Length  `json:"spare,omitzero"`   // Sewn less Least, where Least was given; never less than zero
+	Spec    Spec         `json:"spec,omitzero"`    // as solved
+	Assumed []string     `json:"assumed,omitzero"` // always empty: a strip has no default
+	Sewn    units.Length `json:"sewn,omitzero"`    // length after the joins and the ends: between the seam lines of an open strip, round a ring
+	Joins   int          `json:"joins,omitzero"`   // how many joins
+	Lost    units.Length `json:"lost,omitzero"`    // what the joins and the ends take
+	Spare   units.Length `json:"spare,omitzero"`   // Sewn less Least, where Least was given; never less than zero
 }
 
 // Solve fills Pieces from Each and Least, rounding up to whole pieces, or Each

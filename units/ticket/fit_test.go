@@ -66,7 +66,7 @@ func TestNothingUnfitIsWritten(t *testing.T) {
 			}
 		}
 		sheet := ticket.Sheet{
-			Title: s, Assumed: ticket.Fields(s),
+			Title: s, Assumed: []string{s},
 			Steps:    []ticket.Step{{Do: s, At: ticket.Of(1), From: s, Press: s, Note: s, Check: ticket.Check{What: s, Want: ticket.Price(s), Mend: s}}},
 			Lines:    []ticket.Line{{Label: s, Result: ticket.Price(s), Terms: []ticket.Term{{Amount: ticket.Price(s), Name: s}}}},
 			Cautions: []ticket.Caution{{Text: s, Refer: s}},
@@ -94,7 +94,7 @@ func TestColumns(t *testing.T) {
 		strings.Repeat("é", 150), "to " + strings.Repeat("1", 150) + " in", "1 " + strings.Repeat("1", 100) + "/" + strings.Repeat("3", 100) + " in",
 	} {
 		sheet := ticket.Sheet{
-			Title: s, Assumed: ticket.Fields(s),
+			Title: s, Assumed: []string{s},
 			Steps:    []ticket.Step{{Do: s, At: ticket.Long(long), From: s, Press: s, Note: s, Check: ticket.Check{What: s, Want: ticket.Long(long), Mend: s}}},
 			Lines:    []ticket.Line{{Label: s, Result: ticket.Long(long), Terms: []ticket.Term{{Amount: ticket.Long(long), Name: s}}}},
 			Cautions: []ticket.Caution{{Text: s, Refer: s}},

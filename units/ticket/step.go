@@ -52,7 +52,7 @@ type Sheet struct {
 	Answer   []Line        `json:"answer,omitzero"`   // what was asked for, most wanted first; each label leads to its result, as in "cut each strip"
 	Steps    []Step        `json:"steps,omitzero"`    // the work, in order
 	Lines    []Line        `json:"lines,omitzero"`    // the working, line by line
-	Assumed  Fields        `json:"assumed,omitzero"`  // the fields that were filled with a default
+	Assumed  []string      `json:"assumed,omitzero"`  // the fields that were filled with a default
 	Cautions []Caution     `json:"cautions,omitzero"` // what can hurt or spoil
 	Sources  []source.Cite `json:"sources,omitzero"`  // where the rules and figures come from
 }

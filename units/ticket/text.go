@@ -188,8 +188,8 @@ func writeSheet(s Sheet, in []units.Notation) string {
 			b.WriteString(st.Text(i+1, in...))
 		}
 	}
-	if s.Assumed != "" {
-		b.WriteString(Wrap("Assumed: ", "   ", strings.ReplaceAll(string(s.Assumed), " ", ", ")))
+	if len(s.Assumed) > 0 {
+		b.WriteString(Wrap("Assumed: ", "   ", strings.Join(s.Assumed, ", ")))
 	}
 	if len(s.Cautions) > 0 {
 		b.WriteString("Take care\n")

@@ -105,14 +105,6 @@ func TestUnder(t *testing.T) {
 	}
 }
 
-func TestFields(t *testing.T) {
-	var f ticket.Fields
-	f = f.With("Drafted").With("Trim")
-	if f != "Drafted Trim" || !f.Has("Trim") || f.Has("Tri") || f.Has("") {
-		t.Errorf("%q", f)
-	}
-}
-
 func TestAmounts(t *testing.T) {
 	inch := units.Notation{}
 	mm := units.Notation{Unit: units.Millimetre}
@@ -314,7 +306,7 @@ func TestSheetText(t *testing.T) {
 			{Do: "Stitch", Together: ticket.WrongTogether, At: ticket.Long(in("3/16")), From: "the raw edge", Note: "slowly"},
 			{Do: "Trim", Trim: ticket.Long(in("1/8")), Press: "open", At: ticket.Long(in("1/4")), Check: ticket.Check{What: "the ridge", Want: ticket.Long(in("1/4")), Give: ticket.Long(in("1/16")), Mend: "sew it again"}},
 		},
-		Assumed:  "Drafted Trim",
+		Assumed:  []string{"Drafted", "Trim"},
 		Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare(), {Text: "Mind the cat."}},
 		Sources:  []source.Cite{source.Practise("the trim")},
 	}

@@ -167,7 +167,7 @@ func TestDefaults(t *testing.T) {
 	}
 	var none context.Context
 	p, err := s.Plan(none)
-	if err != nil || p.Stopped || !p.Assumed.Has("work") || p.Spec.Work != layout.DefaultWork {
+	if err != nil || p.Stopped || !slices.Contains(p.Assumed, "work") || p.Spec.Work != layout.DefaultWork {
 		t.Errorf("%+v: %v", p, err)
 	}
 	// The plan's pieces are its own.

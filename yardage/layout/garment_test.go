@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -70,7 +71,7 @@ func TestShirt(t *testing.T) {
 	if hand := in("76 3/16"); hand.Less(p.Lay) {
 		t.Errorf("lay %v, by hand %v", p.Lay, hand)
 	}
-	if !p.Fits || p.Stopped || p.Assumed != "work" || p.Spec.Work != layout.DefaultWork {
+	if !p.Fits || p.Stopped || !slices.Equal(p.Assumed, []string{"work"}) || p.Spec.Work != layout.DefaultWork {
 		t.Errorf("fits %v, stopped %v, assumed %q, work %d", p.Fits, p.Stopped, p.Assumed, p.Spec.Work)
 	}
 	if sum := p.Used.Add(p.Spare); sum != s.Cloth.Long {

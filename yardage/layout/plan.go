@@ -7,22 +7,21 @@ import (
 	"slices"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
 )
 
 // A Plan is a lay and what it comes to.
 type Plan struct {
-	Spec       Spec          `json:"spec,omitzero"`       // as solved
-	Assumed    ticket.Fields `json:"assumed,omitzero"`    // what was not given and filled by default
-	Placements []Placement   `json:"placements,omitzero"` // by Piece, then Copy, then Part
-	Lay        units.Length  `json:"lay,omitzero"`        // from the first end that is used to the far edge of the farthest piece
-	Used       units.Length  `json:"used,omitzero"`       // the cloth's length that this takes: Lay and both Ends
-	Wide       units.Length  `json:"wide,omitzero"`       // from the inner edge of the left-hand selvedge, or the fold, to the far edge of the outermost piece
-	Density    units.Ratio   `json:"density,omitzero"`    // area of the pieces as part of the usable width by Lay, all layers
-	Bound      units.Length  `json:"bound,omitzero"`      // no lay of these pieces, cut in as many parts, is shorter: where Lay is equal to it, this is the shortest
-	Spare      units.Length  `json:"spare,omitzero"`      // Cloth.Long less Used; zero where Long is not given, negative where the lay is too long
-	Fits       bool          `json:"fits,omitzero"`       // the lay is within Cloth.Long; true where that is not given
-	Stopped    bool          `json:"stopped,omitzero"`    // the search ended before its Work was done: its context was done, or the outlines have too many points for more than a first lay
+	Spec       Spec         `json:"spec,omitzero"`       // as solved
+	Assumed    []string     `json:"assumed,omitzero"`    // what was not given and filled by default
+	Placements []Placement  `json:"placements,omitzero"` // by Piece, then Copy, then Part
+	Lay        units.Length `json:"lay,omitzero"`        // from the first end that is used to the far edge of the farthest piece
+	Used       units.Length `json:"used,omitzero"`       // the cloth's length that this takes: Lay and both Ends
+	Wide       units.Length `json:"wide,omitzero"`       // from the inner edge of the left-hand selvedge, or the fold, to the far edge of the outermost piece
+	Density    units.Ratio  `json:"density,omitzero"`    // area of the pieces as part of the usable width by Lay, all layers
+	Bound      units.Length `json:"bound,omitzero"`      // no lay of these pieces, cut in as many parts, is shorter: where Lay is equal to it, this is the shortest
+	Spare      units.Length `json:"spare,omitzero"`      // Cloth.Long less Used; zero where Long is not given, negative where the lay is too long
+	Fits       bool         `json:"fits,omitzero"`       // the lay is within Cloth.Long; true where that is not given
+	Stopped    bool         `json:"stopped,omitzero"`    // the search ended before its Work was done: its context was done, or the outlines have too many points for more than a first lay
 }
 
 // Plan finds a lay as short as its Work allows. The faults of s are
@@ -64,7 +63,7 @@ func (s Spec) plan(ctx context.Context, watch func(lay units.Length, area units.
 	p := Plan{Spec: s}
 	if s.Work == 0 {
 		p.Spec.Work = DefaultWork
-		p.Assumed = p.Assumed.With("work")
+		p.Assumed = append(p.Assumed, "work")
 	}
 	p.Spec.Pieces = slices.Clone(s.Pieces)
 	p.Spec.Cloth.Flaws, p.Spec.Cloth.Phases = slices.Clone(s.Cloth.Flaws), slices.Clone(s.Cloth.Phases)

@@ -71,7 +71,7 @@ func TestPlanAgain(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		p.Assumed = "" // of the solved Spec nothing is
+		p.Assumed = nil // of the solved Spec nothing is
 		for _, again := range []layout.Spec{solved, p.Spec} {
 			q, err := again.Plan(context.Background())
 			if diff := cmp.Diff(p, q, sameLength, sameRatio); err != nil || diff != "" {

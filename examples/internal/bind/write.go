@@ -11,7 +11,6 @@ import (
 
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
-	"example.com/clothyard/units/ticket"
 )
 
 // Append writes v as JSON: lengths and other amounts as their exact text, keys
@@ -204,8 +203,6 @@ func figures(out []Figure, path string, v reflect.Value, except string) ([]Figur
 	case encoding.TextMarshaler:
 		t, err := x.MarshalText()
 		return append(out, Figure{path, string(t)}), err
-	case ticket.Fields:
-		return append(out, Figure{path, strings.ReplaceAll(string(x), " ", ", ")}), nil
 	case []string:
 		return append(out, Figure{path, strings.Join(x, ", ")}), nil
 	}

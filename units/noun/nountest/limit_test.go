@@ -6,7 +6,6 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
 )
 
 // A tape of a few lengths; its fault says what limit names.
@@ -21,7 +20,7 @@ type part struct{ Full units.Ratio }
 
 type tapePlan struct {
 	Spec    tape
-	Assumed ticket.Fields
+	Assumed []string
 	Twice   units.Length
 }
 
