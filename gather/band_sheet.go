@@ -16,7 +16,7 @@ func (p BandPlan) Sheet() ticket.Sheet {
 	case b.Faced:
 		title = "A straight band, faced"
 	}
-	s := ticket.Sheet{Title: title, Assumed: fields(p.Assumed), Lines: p.working(), Steps: p.steps(), Cautions: p.cautions(), Sources: p.sources()}
+	s := ticket.Sheet{Title: title, Assumed: p.Assumed, Lines: p.working(), Steps: p.steps(), Cautions: p.cautions(), Sources: p.sources()}
 	s.Answer = []ticket.Line{ticket.Sum("cut the band long", p.CutLength), ticket.Sum("and deep", p.CutDepth)}
 	if !p.Inner.IsZero() {
 		s.Answer = []ticket.Line{ticket.Sum("draw the upper seam line with a radius of", p.Inner), ticket.Sum("and the lower one with", p.Outer), ticket.Sum("cut it deep", p.CutDepth)}
