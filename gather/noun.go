@@ -16,5 +16,6 @@ func Nouns() []noun.Entry {
 		noun.Of[Ruffle]("gather.ruffle"),
 		noun.Of[Cuff]("gather.cuff"),
 		noun.Of[Band]("gather.band"),
+		noun.Of[Pleats]("gather.pleats"),
 	)
 }
