@@ -37,14 +37,15 @@ func ExampleRow_Plan() {
 }
 
 // How many buttons for the page's doublet, if they are to stand close.
-func ExampleRow_Solve() {
+func ExampleRow_Plan_solved() {
 	front := buttons.Row{First: units.Inch.Frac(1, 2), Last: units.Inch.Of(11)}
 	front.MinGap, front.MaxGap = units.Inch.Of(1), units.Inch.Mixed(1, 1, 4)
-	s, err := front.Solve()
+	sPlan, err := front.Plan()
+	s := sPlan.Spec
 	fmt.Println(s.Count, "buttons,", s.Gap, "apart", err)
 
 	front.MinGap = units.Inch.Mixed(1, 3, 16)
-	_, err = front.Solve()
+	_, err = front.Plan()
 	fmt.Println(err)
 	// Output:
 	// 10 buttons, 1 1/6 in apart <nil>

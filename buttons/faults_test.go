@@ -156,20 +156,6 @@ func TestReusedFaults(t *testing.T) {
 	}
 }
 
-// TestSolveFaults shows that Solve fails as Plan does.
-func TestSolveFaults(t *testing.T) {
-	for name, err := range map[string]error{
-		"row":   second(buttons.Row{}.Solve()),
-		"hole":  second(buttons.Hole{}.Solve()),
-		"lap":   second(buttons.Lap{}.Solve()),
-		"stock": second(buttons.Stock{}.Solve()),
-	} {
-		if !errors.Is(err, fault.Missing) {
-			t.Errorf("%s: %v", name, err)
-		}
-	}
-}
-
 func second[T any](_ T, err error) error { return err }
 
 // TestHuge runs lengths of a thousand digits through every noun.

@@ -42,16 +42,6 @@ type HolePlan struct {
 	End   units.Length `json:"end,omitzero"` // its other end
 }
 
-// Solve fills the defaults. The faults are [fault.Faults], with [ErrPastEdge]
-// where a vertical hole would begin before the end of the front.
-func (h Hole) Solve() (Hole, error) {
-	p, err := h.Plan()
-	if err != nil {
-		return h, err
-	}
-	return p.Spec, nil
-}
-
 // fill looks at each field and fills the defaults.
 func (h Hole) fill() (Hole, []string, error) {
 	var a fault.Audit
@@ -97,7 +87,7 @@ func (h Hole) fill() (Hole, []string, error) {
 	return h, assumed.fields(), a.Err()
 }
 
-// Plan works the hole out. The faults are those of [Hole.Solve].
+// Plan works the hole out. The faults are those of [Hole].
 func (h Hole) Plan() (HolePlan, error) {
 	s, assumed, err := h.fill()
 	if err != nil {

@@ -33,13 +33,6 @@ type LapPlan struct {
 	Clear   units.Length `json:"clear,omitzero"`   // between the hole and the topstitching; zero if they cross or there is none
 }
 
-// Solve fills the defaults. The faults are [fault.Faults], with [ErrPastEdge]
-// where the button or the hole would reach past the front edge.
-func (l Lap) Solve() (Lap, error) {
-	l, _, err := l.solve()
-	return l, err
-}
-
 func (l Lap) solve() (Lap, []string, error) {
 	var a fault.Audit
 	var assumed chosen
@@ -85,7 +78,7 @@ func (l Lap) solve() (Lap, []string, error) {
 	return l, assumed.fields(), a.Err()
 }
 
-// Plan works the lap out. The faults are those of [Lap.Solve].
+// Plan works the lap out. The faults are those of [Lap].
 func (l Lap) Plan() (LapPlan, error) {
 	s, assumed, err := l.solve()
 	if err != nil {

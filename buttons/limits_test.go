@@ -81,7 +81,7 @@ func TestAssumedInFaults(t *testing.T) {
 // Solve refuses what Plan does.
 func TestSolveRefusesWhatPlanDoes(t *testing.T) {
 	past := buttons.Hole{Diameter: long("1 in"), Setting: buttons.Horizontal, Reach: long("2 in")}
-	if _, err := past.Solve(); !errors.Is(err, fault.Range) {
+	if _, err := past.Plan(); !errors.Is(err, fault.Range) {
 		t.Errorf("a hole that is all reach: %v", err)
 	}
 }

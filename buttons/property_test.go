@@ -6,6 +6,7 @@ import (
 
 	"example.com/clothyard/buttons"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/ticket"
 )
 
 const rounds = 2000
@@ -232,4 +233,86 @@ func TestStockLarge(t *testing.T) {
 	if p.Short == 0 || len(p.Gives) == 0 {
 		t.Errorf("need %d, short %d, %d ways", p.Need, p.Short, len(p.Gives))
 	}
+}
+
+func checkSheet(t *testing.T, s ticket.Sheet) {
+	t.Helper()
+	if err := s.Check(); err != nil {
+		t.Error(err)
+	}
+	if s.Text() == "" || len(s.Steps) == 0 {
+		t.Errorf("an empty sheet: %+v", s)
+	}
+}
+
+func checkRow(t *testing.T, p buttons.RowPlan) {
+	t.Helper()
+	s := p.Spec
+	if p.Span != s.Last.Sub(s.First) || p.Gap.MulInt(int64(s.Count-1)) != p.Span {
+		t.Errorf("the gaps do not make the span: %+v", p)
+	}
+	n, before := 0, units.Length{}
+	for mark, residue := range p.Marks() {
+		at := mark.Add(residue)
+		if n > 0 && at.Sub(before) != p.Gap {
+			t.Fatalf("gap %v in %+v", at.Sub(before), p)
+		}
+		if n == 0 && at != s.First || !mark.IsMultiple(s.Step) || s.Step.Less(residue.Abs().MulInt(2)) {
+			t.Fatalf("mark %v, residue %v in %+v", mark, residue, p)
+		}
+		n, before = n+1, at
+	}
+	if n != s.Count || before != s.Last {
+		t.Errorf("%d marks, last at %v: %+v", n, before, p)
+	}
+	if s.Step.Less(p.WorstMark.MulInt(2)) || s.Step.Less(p.WorstGap) {
+		t.Errorf("worst mark %v, gap %v: %+v", p.WorstMark, p.WorstGap, p)
+	}
+	if p.CreepUp.Sign() < 0 || p.CreepDown.Sign() > 0 || p.Creep != p.CreepUp && p.Creep != p.CreepDown {
+		t.Errorf("creep: %+v", p)
+	}
+	if n < 100 {
+		checkSheet(t, p.Sheet())
+	}
+}
+
+func checkHole(t *testing.T, p buttons.HolePlan) {
+	t.Helper()
+	if c, err := p.Spare.Sign(); err == nil && c < 0 || !p.Cut.IsMultiple(p.Spec.Step) {
+		t.Errorf("%+v", p)
+	}
+	if p.Spec.Setting != buttons.NoSetting && p.End.Sub(p.Start) != p.Cut {
+		t.Errorf("%+v", p)
+	}
+	checkSheet(t, p.Sheet())
+}
+
+func checkLap(t *testing.T, p buttons.LapPlan) {
+	t.Helper()
+	if p.InnerEnd.Less(p.OuterEnd) || p.OuterEnd.Sign() < 0 || p.Beyond.Sign() < 0 || p.Clash.Sign() < 0 || p.Clear.Sign() < 0 {
+		t.Errorf("%+v", p)
+	}
+	for l := range p.Remedies() {
+		if q, err := l.Plan(); err != nil || q.Crosses {
+			t.Errorf("the remedy %+v: %v", l, err)
+		}
+	}
+	checkSheet(t, p.Sheet())
+}
+
+func checkStock(t *testing.T, p buttons.StockPlan) {
+	t.Helper()
+	s := p.Spec
+	if p.Need+p.Spare != s.Have+p.Short || p.Short > 0 && p.Spare > 0 {
+		t.Errorf("%+v", p)
+	}
+	last := 0
+	for _, g := range p.Gives {
+		q, err := s.With(g).Plan()
+		if err != nil || q.Short != 0 || q.Spare != g.Spare || q.Need != p.Need-g.Up || g.Up < last {
+			t.Errorf("%+v is no way for %+v: %v", g, s, err)
+		}
+		last = g.Up
+	}
+	checkSheet(t, p.Sheet())
 }

@@ -9,7 +9,7 @@ import (
 
 // A Row is a row of buttons with equal gaps, from the first place to the last.
 // All places are measured along the row from one named end. Zero means not
-// given. What is left out is found by [Row.Solve]:
+// given. What is left out is found by [Row]:
 //
 //	given                            found
 //	First, Last, Count               Gap
@@ -38,15 +38,6 @@ type Row struct {
 }
 
 const topEdge = "the top edge"
-
-// Solve fills what follows from what is given, then From and Step. The faults
-// are [fault.Faults], with [ErrNoCount] where no whole number of buttons fits
-// the gaps asked for; such a fault names the neighbours on either side. One is
-// [units.ErrBound] where a long row is given with too many digits; see [MaxDigits].
-func (r Row) Solve() (Row, error) {
-	r, _, err := r.solve()
-	return r, err
-}
 
 func (r Row) solve() (Row, []string, error) {
 	if err := r.audit(); err != nil {

@@ -29,7 +29,7 @@ type RowPlan struct {
 	Most   int `json:"most,omitzero"`   // the most of them, at most [MaxCount]
 }
 
-// Plan works the row out. The faults are those of [Row.Solve].
+// Plan works the row out. The faults are those of [Row].
 func (r Row) Plan() (RowPlan, error) {
 	s, assumed, err := r.solve()
 	if err != nil {
@@ -100,7 +100,7 @@ func (p RowPlan) Places() iter.Seq[units.Length] {
 
 // Reused yields which marks of a row drafted on the same front still serve: the
 // number of the drafted button and the number of the button of this row whose
-// exact place is the same, both counted from 1. It fails as [Row.Solve] does, and
+// exact place is the same, both counted from 1. It fails as [Row] does, and
 // with [fault.Conflict] where the drafted row is measured from another end.
 func (p RowPlan) Reused(drafted Row) (iter.Seq2[int, int], error) {
 	d, err := drafted.Plan()

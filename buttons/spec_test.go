@@ -63,7 +63,8 @@ func TestRowSolve(t *testing.T) {
 			buttons.Row{First: long("1 in"), Last: long("9 in"), Count: 5, Gap: long("2 in"), MinGap: long("1 in"), MaxGap: long("2 in"), Have: 9}},
 	} {
 		t.Run(c.why, func(t *testing.T) {
-			got, err := c.given.Solve()
+			gotPlan, err := c.given.Plan()
+			got := gotPlan.Spec
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -196,9 +197,6 @@ func TestHoleDefaults(t *testing.T) {
 	if !slices.Equal(p.Assumed, []string{"thickness", "outline", "step", "reach"}) || p.Cut != long("5/8 in") || p.Start != long("-1/8 in") || p.End != long("1/2 in") {
 		t.Errorf("%+v", p)
 	}
-	if s, err := p.Spec.Solve(); err != nil || s != p.Spec {
-		t.Errorf("solved again: %+v, %v", s, err)
-	}
 }
 
 func TestLapPlan(t *testing.T) {
@@ -251,7 +249,8 @@ func TestLapPlan(t *testing.T) {
 			}
 		})
 	}
-	l, err := buttons.Lap{Diameter: long("1/2 in"), Setting: buttons.Vertical}.Solve()
+	lPlan, err := buttons.Lap{Diameter: long("1/2 in"), Setting: buttons.Vertical}.Plan()
+	l := lPlan.Spec
 	if err != nil || l.Lap != long("1/2 in") {
 		t.Errorf("default lap %v, %v", l.Lap, err)
 	}

@@ -52,13 +52,6 @@ type StockPlan struct {
 	Gives []Give `json:"gives,omitzero"`
 }
 
-// Solve fills Times and Least of each placement, in a copy of Places. The faults
-// are [fault.Faults].
-func (s Stock) Solve() (Stock, error) {
-	s, _, err := s.solve()
-	return s, err
-}
-
 func (s Stock) solve() (Stock, []string, error) {
 	if err := s.audit(); err != nil {
 		return s, nil, err
@@ -130,7 +123,7 @@ func (p Placement) fits() bool {
 		p.Least >= 0 && p.Least <= p.Count
 }
 
-// Plan counts the stock. The faults are those of [Stock.Solve].
+// Plan counts the stock. The faults are those of [Stock].
 func (s Stock) Plan() (StockPlan, error) {
 	s, assumed, err := s.solve()
 	if err != nil {

@@ -48,7 +48,8 @@ func TestLapRules(t *testing.T) {
 		}
 		if n == 1 {
 			// The first row is the default of a Lap.
-			l, err := buttons.Lap{Diameter: long("7/8 in"), Setting: buttons.Vertical}.Solve()
+			lPlan, err := buttons.Lap{Diameter: long("7/8 in"), Setting: buttons.Vertical}.Plan()
+			l := lPlan.Spec
 			if err != nil || l.Lap != r.Lap(long("7/8 in")) {
 				t.Errorf("default %v, %v", l.Lap, err)
 			}

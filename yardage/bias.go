@@ -119,15 +119,6 @@ func (s Bias) short(a *fault.Audit, yields units.Length) {
 
 func biasStep() units.Length { return units.Inch.Of(1) }
 
-// Solve fills the defaults and the least Square for the length wanted.
-func (s Bias) Solve() (Bias, error) {
-	p, err := s.Plan()
-	if err != nil {
-		return s, err
-	}
-	return p.Spec, nil
-}
-
 // Plan works out the square and what it yields.
 func (s Bias) Plan() (BiasPlan, error) {
 	var a fault.Audit

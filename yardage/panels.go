@@ -172,15 +172,6 @@ func (s Panels) narrow(a *fault.Audit, n int, flat units.Length, given Panels) {
 	a.Fault("width", s.Width.String(), limit+" ("+why+")", fault.Range)
 }
 
-// Solve fills Widths, rounded up to whole widths, or Fullness or Cover exactly.
-func (s Panels) Solve() (Panels, error) {
-	p, err := s.Plan()
-	if err != nil {
-		return s, err
-	}
-	return p.Spec, nil
-}
-
 // Plan works out the widths and the length of cloth.
 func (s Panels) Plan() (PanelsPlan, error) {
 	var a fault.Audit

@@ -133,8 +133,10 @@ func TestSwatchAndPrice(t *testing.T) {
 	for range 1000 {
 		before := randomLength(r, 60)
 		s := units.RatioOf(1+r.Int64N(40), 100)
-		a, err := yardage.Swatch{Before: before, Shrink: s}.Solve()
-		b, err2 := yardage.Swatch{After: a.After, Shrink: s}.Solve()
+		aPlan, err := yardage.Swatch{Before: before, Shrink: s}.Plan()
+		a := aPlan.Spec
+		bPlan, err2 := yardage.Swatch{After: a.After, Shrink: s}.Plan()
+		b := bPlan.Spec
 		if err != nil || err2 != nil || b.Before != before || a != b {
 			t.Fatalf("%v at %v: %v, %v", before, s, a, b)
 		}

@@ -77,7 +77,8 @@ func TestSwatchSolvesEachOfThree(t *testing.T) {
 		{After: in("17 in"), Shrink: pct(15)},
 		want,
 	} {
-		got, err := give.Solve()
+		gotPlan, err := give.Plan()
+		got := gotPlan.Spec
 		if err != nil || got != want {
 			t.Errorf("%v: %v, %v", give, got, err)
 		}
@@ -99,13 +100,13 @@ func TestPanelsSolveEachOfThree(t *testing.T) {
 	}
 	b := base
 	b.Cover, b.Widths = in("65 in"), 3
-	if s, err := b.Solve(); err != nil || s.Fullness != p.Made {
-		t.Errorf("fullness: %v, %v", s, err)
+	if sPlan, err := b.Plan(); err != nil || sPlan.Spec.Fullness != p.Made {
+		t.Errorf("fullness: %v, %v", sPlan.Spec, err)
 	}
 	c := base
 	c.Widths, c.Fullness = 3, units.RatioOf(2, 1)
-	if s, err := c.Solve(); err != nil || s.Cover != in("78 in") {
-		t.Errorf("cover: %v, %v", s, err)
+	if sPlan, err := c.Plan(); err != nil || sPlan.Spec.Cover != in("78 in") {
+		t.Errorf("cover: %v, %v", sPlan.Spec, err)
 	}
 	d := a
 	d.Widths = 4 // more than is needed agrees
@@ -257,15 +258,17 @@ func TestBiasSpare(t *testing.T) {
 	if err != nil || p.Spare != in("40 in") || len(p.Assumed) > 0 {
 		t.Errorf("%+v, %v", p, err)
 	}
-	s, err := yardage.Bias{Strip: in("2 in"), Wanted: in("250 in"), Seam: in("1/4 in")}.Solve()
+	sPlan, err := yardage.Bias{Strip: in("2 in"), Wanted: in("250 in"), Seam: in("1/4 in")}.Plan()
+	s := sPlan.Spec
 	if err != nil || s.Square != in("23 in") || s.Step != in("1 in") {
 		t.Errorf("%+v, %v", s, err)
 	}
-	one, err := yardage.Bias{Strip: in("1/8 in"), Wanted: in("1/8 in"), Seam: in("1/32 in")}.Solve()
+	onePlan, err := yardage.Bias{Strip: in("1/8 in"), Wanted: in("1/8 in"), Seam: in("1/32 in")}.Plan()
+	one := onePlan.Spec
 	if err != nil || one.Square != in("1 in") {
 		t.Errorf("one step is enough: %+v, %v", one, err)
 	}
-	if _, err := (yardage.Bias{}).Solve(); !errors.Is(err, fault.Missing) {
+	if _, err := (yardage.Bias{}).Plan(); !errors.Is(err, fault.Missing) {
 		t.Error(err)
 	}
 	if lo, hi := p.Along().Bounds(); lo.Times(lo).Cmp(in("2 in").Times(in("4 in"))) > 0 || hi.Times(hi).Cmp(in("2 in").Times(in("4 in"))) < 0 {

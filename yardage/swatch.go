@@ -70,10 +70,10 @@ func (d *side) solve(a *fault.Audit) {
 	}
 }
 
-// Solve fills what follows: the shrinkage from the two measures, or the measure
+// solve fills what follows: the shrinkage from the two measures, or the measure
 // after or before washing from the other and the shrinkage. The length before
 // washing is After / (1 - Shrink), never After x (1 + Shrink).
-func (s Swatch) Solve() (Swatch, error) {
+func (s Swatch) solve() (Swatch, error) {
 	var a fault.Audit
 	along := side{s.Before, s.After, s.Shrink, [3]string{"before", "after", "shrink"}}
 	along.solve(&a)
@@ -89,7 +89,7 @@ func (s Swatch) Solve() (Swatch, error) {
 
 // Plan works out the swatch.
 func (s Swatch) Plan() (SwatchPlan, error) {
-	s, err := s.Solve()
+	s, err := s.solve()
 	if err != nil {
 		return SwatchPlan{}, err
 	}

@@ -29,16 +29,6 @@ type DensityPlan struct {
 
 func inch(n units.Ratio) units.Length { return units.Inch.Of(1).Unscale(n) }
 
-// Solve fills what follows from what is given. It fails where [Density.Plan]
-// does, and then returns d as it is.
-func (d Density) Solve() (Density, error) {
-	p, err := d.Plan()
-	if err != nil {
-		return d, err
-	}
-	return p.Spec, nil
-}
-
 // Plan works out the density. The faults are [fault.Faults].
 func (d Density) Plan() (DensityPlan, error) {
 	var a fault.Audit

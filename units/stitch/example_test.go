@@ -26,8 +26,9 @@ func ExampleDensity_Plan() {
 
 // Uneven basting holds the ruff while it is set: a stitch of 1/8 in, then 3/8 in
 // left free.
-func ExampleDensity_Solve() {
-	d, err := stitch.Density{StitchLength: units.MustParse("1/8 in"), Space: units.MustParse("3/8 in"), Run: units.MustParse("15 in")}.Solve()
+func ExampleDensity_Plan_solved() {
+	dPlan, err := stitch.Density{StitchLength: units.MustParse("1/8 in"), Space: units.MustParse("3/8 in"), Run: units.MustParse("15 in")}.Plan()
+	d := dPlan.Spec
 	fmt.Println(d.PerInch, "to the inch,", d.Stitches, "in the row", err)
 	// Output: 2 to the inch, 30 in the row <nil>
 }
@@ -66,12 +67,12 @@ func ExampleThread_Plan_geometry() {
 }
 
 // By a sample: three inches sewn and unpicked.
-func ExampleThread_Solve() {
+func ExampleThread_Plan_solved() {
 	s, err := stitch.Thread{
 		Stitch: stitch.Chain401, Seam: units.MustParse("42 in"),
 		Sample: units.MustParse("3 in"), SampleNeedle: units.MustParse("9 in"), SampleUnder: units.MustParse("8 in"),
-	}.Solve()
-	fmt.Println(s.By, s.Waste, err)
+	}.Plan()
+	fmt.Println(s.Spec.By, s.Spec.Waste, err)
 	// Output: sample 3/20 <nil>
 }
 
@@ -106,8 +107,8 @@ func ExampleGarment_Plan() {
 }
 
 // A refusal names every field that is wrong.
-func ExampleGarment_Solve() {
-	_, err := stitch.Garment{Seams: []stitch.Run{{Name: "hem", Count: -1, Thread: stitch.Thread{Stitch: stitch.Cover607, Seam: units.MustParse("9 in")}}}}.Solve()
+func ExampleGarment_Plan_solved() {
+	_, err := stitch.Garment{Seams: []stitch.Run{{Name: "hem", Count: -1, Thread: stitch.Thread{Stitch: stitch.Cover607, Seam: units.MustParse("9 in")}}}}.Plan()
 	fmt.Println(err)
 	// Output:
 	// seams[0].count -1: out of range, want 1 to 10000
@@ -126,8 +127,8 @@ func ExampleSetting_Plan() {
 }
 
 // What no table has is a fault and never a guess.
-func ExampleSetting_Solve() {
-	_, err := stitch.Setting{Cloth: stitch.Brocade, Needle: 95}.Solve()
+func ExampleSetting_Plan_solved() {
+	_, err := stitch.Setting{Cloth: stitch.Brocade, Needle: 95}.Plan()
 	fmt.Println(err)
 	// Output: needle 95: not known, want one of 60, 70, 75, 80, 90, 100, 110, 120
 }

@@ -55,16 +55,6 @@ type GarmentPlan struct {
 	Spare  units.Length `json:"spare,omitzero"`  // what is left on them
 }
 
-// Solve fills what follows from what is given, then the defaults. It fails where
-// [Garment.Plan] does, and then returns g as it is.
-func (g Garment) Solve() (Garment, error) {
-	p, err := g.Plan()
-	if err != nil {
-		return g, err
-	}
-	return p.Spec, nil
-}
-
 // Plan works out the thread. The faults are [fault.Faults].
 func (g Garment) Plan() (GarmentPlan, error) {
 	var a fault.Audit

@@ -194,7 +194,8 @@ func conversion(t *testing.T, g map[string]string) map[string]string {
 		if r.Source != g["source"] || g["printed"] != "" && r.Printed != length(t, g["printed"]) {
 			continue
 		}
-		d, err := stitch.Density{PerInch: per}.Solve()
+		dPlan, err := stitch.Density{PerInch: per}.Plan()
+		d := dPlan.Spec
 		if err != nil || r.Exact() != d.StitchLength || r.Off() != r.Printed.Sub(d.StitchLength) {
 			t.Errorf("%+v is off by %v, %v", r, r.Off(), err)
 		}

@@ -138,7 +138,8 @@ func TestGarmentAddsUp(t *testing.T) {
 	if held := g.Spool.MulInt(int64(p.Spools)); p.Spare != held.Sub(need) || p.Spare.Sign() < 0 || g.Spool.Cmp(p.Spare) <= 0 {
 		t.Errorf("%d spools leave %v", p.Spools, p.Spare)
 	}
-	again, err := g.Solve()
+	againPlan, err := g.Plan()
+	again := againPlan.Spec
 	if q, err2 := again.Plan(); err != nil || err2 != nil || q.Need != p.Need {
 		t.Error(err, err2)
 	}
@@ -199,7 +200,8 @@ func TestSettings(t *testing.T) {
 			}
 		}
 	}
-	s, err := stitch.Setting{Cloth: stitch.Coating}.Solve()
+	sPlan, err := stitch.Setting{Cloth: stitch.Coating}.Plan()
+	s := sPlan.Spec
 	if err != nil || s.Needle != 100 {
 		t.Error(s, err)
 	}

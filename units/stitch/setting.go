@@ -37,16 +37,6 @@ type SettingPlan struct {
 	Long         units.Length `json:"long,omitzero"`         // stitch length that the printed stitches to the inch are, exactly
 }
 
-// Solve fills the needle of the cloth. It fails where [Setting.Plan] does, and
-// then returns s as it is.
-func (s Setting) Solve() (Setting, error) {
-	p, err := s.Plan()
-	if err != nil {
-		return s, err
-	}
-	return p.Spec, nil
-}
-
 // rows yields those of the table that answer the setting, the default first.
 func (s Setting) rows(yield func(DensityRow) bool) {
 	j, c := s.Job, s.Cloth.weight()

@@ -55,16 +55,6 @@ type ThreadPlan struct {
 	UnderNeed  units.Length `json:"underNeed,omitzero"`  // Under and the waste
 }
 
-// Solve fills what follows from what is given, then the defaults. It fails where
-// [Thread.Plan] does, and then returns t as it is.
-func (t Thread) Solve() (Thread, error) {
-	p, err := t.Plan()
-	if err != nil {
-		return t, err
-	}
-	return p.Spec, nil
-}
-
 // method is how the thread is reckoned, given or from what else is.
 func (t Thread) method() Method {
 	switch {

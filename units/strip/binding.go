@@ -43,17 +43,6 @@ type BindingPlan struct {
 	Spare   units.Near   `json:"spare,omitzero"`   // Sewn less Wanted, where Edge was given; never less than zero
 }
 
-// Solve fills Pieces from Each and Edge, rounding up to whole pieces, or Each from
-// Pieces and Edge, exactly or up to Step. It fails where [Binding.Plan] does, and
-// then returns s as it is.
-func (s Binding) Solve() (Binding, error) {
-	p, err := s.Plan()
-	if err != nil {
-		return s, err
-	}
-	return p.Spec, nil
-}
-
 // Plan works out the binding. The faults are [fault.Faults]; one is
 // [units.ErrBound] where lengths of thousands of digits cannot be told apart.
 func (s Binding) Plan() (BindingPlan, error) {

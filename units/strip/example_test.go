@@ -29,14 +29,14 @@ func ExampleSpec_Plan() {
 
 // How many widths of cloth does the hem ruffle of a page's cloak take, sewn into
 // a ring?
-func ExampleSpec_Solve() {
+func ExampleSpec_Plan_solved() {
 	s, err := strip.Spec{
 		Each:      units.MustParse("44 in"),
 		Allowance: units.MustParse("1/2 in"),
 		Ring:      true,
 		Least:     units.MustParse("180 in"),
-	}.Solve()
-	fmt.Println(s.Pieces, err)
+	}.Plan()
+	fmt.Println(s.Spec.Pieces, err)
 	// Output: 5 <nil>
 }
 

@@ -54,7 +54,8 @@ func TestSolve(t *testing.T) {
 		{"all three agree", strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: in("1/2"), Least: in("30")}, 3, in("12 1/4"), in("4 3/4")},
 		{"nothing wanted", strip.Spec{Pieces: 2, Each: in("4")}, 2, in("4"), in("0")},
 	} {
-		got, err := test.spec.Solve()
+		gotPlan, err := test.spec.Plan()
+		got := gotPlan.Spec
 		if err != nil {
 			t.Errorf("%s: %v", test.why, err)
 			continue

@@ -31,17 +31,6 @@ type Plan struct {
 	Spare   units.Length `json:"spare,omitzero"`   // Sewn less Least, where Least was given; never less than zero
 }
 
-// Solve fills Pieces from Each and Least, rounding up to whole pieces, or Each
-// from Pieces and Least, exactly. It fails where [Spec.Plan] does, and then
-// returns s as it is.
-func (s Spec) Solve() (Spec, error) {
-	p, err := s.Plan()
-	if err != nil {
-		return s, err
-	}
-	return p.Spec, nil
-}
-
 // Plan works out the strip. The faults are [fault.Faults].
 func (s Spec) Plan() (Plan, error) {
 	var a fault.Audit
