@@ -8,8 +8,8 @@
 //		First: units.Inch.Frac(5, 8), Last: units.Inch.Of(22), Count: 9,
 //		From: "the finished neck seam", Step: units.Inch.Frac(1, 16),
 //	}.Plan()
-//	for mark, residue := range p.Marks() {
-//		fmt.Println(mark, residue)
+//	for _, at := range p.Places {
+//		fmt.Println(at.Mark, at.Residue)
 //	}
 //
 // Each noun solves what follows from what is given, then fills what is left with

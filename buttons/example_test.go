@@ -18,8 +18,8 @@ func ExampleRow_Plan() {
 		return
 	}
 	fmt.Println("gap", p.Gap)
-	for mark, residue := range p.Marks() {
-		fmt.Printf("%-11v %v\n", mark, residue)
+	for _, at := range p.Places {
+		fmt.Printf("%-11v %v\n", at.Mark, at.Residue)
 	}
 	fmt.Println("the nearest mark laid eight times ends out by", p.Creep)
 	// Output:
@@ -34,6 +34,31 @@ func ExampleRow_Plan() {
 	// 19 5/16 in  1/64 in
 	// 22 in       0 in
 	// the nearest mark laid eight times ends out by 1/8 in
+}
+
+// The pattern of the page's coat has seven, one of them at the bust line and one at the
+// waist; the tin has six.
+func ExampleRow_Plan_pins() {
+	p, err := buttons.Row{
+		First: units.Inch.Of(1), Last: units.Inch.Of(21), Count: 7, Have: 6,
+		Pins: []units.Length{units.Inch.Of(7), units.Inch.Of(13)},
+	}.Plan()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println("set", p.Count, "short", p.Short)
+	for _, at := range p.Places {
+		fmt.Println(at.Exact)
+	}
+	// Output:
+	// set 6 short 1
+	// 1 in
+	// 4 in
+	// 7 in
+	// 13 in
+	// 17 in
+	// 21 in
 }
 
 // How many buttons for the page's doublet, if they are to stand close.
@@ -65,8 +90,8 @@ func ExampleRowPlan_Reused() {
 		fmt.Println(err)
 		return
 	}
-	for old, now := range serve {
-		fmt.Println("drafted mark", old, "is button", now)
+	for _, one := range serve {
+		fmt.Println("drafted mark", one.Old, "is button", one.New)
 	}
 	// Output:
 	// drafted mark 1 is button 1
@@ -84,7 +109,7 @@ func ExampleHole_Plan() {
 	fmt.Println("assumed:", p.Assumed)
 	// Output:
 	// 87/160 in cut 9/16 in from 5 7/8 in to 6 7/16 in <nil>
-	// assumed: [outline step reach]
+	// assumed: [tape outline step reach]
 }
 
 // The ball buttons of the page's doublet pass the hole as half their girth.
@@ -102,7 +127,7 @@ func ExampleLap_Plan() {
 		Topstitch: units.Inch.Mixed(1, 1, 8), Setting: buttons.Horizontal,
 	}.Plan()
 	fmt.Println("inner end", p.InnerEnd, "crosses", p.Crosses, "by", p.Clash, err)
-	for l := range p.Remedies() {
+	for _, l := range p.Remedies {
 		fmt.Println("or", l.Setting, "with the row at", l.Topstitch)
 	}
 	// Output:
@@ -162,6 +187,7 @@ func ExampleLapRules() {
 	}
 	// Output:
 	// 5/8 in half the diameter and a quarter inch
+	// 15.525 mm half the diameter and 6 mm
 	// 9/16 in three quarters of the diameter
 	// 3/4 in the diameter
 	// 1 1/8 in one and a half times the diameter, small buttons

@@ -5,6 +5,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -41,14 +42,6 @@ func whole(a *fault.Audit, path string, n, most int) {
 	}
 }
 
-// assumedText is a value for a fault, which says so where it was not given.
-func assumedText(l units.Length, assumed bool) string {
-	if assumed {
-		return l.String() + ", assumed"
-	}
-	return l.String()
-}
-
 // digits records a length with more digits than n marks of it can be worked with.
 func digits(a *fault.Audit, path string, l units.Length, n int) {
 	var room [64]byte
@@ -74,9 +67,23 @@ func (c *chosen) add(name string) {
 	c.names = append(c.names, name)
 }
 
-func (c *chosen) fields() []string { return c.names }
-
 // eighth is the default for how far a hole reaches past the button's place, and
 // sixteenth the default mark of the tape: see [Spacings].
-func eighth() units.Length    { return units.Inch.Frac(1, 8) }
-func sixteenth() units.Length { return units.Inch.Frac(1, 16) }
+// On a metric tape they are what one would say there: common practice.
+func eighth(t units.Tape) units.Length {
+	return t.Of(units.Inch.Frac(1, 8), units.Millimetre.Of(3))
+}
+
+func sixteenth(t units.Tape) units.Length {
+	return t.Of(units.Inch.Frac(1, 16), units.Millimetre.Of(1))
+}
+
+// tape fills the tape of a Spec from its lengths.
+func tape(a *fault.Audit, t *units.Tape, spec any, assumed *chosen) {
+	if *t != 0 {
+		t.Check(a, "tape")
+		return
+	}
+	*t = noun.Tape(spec)
+	assumed.add("tape")
+}

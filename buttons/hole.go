@@ -14,17 +14,33 @@ import (
 //	ball         yes       no         yes      yes   yes   yes      yes    yes
 //	no setting                                             -        no     no
 type Hole struct {
-	Diameter  units.Length `json:"diameter,omitzero"`         // across the button; a size in lignes is units.Ligne.Of
-	Thickness units.Length `json:"thickness,omitzero"`        // of a flat button, with its shank if that passes the hole; default 1/8 in (source: see [HoleRules])
-	Outline   Outline      `json:"outline,omitzero"`          // default flat (common practice)
-	Ease      units.Length `json:"ease,omitzero" noun:"zero"` // more than the button needs; zero is an answer
-	Step      units.Length `json:"step,omitzero"`             // the cut is rounded up to a whole number of these; default 1/16 in (common practice)
-	Setting   Setting      `json:"setting,omitzero"`          // direction of the hole; not given: no Start and End
-	Place     units.Length `json:"place,omitzero"`            // of the button along the front, from the end that the row is measured from; needs Setting
-	Reach     units.Length `json:"reach,omitzero"`            // how far the hole goes past the button's place, against the pull; default 1/8 in (source: see [Spacings]); needs Setting
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape
+	// on whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
+	// Diameter is across the button, as 18 L or 1/2 in.
+	Diameter units.Length `json:"diameter,omitzero"`
+	// Thickness is that of a flat button, with its shank if that passes the hole. May be
+	// omitted; the default is 1/8 in, or 3 mm on a metric tape.
+	Thickness units.Length `json:"thickness,omitzero"`
+	// Outline is the shape of the button. May be omitted; the default is flat.
+	Outline Outline `json:"outline,omitzero"`
+	// Ease is what the hole is longer than the button needs. May be omitted; the default
+	// is 0 in.
+	Ease units.Length `json:"ease,omitzero" noun:"zero"`
+	// Step is what the cut is rounded up to a whole number of. May be omitted; the default
+	// is 1/16 in, or 1 mm on a metric tape.
+	Step units.Length `json:"step,omitzero"`
+	// Setting is the direction of the hole. May be omitted; its ends are then not told.
+	Setting Setting `json:"setting,omitzero"`
+	// Place is where the button is along the front, from the end that the row is measured
+	// from. It needs a setting. May be omitted.
+	Place units.Length `json:"place,omitzero"`
+	// Reach is how far the hole goes past the place of the button, against the pull. It
+	// needs a setting. May be omitted; the default is 1/8 in, or 3 mm on a metric tape.
+	Reach units.Length `json:"reach,omitzero"`
 }
 
-// A HolePlan is a buttonhole worked out. It is comparable.
+// A HolePlan is a buttonhole worked out.
 type HolePlan struct {
 	Spec    Hole     `json:"spec,omitzero"`    // as solved
 	Assumed []string `json:"assumed,omitzero"` // the fields filled with a default
@@ -46,13 +62,14 @@ type HolePlan struct {
 func (h Hole) fill() (Hole, []string, error) {
 	var a fault.Audit
 	var assumed chosen
+	tape(&a, &h.Tape, h, &assumed)
 	a.Need("diameter", h.Diameter)
 	ball := h.Outline == Ball
 	switch {
 	case ball:
 		unused(&a, "thickness", h.Thickness, "for a ball, which is as thick as it is wide")
 	case h.Thickness.IsZero():
-		h.Thickness = eighth()
+		h.Thickness = eighth(h.Tape)
 		assumed.add("thickness")
 	default:
 		a.Need("thickness", h.Thickness)
@@ -66,7 +83,7 @@ func (h Hole) fill() (Hole, []string, error) {
 	}
 	a.NotNegative("ease", h.Ease)
 	if h.Step.IsZero() {
-		h.Step = sixteenth()
+		h.Step = sixteenth(h.Tape)
 		assumed.add("step")
 	}
 	a.NotNegative("step", h.Step)
@@ -79,12 +96,12 @@ func (h Hole) fill() (Hole, []string, error) {
 	default:
 		a.NotNegative("place", h.Place)
 		if h.Reach.IsZero() {
-			h.Reach = eighth()
+			h.Reach = eighth(h.Tape)
 			assumed.add("reach")
 		}
 		a.NotNegative("reach", h.Reach)
 	}
-	return h, assumed.fields(), a.Err()
+	return h, assumed.names, a.Err(assumed.names...)
 }
 
 // Plan works the hole out. The faults are those of [Hole].
@@ -115,12 +132,12 @@ func (h Hole) Plan() (HolePlan, error) {
 	case err != nil:
 		a.Fault("step", s.Step.String(), "a mark that the hole can be told from", fault.KindOf(err))
 	case s.Setting != NoSetting && !s.Reach.Less(p.Cut):
-		a.Fault("reach", assumedText(s.Reach, h.Reach.IsZero()), "less than "+p.Cut.String()+", the hole", fault.Range)
+		a.Fault("reach", s.Reach.String(), "less than "+p.Cut.String()+", the hole", fault.Range)
 	case s.Setting == Vertical && s.Place.Sign() > 0 && s.Place.Less(s.Reach):
 		a.Fault("place", s.Place.String(), "at least "+s.Reach.String()+" (reach)", ErrPastEdge)
 	}
 	if a.Failed() {
-		return HolePlan{}, a.Err()
+		return HolePlan{}, a.Err(assumed...)
 	}
 	if s.Setting != NoSetting {
 		p.Start = s.Reach.Neg()

@@ -1,8 +1,6 @@
 package buttons
 
 import (
-	"iter"
-
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 )
@@ -11,15 +9,27 @@ import (
 // it. Places in a lap are measured from the finished front edge inwards, square
 // to it. Zero means not given.
 type Lap struct {
-	Lap       units.Length `json:"lap,omitzero"`       // from the centre line to the front edge; default by [LapRules] from Diameter: half of it and 1/4 in
-	Hole      units.Length `json:"hole,omitzero"`      // length of the buttonhole as cut; may be left out where Setting is vertical
-	Diameter  units.Length `json:"diameter,omitzero"`  // across the button; needed where Lap is not given, else checked against the edge
-	Topstitch units.Length `json:"topstitch,omitzero"` // the row of topstitching, from the front edge; not given: none
-	Setting   Setting      `json:"setting,omitzero"`   // direction of the hole; no default
-	Reach     units.Length `json:"reach,omitzero"`     // how far a horizontal hole goes past the centre line towards the edge; default 1/8 in (source: see [Spacings])
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape
+	// on whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
+	// Lap is from the centre line to the front edge. May be omitted where the diameter is
+	// given; the default is half of that and 1/4 in, or 6 mm on a metric tape.
+	Lap units.Length `json:"lap,omitzero"`
+	// Hole is the length of the buttonhole as cut. May be omitted where it is vertical.
+	Hole units.Length `json:"hole,omitzero"`
+	// Diameter is across the button. It is checked against the edge. May be omitted where
+	// the lap is given.
+	Diameter units.Length `json:"diameter,omitzero"`
+	// Topstitch is the row of topstitching, from the front edge. May be omitted.
+	Topstitch units.Length `json:"topstitch,omitzero"`
+	// Setting is the direction of the hole.
+	Setting Setting `json:"setting,omitzero"`
+	// Reach is how far a horizontal hole goes past the centre line towards the edge. May
+	// be omitted; the default is 1/8 in, or 3 mm on a metric tape.
+	Reach units.Length `json:"reach,omitzero"`
 }
 
-// A LapPlan is a lap worked out. It is comparable.
+// A LapPlan is a lap worked out.
 type LapPlan struct {
 	Spec    Lap      `json:"spec,omitzero"`    // as solved
 	Assumed []string `json:"assumed,omitzero"` // the fields filled with a default
@@ -31,28 +41,34 @@ type LapPlan struct {
 	Crosses bool         `json:"crosses,omitzero"` // whether the topstitching runs through the hole
 	Clash   units.Length `json:"clash,omitzero"`   // how far the hole reaches past the topstitching; the whole hole where a vertical one lies along it
 	Clear   units.Length `json:"clear,omitzero"`   // between the hole and the topstitching; zero if they cross or there is none
+
+	// Remedies are the laps that mend a crossing, the least work first: the hole set
+	// vertical on the centre line, then the row of topstitching moved inwards to lie reach
+	// clear of the hole, for which the facing must be deep enough.
+	Remedies []Lap `json:"remedies,omitzero"`
 }
 
 func (l Lap) solve() (Lap, []string, error) {
 	var a fault.Audit
 	var assumed chosen
+	tape(&a, &l.Tape, l, &assumed)
 	half := l.Diameter.DivInt(2)
 	reach := l.Reach
 	if reach.IsZero() {
-		reach = eighth()
+		reach = eighth(l.Tape)
 	}
 	noLap := l.Lap.IsZero()
 	if noLap && l.Diameter.Sign() > 0 {
-		l.Lap = defaultLap().Lap(l.Diameter)
+		l.Lap = defaultLap(l.Tape).Lap(l.Diameter)
 		assumed.add("lap")
 	}
 	switch {
 	case l.Lap.Sign() <= 0:
 		a.Need("lap", l.Lap)
 	case l.Setting == Horizontal && !reach.Less(l.Lap) && !reach.Less(half):
-		a.Fault("lap", assumedText(l.Lap, noLap), "more than "+reach.String()+" (reach)", ErrPastEdge)
+		a.Fault("lap", l.Lap.String(), "more than "+reach.String()+" (reach)", ErrPastEdge)
 	case l.Lap.Less(half): // which is then more than Reach
-		a.Fault("lap", assumedText(l.Lap, noLap), "at least "+half.String()+", half of diameter", ErrPastEdge)
+		a.Fault("lap", l.Lap.String(), "at least "+half.String()+", half of diameter", ErrPastEdge)
 	}
 	if l.Setting == Vertical {
 		a.NotNegative("hole", l.Hole)
@@ -75,7 +91,7 @@ func (l Lap) solve() (Lap, []string, error) {
 	default:
 		a.Fault("setting", l.Setting.String(), wantSetting, fault.Unknown)
 	}
-	return l, assumed.fields(), a.Err()
+	return l, assumed.names, a.Err(assumed.names...)
 }
 
 // Plan works the lap out. The faults are those of [Lap].
@@ -104,30 +120,24 @@ func (l Lap) Plan() (LapPlan, error) {
 	default:
 		p.Crosses, p.Clash = true, p.InnerEnd.Sub(row)
 	}
+	p.Remedies = p.remedies()
 	return p, nil
 }
 
-// Remedies yields the laps that mend a crossing, the least work first: the hole
-// set vertical on the centre line, then the row of topstitching moved inwards to
-// lie Reach clear of the hole, for which the facing must be deep enough. Each is
-// a [Lap] to plan. Nothing is yielded where nothing crosses.
-func (p LapPlan) Remedies() iter.Seq[Lap] {
-	return func(yield func(Lap) bool) {
-		if !p.Crosses {
-			return
-		}
-		if turned := p.Spec; turned.Setting == Horizontal && turned.Topstitch != turned.Lap {
-			turned.Setting, turned.Reach = Vertical, units.Length{}
-			if !yield(turned) {
-				return
-			}
-		}
-		moved := p.Spec
-		reach := moved.Reach
-		if reach.IsZero() {
-			reach = eighth()
-		}
-		moved.Topstitch = p.InnerEnd.Add(reach)
-		yield(moved)
+// remedies are the laps that mend a crossing.
+func (p LapPlan) remedies() (laps []Lap) {
+	if !p.Crosses {
+		return nil
 	}
+	if turned := p.Spec; turned.Setting == Horizontal && turned.Topstitch != turned.Lap {
+		turned.Setting, turned.Reach = Vertical, units.Length{}
+		laps = append(laps, turned)
+	}
+	moved := p.Spec
+	reach := moved.Reach
+	if reach.IsZero() {
+		reach = eighth(moved.Tape)
+	}
+	moved.Topstitch = p.InnerEnd.Add(reach)
+	return append(laps, moved)
 }

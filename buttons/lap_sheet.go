@@ -24,7 +24,7 @@ func (p LapPlan) Sheet() ticket.Sheet {
 		sheet.Lines = append(sheet.Lines, ticket.Line{Label: label, Result: result, Terms: terms})
 	}
 	if slices.Contains(p.Assumed, "lap") {
-		r := defaultLap()
+		r := defaultLap(s.Tape)
 		line("lap, by the rule assumed", lap,
 			ticket.Term{Amount: ticket.Long(s.Diameter), Name: "diameter"},
 			ticket.Term{Op: ticket.By, Amount: ticket.Times(r.Times)},

@@ -123,11 +123,11 @@ func TestReusedAgrees(t *testing.T) {
 		}
 		want := map[[2]int]bool{}
 		i := 0
-		for a := range d.Places() {
+		for _, a := range d.Places {
 			i++
 			k := 0
-			for b := range now.Places() {
-				if k++; a == b {
+			for _, b := range now.Places {
+				if k++; a.Exact == b.Exact {
 					want[[2]int{i, k}] = true
 				}
 			}
@@ -137,10 +137,10 @@ func TestReusedAgrees(t *testing.T) {
 			t.Fatal(err)
 		}
 		n := 0
-		for old, k := range seq {
+		for _, one := range seq {
 			n++
-			if !want[[2]int{old, k}] {
-				t.Fatalf("%d is not %d of %+v", old, k, now)
+			if !want[[2]int{one.Old, one.New}] {
+				t.Fatalf("%d is not %d of %+v", one.Old, one.New, now)
 			}
 		}
 		if n != len(want) {
@@ -252,8 +252,8 @@ func checkRow(t *testing.T, p buttons.RowPlan) {
 		t.Errorf("the gaps do not make the span: %+v", p)
 	}
 	n, before := 0, units.Length{}
-	for mark, residue := range p.Marks() {
-		at := mark.Add(residue)
+	for _, place := range p.Places {
+		at, mark, residue := place.Exact, place.Mark, place.Residue
 		if n > 0 && at.Sub(before) != p.Gap {
 			t.Fatalf("gap %v in %+v", at.Sub(before), p)
 		}
@@ -292,7 +292,7 @@ func checkLap(t *testing.T, p buttons.LapPlan) {
 	if p.InnerEnd.Less(p.OuterEnd) || p.OuterEnd.Sign() < 0 || p.Beyond.Sign() < 0 || p.Clash.Sign() < 0 || p.Clear.Sign() < 0 {
 		t.Errorf("%+v", p)
 	}
-	for l := range p.Remedies() {
+	for _, l := range p.Remedies {
 		if q, err := l.Plan(); err != nil || q.Crosses {
 			t.Errorf("the remedy %+v: %v", l, err)
 		}

@@ -2,9 +2,12 @@ package buttons
 
 import (
 	"strconv"
+	"strings"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/spacing"
+	"example.com/clothyard/units/ticket"
 )
 
 // A Row is a row of buttons with equal gaps, from the first place to the last.
@@ -22,29 +25,53 @@ import (
 //	First, Last, Have                Count: all there are
 //	First, Count 1                   a single button
 //
-// Have stands in for Count where nothing else gives it; otherwise it is only a
-// limit. What is given twice and agrees is accepted.
+// Have stands in for Count where nothing else gives it. Where there are fewer than
+// Count, those there are go from the first place to the last. What is given twice and
+// agrees is accepted.
+//
+// Pins are places that have a button whatever the gap, as at the bust line and the
+// waist. The gaps between them are as equal as can be, and Gap is then the one wanted.
 type Row struct {
-	First  units.Length `json:"first,omitzero"`  // place of the first button, from the named end
-	Last   units.Length `json:"last,omitzero"`   // place of the last button, from the same end
-	Count  int          `json:"count,omitzero"`  // how many buttons, at most [MaxCount]
-	Gap    units.Length `json:"gap,omitzero"`    // from one place to the next
-	MinGap units.Length `json:"minGap,omitzero"` // the least gap that serves
-	MaxGap units.Length `json:"maxGap,omitzero"` // the greatest gap that serves
-	From   string       `json:"from,omitzero"`   // the named end; default "the top edge" (common practice)
-	Step   units.Length `json:"step,omitzero"`   // the mark of the tape to which places are read; default 1/16 in (common practice)
-	Have   int          `json:"have,omitzero"`   // how many buttons there are: no more are used
-	Months int          `json:"months,omitzero"` // age of the wearer in months, for the cautions only
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape
+	// on whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
+	// First is the place of the first button, from the named end.
+	First units.Length `json:"first,omitzero"`
+	// Last is the place of the last button, from the same end.
+	Last units.Length `json:"last,omitzero"`
+	// Pins are places between them that have a button, rising. May be omitted.
+	Pins []units.Length `json:"pins,omitzero"`
+	// Count is how many buttons the pattern has. May be omitted; it then follows.
+	Count int `json:"count,omitzero"`
+	// Gap is from one place to the next. May be omitted; it then follows.
+	Gap units.Length `json:"gap,omitzero"`
+	// MinGap is the least gap that serves. May be omitted.
+	MinGap units.Length `json:"minGap,omitzero"`
+	// MaxGap is the greatest gap that serves. May be omitted.
+	MaxGap units.Length `json:"maxGap,omitzero"`
+	// From is the named end. May be omitted; the default is the top edge.
+	From string `json:"from,omitzero"`
+	// Step is the mark of the tape to which places are read. May be omitted; the default
+	// is 1/16 in, or 1 mm on a metric tape.
+	Step units.Length `json:"step,omitzero"`
+	// Have is how many buttons there are: no more are used. May be omitted.
+	Have int `json:"have,omitzero"`
+	// Months is the age of the wearer in months, for the cautions. May be omitted.
+	Months int `json:"months,omitzero"`
 }
 
 const topEdge = "the top edge"
 
-func (r Row) solve() (Row, []string, error) {
+// solve is the row with what follows and what is assumed, and how many buttons are set.
+func (r Row) solve() (s Row, set int, assumed []string, err error) {
 	if err := r.audit(); err != nil {
-		return r, nil, err
+		return r, 0, nil, err
 	}
 	var a fault.Audit
 	given := r
+	var names chosen
+	tape(&a, &r.Tape, r, &names)
+	assumed = names.names
 	if r.single() {
 		r.Count, r.Last = 1, r.First
 	} else if r = r.fill(&a); !a.Failed() {
@@ -53,27 +80,24 @@ func (r Row) solve() (Row, []string, error) {
 		digits(&a, "gap", given.Gap, r.Count)
 		digits(&a, "step", given.Step, r.Count)
 	}
-	var assumed chosen
 	if r.From == "" {
 		r.From = topEdge
-		assumed.add("from")
+		assumed = append(assumed, "from")
 	}
 	if r.Step.IsZero() {
-		r.Step = sixteenth()
-		assumed.add("step")
+		r.Step = sixteenth(r.Tape)
+		assumed = append(assumed, "step")
 	}
-	if r.Count > 1 && !a.Failed() && r.Gap.Less(r.Step) {
-		a.Fault("step", assumedText(r.Step, given.Step.IsZero()), "at most "+r.Gap.String()+" (the gap, or two places share a mark)", fault.Range)
+	set = r.Count
+	if r.Have > 0 {
+		set = min(set, r.Have)
 	}
-	if a.Failed() {
-		return r, nil, a.Err()
-	}
-	return r, assumed.fields(), nil
+	return r, set, assumed, a.Err(assumed...)
 }
 
 // single reports whether r is one button and no row.
 func (r Row) single() bool {
-	return r.Count == 1 || r.Count == 0 && r.Have == 1 && r.Last.IsZero() && r.Gap.IsZero() && !r.limited()
+	return r.Count == 1 || r.Count == 0 && r.Have == 1 && r.Last.IsZero() && r.Gap.IsZero() && !r.limited() && len(r.Pins) == 0
 }
 
 // limited reports whether the gap has a limit.
@@ -104,7 +128,7 @@ func (r Row) audit() error {
 	case r.Count > MaxCount:
 		whole(&a, "count", r.Count, MaxCount)
 	case r.Count > 0:
-	case r.Have == 0 && !(first && last && (gap || r.limited())):
+	case r.Have == 0 && !(first && last && (gap || r.limited() || len(r.Pins) > 0)):
 		a.Fault("count", "", "count or have, or first and last with gap, minGap or maxGap", fault.Missing)
 	}
 	if single {
@@ -122,10 +146,10 @@ func (r Row) audit() error {
 	a.Text("from", r.From)
 	a.NotNegative("step", r.Step)
 	whole(&a, "have", r.Have, MaxCount)
-	if r.Have > 0 && r.Have < r.Count {
-		a.Fault("have", strconv.Itoa(r.Have), "at least "+strconv.Itoa(r.Count)+" (count)", fault.Conflict)
+	if len(r.Pins) > 0 && (!first || !last) {
+		a.Fault("pins", ticket.Of(len(r.Pins)).String(), "none without first and last", fault.Unused)
 	}
-	if r.Have == 1 && r.Count == 0 && !single {
+	if r.Have == 1 && !single {
 		a.Fault("have", "1", "at least 2 for a row with last or a gap", fault.Conflict)
 	}
 	whole(&a, "months", r.Months, MaxMonths)
@@ -135,6 +159,9 @@ func (r Row) audit() error {
 // fill finds Count, then the one of First, Last and Gap that is left out, and
 // compares where none is.
 func (r Row) fill(a *fault.Audit) Row {
+	if len(r.Pins) > 0 {
+		return r.pinned(a)
+	}
 	span := r.Last.Sub(r.First)
 	pinned := !r.First.IsZero() && !r.Last.IsZero()
 	if r.Count == 0 {
@@ -177,6 +204,48 @@ func (r Row) fill(a *fault.Audit) Row {
 		a.Fault("maxGap", r.MaxGap.String(), "at least "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", fault.Conflict)
 	}
 	return r
+}
+
+// pinned finds Count for a row with pins.
+func (r Row) pinned(a *fault.Audit) Row {
+	d := r.spaced(r.Count)
+	d.Gap, d.Least, d.Most = r.Gap, r.MinGap, r.MaxGap
+	if d.Count == 0 && d.Gap.IsZero() && d.Least.IsZero() && d.Most.IsZero() {
+		d.Count = r.Have
+	}
+	p, err := d.Lay()
+	if err != nil {
+		a.Include("", renamed(err))
+		return r
+	}
+	r.Count = p.Spec.Count
+	return r
+}
+
+// spaced is the row as so many marks from the first place to the last.
+func (r Row) spaced(count int) spacing.Spec {
+	d := spacing.Spec{Span: r.Last.Sub(r.First), Count: count}
+	for _, at := range r.Pins {
+		d.Pinned = append(d.Pinned, at.Sub(r.First))
+	}
+	return d
+}
+
+// renamed is the faults of a spacing by the keys of a row.
+func renamed(err error) fault.Faults {
+	faults := fault.Under("", err)
+	for _, f := range faults {
+		switch {
+		case f.Path == "least":
+			f.Path = "minGap"
+		case f.Path == "most":
+			f.Path = "maxGap"
+		case strings.HasPrefix(f.Path, "pinned"):
+			f.Path = "pins" + strings.TrimPrefix(f.Path, "pinned")
+			f.Limit = "between first and last, and rising"
+		}
+	}
+	return faults
 }
 
 // countByGap is the number of buttons whose gap is exactly Gap.

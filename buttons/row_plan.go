@@ -1,108 +1,110 @@
 package buttons
 
 import (
-	"iter"
-
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/spacing"
 )
 
-// A RowPlan is where the buttons of a [Row] go. It is comparable.
+// A RowPlan is where the buttons of a [Row] go.
 type RowPlan struct {
-	Spec    Row      `json:"spec,omitzero"`    // as solved
-	Assumed []string `json:"assumed,omitzero"` // the fields filled with a default
+	Spec    Row      `json:"spec,omitzero"`    // Spec is the row as solved.
+	Assumed []string `json:"assumed,omitzero"` // Assumed are the fields filled with a default.
 
-	Span units.Length `json:"span,omitzero"` // from the first place to the last; zero for a single button
-	Gap  units.Length `json:"gap,omitzero"`  // from one exact place to the next; zero for a single button
+	Count  int          `json:"count,omitzero"`  // Count is how many buttons are set.
+	Short  int          `json:"short,omitzero"`  // Short is how many the pattern has more than there are.
+	Places []Place      `json:"places,omitzero"` // Places are where they go.
+	Span   units.Length `json:"span,omitzero"`   // Span is from the first place to the last; 0 in for a single button.
+	Gap    units.Length `json:"gap,omitzero"`    // Gap is from one exact place to the next, the widest where they differ; 0 in for a single button.
 
-	WorstMark units.Length `json:"worstMark,omitzero"` // the most that a mark lies off its exact place
-	WorstGap  units.Length `json:"worstGap,omitzero"`  // the most that the gap between two marks is off Gap
+	// Stretches are the parts of a row with pins: how many gaps lie between two of them,
+	// and how wide these are, measured from the first place.
+	Stretches []spacing.Stretch `json:"stretches,omitzero"`
 
-	// What becomes of the last button when Gap is first read to a mark and then
-	// laid one after another from the first place: how far it ends beyond Last,
-	// short if negative. The marks of this plan are not made so.
-	Creep     units.Length `json:"creep,omitzero"`     // with the mark nearest to Gap
-	CreepDown units.Length `json:"creepDown,omitzero"` // with the mark at or below Gap
-	CreepUp   units.Length `json:"creepUp,omitzero"`   // with the mark at or above Gap
+	WorstMark units.Length `json:"worstMark,omitzero"` // WorstMark is the most that a mark lies off its exact place.
+	WorstGap  units.Length `json:"worstGap,omitzero"`  // WorstGap is the most that the gap between two marks is off the exact one.
 
-	Fewest int `json:"fewest,omitzero"` // the fewest buttons that MinGap, MaxGap and Have allow; zero without such limits
-	Most   int `json:"most,omitzero"`   // the most of them, at most [MaxCount]
+	// What becomes of the last button of a row without pins when the gap is first read to
+	// a mark and then laid one after another from the first place: how far it ends beyond
+	// the last place, short if negative. The marks of this plan are not made so.
+	Creep     units.Length `json:"creep,omitzero"`     // Creep is that with the mark nearest to the gap.
+	CreepDown units.Length `json:"creepDown,omitzero"` // CreepDown is that with the mark at or below the gap.
+	CreepUp   units.Length `json:"creepUp,omitzero"`   // CreepUp is that with the mark at or above the gap.
+
+	Fewest int `json:"fewest,omitzero"` // Fewest is the fewest buttons that minGap, maxGap and have allow; 0 without such limits.
+	Most   int `json:"most,omitzero"`   // Most is the most of them, at most [MaxCount].
 }
 
-// Plan works the row out. The faults are those of [Row].
+// A Place is where a button goes, from the named end.
+type Place struct {
+	Exact   units.Length `json:"exact,omitzero"`   // Exact is its exact place.
+	Mark    units.Length `json:"mark,omitzero"`    // Mark is the nearest mark of the tape.
+	Residue units.Length `json:"residue,omitzero"` // Residue is the exact place less the mark.
+}
+
+// Plan works the row out. The faults are [fault.Faults].
 func (r Row) Plan() (RowPlan, error) {
-	s, assumed, err := r.solve()
+	s, set, assumed, err := r.solve()
 	if err != nil {
 		return RowPlan{}, err
 	}
-	p := RowPlan{Spec: s, Assumed: assumed, Span: s.Last.Sub(s.First), Gap: s.Gap}
-	var before units.Length
-	first := true
-	for _, residue := range p.Marks() {
-		p.WorstMark = p.WorstMark.Max(residue.Abs())
-		if !first {
-			p.WorstGap = p.WorstGap.Max(before.Sub(residue).Abs())
+	p := RowPlan{Spec: s, Assumed: assumed, Count: set, Short: s.Count - set, Span: s.Last.Sub(s.First)}
+	var a fault.Audit
+	exact := []units.Length{{}}
+	if set > 1 {
+		laid, err := s.spaced(set).Lay()
+		if err != nil {
+			return RowPlan{}, renamed(err)
 		}
-		before, first = residue, false
+		exact = laid.Places
+		for _, part := range laid.Stretches {
+			p.Gap = p.Gap.Max(part.Gap)
+			if part.Gap.Less(s.Step) {
+				a.Fault("step", s.Step.String(), "at most {0} (the gap, or two places share a mark)", fault.Range, part.Gap)
+				return RowPlan{}, a.Err(assumed...)
+			}
+		}
+		if len(s.Pins) > 0 {
+			p.Stretches = laid.Stretches
+		}
 	}
-	if s.Count == 1 {
+	for _, at := range exact {
+		at = s.First.Add(at)
+		mark, residue := at.Round(s.Step, units.HalfAway)
+		p.WorstMark = p.WorstMark.Max(residue.Abs())
+		if n := len(p.Places); n > 0 {
+			p.WorstGap = p.WorstGap.Max(p.Places[n-1].Residue.Sub(residue).Abs())
+		}
+		p.Places = append(p.Places, Place{at, mark, residue})
+	}
+	if set == 1 || len(s.Pins) > 0 {
 		return p, nil
 	}
-	p.Creep = creep(s, units.HalfAway)
-	p.CreepDown = creep(s, units.Down)
-	p.CreepUp = creep(s, units.Up)
-	if s.limited() {
+	p.Creep, p.CreepDown, p.CreepUp = p.creep(units.HalfAway), p.creep(units.Down), p.creep(units.Up)
+	if s.limited() && p.Short == 0 {
 		// The row has been found within them, so that they have no fault.
-		var a fault.Audit
 		least, most := s.gaps(&a, p.Span)
 		p.Fewest, p.Most = least+1, most+1
 	}
 	return p, nil
 }
 
-func creep(s Row, m units.Mode) units.Length {
-	laid, _ := s.Gap.Round(s.Step, m)
-	return laid.Sub(s.Gap).MulInt(int64(s.Count - 1))
+// creep is how far gaps that are read to a mark, laid one after another, end off.
+func (p RowPlan) creep(m units.Mode) units.Length {
+	laid, _ := p.Gap.Round(p.Spec.Step, m)
+	return laid.Sub(p.Gap).MulInt(int64(p.Count - 1))
 }
 
-// Marks yields the mark of each button on the tape, a whole number of Step from
-// the named end, the nearest to its exact place, and the residue: the exact
-// place is mark + residue.
-func (p RowPlan) Marks() iter.Seq2[units.Length, units.Length] {
-	return func(yield func(mark, residue units.Length) bool) {
-		s := p.Spec
-		if s.Count == 1 {
-			yield(s.First.Round(s.Step, units.HalfAway))
-			return
-		}
-		if s.Count > MaxCount {
-			return
-		}
-		for at := range units.Marks(p.Span, s.Count-1, units.Length{}, units.HalfAway) {
-			if !yield(s.First.Add(at).Round(s.Step, units.HalfAway)) {
-				return
-			}
-		}
-	}
+// A Reuse is a mark of a drafted row that still serves.
+type Reuse struct {
+	Old int // Old is the number of the drafted button, from 1.
+	New int // New is the number of the button of the new row, from 1.
 }
 
-// Places yields the exact places of the buttons from the named end, without
-// rounding.
-func (p RowPlan) Places() iter.Seq[units.Length] {
-	return func(yield func(units.Length) bool) {
-		for mark, residue := range p.Marks() {
-			if !yield(mark.Add(residue)) {
-				return
-			}
-		}
-	}
-}
-
-// Reused yields which marks of a row drafted on the same front still serve: the
-// number of the drafted button and the number of the button of this row whose
-// exact place is the same, both counted from 1. It fails as [Row] does, and
-// with [fault.Conflict] where the drafted row is measured from another end.
-func (p RowPlan) Reused(drafted Row) (iter.Seq2[int, int], error) {
+// Reused is which marks of a row drafted on the same front still serve: those whose
+// exact place is the same. It fails as [Row.Plan] does, and with [fault.Conflict] where
+// the drafted row is measured from another end.
+func (p RowPlan) Reused(drafted Row) ([]Reuse, error) {
 	d, err := drafted.Plan()
 	if err != nil {
 		return nil, err
@@ -112,27 +114,15 @@ func (p RowPlan) Reused(drafted Row) (iter.Seq2[int, int], error) {
 		a.Fault("from", d.Spec.From, p.Spec.From+", from which this row is measured", fault.Conflict)
 		return nil, a.Err()
 	}
-	return func(yield func(old, now int) bool) {
-		old := 0
-		for at := range d.Places() {
-			old++
-			if now := p.numberAt(at); now > 0 && !yield(old, now) {
-				return
-			}
+	var all []Reuse
+	now := 0
+	for old, was := range d.Places {
+		for now < len(p.Places) && p.Places[now].Exact.Less(was.Exact) {
+			now++
 		}
-	}, nil
-}
-
-// numberAt is the number of the button whose exact place is at, counted from 1;
-// zero if there is none.
-func (p RowPlan) numberAt(at units.Length) int {
-	from := at.Sub(p.Spec.First)
-	switch {
-	case from.IsZero():
-		return 1
-	case from.Sign() < 0 || p.Span.Less(from) || !from.IsMultiple(p.Gap):
-		return 0
+		if now < len(p.Places) && p.Places[now].Exact == was.Exact {
+			all = append(all, Reuse{old + 1, now + 1})
+		}
 	}
-	k, _ := from.Div(p.Gap).Int(units.Down)
-	return int(k) + 1
+	return all, nil
 }

@@ -1,7 +1,7 @@
 package buttons
 
 import (
-	"strconv"
+	"fmt"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
@@ -12,54 +12,27 @@ import (
 // lesson of laying a rounded gap again and again, cautions and sources.
 func (p RowPlan) Sheet() ticket.Sheet {
 	s := p.Spec
-	n := max(0, min(s.Count, MaxCount))
-	sheet := ticket.Sheet{
-		Title:    "Row of buttons",
-		Assumed:  p.Assumed,
-		Steps:    make([]ticket.Step, 0, n+3),
-		Lines:    make([]ticket.Line, 0, n+6),
-		Cautions: make([]ticket.Caution, 0, 4),
-		Sources:  make([]source.Cite, 0, 11),
+	sheet := ticket.Sheet{Title: "Row of buttons", Assumed: p.Assumed}
+	if p.Count == 0 {
+		return sheet // the plan of no row has nothing to say
 	}
-	labels := buttonNames(n)
-	terms := termsFor(4*n + 20)
-
-	if n > 1 {
-		first, gap := ticket.Long(s.First), ticket.Long(p.Gap)
-		gaps := ticket.Of(s.Count - 1)
-		sheet.Lines = append(sheet.Lines,
-			ticket.Line{Label: "from the first place to the last", Result: ticket.Long(p.Span), Terms: terms.take(
-				ticket.Term{Amount: ticket.Long(s.Last), Name: "last"},
-				ticket.Term{Op: ticket.Minus, Amount: first, Name: "first"})},
-			ticket.Line{Label: "gaps", Result: gaps, Terms: terms.take(
-				ticket.Term{Amount: ticket.Of(s.Count), Name: "buttons"},
-				ticket.Term{Op: ticket.Minus, Amount: ticket.Of(1)})},
-			ticket.Line{Label: "gap", Result: gap, Terms: terms.take(
-				ticket.Term{Amount: ticket.Long(p.Span)},
-				ticket.Term{Op: ticket.Over, Amount: gaps, Name: "gaps"})})
-		k := 0
-		for at := range p.Places() {
-			sheet.Lines = append(sheet.Lines, ticket.Line{Label: labels.name(k), Result: ticket.Long(at), Terms: terms.take(
-				ticket.Term{Amount: ticket.Of(k)},
-				ticket.Term{Op: ticket.By, Amount: gap, Name: "gap"},
-				ticket.Term{Op: ticket.Plus, Amount: first, Name: "first"})})
-			k++
+	sheet.Answer = []ticket.Line{{Label: "set", Result: ticket.Of(p.Count)}}
+	if p.Count > 1 {
+		label := "a gap of"
+		if len(p.Stretches) > 0 {
+			label = "no gap above"
 		}
-		if !p.CreepDown.IsZero() {
-			sheet.Lines = append(sheet.Lines, p.lesson(&terms, units.Down), p.lesson(&terms, units.Up))
-		}
+		sheet.Answer = append(sheet.Answer, ticket.Line{Label: label, Result: ticket.Long(p.Gap)})
 	}
-
-	sheet.Steps = append(sheet.Steps, ticket.Step{
+	sheet.Lines = p.working()
+	sheet.Steps = []ticket.Step{{
 		Do:   "Draw the centre line, or the line that the buttons stand on, in chalk or thread",
 		Note: "mark only; do not snip",
-	})
-	k := 0
-	for mark := range p.Marks() {
-		sheet.Steps = append(sheet.Steps, ticket.Step{Do: labels.mark(k), At: ticket.Long(mark), From: s.From})
-		k++
+	}}
+	for k, at := range p.Places {
+		sheet.Steps = append(sheet.Steps, ticket.Step{Do: fmt.Sprintf("Mark button %d", k+1), At: ticket.Long(at.Mark), From: s.From})
 	}
-	if last := len(sheet.Steps) - 1; n > 1 {
+	if last := len(sheet.Steps) - 1; p.Count > 1 {
 		sheet.Steps[last].Check = ticket.Check{
 			What: "from the first mark to the last",
 			Want: ticket.Long(p.Span),
@@ -74,11 +47,15 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		Do:   "Pin it shut, centre line on centre line, mark through the holes, and sew each button on",
 		Note: "a thicker front needs a longer shank",
 	})
-	sheet.Cautions = childCautions(append(sheet.Cautions, ticket.CutCare()), s.Months)
-	sheet.Sources = append(sheet.Sources,
-		source.Cite{For: "equal division", ID: "new-dressmaker", Place: "chapter on buttonholes", Known: source.Read},
-		source.Cite{For: "length of the shank", ID: "garment-course-fasteners", Place: "page 27312", Known: source.Read},
-		source.Practise("places read to the tape one by one from one end"))
+	sheet.Cautions = childCautions([]ticket.Caution{ticket.CutCare()}, s.Months)
+	if p.Short > 0 {
+		sheet.Cautions = append(sheet.Cautions, ticket.Caution{Text: fmt.Sprintf("The pattern has %d buttons and there are %d: the marks of the pattern do not serve.", s.Count, p.Count)})
+	}
+	sheet.Sources = []source.Cite{
+		{For: "equal division", ID: "new-dressmaker", Place: "chapter on buttonholes", Known: source.Read},
+		{For: "length of the shank", ID: "garment-course-fasteners", Place: "page 27312", Known: source.Read},
+		source.Practise("places read to the tape one by one from one end"),
+	}
 	if len(p.Assumed) > 0 {
 		sheet.Sources = append(sheet.Sources, source.Practise("what is assumed"))
 	}
@@ -86,60 +63,46 @@ func (p RowPlan) Sheet() ticket.Sheet {
 	return sheet
 }
 
+// working is the sums behind the places.
+func (p RowPlan) working() (lines []ticket.Line) {
+	s := p.Spec
+	if p.Count < 2 {
+		return nil
+	}
+	lines = append(lines, ticket.Sum("from the first place to the last", p.Span, ticket.Add(s.Last, "last"), ticket.Less(s.First, "first")))
+	gap := func(label string, from, to units.Length, gaps int, is units.Length) {
+		lines = append(lines, ticket.Line{Label: label, Result: ticket.Long(is), Terms: []ticket.Term{
+			{Amount: ticket.Long(to.Sub(from))}, {Op: ticket.Over, Amount: ticket.Of(gaps), Name: "gaps"},
+		}})
+	}
+	if len(p.Stretches) > 0 {
+		for i, part := range p.Stretches {
+			gap(fmt.Sprintf("gap of stretch %d", i+1), part.From, part.To, part.Gaps, part.Gap)
+		}
+		return lines
+	}
+	lines = append(lines, ticket.Line{Label: "gaps", Result: ticket.Of(p.Count - 1), Terms: []ticket.Term{{Amount: ticket.Of(p.Count), Name: "buttons"}, {Op: ticket.Minus, Amount: ticket.Of(1)}}})
+	gap("gap", s.First, s.Last, p.Count-1, p.Gap)
+	for k, at := range p.Places {
+		lines = append(lines, ticket.Line{Label: fmt.Sprintf("button %d", k+1), Result: ticket.Long(at.Exact), Terms: []ticket.Term{
+			{Amount: ticket.Of(k)}, {Op: ticket.By, Amount: ticket.Long(p.Gap), Name: "gap"}, ticket.Add(s.First, "first"),
+		}})
+	}
+	if !p.CreepDown.IsZero() {
+		lines = append(lines, p.lesson(units.Down), p.lesson(units.Up))
+	}
+	return lines
+}
+
 // lesson is what comes of laying the gap, read to a mark, again and again.
-func (p RowPlan) lesson(terms *termBlock, m units.Mode) ticket.Line {
+func (p RowPlan) lesson(m units.Mode) ticket.Line {
 	laid, _ := p.Gap.Round(p.Spec.Step, m)
-	l := ticket.Line{Label: "not so: the mark above, laid gap by gap, ends too far by", Result: ticket.Long(p.CreepUp)}
+	label, result := "not so: the mark above, laid gap by gap, ends too far by", p.CreepUp
 	if m == units.Down {
-		l = ticket.Line{Label: "not so: the mark below, laid gap by gap, ends out by", Result: ticket.Long(p.CreepDown)}
+		label, result = "not so: the mark below, laid gap by gap, ends short by", p.CreepDown.Neg()
+		return ticket.Line{Label: label, Result: ticket.Long(result), Terms: []ticket.Term{
+			ticket.Add(p.Span, ""), ticket.Less(laid.MulInt(int64(p.Count-1)), fmt.Sprintf("(%d gaps of the mark)", p.Count-1)),
+		}}
 	}
-	l.Terms = terms.take(
-		ticket.Term{Amount: ticket.Long(laid)},
-		ticket.Term{Op: ticket.By, Amount: ticket.Of(p.Spec.Count - 1), Name: "gaps"},
-		ticket.Term{Op: ticket.Minus, Amount: ticket.Long(p.Span)})
-	return l
+	return ticket.Sum(label, result, ticket.Add(laid, ""), ticket.Multiply(p.Count-1, "gaps"), ticket.Less(p.Span, ""))
 }
-
-// A termBlock hands out slices of one allocation.
-type termBlock struct{ left []ticket.Term }
-
-func termsFor(n int) termBlock { return termBlock{make([]ticket.Term, 0, n)} }
-
-func (b *termBlock) take(t ...ticket.Term) []ticket.Term {
-	from := len(b.left)
-	b.left = append(b.left, t...)
-	return b.left[from:len(b.left):len(b.left)]
-}
-
-// names are "Mark button 1", "Mark button 2" ... in one text, cut up on demand.
-type names struct {
-	text string
-	ends []int
-}
-
-const (
-	marking = "Mark "
-	button  = "button "
-)
-
-func buttonNames(n int) names {
-	b := make([]byte, 0, n*(len(marking)+len(button)+5))
-	ends := make([]int, n)
-	for k := range n {
-		b = append(b, marking...)
-		b = append(b, button...)
-		b = strconv.AppendInt(b, int64(k+1), 10)
-		ends[k] = len(b)
-	}
-	return names{string(b), ends}
-}
-
-func (n names) mark(k int) string {
-	from := 0
-	if k > 0 {
-		from = n.ends[k-1]
-	}
-	return n.text[from:n.ends[k]]
-}
-
-func (n names) name(k int) string { return n.mark(k)[len(marking):] }

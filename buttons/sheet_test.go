@@ -23,7 +23,7 @@ func sheets(t *testing.T) map[string]ticket.Sheet {
 	front := buttons.Row{First: long("5/8 in"), Last: long("22 in"), Count: 9}
 	p, err := front.Plan()
 	keep("row", p.Sheet(), err)
-	front.From, front.Step = "the finished neck seam", long("1/16 in")
+	front.Tape, front.From, front.Step = units.InchTape, "the finished neck seam", long("1/16 in")
 	p, err = front.Plan()
 	keep("row, nothing assumed", p.Sheet(), err)
 	for _, months := range []int{12, 60, 180, 204, 400} {
@@ -94,7 +94,7 @@ func TestSheetsHonest(t *testing.T) {
 func TestSheetsSay(t *testing.T) {
 	all := sheets(t)
 	for _, c := range []struct{ sheet, with, without string }{
-		{"row", "Assumed: from, step", "16 CFR"},
+		{"row", "Assumed: tape, from, step", "16 CFR"},
 		{"row", "ends too far by: 1/8 in", "ends too far by: 1/4 in"},
 		{"row, nothing assumed", "22 in from the finished neck seam", "assumed"},
 		{"row, age 12", "1501.3(d)", "give the wearer's age"},
@@ -123,32 +123,5 @@ func TestSheetsSay(t *testing.T) {
 		if strings.Contains(text, c.without) {
 			t.Errorf("%s says %q", c.sheet, c.without)
 		}
-	}
-}
-
-// TestZeroPlans calls every method of plans that no Spec made.
-func TestZeroPlans(t *testing.T) {
-	for name, s := range map[string]ticket.Sheet{
-		"row":   buttons.RowPlan{}.Sheet(),
-		"hole":  buttons.HolePlan{}.Sheet(),
-		"lap":   buttons.LapPlan{}.Sheet(),
-		"stock": buttons.StockPlan{}.Sheet(),
-	} {
-		if s.Title == "" || s.Text() == "" {
-			t.Errorf("%s: no sheet", name)
-		}
-	}
-	for range (buttons.RowPlan{}).Marks() {
-		t.Error("a mark of no row")
-	}
-	for range (buttons.LapPlan{}).Remedies() {
-		t.Error("a remedy for no lap")
-	}
-	if s := (buttons.Stock{}).With(buttons.Give{Counts: []int{1}}); len(s.Places) != 0 {
-		t.Errorf("%+v", s)
-	}
-	long := buttons.RowPlan{Spec: buttons.Row{Count: 1 << 30}}
-	if s := long.Sheet(); len(s.Steps) > buttons.MaxCount+3 {
-		t.Errorf("%d steps", len(s.Steps))
 	}
 }

@@ -11,42 +11,29 @@ import (
 // the others are in Gives.
 func (p StockPlan) Sheet() ticket.Sheet {
 	s := p.Spec
-	n := len(s.Places)
-	sheet := ticket.Sheet{
-		Title:    "Buttons in stock",
-		Assumed:  p.Assumed,
-		Steps:    make([]ticket.Step, 0, n+2),
-		Lines:    make([]ticket.Line, 0, n+2+len(p.Gives)),
-		Cautions: make([]ticket.Caution, 0, 5),
-		Sources:  make([]source.Cite, 0, 10),
+	sheet := ticket.Sheet{Title: "Buttons in stock", Assumed: p.Assumed}
+	line := func(label string, result int, terms ...ticket.Term) {
+		sheet.Lines = append(sheet.Lines, ticket.Line{Label: label, Result: ticket.Of(result), Terms: terms})
 	}
-	terms := termsFor(6*n + 4 + 3*len(p.Gives))
+	some := func(op ticket.Op, n int, name string) ticket.Term {
+		return ticket.Term{Op: op, Amount: ticket.Of(n), Name: name}
+	}
+	var drafted []ticket.Term
 	for _, q := range s.Places {
-		each := ticket.Of(q.Count * q.Times)
-		sheet.Lines = append(sheet.Lines, ticket.Line{Label: q.label(), Result: each, Terms: terms.take(
-			ticket.Term{Amount: ticket.Of(q.Count), Name: "on each"},
-			ticket.Term{Op: ticket.By, Amount: ticket.Of(q.Times)})})
+		line(q.label(), q.Count*q.Times, some(ticket.Plus, q.Count, "on each"), some(ticket.By, q.Times, ""))
+		drafted = append(drafted, some(ticket.Plus, q.Count*q.Times, q.label()))
 	}
-	from := len(terms.left)
-	for _, q := range s.Places {
-		terms.left = append(terms.left, ticket.Term{Amount: ticket.Of(q.Count * q.Times), Name: q.label()})
-	}
-	drafted := terms.left[from:len(terms.left):len(terms.left)]
-	sheet.Lines = append(sheet.Lines, ticket.Line{Label: "drafted in all", Result: ticket.Of(p.Need), Terms: drafted})
-	have, need := ticket.Of(s.Have), ticket.Of(p.Need)
+	line("drafted in all", p.Need, drafted...)
 	if p.Short > 0 {
-		sheet.Lines = append(sheet.Lines, ticket.Line{Label: "short", Result: ticket.Of(p.Short), Terms: terms.take(
-			ticket.Term{Amount: need, Name: "drafted"}, ticket.Term{Op: ticket.Minus, Amount: have, Name: "in the tin"})})
+		line("short", p.Short, some(ticket.Plus, p.Need, "drafted"), some(ticket.Minus, s.Have, "in the tin"))
 	} else {
-		sheet.Lines = append(sheet.Lines, ticket.Line{Label: "spare", Result: ticket.Of(p.Spare), Terms: terms.take(
-			ticket.Term{Amount: have, Name: "in the tin"}, ticket.Term{Op: ticket.Minus, Amount: need, Name: "drafted"})})
+		line("spare", p.Spare, some(ticket.Plus, s.Have, "in the tin"), some(ticket.Minus, p.Need, "drafted"))
 	}
 	spare := p.Spare
 	if len(p.Gives) > 0 {
 		g := p.Gives[0]
 		spare = g.Spare
-		sheet.Lines = append(sheet.Lines, ticket.Line{Label: "given up, the way taken below", Result: ticket.Of(g.Up), Terms: terms.take(
-			ticket.Term{Amount: ticket.Of(p.Short), Name: "short"}, ticket.Term{Op: ticket.Plus, Amount: ticket.Of(g.Spare), Name: "left over"})})
+		line("given up, the way taken below", g.Up, some(ticket.Plus, p.Short, "short"), some(ticket.Plus, g.Spare, "left over"))
 	}
 	sheet.Steps = append(sheet.Steps, ticket.Step{Do: "Count the buttons and lay them out alike, best at the neck"})
 	for i, q := range s.Places {

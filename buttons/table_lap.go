@@ -19,17 +19,19 @@ type LapRule struct {
 // Lap is what the rule gives for a button of the diameter.
 func (r LapRule) Lap(diameter units.Length) units.Length { return diameter.Scale(r.Times).Add(r.Add) }
 
-// The first row is the default of Lap.Lap: of the rules it is the one that a
-// list of standards prints. They disagree, and agree only for single sizes.
+// The first row is the default of a lap on a tape of inches: of the rules it is the one
+// that a list of standards prints. The second is the same on a metric tape. They disagree,
+// and agree only for single sizes.
 var lapRules = [...]LapRule{
 	{"half the diameter and a quarter inch", units.RatioOf(1, 2), units.Inch.Frac(1, 4), false, "construction-standards-list", "page 24", source.Read},
+	{"half the diameter and 6 mm", units.RatioOf(1, 2), units.Millimetre.Of(6), false, "", "", source.Practice},
 	{"three quarters of the diameter", units.RatioOf(3, 4), units.Length{}, true, "", "", source.Practice},
 	{"the diameter", units.RatioOf(1, 1), units.Length{}, false, "placket-drafting-page", "", source.Read},
 	{"one and a half times the diameter, small buttons", units.RatioOf(3, 2), units.Length{}, false, "placket-drafting-page", "", source.Read},
 	{"half the diameter, so that the button stays on the front", units.RatioOf(1, 2), units.Length{}, true, "garment-course-fasteners", "page 27312", source.Read},
 }
 
-// LapRules yields the printed rules; the first is the default.
+// LapRules yields the rules; the first is the default in inches, the second the metric one.
 func LapRules(yield func(LapRule) bool) {
 	for _, r := range lapRules {
 		if !yield(r) {
@@ -38,4 +40,10 @@ func LapRules(yield func(LapRule) bool) {
 	}
 }
 
-func defaultLap() LapRule { return lapRules[0] }
+// defaultLap is the rule of a tape.
+func defaultLap(t units.Tape) LapRule {
+	if t == units.MetricTape {
+		return lapRules[1]
+	}
+	return lapRules[0]
+}

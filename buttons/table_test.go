@@ -55,7 +55,7 @@ func TestLapRules(t *testing.T) {
 			}
 		}
 	}
-	if n != 5 {
+	if n != 6 {
 		t.Errorf("%d rows", n)
 	}
 	for range buttons.LapRules {

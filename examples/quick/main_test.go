@@ -89,11 +89,10 @@ func TestOneSum(t *testing.T) {
 // What a Plan can list stands in its answer: marks, joins, remedies.
 func TestLists(t *testing.T) {
 	for _, c := range []struct{ args, want string }{
-		{"buttons.row first=5/8_in last=22_in count=9", `"marks":[["5/8 in","0 in"],["3 5/16 in","-1/64 in"],`},
-		{"buttons.row first=5/8_in last=22_in count=9", `"places":["5/8 in","3 19/64 in","5 31/32 in",`},
+		{"buttons.row first=5/8_in last=22_in count=9", `"places":[{"exact":"5/8 in","mark":"5/8 in",`},
 		{"gather.ruffle strip.strip.pieces=3 strip.strip.each=12_1/4_in strip.strip.allowance=1/2_in strip.strip.ends=1/2_in strip.edge=15_3/4_in depth=1_1/4_in folded=true", `"joins":[{"full":"11 1/4 in","edge":"5 1/4 in"},{"full":"22 1/2 in","edge":"10 1/2 in"}]`},
 		{`seam.pair long={"name":"neck","net":"15_in","takes":[{"name":"shoulder","drafted":"5/8_in","taken":"7/16_in","plies":4}]} short={"name":"collar","net":"15_in"}`, `"remedies":[{"act":"cut-drift","edge":"neck","seam":"shoulder",`},
-		{"buttons.lap lap=3/4_in hole=9/16_in topstitch=1_1/8_in setting=horizontal", `"remedies":[{"lap":"3/4 in","hole":"9/16 in",`},
+		{"buttons.lap lap=3/4_in hole=9/16_in topstitch=1_1/8_in setting=horizontal", `"remedies":[{"tape":"inch","lap":"3/4 in","hole":"9/16 in",`},
 	} {
 		args := append([]string{"-json"}, strings.Fields(c.args)...)
 		for i := range args {
@@ -105,7 +104,7 @@ func TestLists(t *testing.T) {
 		}
 	}
 	out, _, _ := quick([]string{"buttons.row", "first=1 in", "last=3 in", "count=3"}, "")
-	if !strings.Contains(out, "marks[1][0] = 2 in\n") {
+	if !strings.Contains(out, "places[1].exact = 2 in\n") {
 		t.Errorf("as text:\n%s", out)
 	}
 }

@@ -187,8 +187,8 @@ func (w *writer) row(p *part, spec garment.Row, r garment.RowPlan) {
 	}
 	if r.AsChosen.Spec.Count != r.Drafted.Spec.Count {
 		var at []string
-		for l := range r.Drafted.Places() {
-			at = append(at, w.x(l))
+		for _, l := range r.Drafted.Places {
+			at = append(at, w.x(l.Exact))
 		}
 		p.item("drafted", "%d, at %s", r.Drafted.Spec.Count, strings.Join(at, ", "))
 	}
@@ -198,12 +198,9 @@ func (w *writer) row(p *part, spec garment.Row, r garment.RowPlan) {
 // places is the table of marks, and what laying gap after gap would do.
 func (w *writer) places(p *part, r buttons.RowPlan) {
 	t := table{head: []string{"button and hole", "tape", "exact"}}
-	i := 0
-	for mark, residue := range r.Marks() {
-		i++
-		exact := mark.Add(residue)
-		text, _ := w.in[0].Format(exact)
-		t.rows = append(t.rows, []string{fmt.Sprint(i), text, w.x(exact)})
+	for i, at := range r.Places {
+		text, _ := w.in[0].Format(at.Exact)
+		t.rows = append(t.rows, []string{fmt.Sprint(i + 1), text, w.x(at.Exact)})
 	}
 	p.tabulate(t)
 	if r.Spec.Count < 2 {
@@ -232,14 +229,14 @@ func (w *writer) others(p *part, r garment.RowPlan) {
 			continue
 		}
 		var at []string
-		for l := range o.Places() {
-			at = append(at, w.x(l))
+		for _, l := range o.Places {
+			at = append(at, w.x(l.Exact))
 		}
 		text := fmt.Sprintf("gap %s, at %s", w.x(o.Gap), strings.Join(at, ", "))
 		if pairs, err := o.Reused(r.Drafted.Spec); err == nil {
 			var same []string
-			for d := range pairs {
-				same = append(same, fmt.Sprint(d))
+			for _, d := range pairs {
+				same = append(same, fmt.Sprint(d.Old))
 			}
 			if len(same) > 0 {
 				text += "; drafted marks " + strings.Join(same, ", ") + " still serve"
