@@ -1,8 +1,11 @@
 package section
 
 import (
+	"iter"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/name"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -44,27 +47,19 @@ const (
 	Below              // under the cloth
 )
 
-var sideNames = [...]string{"none", "above", "below"}
+var sideNames = name.Of[Side]("side", "none", "above", "below")
 
 // String is the name of the side; none for [NoSide].
-func (s Side) String() string { return ticket.NameOf(s, sideNames[:], "Side") }
+func (s Side) String() string { return sideNames.String(s) }
 
 // MarshalText is the name of the side, empty for [NoSide].
-func (s Side) MarshalText() ([]byte, error) { return ticket.NameText(s, sideNames[:], "Side") }
+func (s Side) MarshalText() ([]byte, error) { return sideNames.Marshal(s) }
 
 // UnmarshalText takes the name of a side. Empty text is [NoSide].
-func (s *Side) UnmarshalText(text []byte) error {
-	return ticket.ReadName(s, text, sideNames[:], "Side")
-}
+func (s *Side) UnmarshalText(text []byte) error { return sideNames.Unmarshal(s, text) }
 
 // Sides yields every side, [NoSide] excepted.
-func Sides(yield func(Side) bool) {
-	for s := Above; s <= Below; s++ {
-		if !yield(s) {
-			return
-		}
-	}
-}
+func Sides() iter.Seq[Side] { return sideNames.All() }
 
 // A Dimension is a measure along the cloth, between two places that are each a
 // fold, an end of a ply or a stitch.
@@ -174,7 +169,7 @@ func (p Ply) check(a *fault.Audit, path string) {
 		a.Fault(path+".Name", "", "what the ply is", fault.Missing)
 	}
 	a.Text(path+".Name", p.Name)
-	given(a, path+".Fill", p.Fill, fillNames[:])
+	fillNames.Check(a, path+".Fill", p.Fill)
 	if len(p.Path) < 2 || len(p.Path) > MaxPoints {
 		a.Count(path+".Path", len(p.Path), 2, MaxPoints)
 	} else {
@@ -190,10 +185,10 @@ func (p Ply) check(a *fault.Audit, path string) {
 			}
 		}
 	}
-	given(a, path+".Start", p.Start, endNames[:])
-	given(a, path+".Finish", p.Finish, endNames[:])
-	if int(p.Face) >= len(faceNames) {
-		given(a, path+".Face", p.Face, faceNames[:])
+	endNames.Check(a, path+".Start", p.Start)
+	endNames.Check(a, path+".Finish", p.Finish)
+	if p.Face != 0 {
+		faceNames.Check(a, path+".Face", p.Face)
 	}
 }
 
@@ -219,7 +214,7 @@ func (m Dimension) check(a *fault.Audit, path string) {
 	a.Text(path+".Name", m.Name)
 	m.From.near(a, path+".From")
 	m.To.near(a, path+".To")
-	given(a, path+".Side", m.Side, sideNames[:])
+	sideNames.Check(a, path+".Side", m.Side)
 	drawn := m.To.X.Sub(m.From.X).Abs()
 	low, high := m.Amount.Near().Bounds()
 	switch {

@@ -1,8 +1,10 @@
 package section
 
 import (
+	"iter"
+
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/name"
 )
 
 // A Point is a place in the drawing: X along the cloth, plus to the right; Y
@@ -28,27 +30,19 @@ const (
 	Crossed             // slanted lines both ways
 )
 
-var fillNames = [...]string{"none", "blank", "hatched", "dotted", "crossed"}
+var fillNames = name.Of[Fill]("fill", "none", "blank", "hatched", "dotted", "crossed")
 
 // String is the name of the fill; none for [NoFill].
-func (f Fill) String() string { return ticket.NameOf(f, fillNames[:], "Fill") }
+func (f Fill) String() string { return fillNames.String(f) }
 
 // MarshalText is the name of the fill, empty for [NoFill].
-func (f Fill) MarshalText() ([]byte, error) { return ticket.NameText(f, fillNames[:], "Fill") }
+func (f Fill) MarshalText() ([]byte, error) { return fillNames.Marshal(f) }
 
 // UnmarshalText takes the name of a fill. Empty text is [NoFill].
-func (f *Fill) UnmarshalText(text []byte) error {
-	return ticket.ReadName(f, text, fillNames[:], "Fill")
-}
+func (f *Fill) UnmarshalText(text []byte) error { return fillNames.Unmarshal(f, text) }
 
 // Fills yields every fill, [NoFill] excepted.
-func Fills(yield func(Fill) bool) {
-	for f := Blank; f <= Crossed; f++ {
-		if !yield(f) {
-			return
-		}
-	}
-}
+func Fills() iter.Seq[Fill] { return fillNames.All() }
 
 // An End is how a ply ends. The zero value is not given.
 type End uint8
@@ -62,27 +56,19 @@ const (
 	Neat              // an edge finished by itself, as overcast, or a selvedge
 )
 
-var endNames = [...]string{"none", "runs-on", "raw", "hidden", "neat"}
+var endNames = name.Of[End]("end", "none", "runs-on", "raw", "hidden", "neat")
 
 // String is the name of the end; none for [NoEnd].
-func (e End) String() string { return ticket.NameOf(e, endNames[:], "End") }
+func (e End) String() string { return endNames.String(e) }
 
 // MarshalText is the name of the end, empty for [NoEnd].
-func (e End) MarshalText() ([]byte, error) { return ticket.NameText(e, endNames[:], "End") }
+func (e End) MarshalText() ([]byte, error) { return endNames.Marshal(e) }
 
 // UnmarshalText takes the name of an end. Empty text is [NoEnd].
-func (e *End) UnmarshalText(text []byte) error {
-	return ticket.ReadName(e, text, endNames[:], "End")
-}
+func (e *End) UnmarshalText(text []byte) error { return endNames.Unmarshal(e, text) }
 
 // Ends yields every end, [NoEnd] excepted.
-func Ends(yield func(End) bool) {
-	for e := RunsOn; e <= Neat; e++ {
-		if !yield(e) {
-			return
-		}
-	}
-}
+func Ends() iter.Seq[End] { return endNames.All() }
 
 // A Face says on which side of its path a ply has its right side, which is drawn
 // as a heavy line. The zero value draws none.
@@ -95,27 +81,19 @@ const (
 	Right              // the right side of the cloth is on the right
 )
 
-var faceNames = [...]string{"none", "left", "right"}
+var faceNames = name.Of[Face]("face", "none", "left", "right")
 
 // String is the name of the face; none for [NoFace].
-func (f Face) String() string { return ticket.NameOf(f, faceNames[:], "Face") }
+func (f Face) String() string { return faceNames.String(f) }
 
 // MarshalText is the name of the face, empty for [NoFace].
-func (f Face) MarshalText() ([]byte, error) { return ticket.NameText(f, faceNames[:], "Face") }
+func (f Face) MarshalText() ([]byte, error) { return faceNames.Marshal(f) }
 
 // UnmarshalText takes the name of a face. Empty text is [NoFace].
-func (f *Face) UnmarshalText(text []byte) error {
-	return ticket.ReadName(f, text, faceNames[:], "Face")
-}
+func (f *Face) UnmarshalText(text []byte) error { return faceNames.Unmarshal(f, text) }
 
 // Faces yields every face, [NoFace] excepted.
-func Faces(yield func(Face) bool) {
-	for f := Left; f <= Right; f++ {
-		if !yield(f) {
-			return
-		}
-	}
-}
+func Faces() iter.Seq[Face] { return faceNames.All() }
 
 // A Ply is one piece of cloth, folded.
 type Ply struct {

@@ -165,7 +165,7 @@ func (p *page) head(height int64) {
 	p.write(`<title id="%s-title">%s</title>`+"\n", p.id, escape(p.d.Title))
 	p.write(`<desc id="%s-desc">%s</desc>`+"\n", p.id, escape(p.words()))
 	p.WriteString("<defs>\n")
-	for f := range Fills {
+	for f := range Fills() {
 		if !slices.ContainsFunc(p.d.Plies, func(q Ply) bool { return q.Fill == f }) {
 			continue
 		}

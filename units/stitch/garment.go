@@ -165,7 +165,7 @@ func (p GarmentPlan) Sheet() ticket.Sheet {
 
 // cites are those of the seams, each once.
 func (p GarmentPlan) cites(sh *ticket.Sheet) {
-	var seen [len(typeNames)]bool
+	seen := map[Type]bool{}
 	sh.Sources = make([]source.Cite, 0, 8)
 	for _, r := range p.Runs {
 		t := r.Thread.Spec

@@ -3,7 +3,7 @@ package stitch
 import (
 	"iter"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/name"
 )
 
 // A Job is what a row of stitching is for. The zero value, [NoJob], is not given.
@@ -30,30 +30,19 @@ const (
 	Bartack                 // bartacks
 )
 
-var jobNames = [...]string{
-	"none", "regular", "basting", "easing", "staystitching", "reinforcing", "topstitching", "fine", "placket", "piecing",
-	"overedge", "safety", "shirt", "trousers", "cargo-cover", "webbing", "bartack",
-}
+var jobNames = name.Of[Job]("job", "none", "regular", "basting", "easing", "staystitching", "reinforcing", "topstitching", "fine", "placket", "piecing", "overedge", "safety", "shirt", "trousers", "cargo-cover", "webbing", "bartack")
 
 // String is the name of the job; none for [NoJob].
-func (j Job) String() string { return ticket.NameOf(j, jobNames[:], "Job") }
+func (j Job) String() string { return jobNames.String(j) }
 
 // MarshalText is the name of the job, empty for [NoJob].
-func (j Job) MarshalText() ([]byte, error) { return ticket.NameText(j, jobNames[:], "job") }
+func (j Job) MarshalText() ([]byte, error) { return jobNames.Marshal(j) }
 
 // UnmarshalText takes the name of a job. Empty text is [NoJob].
-func (j *Job) UnmarshalText(text []byte) error {
-	return ticket.ReadName(j, text, jobNames[:], "job")
-}
+func (j *Job) UnmarshalText(text []byte) error { return jobNames.Unmarshal(j, text) }
 
 // Jobs yields every job, [NoJob] excepted.
-func Jobs(yield func(Job) bool) {
-	for j := Regular; j <= Bartack; j++ {
-		if !yield(j) {
-			return
-		}
-	}
-}
+func Jobs() iter.Seq[Job] { return jobNames.All() }
 
 // Rows yields the densities printed for the job, the one that is the default
 // first; a row for one cloth alone names it.
@@ -87,30 +76,19 @@ const (
 	Suede                     // imitation suede
 )
 
-var clothNames = [...]string{
-	"none", "sheer", "blouse-weight", "medium-weight", "bottom-weight", "denim", "canvas", "boat-canvas",
-	"shirting", "brocade", "coating", "suede",
-}
+var clothNames = name.Of[Cloth]("cloth", "none", "sheer", "blouse-weight", "medium-weight", "bottom-weight", "denim", "canvas", "boat-canvas", "shirting", "brocade", "coating", "suede")
 
 // String is the name of the cloth; none for [NoCloth].
-func (c Cloth) String() string { return ticket.NameOf(c, clothNames[:], "Cloth") }
+func (c Cloth) String() string { return clothNames.String(c) }
 
 // MarshalText is the name of the cloth, empty for [NoCloth].
-func (c Cloth) MarshalText() ([]byte, error) { return ticket.NameText(c, clothNames[:], "cloth") }
+func (c Cloth) MarshalText() ([]byte, error) { return clothNames.Marshal(c) }
 
 // UnmarshalText takes the name of a cloth. Empty text is [NoCloth].
-func (c *Cloth) UnmarshalText(text []byte) error {
-	return ticket.ReadName(c, text, clothNames[:], "cloth")
-}
+func (c *Cloth) UnmarshalText(text []byte) error { return clothNames.Unmarshal(c, text) }
 
 // Cloths yields every cloth, [NoCloth] excepted.
-func Cloths(yield func(Cloth) bool) {
-	for c := Sheer; c <= Suede; c++ {
-		if !yield(c) {
-			return
-		}
-	}
-}
+func Cloths() iter.Seq[Cloth] { return clothNames.All() }
 
 // weight is the printed class of cloth that a cloth of the table of needles is
 // counted with in the table of densities: common practice.

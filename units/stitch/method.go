@@ -1,6 +1,10 @@
 package stitch
 
-import "example.com/clothyard/units/ticket"
+import (
+	"iter"
+
+	"example.com/clothyard/units/name"
+)
 
 // A Method is how thread is reckoned. The zero value, [NoMethod], is not given:
 // the method then follows from the fields that are, [BySample] where one of the
@@ -25,24 +29,16 @@ const (
 	BySample                 // the thread unpicked from a sewn sample
 )
 
-var methodNames = [...]string{"none", "ratio", "geometry", "sample"}
+var methodNames = name.Of[Method]("method", "none", "ratio", "geometry", "sample")
 
 // String is the name of the method; none for [NoMethod].
-func (m Method) String() string { return ticket.NameOf(m, methodNames[:], "Method") }
+func (m Method) String() string { return methodNames.String(m) }
 
 // MarshalText is the name of the method, empty for [NoMethod].
-func (m Method) MarshalText() ([]byte, error) { return ticket.NameText(m, methodNames[:], "Method") }
+func (m Method) MarshalText() ([]byte, error) { return methodNames.Marshal(m) }
 
 // UnmarshalText takes the name of a method. Empty text is [NoMethod].
-func (m *Method) UnmarshalText(text []byte) error {
-	return ticket.ReadName(m, text, methodNames[:], "Method")
-}
+func (m *Method) UnmarshalText(text []byte) error { return methodNames.Unmarshal(m, text) }
 
 // Methods yields every method, [NoMethod] excepted.
-func Methods(yield func(Method) bool) {
-	for m := ByRatio; m <= BySample; m++ {
-		if !yield(m) {
-			return
-		}
-	}
-}
+func Methods() iter.Seq[Method] { return methodNames.All() }

@@ -21,7 +21,7 @@ func set(t *testing.T, j stitch.Job, c stitch.Cloth) stitch.SettingPlan {
 // its topstitching, and that no coarser than its basting. What is finer than a seam
 // is held to it too.
 func TestSeamIsFinest(t *testing.T) {
-	for c := range stitch.Cloths {
+	for c := range stitch.Cloths() {
 		rows := []stitch.SettingPlan{set(t, stitch.Reinforce, c), set(t, stitch.Regular, c), set(t, stitch.Topstitch, c), set(t, stitch.Basting, c)}
 		for i, p := range rows[1:] {
 			if q := rows[i]; p.Short.Less(q.Short) || p.Long.Less(q.Long) {
@@ -59,7 +59,7 @@ func TestHeavyCloth(t *testing.T) {
 
 // TestOneValue writes a figure once that has no range.
 func TestOneValue(t *testing.T) {
-	for c := range stitch.Cloths {
+	for c := range stitch.Cloths() {
 		p := set(t, stitch.NoJob, c)
 		seen := map[string]string{}
 		for _, l := range p.Sheet().Lines {
@@ -87,7 +87,7 @@ func TestOneValue(t *testing.T) {
 // TestEveryClothHasANeedle asks each for the needle that its own source prints, where
 // it prints one.
 func TestEveryClothHasANeedle(t *testing.T) {
-	for c := range stitch.Cloths {
+	for c := range stitch.Cloths() {
 		if p := set(t, stitch.NoJob, c); p.Spec.Needle == 0 || !slices.Equal(p.Assumed, []string{"needle"}) {
 			t.Errorf("%v: needle %d", c, p.Spec.Needle)
 		}

@@ -51,7 +51,7 @@ func TestDensityBothWays(t *testing.T) {
 func TestThreadAddsUp(t *testing.T) {
 	r := rand.New(rand.NewPCG(5, 2))
 	for range 300 {
-		for k := range stitch.Types {
+		for k := range stitch.Types() {
 			s := stitch.Thread{Stitch: k, Seam: random(r), Waste: of(1+r.Int64N(100), 100)}
 			_, formula := k.Formula()
 			switch n := r.IntN(3); {
@@ -166,7 +166,7 @@ func TestGarmentAddsUp(t *testing.T) {
 
 // Every setting that a table can answer does, with what the table has.
 func TestSettings(t *testing.T) {
-	for j := range stitch.Jobs {
+	for j := range stitch.Jobs() {
 		p, err := stitch.Setting{Job: j}.Plan()
 		if err != nil || p.Spec.Needle != 0 || !p.Shank.IsZero() || len(p.Assumed) > 0 {
 			t.Fatalf("%v: %+v, %v", j, p, err)
@@ -183,7 +183,7 @@ func TestSettings(t *testing.T) {
 		if err := p.Sheet().Check(); err != nil {
 			t.Error(err)
 		}
-		for c := range stitch.Cloths {
+		for c := range stitch.Cloths() {
 			q, err := stitch.Setting{Job: j, Cloth: c, Needle: 80}.Plan()
 			if err != nil || q.Shank != units.Millimetre.Frac(80, 100) || q.Size != 12 || len(q.Assumed) > 0 {
 				t.Fatalf("%v on %v: %+v, %v", j, c, q, err)
@@ -211,7 +211,7 @@ func TestSettings(t *testing.T) {
 // practice or computed.
 func TestCites(t *testing.T) {
 	var sheets []ticket.Sheet
-	for k := range stitch.Types {
+	for k := range stitch.Types() {
 		if p, err := (stitch.Thread{Stitch: k, Seam: in("9")}).Plan(); err == nil {
 			sheets = append(sheets, p.Sheet())
 		}

@@ -57,13 +57,13 @@ func (s Setting) rows(yield func(DensityRow) bool) {
 func (s Setting) Plan() (SettingPlan, error) {
 	var a fault.Audit
 	switch {
-	case int(s.Job) >= len(jobNames):
-		a.Fault("job", s.Job.String(), ticket.NameList(jobNames[:]), fault.Unknown)
+	case s.Job != 0 && !jobNames.Valid(s.Job):
+		a.Fault("job", s.Job.String(), jobNames.List(), fault.Unknown)
 	case s.Job == NoJob && s.Cloth == NoCloth:
 		a.Fault("job", "", "a job or a cloth", fault.Missing)
 	}
-	if int(s.Cloth) >= len(clothNames) {
-		a.Fault("cloth", s.Cloth.String(), ticket.NameList(clothNames[:]), fault.Unknown)
+	if s.Cloth != 0 && !clothNames.Valid(s.Cloth) {
+		a.Fault("cloth", s.Cloth.String(), clothNames.List(), fault.Unknown)
 	}
 	needle, found := s.needle()
 	if !found && s.Needle != 0 {

@@ -43,7 +43,7 @@ func TestTables(t *testing.T) {
 // Every type has a row, every job a density, every cloth a density; what is none
 // of them has nothing.
 func TestLookups(t *testing.T) {
-	for k := range stitch.Types {
+	for k := range stitch.Types() {
 		n := 0
 		for range k.Rows() {
 			n++
@@ -52,7 +52,7 @@ func TestLookups(t *testing.T) {
 			t.Errorf("no row for %v", k)
 		}
 	}
-	for k := range stitch.Jobs {
+	for k := range stitch.Jobs() {
 		for r := range k.Rows() {
 			if r.Job != k || r.MostPerInch.Less(r.LeastPerInch) || r.LongLength.Less(r.ShortLength) || r.Use == "" {
 				t.Errorf("%v has %+v", k, r)
@@ -60,7 +60,7 @@ func TestLookups(t *testing.T) {
 			break
 		}
 	}
-	for k := range stitch.Cloths {
+	for k := range stitch.Cloths() {
 		n := 0
 		for range k.Rows() {
 			n++
@@ -70,7 +70,7 @@ func TestLookups(t *testing.T) {
 			t.Errorf("no density for %v", k)
 		}
 	}
-	for k := range stitch.Classes {
+	for k := range stitch.Classes() {
 		n := 0
 		for range k.Rows() {
 			n++

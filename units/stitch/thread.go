@@ -5,7 +5,6 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
 )
 
 // A Thread is a seam whose thread is reckoned. Zero means not given. Stitch and
@@ -129,14 +128,14 @@ func (t Thread) check(a *fault.Audit, by Method) {
 	formula, hasFormula := t.Stitch.Formula()
 	switch {
 	case t.Stitch == NoType:
-		a.Fault("stitch", "", ticket.NameList(typeNames[:]), fault.Missing)
+		a.Fault("stitch", "", typeNames.List(), fault.Missing)
 	case !t.Stitch.Valid():
-		a.Fault("stitch", t.Stitch.String(), ticket.NameList(typeNames[:]), fault.Unknown)
+		a.Fault("stitch", t.Stitch.String(), typeNames.List(), fault.Unknown)
 	case by == ByGeometry && !hasFormula:
 		a.Fault("stitch", t.Stitch.String(), "one of 101, 301, 401, 504, for which a formula is printed", fault.Unknown)
 	}
-	if int(t.By) >= len(methodNames) {
-		a.Fault("by", t.By.String(), ticket.NameList(methodNames[:]), fault.Unknown)
+	if t.By != 0 && !methodNames.Valid(t.By) {
+		a.Fault("by", t.By.String(), methodNames.List(), fault.Unknown)
 	}
 	a.Need("seam", t.Seam)
 	ratio, geometry, sample := by == ByRatio, by == ByGeometry, by == BySample

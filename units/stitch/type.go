@@ -3,7 +3,7 @@ package stitch
 import (
 	"iter"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/name"
 )
 
 // A Class is one of the classes into which stitch types are sorted. The zero
@@ -22,27 +22,19 @@ const (
 	LockOneThread       // 700, lockstitches of one thread: in one list only
 )
 
-var classNames = [...]string{"none", "100", "200", "300", "400", "500", "600", "700"}
+var classNames = name.Of[Class]("class", "none", "100", "200", "300", "400", "500", "600", "700")
 
 // String is the number of the class, as in 300; none for [NoClass].
-func (c Class) String() string { return ticket.NameOf(c, classNames[:], "Class") }
+func (c Class) String() string { return classNames.String(c) }
 
 // MarshalText is the number of the class, empty for [NoClass].
-func (c Class) MarshalText() ([]byte, error) { return ticket.NameText(c, classNames[:], "Class") }
+func (c Class) MarshalText() ([]byte, error) { return classNames.Marshal(c) }
 
 // UnmarshalText takes the number of a class. Empty text is [NoClass].
-func (c *Class) UnmarshalText(text []byte) error {
-	return ticket.ReadName(c, text, classNames[:], "Class")
-}
+func (c *Class) UnmarshalText(text []byte) error { return classNames.Unmarshal(c, text) }
 
 // Classes yields every class, [NoClass] excepted.
-func Classes(yield func(Class) bool) {
-	for c := Chain; c <= LockOneThread; c++ {
-		if !yield(c) {
-			return
-		}
-	}
-}
+func Classes() iter.Seq[Class] { return classNames.All() }
 
 // Rows yields what the sources say of the class.
 func (c Class) Rows() iter.Seq[ClassRow] {
@@ -83,10 +75,7 @@ const (
 	Cover607                // covering stitch, four needles
 )
 
-var typeNames = [...]string{
-	"none", "101", "103", "209", "301", "304", "401", "406", "407", "502", "503", "504", "512", "514", "515", "516",
-	"519", "602", "605", "607",
-}
+var typeNames = name.Of[Type]("type", "none", "101", "103", "209", "301", "304", "401", "406", "407", "502", "503", "504", "512", "514", "515", "516", "519", "602", "605", "607")
 
 // typeClass is the class of each type: the first figure of its number.
 var typeClass = [...]Class{
@@ -98,28 +87,20 @@ var typeClass = [...]Class{
 }
 
 // String is the number of the type, as in 301; none for [NoType].
-func (t Type) String() string { return ticket.NameOf(t, typeNames[:], "Type") }
+func (t Type) String() string { return typeNames.String(t) }
 
 // Valid reports whether t is one of the types, [NoType] excepted.
-func (t Type) Valid() bool { return t != NoType && int(t) < len(typeNames) }
+func (t Type) Valid() bool { return typeNames.Valid(t) }
 
 // MarshalText is the number of the type, empty for [NoType]. A value that is no
 // type is a fault.
-func (t Type) MarshalText() ([]byte, error) { return ticket.NameText(t, typeNames[:], "Type") }
+func (t Type) MarshalText() ([]byte, error) { return typeNames.Marshal(t) }
 
 // UnmarshalText takes the number of a type. Empty text is [NoType].
-func (t *Type) UnmarshalText(text []byte) error {
-	return ticket.ReadName(t, text, typeNames[:], "Type")
-}
+func (t *Type) UnmarshalText(text []byte) error { return typeNames.Unmarshal(t, text) }
 
 // Types yields every type, [NoType] excepted.
-func Types(yield func(Type) bool) {
-	for t := Chain101; t.Valid(); t++ {
-		if !yield(t) {
-			return
-		}
-	}
-}
+func Types() iter.Seq[Type] { return typeNames.All() }
 
 // Class is the class of t, by its number; [NoClass] for what is no type.
 func (t Type) Class() Class {
