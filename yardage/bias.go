@@ -5,6 +5,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -17,13 +18,17 @@ const MaxSide = 1_000_000
 // cut round and round. Of Square and Wanted one is needed; Wanted gives the
 // least Square. Given both, the square must be big enough.
 type Bias struct {
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape
+	// on whose marks most of the given lengths lie, inches where they are equal.
+	Tape   units.Tape   `json:"tape,omitzero"`
 	Strip  units.Length `json:"strip,omitzero"`  // the width of the strip as cut, square to its edge
 	Wanted units.Length `json:"wanted,omitzero"` // the length of strip wanted, before its ends are joined
 	Square units.Length `json:"square,omitzero"` // the side of the square, as cut
-	// Seam is the allowance of the two joins. Default 1/4 in, common practice.
+	// Seam is the allowance of the two joins. May be omitted; the default is 1/4 in, or 6 mm
+	// on a metric tape.
 	Seam units.Length `json:"seam,omitzero"`
-	// Step is the mark the side goes up to where it follows from Wanted. Default
-	// 1 in. Given with Square, Square lies on it.
+	// Step is the mark the side goes up to where it follows from wanted. May be omitted; the
+	// default is 1 in, or 1 cm on a metric tape. Given with square, square lies on it.
 	Step units.Length `json:"step,omitzero"`
 }
 
@@ -74,6 +79,7 @@ func (s Bias) least(seam units.Length) (units.Length, bool) {
 }
 
 func (s Bias) audit(a *fault.Audit) {
+	checkTape(a, s.Tape)
 	a.Need("strip", s.Strip)
 	a.NotNegative("wanted", s.Wanted)
 	if a.NotNegative("square", s.Square); s.Square.IsZero() && s.Wanted.IsZero() {
@@ -109,7 +115,7 @@ func (s Bias) beyond(a *fault.Audit, assumed bool) {
 func (s Bias) short(a *fault.Audit, yields units.Length) {
 	limit := "wanted at most " + yields.String() + ", which this yields"
 	if s.Step.IsZero() {
-		s.Step = biasStep()
+		s.Step = biasStep(s.Tape)
 	}
 	if q, ok := s.least(s.Seam); ok {
 		limit = "at least " + q.String() + " in steps of " + s.Step.String() + ", or " + limit
@@ -117,7 +123,9 @@ func (s Bias) short(a *fault.Audit, yields units.Length) {
 	a.Fault("square", s.Square.String(), limit, fault.Conflict)
 }
 
-func biasStep() units.Length { return units.Inch.Of(1) }
+func biasStep(t units.Tape) units.Length {
+	return t.Of(units.Inch.Of(1), units.Centimetre.Of(1))
+}
 
 // Plan works out the square and what it yields.
 func (s Bias) Plan() (BiasPlan, error) {
@@ -126,14 +134,15 @@ func (s Bias) Plan() (BiasPlan, error) {
 		return BiasPlan{}, a.Err()
 	}
 	var p BiasPlan
+	given := s
+	s.Tape = noun.Tape(s)
 	if s.Seam.IsZero() {
-		s.Seam = units.Inch.Frac(1, 4)
-		p.Assumed = append(p.Assumed, "seam")
+		s.Seam = s.Tape.Of(units.Inch.Frac(1, 4), units.Millimetre.Of(6))
 	}
 	if s.Square.IsZero() && s.Step.IsZero() {
-		s.Step = biasStep()
-		p.Assumed = append(p.Assumed, "step")
+		s.Step = biasStep(s.Tape)
 	}
+	p.Assumed = noun.Assumed(given, s)
 	if !s.Step.IsZero() {
 		ok := !s.Step.MulInt(MaxSide).Less(s.Square)
 		if s.Square.IsZero() {
@@ -174,6 +183,9 @@ func (p BiasPlan) Sheet() ticket.Sheet {
 	area := ticket.Square(s.Square.Times(s.Square))
 	short := s.Square.Sub(s.Seam.MulInt(4))
 	sh := ticket.Sheet{Title: "Continuous bias from a square", Assumed: p.Assumed}
+	if !s.Square.IsZero() {
+		sh.Answer = []ticket.Line{{Label: "a square of", Result: ticket.Long(s.Square)}, {Label: "yields about", Result: ticket.Long(p.Length)}}
+	}
 	sh.Lines = append(make([]ticket.Line, 0, 5),
 		line("by area, more than it yields", ticket.Long(p.ByArea), ticket.Term{Amount: area, Name: "square"}, overLong(s.Strip, "strip")),
 		line("side less four seams", ticket.Long(short), long(s.Square, "side"), less(s.Seam, "seam"), less(s.Seam, "seam"), less(s.Seam, "seam"), less(s.Seam, "seam")),
@@ -196,7 +208,7 @@ func (p BiasPlan) Sheet() ticket.Sheet {
 	sh.Sources = append(make([]source.Cite, 0, 3),
 		source.Cite{For: "the figure by area", ID: srcBiasPage, Known: source.Read},
 		source.Cite{For: "that a square yields less than its area", ID: srcContinuousBias, Known: source.Read})
-	if len(p.Assumed) > 0 {
+	if slices.Contains(p.Assumed, "seam") || slices.Contains(p.Assumed, "step") {
 		sh.Sources = append(sh.Sources, source.Practise("the seam and the step assumed"))
 	}
 	return sh

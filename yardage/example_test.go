@@ -45,7 +45,7 @@ func ExamplePurchase() {
 	fmt.Println("assumed:", p.Assumed)
 	// Output:
 	// 2 1/4 yd in steps of 1/8 yd
-	// assumed: [counter]
+	// assumed: [tape counter]
 }
 
 // The page's doublet asks 5 yd of 36 in cloth; the shop has 60 in.

@@ -81,11 +81,11 @@ func TestFaults(t *testing.T) {
 		{"swatch, both sides of a conflict", errOf(yardage.Swatch{Before: in("10 in"), After: in("9 in"), Shrink: pct(5)}.Plan()), []string{"shrink" + conflict}},
 
 		{"panels, nothing", errOf(yardage.Panels{}.Plan()), []string{"cover" + missing, "fullness" + missing, "width" + missing, "drop" + missing}},
-		{"panels, all", errOf(yardage.Panels{Cover: minus, Fullness: less, Widths: -1, Width: minus, Seam: minus, Sides: minus, Drop: minus, Hems: minus, Repeat: minus, Starts: -1}.Plan()),
+		{"panels, all", errOf(yardage.Panels{Cover: minus, Fullness: less, Widths: -1, Width: minus, Seam: units.Give(minus), Sides: minus, Drop: minus, Hems: minus, Repeat: minus, Starts: -1}.Plan()),
 			[]string{"cover" + sign, "fullness" + sign, "widths" + rng, "width" + sign, "seam" + sign, "sides" + sign, "drop" + sign, "hems" + sign, "repeat" + sign, "starts" + rng}},
 		{"panels, no repeat", errOf(yardage.Panels{Cover: in("1 yd"), Fullness: units.RatioOf(1, 2), Width: in("1 yd"), Drop: in("1 yd"), HalfDrop: true, Starts: 1}.Plan()),
 			[]string{"fullness" + rng, "halfDrop" + unused, "starts" + unused}},
-		{"panels, the seams eat the width", errOf(yardage.Panels{Cover: in("3 yd"), Fullness: one, Width: in("1 in"), Seam: in("1/2 in"), Drop: in("1 yd")}.Plan()), []string{"width" + rng}},
+		{"panels, the seams eat the width", errOf(yardage.Panels{Cover: in("3 yd"), Fullness: one, Width: in("1 in"), Seam: units.Give(in("1/2 in")), Drop: in("1 yd")}.Plan()), []string{"width" + rng}},
 		{"panels, too many widths", errOf(yardage.Panels{Cover: huge, Fullness: one, Width: in("54 in"), Drop: in("1 yd")}.Plan()), []string{"cover" + rng}},
 		{"panels, too many repeats", errOf(yardage.Panels{Widths: 1, Width: in("1 in"), Drop: huge, Repeat: in("1 in")}.Plan()), []string{"repeat" + rng}},
 		{"panels, MaxInt widths", errOf(yardage.Panels{Widths: int(^uint(0) >> 1), Width: in("1 in"), Drop: in("1 in")}.Plan()), []string{"widths" + rng}},

@@ -11,7 +11,7 @@ import (
 // The limit that a fault names is the one meant: given, it is good.
 func TestLimits(t *testing.T) {
 	two := units.RatioOf(2, 1)
-	cloth := yardage.Panels{Cover: in("200 in"), Fullness: two, Width: in("54 in"), Seam: in("1/2 in"), Sides: in("2 in"), Drop: in("80 in")}
+	cloth := yardage.Panels{Cover: in("200 in"), Fullness: two, Width: in("54 in"), Seam: units.Give(in("1/2 in")), Sides: in("2 in"), Drop: in("80 in")}
 	panels := func(change func(s *yardage.Panels)) yardage.Panels {
 		s := cloth
 		change(&s)
@@ -26,10 +26,12 @@ func TestLimits(t *testing.T) {
 		"one width, all of it sides":    panels(func(s *yardage.Panels) { s.Widths, s.Cover, s.Width = 1, units.Length{}, in("3 in") }),
 		"two widths, all of them sides": panels(func(s *yardage.Panels) { s.Widths, s.Cover, s.Width = 2, units.Length{}, in("2 in") }),
 		"three widths, all of them joins": panels(func(s *yardage.Panels) {
-			s.Widths, s.Cover, s.Width, s.Seam = 3, units.Length{}, in("5 in"), in("3 in")
+			s.Widths, s.Cover, s.Width, s.Seam = 3, units.Length{}, in("5 in"), units.Give(in("3 in"))
 		}),
-		"counted, all of them joins":       panels(func(s *yardage.Panels) { s.Width, s.Seam = in("5 in"), in("3 in") }),
-		"counted, the seam assumed":        panels(func(s *yardage.Panels) { s.Width, s.Seam, s.Sides = in("1 in"), units.Length{}, units.Length{} }),
+		"counted, all of them joins": panels(func(s *yardage.Panels) { s.Width, s.Seam = in("5 in"), units.Give(in("3 in")) }),
+		"counted, the seam assumed": panels(func(s *yardage.Panels) {
+			s.Width, s.Seam, s.Sides = in("1 in"), units.Given[units.Length]{}, units.Length{}
+		}),
 		"more than the most repeats":       panels(func(s *yardage.Panels) { s.Repeat = in("1 in").DivInt(20_000) }),
 		"more than the most starts":        panels(func(s *yardage.Panels) { s.Repeat, s.Starts = in("9 in"), yardage.MaxRepeats+1 }),
 		"bias, a square too small":         yardage.Bias{Strip: in("2 in"), Square: in("2 1/2 in")},

@@ -5,6 +5,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -16,15 +17,19 @@ const MaxWidths = 10_000
 // a bed curtain. Part of a width counts as a whole one. Of Cover, Fullness and
 // Widths two give the third; Widths alone gives the length of cloth only.
 type Panels struct {
-	Cover    units.Length `json:"cover,omitzero"`             // the finished width to cover, overlaps and returns included
-	Fullness units.Ratio  `json:"fullness,omitzero"`          // flat width to Cover, at least 1, which is flat
-	Widths   int          `json:"widths,omitzero"`            // how many widths of cloth
-	Width    units.Length `json:"width,omitzero"`             // one width of cloth, selvedges off
-	Seam     units.Length `json:"seam,omitzero"`              // taken from each width at a join; default 1/2 in, [Joins]
-	Butted   bool         `json:"butted,omitzero"`            // the widths only meet, edge to edge, and a join takes nothing; then there is no Seam
-	Sides    units.Length `json:"sides,omitzero" noun:"zero"` // taken at each of the two side edges, as a side hem; zero is an answer
-	Drop     units.Length `json:"drop,omitzero"`              // the finished length
-	Hems     units.Length `json:"hems,omitzero" noun:"zero"`  // what the hem and the heading take of the length, together; zero is an answer
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape
+	// on whose marks most of the given lengths lie, inches where they are equal.
+	Tape     units.Tape   `json:"tape,omitzero"`
+	Cover    units.Length `json:"cover,omitzero"`    // the finished width to cover, overlaps and returns included
+	Fullness units.Ratio  `json:"fullness,omitzero"` // flat width to Cover, at least 1, which is flat
+	Widths   int          `json:"widths,omitzero"`   // how many widths of cloth
+	Width    units.Length `json:"width,omitzero"`    // one width of cloth, selvedges off
+	// Seam is what a join takes from each width, 0 in where the widths only meet edge to
+	// edge. May be omitted; the default is 1/2 in, or 1.5 cm on a metric tape.
+	Seam  units.Given[units.Length] `json:"seam,omitzero"`
+	Sides units.Length              `json:"sides,omitzero" noun:"zero"` // taken at each of the two side edges, as a side hem; zero is an answer
+	Drop  units.Length              `json:"drop,omitzero"`              // the finished length
+	Hems  units.Length              `json:"hems,omitzero" noun:"zero"`  // what the hem and the heading take of the length, together; zero is an answer
 	// Repeat is the length of the pattern repeat; none for plain cloth. Every drop
 	// is cut in whole repeats.
 	Repeat units.Length `json:"repeat,omitzero"`
@@ -52,7 +57,11 @@ type PanelsPlan struct {
 	ByAdding units.Length `json:"byAdding,omitzero"` // the other rule in print, a repeat added to every drop; zero for plain cloth
 }
 
+// seam is what a join takes, 0 in where nothing is said.
+func (s Panels) seam() units.Length { return s.Seam.Or(units.Length{}) }
+
 func (s Panels) audit(a *fault.Audit) {
+	checkTape(a, s.Tape)
 	one := units.RatioOf(1, 1)
 	need := s.Widths == 0
 	if a.NotNegative("cover", s.Cover); need && s.Cover.IsZero() {
@@ -70,11 +79,7 @@ func (s Panels) audit(a *fault.Audit) {
 		a.Count("widths", s.Widths, 1, MaxWidths)
 	}
 	a.Need("width", s.Width)
-	if s.Butted && !s.Seam.IsZero() {
-		a.Fault("seam", s.Seam.String(), "none where the widths are butted", fault.Unused)
-	} else {
-		a.NotNegative("seam", s.Seam)
-	}
+	a.NotNegative("seam", s.seam())
 	a.NotNegative("sides", s.Sides)
 	a.Need("drop", s.Drop)
 	a.NotNegative("hems", s.Hems)
@@ -96,7 +101,7 @@ func (s Panels) flat(n int) units.Length {
 
 // lost is what the joins of n widths and the two sides take.
 func (s Panels) lost(n int) units.Length {
-	return s.Seam.MulInt(2 * int64(n-1)).Add(s.Sides.MulInt(2))
+	return s.seam().MulInt(2 * int64(n-1)).Add(s.Sides.MulInt(2))
 }
 
 // enough is the least number of widths that make the flat width given, up to one
@@ -108,7 +113,7 @@ func (s Panels) enough(flat units.Length) int {
 		}
 	}
 	// From the third on each width adds the same.
-	more := s.Width.Sub(s.Seam.MulInt(2))
+	more := s.Width.Sub(s.seam().MulInt(2))
 	if more.Sign() <= 0 || !s.sewable(3) {
 		return MaxWidths + 1
 	}
@@ -122,23 +127,24 @@ func (s Panels) enough(flat units.Length) int {
 // taken is what the joins and the sides take of one of n widths, of the one that
 // loses most; something of it must be left.
 func (s Panels) taken(n int) units.Length {
-	switch side := s.Seam.Add(s.Sides); n {
+	switch side := s.seam().Add(s.Sides); n {
 	case 1:
 		return s.Sides.MulInt(2)
 	case 2:
 		return side
 	default:
-		return side.Max(s.Seam.MulInt(2))
+		return side.Max(s.seam().MulInt(2))
 	}
 }
 
 func (s Panels) sewable(n int) bool { return s.taken(n).Less(s.Width) }
 
-// join fills the seam and the number of widths.
+// join fills the tape, the seam and the number of widths, and names what is assumed.
 func (s Panels) join(a *fault.Audit) (Panels, []string) {
 	given := s
-	if s.Seam.IsZero() && !s.Butted {
-		s.Seam = joinDefault()
+	s.Tape = noun.Tape(s)
+	if s.Seam.IsZero() {
+		s.Seam = units.Give(joinDefault(s.Tape))
 	}
 	flat := s.Cover.Scale(s.Fullness)
 	if s.Widths == 0 {
@@ -150,11 +156,17 @@ func (s Panels) join(a *fault.Audit) (Panels, []string) {
 	case n < s.Widths:
 		fault.AtMost(a, "cover", s.Cover, s.flat(n).Unscale(s.Fullness), "what "+ticket.Of(n).String()+" widths cover", fault.Range)
 	}
-	if s.Widths == 1 || !given.Seam.IsZero() || s.Butted {
-		s.Seam = given.Seam
-		return s, nil
+	var assumed []string
+	if given.Tape == 0 {
+		assumed = append(assumed, "tape")
 	}
-	return s, []string{"seam"}
+	switch {
+	case s.Widths == 1:
+		s.Seam = given.Seam
+	case given.Seam.IsZero():
+		assumed = append(assumed, "seam")
+	}
+	return s, assumed
 }
 
 // narrow records a width of which nothing is left. The limit is a width that does.
@@ -166,8 +178,8 @@ func (s Panels) narrow(a *fault.Audit, n int, flat units.Length, given Panels) {
 			limit, why = "at least "+does.String(), "for "+ticket.Of(n).String()+" widths"
 		}
 	}
-	if given.Seam != s.Seam {
-		why += ", a seam of " + s.Seam.String() + " assumed"
+	if given.Seam.IsZero() && n > 1 {
+		why += ", a seam of " + s.seam().String() + " assumed"
 	}
 	a.Fault("width", s.Width.String(), limit+" ("+why+")", fault.Range)
 }
@@ -229,11 +241,14 @@ func (s Panels) Plan() (PanelsPlan, error) {
 func (p PanelsPlan) Sheet() ticket.Sheet {
 	s := p.Spec
 	sh := ticket.Sheet{Title: "Widths joined", Assumed: p.Assumed}
+	if !p.Length.IsZero() {
+		sh.Answer = []ticket.Line{{Label: "widths", Result: ticket.Of(s.Widths)}, {Label: "cloth", Result: ticket.Cloth(p.Length)}}
+	}
 	sh.Lines = make([]ticket.Line, 0, 8)
 	sh.Lines = append(sh.Lines,
 		line("widths of cloth", ticket.Of(s.Widths)),
 		line("flat width", ticket.Long(p.Flat), long(s.Width, "one width"), count(s.Widths, "widths"),
-			less(s.Seam.MulInt(2*int64(p.Joins)), "the joins"), less(s.Sides.MulInt(2), "both sides")))
+			less(s.seam().MulInt(2*int64(p.Joins)), "the joins"), less(s.Sides.MulInt(2), "both sides")))
 	if !s.Cover.IsZero() {
 		sh.Lines = append(sh.Lines, line("fullness made", ticket.Times(p.Made), long(p.Flat, "flat"), overLong(s.Cover, "to cover")))
 	}
@@ -254,8 +269,8 @@ func (p PanelsPlan) Sheet() ticket.Sheet {
 	}
 	sh.Steps = append(make([]ticket.Step, 0, 2), cut)
 	if p.Joins > 0 {
-		join := ticket.Step{Do: "Join the widths", Together: ticket.RightTogether, At: ticket.Long(s.Seam), From: "the edge of each width", Press: "open"}
-		if s.Butted {
+		join := ticket.Step{Do: "Join the widths", Together: ticket.RightTogether, At: ticket.Long(s.seam()), From: "the edge of each width", Press: "open"}
+		if s.seam().IsZero() {
 			join = ticket.Step{Do: "Join the widths edge to edge", Note: "no allowance is taken and nothing overlaps"}
 		}
 		join.Check = ticket.Check{What: "width of the joined cloth before the sides are turned", Want: ticket.Long(p.Flat.Add(s.Sides.MulInt(2))), Mend: "see which join was taken too wide or too narrow"}
@@ -268,8 +283,7 @@ func (p PanelsPlan) Sheet() ticket.Sheet {
 	}
 	sh.Sources = append(make([]source.Cite, 0, 5), source.Cite{For: "whole widths", ID: srcDrapery, Known: source.Read})
 	if slices.Contains(p.Assumed, "seam") {
-		r := joinRows[0]
-		sh.Sources = append(sh.Sources, source.Cite{For: "the seam of a join", ID: r.source, Known: r.known})
+		sh.Sources = append(sh.Sources, joinCite(s.Tape))
 	}
 	if !s.Repeat.IsZero() {
 		sh.Sources = append(sh.Sources, source.Cite{For: "every drop in whole repeats", ID: srcWorkroomLeaflet, Place: "August 2011", Known: source.Read},

@@ -5,6 +5,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -16,6 +17,9 @@ const MaxRepeats = 1_000_000
 // another order buys too little: the lay, whole repeats of the washed cloth, the
 // ends lost in squaring, the shrinkage, and last the counter's step.
 type Purchase struct {
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape
+	// on whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
 	// Need is the length of the lay on washed and squared cloth. Nap is in the
 	// lay already, as a with-nap layout: nothing is added for it here.
 	Need units.Length `json:"need,omitzero"`
@@ -32,7 +36,8 @@ type Purchase struct {
 	// Shrink is the shrinkage in length, 3 % being 3/100; at least 0 and less than
 	// 1. Zero is an answer: cloth that is not washed before it is cut.
 	Shrink units.Ratio `json:"shrink,omitzero" noun:"zero"`
-	// Counter is the step in which the shop cuts. Default 1/8 yd, [Counters].
+	// Counter is the step in which the shop cuts. May be omitted; the default is 1/8 yd, or
+	// 10 cm on a metric tape.
 	Counter units.Length `json:"counter,omitzero"`
 }
 
@@ -52,6 +57,7 @@ type PurchasePlan struct {
 }
 
 func (s Purchase) audit(a *fault.Audit) {
+	checkTape(a, s.Tape)
 	a.Need("need", s.Need)
 	a.NotNegative("repeat", s.Repeat)
 	if s.Starts != 0 && s.Repeat.IsZero() {
@@ -71,10 +77,11 @@ func (s Purchase) Plan() (PurchasePlan, error) {
 		return PurchasePlan{}, a.Err()
 	}
 	p := PurchasePlan{InRepeats: s.Need}
-	if s.Counter.IsZero() {
-		s.Counter = counterDefault()
-		p.Assumed = []string{"counter"}
+	given := s
+	if s.Tape = noun.Tape(s); s.Counter.IsZero() {
+		s.Counter = counterDefault(s.Tape)
 	}
+	p.Assumed = noun.Assumed(given, s)
 	stay := left(s.Shrink)
 	if !s.Repeat.IsZero() {
 		p.WashedRepeat = s.Repeat.Scale(stay)
@@ -100,6 +107,9 @@ func (s Purchase) Plan() (PurchasePlan, error) {
 func (p PurchasePlan) Sheet() ticket.Sheet {
 	s := p.Spec
 	sh := ticket.Sheet{Title: "Cloth to buy", Assumed: p.Assumed}
+	if !p.Buy.IsZero() {
+		sh.Answer = []ticket.Line{{Label: "buy", Result: ticket.Cloth(p.Buy)}}
+	}
 	stay := left(s.Shrink)
 	sh.Lines = make([]ticket.Line, 0, 6)
 	if s.Repeat.IsZero() {
@@ -115,10 +125,10 @@ func (p PurchasePlan) Sheet() ticket.Sheet {
 	if !s.Shrink.IsZero() {
 		sh.Lines = append(sh.Lines, line("before washing", ticket.Long(p.Unshrunk), long(p.Squared, "after washing"), over(stay, "left of 1")))
 	}
-	sh.Lines = append(sh.Lines, line("to buy", ticket.Long(p.Buy), long(s.Counter, "step of the counter"), by(p.Steps, "steps")),
+	sh.Lines = append(sh.Lines, line("to buy", ticket.Cloth(p.Buy), long(s.Counter, "step of the counter"), by(p.Steps, "steps")),
 		line("surplus", ticket.Long(p.Surplus), long(p.Buy, "bought"), less(p.Unshrunk, "least that does")))
 	sh.Steps = make([]ticket.Step, 0, 3)
-	sh.Steps = append(sh.Steps, ticket.Step{Do: "Have the cloth cut", At: ticket.Long(p.Buy), From: "the squared end of the bolt",
+	sh.Steps = append(sh.Steps, ticket.Step{Do: "Have the cloth cut", At: ticket.Cloth(p.Buy), From: "the squared end of the bolt",
 		Check: ticket.Check{What: "length cut, at the shorter selvedge", Want: ticket.Long(p.Buy), Mend: "if it is short or torn crooked, have the loss made good before it is paid for"}})
 	if !s.Shrink.IsZero() {
 		sh.Steps = append(sh.Steps, ticket.Step{Do: "Wash and press the cloth as the garment will be washed", Press: "flat, along the grain",
@@ -132,7 +142,7 @@ func (p PurchasePlan) Sheet() ticket.Sheet {
 	}
 	sh.Sources = make([]source.Cite, 0, 4)
 	if slices.Contains(p.Assumed, "counter") {
-		sh.Sources = append(sh.Sources, source.Cite{For: "the counter's step", ID: srcSchool, Place: "Amount of material for garments", Known: source.Read})
+		sh.Sources = append(sh.Sources, s.counterCite())
 	}
 	if !s.Shrink.IsZero() {
 		sh.Sources = append(sh.Sources, source.Cite{For: "dividing by what is left, never adding the shrinkage", ID: srcShrinkMath, Known: source.Read})
@@ -142,4 +152,12 @@ func (p PurchasePlan) Sheet() ticket.Sheet {
 	}
 	sh.Sources = append(sh.Sources, source.Practise("the order of the sum"))
 	return sh
+}
+
+// counterCite is the source of the counter's default step.
+func (s Purchase) counterCite() source.Cite {
+	if s.Tape == units.MetricTape {
+		return source.Practise("the counter's step")
+	}
+	return source.Cite{For: "the counter's step", ID: srcSchool, Place: "Amount of material for garments", Known: source.Read}
 }

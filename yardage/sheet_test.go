@@ -74,7 +74,7 @@ func samples() []sample {
 			return of(yardage.Panels{Widths: 1, Width: in("54 in"), Drop: in("2 m")}.Plan())
 		}},
 		{"panels, all", func() (planned, error) {
-			return of(yardage.Panels{Cover: in("84 in"), Fullness: units.RatioOf(5, 2), Width: in("54 in"), Seam: in("1/2 in"), Sides: in("2 in"),
+			return of(yardage.Panels{Cover: in("84 in"), Fullness: units.RatioOf(5, 2), Width: in("54 in"), Seam: units.Give(in("1/2 in")), Sides: in("2 in"),
 				Drop: in("78 in"), Hems: in("10 in"), Repeat: in("11 in"), HalfDrop: true, Starts: 1}.Plan())
 		}},
 		{"bias, square", func() (planned, error) {

@@ -34,8 +34,8 @@ var counterRows = [...]struct {
 	{units.Centimetre, 5, 1, "printed equivalents of yards", srcYardMetres, source.Read},
 }
 
-// Counters yields every step. Sources disagree: the caller chooses, the first
-// row is the default.
+// Counters yields every step. Sources disagree: the caller chooses. The first row is the
+// default in inches, and 10 cm the metric one.
 func Counters(yield func(Counter) bool) {
 	for _, r := range counterRows {
 		if !yield(Counter{r.unit.Frac(r.num, r.den), r.use, r.source, r.known}) {
@@ -44,8 +44,11 @@ func Counters(yield func(Counter) bool) {
 	}
 }
 
-// counterDefault is the first row.
-func counterDefault() units.Length {
+// counterDefault is the row of a tape: the first, or that of metric shops.
+func counterDefault(t units.Tape) units.Length {
 	r := counterRows[0]
+	if t == units.MetricTape {
+		r = counterRows[8]
+	}
 	return r.unit.Frac(r.num, r.den)
 }

@@ -15,26 +15,43 @@ type JoinRow struct {
 
 // Both sources print 1 in a join, which is half of it a width.
 var joinRows = [...]struct {
-	num, den int64 // of an inch
+	unit     units.Unit
+	num, den int64
 	use      string
 	source   string
 	known    source.Known
 }{
-	{1, 2, "widths of a curtain", srcCurtainEstimate, source.Read},
-	{1, 2, "widths of a curtain", srcCurtainLesson, source.Read},
+	{units.Inch, 1, 2, "widths of a curtain", srcCurtainEstimate, source.Read},
+	{units.Inch, 1, 2, "widths of a curtain", srcCurtainLesson, source.Read},
+	{units.Millimetre, 15, 1, "widths of a curtain, metric", "", source.Practice},
 }
 
-// Joins yields every row; the first is the default of [Panels].
+// Joins yields every row; the first is the default of [Panels] in inches, the last the
+// metric one.
 func Joins(yield func(JoinRow) bool) {
 	for _, r := range joinRows {
-		if !yield(JoinRow{units.Inch.Frac(r.num, r.den), r.use, r.source, r.known}) {
+		if !yield(JoinRow{r.unit.Frac(r.num, r.den), r.use, r.source, r.known}) {
 			return
 		}
 	}
 }
 
-// joinDefault is the first row.
-func joinDefault() units.Length {
-	r := joinRows[0]
-	return units.Inch.Frac(r.num, r.den)
+// joinRow is the place of the row of a tape.
+func joinRow(t units.Tape) int {
+	if t == units.MetricTape {
+		return len(joinRows) - 1
+	}
+	return 0
+}
+
+// joinDefault is the allowance of a tape.
+func joinDefault(t units.Tape) units.Length {
+	r := joinRows[joinRow(t)]
+	return r.unit.Frac(r.num, r.den)
+}
+
+// joinCite is its source.
+func joinCite(t units.Tape) source.Cite {
+	r := joinRows[joinRow(t)]
+	return source.Cite{For: "the seam of a join", ID: r.source, Known: r.known}
 }

@@ -39,7 +39,7 @@ func trials(t *testing.T, each int) []trial {
 		}
 		wanted, tries := each, 20*each
 		if s.Name() == "layout.lay" {
-			wanted, tries = 4, 8
+			wanted, tries = 4, 24
 		}
 		for try := 0; wanted > 0 && try < tries; try++ {
 			spec := copied(reflect.ValueOf(asked).Elem())

@@ -29,10 +29,16 @@ type Amount struct {
 	area    units.Area
 	count   int64
 	money   string
+	cloth   bool // a length of cloth as it is bought, in yards or in metres
 }
 
 // Long is an exact length.
 func Long(l units.Length) Amount { return Amount{measure: Length, near: units.Exactly(l)} }
+
+// Cloth is a length of cloth as it is bought: in yards, or in metres.
+func Cloth(l units.Length) Amount {
+	return Amount{measure: Length, near: units.Exactly(l), cloth: true}
+}
 
 // About is a length that may be known within a bound only. The bounds are those of
 // its text; see [units.Near.Settled].
@@ -98,8 +104,16 @@ func (a Amount) Text(in ...units.Notation) string {
 	if !exact {
 		return a.about(in)
 	}
-	text, _ := in[0].Format(l)
 	var extra []string
+	if at, ok := atCounter(l, in[0]); ok && a.cloth {
+		for _, n := range in {
+			if text := n.Exact(l); text != at {
+				extra = append(extra, text)
+			}
+		}
+		return bracketed(at, extra)
+	}
+	text, _ := in[0].Format(l)
 	if !l.IsMultiple(in[0].Spacing()) {
 		if l.Abs().Less(in[0].Spacing()) {
 			text = in[0].Exact(l) // less than a mark: there is none to read it by
@@ -113,15 +127,24 @@ func (a Amount) Text(in ...units.Notation) string {
 	return bracketed(text, extra)
 }
 
+// atCounter is a length in eighths of a yard, or in hundredths of a metre, where it is
+// a whole number of them.
+func atCounter(l units.Length, n units.Notation) (string, bool) {
+	if n.Unit.Metric() {
+		return units.Notation{Unit: units.Metre}.Exact(l), l.IsMultiple(units.Centimetre.Of(1))
+	}
+	return units.Notation{Unit: units.Yard}.Exact(l), l.IsMultiple(units.Yard.Frac(1, 8))
+}
+
 // about is a length known within a bound, read to the nearest mark of each
-// notation; one too small for a mark is written with its bound.
+// notation; one too small for a mark is said to be that.
 func (a Amount) about(in []units.Notation) string {
 	texts := make([]string, len(in))
 	for i, n := range in {
 		mark, _ := n.Round(a.near.Mid())
 		texts[i] = "about " + n.Exact(mark)
 		if mark.IsZero() {
-			texts[i] = n.ExactNear(a.near)
+			texts[i] = "less than " + n.Exact(n.Spacing())
 		}
 	}
 	return bracketed(texts[0], texts[1:])

@@ -7,7 +7,7 @@ import (
 )
 
 // MarshalJSON is an object with one key, which names the measure: {"length":
-// "3/16 in"}, {"ratio": "15/7"}, {"area": "12 sq in"}, {"count": 3}, {"money":
+// "3/16 in"}, {"cloth": "81 in"}, {"ratio": "15/7"}, {"area": "12 sq in"}, {"count": 3}, {"money":
 // "4.50"}; it is null for no amount.
 func (a Amount) MarshalJSON() ([]byte, error) {
 	var value any = a.String()
@@ -15,6 +15,9 @@ func (a Amount) MarshalJSON() ([]byte, error) {
 	case None:
 		return []byte("null"), nil
 	case Length:
+		if a.cloth {
+			return json.Marshal(map[string]any{"cloth": a.near})
+		}
 		value = a.near
 	case Count:
 		value = a.count
@@ -26,6 +29,7 @@ func (a Amount) MarshalJSON() ([]byte, error) {
 func (a *Amount) UnmarshalJSON(text []byte) error {
 	var v struct {
 		Length *units.Near  `json:"length"`
+		Cloth  *units.Near  `json:"cloth"`
 		Ratio  *units.Ratio `json:"ratio"`
 		Area   *units.Area  `json:"area"`
 		Count  *int64       `json:"count"`
@@ -37,6 +41,9 @@ func (a *Amount) UnmarshalJSON(text []byte) error {
 	switch {
 	case v.Length != nil:
 		*a = About(*v.Length)
+	case v.Cloth != nil:
+		*a = About(*v.Cloth)
+		a.cloth = true
 	case v.Ratio != nil:
 		*a = Times(*v.Ratio)
 	case v.Area != nil:

@@ -106,7 +106,6 @@ func TestUnder(t *testing.T) {
 }
 
 func TestAmounts(t *testing.T) {
-	inch := units.Notation{}
 	mm := units.Notation{Unit: units.Millimetre}
 	circle := units.Pi().Of(in("10"))
 	small := units.Pi().Of(in("1/1000")).Settled()
@@ -120,7 +119,9 @@ func TestAmounts(t *testing.T) {
 		{ticket.Long(in("3 19/64")), "3 19/64 in", "scant 3 5/16 in (3 19/64 in)", "scant 3 5/16 in (3 19/64 in, 83.740625 mm)"},
 		{ticket.Long(in("1/64")), "1/64 in", "1/64 in", "1/64 in (0.396875 mm)"},
 		{ticket.About(circle), circle.String(), "about 31 7/16 in", "about 31 7/16 in (about 798 mm)"},
-		{ticket.About(small), small.String(), inch.ExactNear(small), inch.ExactNear(small) + " (" + small.String() + ")"},
+		{ticket.About(small), small.String(), "less than 1/16 in", "less than 1/16 in (less than 1 mm)"},
+		{ticket.Cloth(in("81")), "81 in", "2 1/4 yd (81 in)", "2 1/4 yd (81 in, 2057.4 mm)"},
+		{ticket.Cloth(units.Metre.Frac(11, 5)), "2200 mm", "scant 86 5/8 in (86 78/127 in)", "scant 86 5/8 in (86 78/127 in, 2200 mm)"},
 		{ticket.Times(units.RatioOf(15, 7)), "2 1/7", "2 1/7", "2 1/7"},
 		{ticket.Square(in("2").Times(in("3"))), "6 sq in", "6 sq in", "6 sq in"},
 		{ticket.Of(9), "9", "9", "9"},
