@@ -85,12 +85,7 @@ type BindingPlan struct {
 func joinUsual() units.Length { return inch(1, 4) }
 
 func (b Binding) audit(a *fault.Audit) {
-	switch {
-	case b.Kind == NoBinding:
-		a.Fault("kind", "", "one of single, double, piping", fault.Missing)
-		return
-	case int(b.Kind) >= len(bindingNames):
-		oneOf(a, "kind", bindingNames[:], int(b.Kind), b.Kind.String())
+	if bindingNames.Check(a, "kind", b.Kind); a.Failed() {
 		return
 	}
 	only := func(path string, l units.Length, reads bool) {

@@ -1,9 +1,9 @@
 package seam
 
 import (
-	"fmt"
+	"iter"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/name"
 )
 
 // A BindingKind is a kind of strip that is laid over or into an edge. The zero
@@ -28,32 +28,17 @@ const (
 	Piping                           // the strip folded over a cord and caught into a seam
 )
 
-var bindingNames = [...]string{NoBinding: "none", SingleBinding: "single", DoubleBinding: "double", Piping: "piping"}
+var bindingNames = name.Of[BindingKind]("kind", "none", "single", "double", "piping")
 
 // String is the kind's name, as in double; none for [NoBinding].
-func (k BindingKind) String() string {
-	if int(k) < len(bindingNames) {
-		return bindingNames[k]
-	}
-	return fmt.Sprintf("BindingKind(%d)", uint8(k))
-}
+func (k BindingKind) String() string { return bindingNames.String(k) }
 
 // MarshalText is the kind's name, empty for [NoBinding]. A value that is no kind
 // is a fault.
-func (k BindingKind) MarshalText() ([]byte, error) {
-	return ticket.NameText(k, bindingNames[:], "kind")
-}
+func (k BindingKind) MarshalText() ([]byte, error) { return bindingNames.Marshal(k) }
 
 // UnmarshalText takes a kind's name. Empty text is [NoBinding].
-func (k *BindingKind) UnmarshalText(text []byte) error {
-	return ticket.ReadName(k, text, bindingNames[:], "kind")
-}
+func (k *BindingKind) UnmarshalText(text []byte) error { return bindingNames.Unmarshal(k, text) }
 
 // BindingKinds yields every [BindingKind], [NoBinding] excepted.
-func BindingKinds(yield func(BindingKind) bool) {
-	for k := SingleBinding; int(k) < len(bindingNames); k++ {
-		if !yield(k) {
-			return
-		}
-	}
-}
+func BindingKinds() iter.Seq[BindingKind] { return bindingNames.All() }

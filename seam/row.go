@@ -52,12 +52,7 @@ type RowPlan struct {
 }
 
 func (r Row) audit(a *fault.Audit) {
-	switch {
-	case r.Kind == NoRow:
-		a.Fault("kind", "", "one of staystitch, ease-stitch, reinforcement, understitch, edgestitch, topstitch", fault.Missing)
-		return
-	case int(r.Kind) >= len(rowNames):
-		oneOf(a, "kind", rowNames[:], int(r.Kind), r.Kind.String())
+	if rowNames.Check(a, "kind", r.Kind); a.Failed() {
 		return
 	}
 	in := r.Kind.inAllowance()
@@ -163,7 +158,7 @@ func (r Row) Solve() (Row, error) {
 // Sheet is the plan as work.
 func (p RowPlan) Sheet() ticket.Sheet {
 	r := p.Spec
-	if r.Kind == NoRow || int(r.Kind) >= len(rowNames) {
+	if !rowNames.Valid(r.Kind) {
 		return ticket.Sheet{Title: "No row", Assumed: p.Assumed}
 	}
 	sh := ticket.Sheet{Title: r.Kind.title(), Assumed: p.Assumed, Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()}}

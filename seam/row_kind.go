@@ -1,9 +1,9 @@
 package seam
 
 import (
-	"fmt"
+	"iter"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/name"
 )
 
 // A RowKind is a kind of finishing row. The zero value, [NoRow], is not given,
@@ -32,36 +32,20 @@ const (
 	TopStitch                    // along a finished edge or seam, further off
 )
 
-var rowNames = [...]string{
-	NoRow: "none", StayStitch: "staystitch", EaseStitch: "ease-stitch", Reinforcement: "reinforcement",
-	UnderStitch: "understitch", EdgeStitch: "edgestitch", TopStitch: "topstitch",
-}
+var rowNames = name.Of[RowKind]("kind", "none", "staystitch", "ease-stitch", "reinforcement", "understitch", "edgestitch", "topstitch")
 
 // String is the kind's name, as in understitch; none for [NoRow].
-func (k RowKind) String() string {
-	if int(k) < len(rowNames) {
-		return rowNames[k]
-	}
-	return fmt.Sprintf("RowKind(%d)", uint8(k))
-}
+func (k RowKind) String() string { return rowNames.String(k) }
 
 // MarshalText is the kind's name, empty for [NoRow]. A value that is no kind is a
 // fault.
-func (k RowKind) MarshalText() ([]byte, error) { return ticket.NameText(k, rowNames[:], "kind") }
+func (k RowKind) MarshalText() ([]byte, error) { return rowNames.Marshal(k) }
 
 // UnmarshalText takes a kind's name. Empty text is [NoRow].
-func (k *RowKind) UnmarshalText(text []byte) error {
-	return ticket.ReadName(k, text, rowNames[:], "kind")
-}
+func (k *RowKind) UnmarshalText(text []byte) error { return rowNames.Unmarshal(k, text) }
 
 // RowKinds yields every [RowKind], [NoRow] excepted.
-func RowKinds(yield func(RowKind) bool) {
-	for k := StayStitch; int(k) < len(rowNames); k++ {
-		if !yield(k) {
-			return
-		}
-	}
-}
+func RowKinds() iter.Seq[RowKind] { return rowNames.All() }
 
 // inAllowance reports whether the row lies in the allowance of a seam.
 func (k RowKind) inAllowance() bool { return k <= Reinforcement }

@@ -3,7 +3,6 @@ package seam
 import (
 	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -26,6 +25,3 @@ func standardCite() source.Cite                     { return sew.StandardCite() 
 func smoothEase() units.Ratio                       { return sew.SmoothEase() }
 func slight(r units.Ratio) bool                     { return sew.Slight(r) }
 func terms(r units.Ratio) (num, den int64, ok bool) { return sew.Terms(r) }
-func oneOf(a *fault.Audit, path string, names []string, i int, got string) {
-	sew.OneOf(a, path, names, i, got)
-}

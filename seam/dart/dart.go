@@ -101,7 +101,9 @@ func (d Spec) pointed() bool { return d.Kind == Single || d.Kind == French }
 
 // audit checks each field by itself.
 func (d Spec) audit(a *fault.Audit) {
-	sew.OneOf(a, "kind", dartNames[:], int(d.Kind), d.Kind.String())
+	if d.Kind != 0 {
+		dartNames.Check(a, "kind", d.Kind)
+	}
 	if a.Failed() {
 		return
 	}

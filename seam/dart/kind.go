@@ -1,9 +1,9 @@
 package dart
 
 import (
-	"fmt"
+	"iter"
 
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/name"
 )
 
 // A Kind is a shape of dart. The zero value, [NoKind], is not given; a [Spec]
@@ -28,30 +28,17 @@ const (
 	OpenEnded             // the dart tuck: stitched from an edge and let go before it comes to a point
 )
 
-var dartNames = [...]string{NoKind: "none", Single: "single", Double: "double-pointed", French: "french", OpenEnded: "open-ended"}
+var dartNames = name.Of[Kind]("kind", "none", "single", "double-pointed", "french", "open-ended")
 
 // String is the kind's name, as in open-ended; none for [NoKind].
-func (k Kind) String() string {
-	if int(k) < len(dartNames) {
-		return dartNames[k]
-	}
-	return fmt.Sprintf("DartKind(%d)", uint8(k))
-}
+func (k Kind) String() string { return dartNames.String(k) }
 
 // MarshalText is the kind's name, empty for [NoKind]. A value that is no kind is
 // a fault.
-func (k Kind) MarshalText() ([]byte, error) { return ticket.NameText(k, dartNames[:], "kind") }
+func (k Kind) MarshalText() ([]byte, error) { return dartNames.Marshal(k) }
 
 // UnmarshalText takes a kind's name. Empty text is [NoKind].
-func (k *Kind) UnmarshalText(text []byte) error {
-	return ticket.ReadName(k, text, dartNames[:], "kind")
-}
+func (k *Kind) UnmarshalText(text []byte) error { return dartNames.Unmarshal(k, text) }
 
 // Kinds yields every [Kind], [NoKind] excepted.
-func Kinds(yield func(Kind) bool) {
-	for k := Single; int(k) < len(dartNames); k++ {
-		if !yield(k) {
-			return
-		}
-	}
-}
+func Kinds() iter.Seq[Kind] { return dartNames.All() }

@@ -4,7 +4,6 @@ package sew
 
 import (
 	"strconv"
-	"strings"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
@@ -82,12 +81,5 @@ func Terms(r units.Ratio) (num, den int64, ok bool) {
 			return num, den, true
 		}
 		r = one.Quo(r.Sub(units.RatioOf(n, 1)))
-	}
-}
-
-// OneOf refuses a value of an enumeration that is none of its names.
-func OneOf(a *fault.Audit, path string, names []string, i int, got string) {
-	if i >= len(names) {
-		a.Fault(path, got, "one of "+strings.Join(names[1:], ", "), fault.Unknown)
 	}
 }
