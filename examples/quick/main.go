@@ -1,16 +1,18 @@
 // Quick does one sum from the command line, or many from a pipe, so that anybody
 // can check the library without writing Go.
 //
-//	quick seam.seam kind=french drafted='5/8 in' first='3/16 in' second='1/4 in'
+//	quick seam.french first='3/16 in' second='1/4 in'
+//	quick convert '1 5/8 in' to=mm
+//	quick -fields seam.french
+//	quick -draw pictures seam.flat-felled drafted='5/8 in'
 //	quick -json < sums.jsonl
-//	quick -fields seam.seam
-//	quick -draw pictures seam.seam kind=flat-felled drafted='5/8 in'
+//	quick -csv gather.strip < strips.csv
 //
 // From a pipe it reads JSON objects, one a line, each with the name of its sum:
 //
-//	{"sum":"seam.seam","kind":"french","first":"3/16 in","second":"1/4 in"}
+//	{"sum":"seam.french","first":"3/16 in","second":"1/4 in"}
 //
-// Each line is answered as it comes.
+// A line is answered as soon as no further line waits.
 //
 // It exits with 0 where all was answered, 1 where there was a fault in the data
 // or a write failed, and 2 for wrong usage.
@@ -18,8 +20,6 @@ package main
 
 import (
 	"bufio"
-	"bytes"
-	"encoding/json"
 	"errors"
 	"flag"
 	"fmt"
@@ -27,25 +27,25 @@ import (
 	"os"
 	"strings"
 
-	"example.com/clothyard/examples/internal/bind"
 	"example.com/clothyard/examples/internal/console"
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
-	"example.com/clothyard/units/ticket"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
 const usage = `usage: quick [flags] SUM name=value...    one sum
-       quick [flags]                         one JSON object a line from standard input
-       quick -sums                           the names of the sums
-       quick -fields SUM                     what each field of a sum means
-       quick -shape SUM                      the JSON Schema of a sum, for editors
-       quick -draw DIR SUM name=value...     one sum, and its pictures stage by stage
+       quick [flags]                      one JSON object a line from standard input
+       quick [flags] -csv SUM             one row of CSV a line, the fields named in the first row
+       quick convert LENGTH [to=UNIT]     a length in other units
+       quick -sums                        the sums, with a line each
+       quick -fields SUM                  what each field of a sum means
+       quick -schema SUM                  the JSON Schema of a sum, for editors
+       quick -draw DIR SUM name=value...  one sum, and its pictures stage by stage
 
 A length carries its unit: first='3/16 in', drafted='1.5 cm'. A field of a field
-is given with a dot, a list as JSON: strip.each='12 1/4 in' takes='[{...}]'.
+is given with a dot, a list as JSON: strip.each='12 1/4 in' takes='[{...}]'. The
+last word of a sum is enough where no other sum has it: quick french.
 
 flags:
 `
@@ -55,6 +55,7 @@ type desk struct {
 	reader   noun.Reader
 	notation []units.Notation
 	asJSON   bool
+	all      bool   // every figure, not the sheet only
 	pictures string // the folder that drawings go to; none if empty
 	out      *bufio.Writer
 	errs     io.Writer
@@ -70,13 +71,17 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		flags.PrintDefaults()
 	}
 	flags.BoolVar(&d.asJSON, "json", false, "answer in JSON, one object a line, lengths in exact text")
+	flags.BoolVar(&d.all, "all", false, "answer with every figure, one a line, in exact text")
 	flags.TextVar(&d.reader.Parser.Bare, "bare", units.NoUnit, "the `unit` of a number that names none")
 	flags.BoolVar(&d.reader.Parser.DecimalComma, "comma", false, "take 1,5 for 1.5")
 	system := flags.String("units", "inches", "write text in inches, metric or both")
-	names := flags.Bool("sums", false, "list the sums")
+	flags.StringVar(&d.pictures, "draw", "", "draw each stage of the answer as SVG into this `folder`, which is made if need be")
+	table := flags.String("csv", "", "do a `sum` for each row of CSV from standard input")
+	sums := flags.Bool("sums", false, "list the sums")
 	told := flags.String("fields", "", "tell what each field of a `sum` means, those it needs first")
-	shape := flags.String("shape", "", "write the shape of a `sum`'s JSON, as JSON Schema")
-	flags.StringVar(&d.pictures, "draw", "", "draw a seam, hem, casing or tuck edge-on, each stage as SVG into this `folder`, which is made if need be")
+	schema := flags.String("schema", "", "write the shape of a `sum`'s JSON, as JSON Schema")
+	shell := flags.String("completion", "", "write the script that completes words in a `shell`, bash or zsh")
+	words := flags.Bool("words", false, "list the words that may follow those given, as the script asks for them")
 	if err := flags.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
 			return 0
@@ -90,19 +95,28 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	}
 	code := 0
 	switch {
-	case d.pictures != "" && (*names || *told != "" || *shape != "" || flags.NArg() == 0):
+	case d.pictures != "" && (flags.NArg() == 0 || *table != "" || *sums || *told != "" || *schema != ""):
 		fmt.Fprintln(errs, "quick: -draw draws one sum, given after the flags")
 		return 2
-	case *names:
-		for e := range sums.All() {
-			fmt.Fprintln(d.out, e.Name())
-		}
+	case *sums:
+		d.list()
 	case *told != "":
 		code = d.about(*told, fields)
-	case *shape != "":
-		code = d.about(*shape, noun.Schema)
+	case *schema != "":
+		code = d.about(*schema, noun.Schema)
+	case *shell != "":
+		code = d.completion(*shell)
+	case *words:
+		d.words(flags.Args())
+	case *table != "":
+		code = d.table(*table, in)
+	case flags.NArg() == 0 && isTerminal(in):
+		flags.Usage()
+		return 2
 	case flags.NArg() == 0:
 		code = d.lines(in)
+	case strings.EqualFold(flags.Arg(0), "convert"):
+		code = d.convert(flags.Args()[1:])
 	default:
 		code = d.one(flags.Arg(0), flags.Args()[1:])
 	}
@@ -113,6 +127,16 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	return code
 }
 
+// isTerminal reports whether somebody types what is read.
+func isTerminal(in io.Reader) bool {
+	file, ok := in.(*os.File)
+	if !ok {
+		return false
+	}
+	info, err := file.Stat()
+	return err == nil && info.Mode()&os.ModeCharDevice != 0
+}
+
 // one does the sum of the command line.
 func (d *desk) one(name string, pairs []string) int {
 	e, ok := d.find(name)
@@ -120,7 +144,7 @@ func (d *desk) one(name string, pairs []string) int {
 		return 2
 	}
 	if _, drawn := e.NewPlan().(picture); d.pictures != "" && !drawn {
-		fmt.Fprintf(d.errs, "quick: -draw: %s has no pictures\n", name)
+		fmt.Fprintf(d.errs, "quick: -draw: %s has no pictures\n", e.Name())
 		return 2
 	}
 	for _, p := range pairs {
@@ -129,27 +153,16 @@ func (d *desk) one(name string, pairs []string) int {
 			return 2
 		}
 	}
-	text, err := d.sum(e, pairs)
-	if err == nil {
-		_, err = d.out.Write(text)
-	}
-	if err != nil {
-		d.complain(d.errs, name, 0, err)
-		return 1
-	}
-	return 0
-}
-
-func (d *desk) sum(e noun.Entry, pairs []string) ([]byte, error) {
 	spec := e.New()
-	if err := d.reader.Pairs(pairs, spec); err != nil {
-		return nil, err
+	err := d.reader.Pairs(pairs, spec)
+	var plan noun.Plan
+	if err == nil {
+		plan, err = e.Plan(spec)
 	}
-	plan, err := e.Plan(spec)
-	if err != nil {
-		return nil, err
+	var text []byte
+	if err == nil {
+		text, err = d.answer(e, plan, 0)
 	}
-	text, err := d.write(e, plan, 0)
 	if p, ok := plan.(picture); ok && err == nil && d.pictures != "" {
 		var files []string
 		files, err = draw(d.pictures, p, d.notation)
@@ -157,158 +170,41 @@ func (d *desk) sum(e noun.Entry, pairs []string) ([]byte, error) {
 			text = fmt.Appendf(text, "\ndrawn: %s\n", strings.Join(files, "\ndrawn: "))
 		}
 	}
-	return text, err
+	if err != nil {
+		d.errs.Write(d.complaint(e.Name(), 0, err))
+		return 1
+	}
+	d.out.Write(text) // a failure is kept, and told of by the last Flush
+	return 0
 }
 
 // find is the sum of a name; it complains where there is none.
 func (d *desk) find(name string) (noun.Entry, bool) {
-	e, ok := sums.Find(name)
-	if !ok {
+	if e, ok := sums.Find(name); ok {
+		return e, true
+	}
+	var close []noun.Entry
+	for e := range sums.All() {
+		if _, last, _ := strings.Cut(e.Name(), "."); strings.EqualFold(last, name) {
+			close = append(close, e)
+		}
+	}
+	switch len(close) {
+	case 0:
 		fmt.Fprintf(d.errs, "quick: no sum is named %q; quick -sums lists them\n", name)
+	case 1:
+		return close[0], true
+	default:
+		fmt.Fprintf(d.errs, "quick: %q is %s; give the whole name\n", name, names(close, " or "))
 	}
-	return e, ok
+	return noun.Entry{}, false
 }
 
-// lines does the sums of standard input, and answers each line before it waits
-// for the next. A bad line is answered by its faults and the rest go on; a write
-// that fails ends it, and is told of by the caller.
-func (d *desk) lines(in io.Reader) int {
-	code := 0
-	r := bufio.NewReaderSize(in, 64<<10)
-	for number := 1; ; number++ {
-		line, long, err := readLine(r)
-		if err != nil && err != io.EOF {
-			fmt.Fprintln(d.errs, "quick:", err)
-			return 1
-		}
-		if trimmed := bytes.TrimSpace(line); len(trimmed) > 0 || long {
-			if !d.line(number, trimmed, long) {
-				code = 1
-			}
-			if d.out.Flush() != nil {
-				return 1
-			}
-		}
-		if err == io.EOF {
-			return code
-		}
+// names are the names of sums, in a row.
+func names(all []noun.Entry, between string) string {
+	out := make([]string, len(all))
+	for i, e := range all {
+		out[i] = e.Name()
 	}
-}
-
-func (d *desk) line(number int, text []byte, long bool) bool {
-	name, err := "", error(nil)
-	var answered []byte
-	if long {
-		err = fault.Faults{{Got: "a longer line", Limit: fmt.Sprintf("at most %d bytes a line", noun.MaxBytes), Kind: fault.Range}}
-	} else {
-		name, answered, err = d.answer(number, text)
-	}
-	if err == nil {
-		_, err = d.out.Write(answered)
-		return err == nil
-	}
-	w := d.errs
-	if d.asJSON {
-		w = d.out
-	}
-	d.complain(w, name, number, err)
-	return false
-}
-
-// answer answers a line. A line that is an answer itself, with a spec, asks its sum
-// again.
-func (d *desk) answer(number int, text []byte) (name string, answered []byte, err error) {
-	asked, old := again(text)
-	e, spec, err := sums.Read(bytes.NewReader(asked), d.reader)
-	if err != nil {
-		return e.Name(), nil, err
-	}
-	plan, err := e.Plan(spec)
-	if err == nil && old != nil {
-		err = part(old, plan)
-	}
-	if err == nil {
-		answered, err = d.write(e, plan, number)
-	}
-	return e.Name(), answered, err
-}
-
-// readLine reads to the end of a line and drops what passes the bound.
-func readLine(r *bufio.Reader) (line []byte, long bool, err error) {
-	for {
-		part, err := r.ReadSlice('\n')
-		if len(line)+len(part) > noun.MaxBytes {
-			long, line = true, nil
-		}
-		if !long {
-			line = append(line, part...)
-		}
-		if err != bufio.ErrBufferFull {
-			return line, long, err
-		}
-	}
-}
-
-// write is an answer: in JSON the plan with the name of the sum before it, else
-// its figures and its sheet.
-func (d *desk) write(e noun.Entry, plan noun.Plan, line int) ([]byte, error) {
-	body, err := bind.AppendFields(nil, plan)
-	if err != nil {
-		return nil, err
-	}
-	var b bytes.Buffer
-	if d.asJSON {
-		fmt.Fprintf(&b, `{"sum":%q,`, e.Name())
-		if line > 0 {
-			fmt.Fprintf(&b, `"line":%d,`, line)
-		}
-		fmt.Fprintf(&b, "%s}\n", fault.VisibleJSON(body))
-		return b.Bytes(), nil
-	}
-	if line > 0 {
-		fmt.Fprintf(&b, "line %d: %s\n", line, e.Name())
-	}
-	figures, err := bind.Figures(plan, "Spec")
-	if err != nil {
-		return nil, err
-	}
-	for _, f := range figures {
-		b.WriteString(ticket.Wrap(f.Path+" = ", "     ", f.Text))
-	}
-	b.WriteByte('\n')
-	b.WriteString(plan.Sheet().Text(d.notation...))
-	if line > 0 {
-		b.WriteByte('\n')
-	}
-	return b.Bytes(), nil
-}
-
-// complain writes faults: as one object in JSON, else one a line.
-func (d *desk) complain(w io.Writer, name string, line int, err error) {
-	var faults fault.Faults
-	if !errors.As(fault.Most(err), &faults) {
-		faults = fault.Faults{{Kind: fault.KindOf(err)}}
-	}
-	if d.asJSON {
-		text, err := json.Marshal(struct {
-			Sum    string       `json:"sum,omitzero"`
-			Line   int          `json:"line,omitzero"`
-			Faults fault.Faults `json:"faults"`
-		}{name, line, faults})
-		if err != nil {
-			text = nil // faults are texts, which always marshal
-		}
-		fmt.Fprintf(w, "%s\n", fault.VisibleJSON(text))
-		return
-	}
-	prefix := "quick: "
-	if name != "" {
-		prefix += name + ": "
-	}
-	if line > 0 {
-		prefix = fmt.Sprintf("line %d: ", line)
-	}
-	for _, f := range faults {
-		fmt.Fprintln(w, prefix+f.Error())
-	}
+	return strings.Join(out, between)
 }

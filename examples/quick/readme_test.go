@@ -45,7 +45,7 @@ func words(line string) []string {
 
 // The one-liners of the README answer what they are there to show.
 func TestReadmeOneLiners(t *testing.T) {
-	wants := []string{"gain = 3/8 in", `"gap":"2 43/64 in"`, `"buy":"81 in"`, "\ndrawn: pictures/flat-felled-seam-felled.svg\n"}
+	wants := []string{"comes out longer by: 3/8 in", `"gap":"2 43/64 in"`, `"buy":"81 in"`, "\ndrawn: pictures/flat-felled-seam-felled.svg\n"}
 	n := 0
 	text := readme(t)
 	t.Chdir(t.TempDir()) // for the pictures
