@@ -12,7 +12,7 @@ import (
 // 15 1/2 in take at five times its length?
 func ExampleStrip_Plan() {
 	p, err := gather.Strip{
-		Strip:    strip.Spec{Each: units.MustParse("44 in"), Allowance: units.MustParse("1/4 in")},
+		Strip:    strip.Spec{Each: units.MustParse("44 in"), Allowance: units.Give(units.MustParse("1/4 in"))},
 		Edge:     units.MustParse("15 1/2 in"),
 		Fullness: units.RatioOf(5, 1),
 	}.Plan()
@@ -34,7 +34,7 @@ func ExampleRuffle_Plan() {
 		Strip: gather.Strip{
 			Strip: strip.Spec{
 				Pieces: 3, Each: units.MustParse("12 1/4 in"),
-				Allowance: units.MustParse("1/2 in"), Ends: units.MustParse("1/2 in"),
+				Allowance: units.Give(units.MustParse("1/2 in")), Ends: units.MustParse("1/2 in"),
 			},
 			Edge: units.MustParse("15 3/4 in"),
 		},
@@ -68,7 +68,7 @@ func ExampleRuffle_Plan() {
 func ExampleRuffle_Plan_corners() {
 	p, err := gather.Ruffle{
 		Strip: gather.Strip{
-			Strip: strip.Spec{Pieces: 3, Each: units.MustParse("41 in"), Allowance: units.MustParse("1/2 in"), Ring: true},
+			Strip: strip.Spec{Pieces: 3, Each: units.MustParse("41 in"), Allowance: units.Give(units.MustParse("1/2 in")), Ring: true},
 			Edge:  units.MustParse("60 in"),
 		},
 		Depth: units.MustParse("2 in"), Hem: units.MustParse("1/4 in"), Corners: 4,

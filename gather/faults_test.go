@@ -35,7 +35,7 @@ func faulty(t *testing.T, why string, err, kind error, want []string) {
 }
 
 func TestStripFaults(t *testing.T) {
-	whole := strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: in("1/2"), Ends: in("1/2")}
+	whole := strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: units.Give(in("1/2")), Ends: in("1/2")}
 	two := units.RatioOf(2, 1)
 	for _, test := range []struct {
 		why  string
@@ -48,17 +48,16 @@ func TestStripFaults(t *testing.T) {
 		{"pieces and edge", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9")}, []string{"strip.each", "fullness"}, fault.Missing},
 		{"each and fullness", gather.Strip{Strip: strip.Spec{Each: in("9")}, Fullness: two}, []string{"strip.pieces", "edge"}, fault.Missing},
 		{"edge and fullness", gather.Strip{Edge: in("9"), Fullness: two}, []string{"strip.pieces", "strip.each"}, fault.Missing},
-		{"signs", gather.Strip{Strip: strip.Spec{Pieces: 2, Allowance: in("-1")}, Edge: in("-9"), Fullness: two.Neg()}, []string{"strip.allowance", "edge", "fullness"}, fault.Sign},
+		{"signs", gather.Strip{Strip: strip.Spec{Pieces: 2, Allowance: units.Give(in("-1"))}, Edge: in("-9"), Fullness: two.Neg()}, []string{"strip.allowance", "edge", "fullness"}, fault.Sign},
 		{"a strip shorter than its edge", gather.Strip{Strip: whole, Edge: in("34")}, []string{"edge"}, fault.Range},
 		{"a fullness below one", gather.Strip{Strip: whole, Fullness: units.RatioOf(1, 2)}, []string{"fullness"}, fault.Range},
 		{"below one with all else", gather.Strip{Strip: strip.Spec{Pieces: 2}, Edge: in("9"), Fullness: units.RatioOf(99, 100)}, []string{"fullness"}, fault.Range},
 		{"they disagree", gather.Strip{Strip: whole, Edge: in("15 3/4"), Fullness: two}, []string{"fullness"}, fault.Conflict},
-		{"the least wanted is another", gather.Strip{Strip: strip.Spec{Pieces: 3, Least: in("30")}, Edge: in("10"), Fullness: two, Butted: true}, []string{"fullness"}, fault.Conflict},
+		{"the least wanted is another", gather.Strip{Strip: strip.Spec{Pieces: 3, Allowance: units.Give(in("0")), Least: in("30")}, Edge: in("10"), Fullness: two}, []string{"fullness"}, fault.Conflict},
 		{"more than the pieces there may be", gather.Strip{Strip: strip.Spec{Each: in("1")}, Edge: in("5001"), Fullness: two}, []string{"edge"}, fault.Range},
 		{"a join without an allowance", gather.Strip{Strip: strip.Spec{Pieces: 3, Each: in("20")}, Edge: in("20")}, []string{"strip.allowance"}, fault.Missing},
 		{"joins that follow", gather.Strip{Strip: strip.Spec{Each: in("20")}, Edge: in("20"), Fullness: two}, []string{"strip.allowance"}, fault.Missing},
 		{"the join of a ring of one piece", gather.Strip{Strip: strip.Spec{Pieces: 1, Each: in("40"), Ring: true}, Edge: in("20")}, []string{"strip.allowance"}, fault.Missing},
-		{"an allowance where the ends only meet", gather.Strip{Strip: whole, Edge: in("15 3/4"), Butted: true}, []string{"strip.allowance"}, fault.Unused},
 		{"counts beyond sense", gather.Strip{Strip: strip.Spec{Pieces: math.MaxInt, Each: in("1")}, Edge: in("1")}, []string{"strip.pieces"}, fault.Range},
 	} {
 		p, err := test.spec.Plan()
@@ -86,7 +85,7 @@ func TestRuffleFaults(t *testing.T) {
 			r.Strip.Edge, r.Cut, r.Depth, r.Hem, r.Allowance, r.Inside = in("-1"), in("-1"), in("-1"), in("-1"), in("-1"), in("-1")
 			r.Rows, r.Corners, r.Parts = -1, math.MinInt, math.MaxInt
 		}, []string{"strip.edge", "cut", "depth", "hem", "allowance", "inside", "rows", "corners", "parts"}, fault.Sign},
-		{"a join without an allowance", func(r *gather.Ruffle) { r.Strip.Strip.Allowance = in("0") }, []string{"strip.strip.allowance"}, fault.Missing},
+		{"a join without an allowance", func(r *gather.Ruffle) { r.Strip.Strip.Allowance = units.Given[units.Length]{} }, []string{"strip.strip.allowance"}, fault.Missing},
 		{"a hem on a fold", func(r *gather.Ruffle) { r.Hem = in("1") }, []string{"hem"}, fault.Unused},
 		{"too many rows", func(r *gather.Ruffle) { r.Rows = gather.MaxRows + 1 }, []string{"rows"}, fault.Range},
 		{"too many parts", func(r *gather.Ruffle) { r.Parts = gather.MaxParts + 1 }, []string{"parts"}, fault.Range},

@@ -27,7 +27,7 @@ func TestRuffleProperties(t *testing.T) {
 	for range nountest.Rounds(3000) {
 		one := gather.Ruffle{
 			Strip: gather.Strip{
-				Strip: strip.Spec{Pieces: 1 + r.IntN(9), Each: r.upTo(60), Allowance: units.Inch.Frac(r.Int64N(8), 8), Ring: r.IntN(2) == 0},
+				Strip: strip.Spec{Pieces: 1 + r.IntN(9), Each: r.upTo(60), Allowance: units.Give(units.Inch.Frac(r.Int64N(8), 8)), Ring: r.IntN(2) == 0},
 				Edge:  r.upTo(120),
 			},
 			Depth: r.upTo(6), Folded: r.IntN(2) == 0, Turn: rad(r.Int64N(9)-4, 3), Parts: 1 + r.IntN(12),
@@ -65,7 +65,7 @@ func TestRuffleProperties(t *testing.T) {
 				}
 			}
 		}
-		if p.Clear != nearest || p.Crowded != (found && (nearest.IsZero() || nearest.Less(one.Strip.Strip.Allowance))) {
+		if p.Clear != nearest || p.Crowded != (found && (nearest.IsZero() || nearest.Less(one.Strip.Strip.Allowance.Or(units.Length{})))) {
 			t.Fatalf("%+v: clear %v (%v), by trying %v", one, p.Clear, p.Crowded, nearest)
 		}
 		if got := p.StripPart.MulInt(int64(p.Spec.Parts)); got != p.Strip.Strip.Sewn {
@@ -90,11 +90,10 @@ func TestStripProperties(t *testing.T) {
 	r := random{rand.New(rand.NewPCG(4, 2))}
 	for range nountest.Rounds(3000) {
 		s := gather.Strip{
-			Strip:    strip.Spec{Each: r.upTo(60).Add(units.Inch.Of(1)), Allowance: units.Inch.Frac(r.Int64N(4), 8)},
+			Strip:    strip.Spec{Each: r.upTo(60).Add(units.Inch.Of(1)), Allowance: units.Give(units.Inch.Frac(r.Int64N(4), 8))},
 			Edge:     r.upTo(200),
 			Fullness: units.RatioOf(r.Int64N(16)+8, 8),
 		}
-		s.Butted = s.Strip.Allowance.IsZero()
 		p, err := s.Plan()
 		if err != nil {
 			t.Fatalf("%+v: %v", s, err)
@@ -103,7 +102,7 @@ func TestStripProperties(t *testing.T) {
 			t.Fatalf("%+v: fullness %v, surplus %v", s, p.Fullness, p.Surplus)
 		}
 		if n := p.Strip.Spec.Pieces; n > 1 {
-			fewer := gather.Strip{Strip: s.Strip, Edge: s.Edge, Butted: s.Butted}
+			fewer := gather.Strip{Strip: s.Strip, Edge: s.Edge}
 			fewer.Strip.Pieces = n - 1
 			if q, err := fewer.Plan(); err == nil && !q.Fullness.Less(s.Fullness) {
 				t.Fatalf("%+v: one piece less would do", s)
@@ -111,12 +110,12 @@ func TestStripProperties(t *testing.T) {
 		}
 		whole := p.Strip.Spec
 		whole.Least = units.Length{}
-		if q, err := (gather.Strip{Strip: whole, Fullness: p.Fullness, Butted: s.Butted}).Plan(); err != nil || q.Edge != s.Edge {
+		if q, err := (gather.Strip{Strip: whole, Fullness: p.Fullness}).Plan(); err != nil || q.Edge != s.Edge {
 			t.Fatalf("%+v: edge back %v, %v", s, q.Edge, err)
 		}
 		each := whole
 		each.Each = units.Length{}
-		if q, err := (gather.Strip{Strip: each, Edge: s.Edge, Fullness: p.Fullness, Butted: s.Butted}).Plan(); err != nil || q.Strip.Spec.Each != s.Strip.Each {
+		if q, err := (gather.Strip{Strip: each, Edge: s.Edge, Fullness: p.Fullness}).Plan(); err != nil || q.Strip.Spec.Each != s.Strip.Each {
 			t.Fatalf("%+v: each back %v, %v", s, q.Strip.Spec.Each, err)
 		}
 	}

@@ -121,8 +121,7 @@ func (r Ruffle) Plan() (RufflePlan, error) {
 	p.StripPart = sp.Strip.Sewn.DivInt(int64(r.Parts))
 	p.EdgePart = sp.Edge.DivInt(int64(r.Parts))
 	p.Marks = divide(sp.Strip.Sewn, sp.Edge, r.Parts, units.Length{})
-	for k := range sp.Strip.Joins {
-		at := sp.Strip.Join(k + 1)
+	for _, at := range sp.Strip.Places {
 		p.Joins = append(p.Joins, Mark{Full: at, Edge: at.Unscale(sp.Fullness)})
 	}
 	p.clearance()
@@ -269,5 +268,5 @@ func (p *RufflePlan) clearance() {
 			p.Clear = near
 		}
 	}
-	p.Crowded = p.Clear.Less(p.Strip.Strip.Spec.Allowance) || p.Clear.IsZero()
+	p.Crowded = p.Clear.Less(p.Strip.Strip.Spec.Allowance.Or(units.Length{})) || p.Clear.IsZero()
 }

@@ -74,7 +74,7 @@ func TestSheets(t *testing.T) {
 			}
 		}
 	}
-	p, err := gather.Strip{Strip: strip.Spec{Each: in("54")}, Edge: in("220"), Fullness: units.RatioOf(3, 1), Butted: true}.Plan()
+	p, err := gather.Strip{Strip: strip.Spec{Each: in("54"), Allowance: units.Give(in("0"))}, Edge: in("220"), Fullness: units.RatioOf(3, 1)}.Plan()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -99,14 +99,14 @@ func TestJoinsTold(t *testing.T) {
 		at    string
 	}{
 		{"one piece", strip.Spec{Pieces: 1, Each: in("41")}, "", ""},
-		{"pieces", strip.Spec{Pieces: 3, Each: in("21"), Allowance: in("1/2")}, "Join the pieces end to end", "1/2"},
-		{"a ring", strip.Spec{Pieces: 3, Each: in("21"), Allowance: in("1/2"), Ring: true}, "Join the pieces end to end into a ring", "1/2"},
-		{"a ring of one piece", strip.Spec{Pieces: 1, Each: in("41"), Allowance: in("1/2"), Ring: true}, "Join the two ends of the piece into a ring", "1/2"},
-		{"pieces whose ends meet", strip.Spec{Pieces: 3, Each: in("21")}, "Set the pieces edge to edge and join them", ""},
-		{"a ring whose ends meet", strip.Spec{Pieces: 3, Each: in("21"), Ring: true}, "Set the pieces edge to edge and join them into a ring", ""},
-		{"a ring of one piece whose ends meet", strip.Spec{Pieces: 1, Each: in("41"), Ring: true}, "Set the two ends of the piece edge to edge and join them into a ring", ""},
+		{"pieces", strip.Spec{Pieces: 3, Each: in("21"), Allowance: units.Give(in("1/2"))}, "Join the pieces end to end", "1/2"},
+		{"a ring", strip.Spec{Pieces: 3, Each: in("21"), Allowance: units.Give(in("1/2")), Ring: true}, "Join the pieces end to end into a ring", "1/2"},
+		{"a ring of one piece", strip.Spec{Pieces: 1, Each: in("41"), Allowance: units.Give(in("1/2")), Ring: true}, "Join the two ends of the piece into a ring", "1/2"},
+		{"pieces whose ends meet", strip.Spec{Pieces: 3, Each: in("21"), Allowance: units.Give(in("0"))}, "Set the pieces edge to edge and join them", ""},
+		{"a ring whose ends meet", strip.Spec{Pieces: 3, Each: in("21"), Allowance: units.Give(in("0")), Ring: true}, "Set the pieces edge to edge and join them into a ring", ""},
+		{"a ring of one piece whose ends meet", strip.Spec{Pieces: 1, Each: in("41"), Allowance: units.Give(in("0")), Ring: true}, "Set the two ends of the piece edge to edge and join them into a ring", ""},
 	} {
-		s := gather.Strip{Strip: test.strip, Edge: in("20"), Butted: test.strip.Allowance.IsZero()}
+		s := gather.Strip{Strip: test.strip, Edge: in("20")}
 		p, err := s.Plan()
 		if err != nil {
 			t.Errorf("%s: %v", test.why, err)

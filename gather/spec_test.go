@@ -19,7 +19,7 @@ import (
 func frill() gather.Ruffle {
 	return gather.Ruffle{
 		Strip: gather.Strip{
-			Strip: strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: in("1/2"), Ends: in("1/2")},
+			Strip: strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: units.Give(in("1/2")), Ends: in("1/2")},
 			Edge:  in("15 3/4"),
 		},
 		Depth: in("1 1/4"), Folded: true, Turn: rad(1, 2),
@@ -51,7 +51,7 @@ func check(t *testing.T, why string, p noun.Plan) {
 }
 
 func TestStripSolve(t *testing.T) {
-	pieces := strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: in("1/2"), Ends: in("1/2")}
+	pieces := strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: units.Give(in("1/2")), Ends: in("1/2")}
 	two := units.RatioOf(2, 1)
 	for _, test := range []struct {
 		why     string
@@ -65,16 +65,16 @@ func TestStripSolve(t *testing.T) {
 	}{
 		{"strip and edge", gather.Strip{Strip: pieces, Edge: in("15 3/4")}, 3, in("12 1/4"), in("15 3/4"), units.RatioOf(15, 7), units.RatioOf(15, 7), in("0")},
 		{"strip and fullness", gather.Strip{Strip: pieces, Fullness: two}, 3, in("12 1/4"), in("16 7/8"), two, two, in("0")},
-		{"pieces, edge and fullness", gather.Strip{Strip: strip.Spec{Pieces: 3, Allowance: in("1/2"), Ends: in("1/2")}, Edge: in("15 3/4"), Fullness: two},
+		{"pieces, edge and fullness", gather.Strip{Strip: strip.Spec{Pieces: 3, Allowance: units.Give(in("1/2")), Ends: in("1/2")}, Edge: in("15 3/4"), Fullness: two},
 			3, in("11 1/2"), in("15 3/4"), two, two, in("0")},
-		{"each, edge and fullness: up", gather.Strip{Strip: strip.Spec{Each: in("12 1/4"), Allowance: in("1/2"), Ends: in("1/2")}, Edge: in("15 3/4"), Fullness: two},
+		{"each, edge and fullness: up", gather.Strip{Strip: strip.Spec{Each: in("12 1/4"), Allowance: units.Give(in("1/2")), Ends: in("1/2")}, Edge: in("15 3/4"), Fullness: two},
 			3, in("12 1/4"), in("15 3/4"), units.RatioOf(15, 7), two, in("2 1/4")},
 		{"all of them agree", gather.Strip{Strip: pieces, Edge: in("15 3/4"), Fullness: units.RatioOf(15, 7)}, 3, in("12 1/4"), in("15 3/4"), units.RatioOf(15, 7), units.RatioOf(15, 7), in("0")},
-		{"a least makes the fullness a least", gather.Strip{Strip: strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: in("1/2"), Ends: in("1/2"), Least: in("31 1/2")}, Edge: in("15 3/4"), Fullness: two},
+		{"a least makes the fullness a least", gather.Strip{Strip: strip.Spec{Pieces: 3, Each: in("12 1/4"), Allowance: units.Give(in("1/2")), Ends: in("1/2"), Least: in("31 1/2")}, Edge: in("15 3/4"), Fullness: two},
 			3, in("12 1/4"), in("15 3/4"), units.RatioOf(15, 7), two, in("2 1/4")},
-		{"a least and pieces make the strip", gather.Strip{Strip: strip.Spec{Pieces: 2, Least: in("30")}, Edge: in("20"), Butted: true}, 2, in("15"), in("20"), units.RatioOf(3, 2), units.RatioOf(3, 2), in("0")},
-		{"a least, each and fullness make the edge", gather.Strip{Strip: strip.Spec{Each: in("20"), Least: in("30")}, Fullness: two, Butted: true}, 2, in("20"), in("20"), two, two, in("0")},
-		{"a ring", gather.Strip{Strip: strip.Spec{Pieces: 2, Each: in("21"), Allowance: in("1/2"), Ring: true}, Edge: in("20")}, 2, in("21"), in("20"), two, two, in("0")},
+		{"a least and pieces make the strip", gather.Strip{Strip: strip.Spec{Pieces: 2, Allowance: units.Give(in("0")), Least: in("30")}, Edge: in("20")}, 2, in("15"), in("20"), units.RatioOf(3, 2), units.RatioOf(3, 2), in("0")},
+		{"a least, each and fullness make the edge", gather.Strip{Strip: strip.Spec{Each: in("20"), Allowance: units.Give(in("0")), Least: in("30")}, Fullness: two}, 2, in("20"), in("20"), two, two, in("0")},
+		{"a ring", gather.Strip{Strip: strip.Spec{Pieces: 2, Each: in("21"), Allowance: units.Give(in("1/2")), Ring: true}, Edge: in("20")}, 2, in("21"), in("20"), two, two, in("0")},
 		{"no fullness at all", gather.Strip{Strip: strip.Spec{Pieces: 1, Each: in("9")}, Edge: in("9")}, 1, in("9"), in("9"), units.RatioOf(1, 1), units.RatioOf(1, 1), in("0")},
 	} {
 		p, err := test.spec.Plan()
@@ -181,7 +181,7 @@ func TestAlmostNothing(t *testing.T) {
 // circle, four square corners, and a depth adds 2 pi times itself.
 func TestFlatRing(t *testing.T) {
 	r := gather.Ruffle{
-		Strip: gather.Strip{Strip: strip.Spec{Pieces: 4, Each: in("41"), Allowance: in("1/2"), Ring: true}, Edge: in("80")},
+		Strip: gather.Strip{Strip: strip.Spec{Pieces: 4, Each: in("41"), Allowance: units.Give(in("1/2")), Ring: true}, Edge: in("80")},
 		Depth: in("4"), Hem: in("1/2"),
 		Corners: 4,
 	}

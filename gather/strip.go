@@ -24,15 +24,12 @@ import (
 // wanted.
 type Strip struct {
 	// Strip is the strip: its pieces, joins and ends, open or a ring. Its allowance
-	// is needed where there is a join, or butted.
+	// is needed where there is a join; it is 0 in where the ends only meet.
 	Strip strip.Spec `json:"strip,omitzero"`
 	// Edge is the edge it is gathered onto, along the seam line, as sewn.
 	Edge units.Length `json:"edge,omitzero"`
 	// Fullness is the length of the strip as sewn over that of the edge, 1 or more.
 	Fullness units.Ratio `json:"fullness,omitzero"`
-	// Butted says that the ends of the pieces only meet: a join takes nothing, and
-	// strip.allowance may not be given.
-	Butted bool `json:"butted,omitzero"`
 }
 
 // A StripPlan is what a gathered strip comes to.
@@ -65,12 +62,8 @@ func (s Strip) Plan() (StripPlan, error) {
 	}
 	a.Include("", faults.OrNil())
 	s.audit(&a, whole || !s.Strip.Least.IsZero())
-	switch {
-	case a.Failed():
-	case s.Butted && !s.Strip.Allowance.IsZero():
-		a.Fault("strip.allowance", s.Strip.Allowance.String(), "none where butted", fault.Unused)
-	case !s.Butted && s.Strip.Allowance.IsZero() && sp.Joins > 0:
-		a.Fault("strip.allowance", "", "more than 0 in, or butted ("+strconv.Itoa(sp.Joins)+" to join)", fault.Missing)
+	if !a.Failed() && len(sp.Assumed) > 0 {
+		a.Fault("strip.allowance", "", "0 or more ("+strconv.Itoa(sp.Joins)+" to join)", fault.Missing)
 	}
 	if a.Failed() {
 		return StripPlan{}, a.Err()

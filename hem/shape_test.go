@@ -143,7 +143,7 @@ func TestCircle(t *testing.T) {
 func TestStripOf(t *testing.T) {
 	p := plan(t, hem.Spec{Kind: hem.Bound, Depth: l("1/4"), Sweep: l("84")})
 	got, err := p.Strip(l("30"), l("1/4"), units.Length{}, true).Plan()
-	want, err2 := strip.Spec{Each: l("30"), Allowance: l("1/4"), Ring: true, Least: l("84")}.Plan()
+	want, err2 := strip.Spec{Each: l("30"), Allowance: units.Give(l("1/4")), Ring: true, Least: l("84")}.Plan()
 	if err != nil || err2 != nil || !reflect.DeepEqual(got, want) || got.Spec.Pieces != 3 || got.Spare != l("4 1/2") {
 		t.Errorf("%+v %v %v", got, err, err2)
 	}

@@ -16,5 +16,5 @@ func (p Plan) Strip(each, allowance, ends units.Length, ring bool) strip.Spec {
 		return strip.Spec{}
 	}
 	_, least := p.Round.Bounds()
-	return strip.Spec{Each: each, Allowance: allowance, Ends: ends, Ring: ring, Least: least}
+	return strip.Spec{Each: each, Allowance: units.Give(allowance), Ends: ends, Ring: ring, Least: least}
 }

@@ -221,7 +221,7 @@ func (p *BindingPlan) strips(a *fault.Audit) {
 		_, high := root.Bounds()
 		least = least.Scale(high.Quo(units.RatioOf(2, 1))) // never too few
 	}
-	st, err := strip.Spec{Each: b.Cloth, Allowance: b.Join, Ring: b.Ring, Least: least}.Plan()
+	st, err := strip.Spec{Each: b.Cloth, Allowance: units.Give(b.Join), Ring: b.Ring, Least: least}.Plan()
 	if err != nil {
 		a.Fault("cloth", b.Cloth.String(), "a width of which at most "+ticket.Of(strip.MaxPieces).String()+" strips, each longer than its joins take, make the strip", fault.Range)
 		return

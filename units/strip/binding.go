@@ -1,11 +1,11 @@
 package strip
 
 import (
+	"fmt"
 	"strconv"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
 )
 
 // MaxCorners is the greatest number of corners of a [Binding].
@@ -13,34 +13,53 @@ const MaxCorners = 10_000
 
 // A Binding is a strip joined of equal pieces, straight or on the slant, that is
 // laid along an edge and round its corners: a bias binding, a piping, a flat trim.
-// Zero means not given. Two of Pieces, Each and Edge are needed; all three may be
-// given, where the pieces make enough. Lengths of the strip are measured along its
-// middle.
+// Two of pieces, each and edge are needed; all three may be given, where the pieces
+// make enough. Lengths of the strip are measured along its middle.
 type Binding struct {
-	Joint     Joint        `json:"joint,omitzero"`                 // how the pieces are joined
-	Pieces    int          `json:"pieces,omitzero"`                // how many pieces, at most MaxPieces
-	Each      units.Length `json:"each,omitzero"`                  // length of one piece as cut; with slanted ends along one long edge, from point to point
-	Width     units.Length `json:"width,omitzero"`                 // width of the strip as cut; read for crossed joints only, which need it
-	Allowance units.Length `json:"allowance,omitzero" noun:"zero"` // from the raw end to the join, square to the join; zero is an answer: the ends only meet, or a crossed join is not trimmed
-	Ends      units.Length `json:"ends,omitzero" noun:"zero"`      // lost at each open end, along the strip; zero is an answer; must be zero in a ring
-	Ring      bool         `json:"ring,omitzero"`                  // the last piece is joined to the first
-	Edge      units.Length `json:"edge,omitzero"`                  // length of the edge that is bound, all the way round its corners, from which Pieces or Each follows
-	Corners   int          `json:"corners,omitzero" noun:"zero"`   // outward corners of the edge, at each of which the strip is folded to a mitre; zero is an answer
-	Mitre     units.Length `json:"mitre,omitzero" noun:"zero"`     // what the fold takes at each corner beyond the edge; zero is an answer: the fold lies flush with the raw edge
-	Over      units.Length `json:"over,omitzero" noun:"zero"`      // what the strip shall be longer, to join its ends by; zero is an answer
-	Step      units.Length `json:"step,omitzero"`                  // the mark that Each goes up to where it follows; needed where it follows from slanted joins and is no length of a tape; no default
+	// Joint is how the pieces are joined.
+	Joint Joint `json:"joint,omitzero"`
+	// Pieces is how many pieces there are, at most 10,000.
+	Pieces int `json:"pieces,omitzero"`
+	// Each is the length of one piece as cut; with slanted ends along one long edge, from
+	// point to point.
+	Each units.Length `json:"each,omitzero"`
+	// Width is the width of the strip as cut. Crossed joins need it; others do not read it.
+	Width units.Length `json:"width,omitzero"`
+	// Allowance is the distance from the raw end to the join, square to the join. May be
+	// omitted; the default is 0 in: the ends only meet, or a crossed join is not trimmed.
+	Allowance units.Length `json:"allowance,omitzero" noun:"zero"`
+	// Ends is what is lost at each open end, along the strip. May be omitted; the default
+	// is 0 in. A ring has no open end.
+	Ends units.Length `json:"ends,omitzero" noun:"zero"`
+	// Ring says that the last piece is joined to the first.
+	Ring bool `json:"ring,omitzero"`
+	// Edge is the length of the edge that is bound, all the way round its corners, from
+	// which pieces or each follows. May be omitted where both are given.
+	Edge units.Length `json:"edge,omitzero"`
+	// Corners is how many outward corners the edge has; at each the strip is folded to a
+	// mitre. May be omitted; the default is 0.
+	Corners int `json:"corners,omitzero" noun:"zero"`
+	// Mitre is what the fold takes at each corner beyond the edge. May be omitted; the
+	// default is 0 in: the fold lies flush with the raw edge.
+	Mitre units.Length `json:"mitre,omitzero" noun:"zero"`
+	// Over is how much longer than the edge the strip is, to join its ends by. May be
+	// omitted; the default is 0 in.
+	Over units.Length `json:"over,omitzero" noun:"zero"`
+	// Step is the mark that each goes up to where it follows. It is needed where each
+	// follows from slanted joins and is no length of a tape; it has no default.
+	Step units.Length `json:"step,omitzero"`
 }
 
 // A BindingPlan is what a binding comes to.
 type BindingPlan struct {
 	Spec    Binding      `json:"spec,omitzero"`    // as solved
-	Assumed []string     `json:"assumed,omitzero"` // always empty: a binding has no default
 	PerJoin units.Near   `json:"perJoin,omitzero"` // what one join takes along the strip
 	Joins   int          `json:"joins,omitzero"`   // how many joins
+	Places  []units.Near `json:"places,omitzero"`  // where the middle of each join lies, along the middle of the strip from its start; in a ring the last closes it and lies at Sewn
 	Lost    units.Near   `json:"lost,omitzero"`    // what the joins and the ends take
 	Sewn    units.Near   `json:"sewn,omitzero"`    // length after the joins and the ends
 	Wanted  units.Length `json:"wanted,omitzero"`  // Edge, the mitres and Over; zero if Edge is not given
-	Spare   units.Near   `json:"spare,omitzero"`   // Sewn less Wanted, where Edge was given; never less than zero
+	Spare   units.Near   `json:"spare,omitzero"`   // Sewn less Wanted, where Edge was given; never negative
 }
 
 // Plan works out the binding. The faults are [fault.Faults]; one is
@@ -72,19 +91,14 @@ func (s Binding) Plan() (BindingPlan, error) {
 	if p.audit(&a); a.Failed() {
 		return BindingPlan{}, a.Err()
 	}
+	p.Places = p.places()
 	units.Settle(&p.PerJoin, &p.Lost, &p.Sewn, &p.Spare)
 	return p, nil
 }
 
 // check looks at each field by itself, and for what is missing.
 func (s Binding) check(a *fault.Audit) {
-	if !s.Joint.Valid() {
-		err := fault.Unknown
-		if s.Joint == NoJoint {
-			err = fault.Missing
-		}
-		a.Fault("joint", s.Joint.String(), "straight, slanted or crossed", err)
-	}
+	joints.Check(a, "joint", s.Joint)
 	each, edge := !s.Each.IsZero(), !s.Edge.IsZero()
 	if s.Pieces != 0 || !each || !edge {
 		a.Count("pieces", s.Pieces, 1, MaxPieces)
@@ -100,8 +114,8 @@ func (s Binding) check(a *fault.Audit) {
 	a.NotNegative("allowance", s.Allowance)
 	// What a crossed join is trimmed off is a triangle as high as half its base.
 	if s.Joint == Crossed && s.Width.Sign() > 0 && s.Width.Times(s.Width).Cmp(s.Allowance.Times(s.Allowance).MulInt(2)) < 0 {
-		most := below(units.Diagonal().Of(s.Width.DivInt(2)))
-		a.Fault("allowance", s.Allowance.String(), "at most "+most+" (what stands beyond the join, by width)", fault.Range)
+		most := limit(units.Diagonal().Of(s.Width.DivInt(2)), units.Down)
+		a.Fault("allowance", s.Allowance.String(), "at most {0} (what stands beyond the join, by width)", fault.Range, most)
 	}
 	a.NotNegative("ends", s.Ends)
 	if s.Ring && !s.Ends.IsZero() {
@@ -124,7 +138,7 @@ func (s Binding) check(a *fault.Audit) {
 	}
 	a.NotNegative("step", s.Step)
 	if s.Step.Sign() > 0 && each && !s.Each.IsMultiple(s.Step) {
-		a.Fault("step", s.Step.String(), "a mark that "+s.Each.String()+" (each) lies on", fault.Conflict)
+		a.Fault("step", s.Step.String(), "a mark that {0} (each) lies on", fault.Conflict, s.Each)
 	}
 }
 
@@ -181,7 +195,7 @@ func (p BindingPlan) each(a *fault.Audit) units.Length {
 	case s.Step.IsZero() && exact:
 		return l
 	case s.Step.IsZero():
-		a.Fault("step", "", "a mark to which each goes up, from "+ticket.About(one).Text(), fault.Missing)
+		a.Fault("step", "", "a mark to which each goes up, from {0}", fault.Missing, limit(one, units.Down))
 		return l
 	}
 	mark, _, err := one.Round(s.Step, units.Up)
@@ -202,7 +216,7 @@ func (p BindingPlan) pieces(a *fault.Audit) int {
 		return 2
 	}
 	if taken := p.side().MulInt(2); p.reaches(a, taken, s.Each) {
-		a.Fault("each", s.Each.String(), moreThan(taken, "what the joins take from a piece between two"), fault.Range)
+		a.Fault("each", s.Each.String(), "more than {0} (what the joins take from a piece between two)", fault.Range, limit(taken, units.Up))
 		return 1
 	}
 	if p.less(a, p.sewn(MaxPieces), p.Wanted) {
@@ -234,15 +248,15 @@ func (p BindingPlan) audit(a *fault.Audit) {
 	taken := p.side().MulInt(sides)
 	switch {
 	case sides > 0 && p.reaches(a, taken, s.Each):
-		a.Fault("each", s.Each.String(), moreThan(taken, "what the joins take from one piece"), fault.Range)
+		a.Fault("each", s.Each.String(), "more than {0} (what the joins take from one piece)", fault.Range, limit(taken, units.Up))
 	case p.reaches(a, p.Lost, s.Each.MulInt(int64(s.Pieces))):
-		a.Fault("each", s.Each.String(), moreThan(p.Lost.DivInt(int64(s.Pieces)), "what the joins and ends take from each"), fault.Range)
+		a.Fault("each", s.Each.String(), "more than {0} (what the joins and ends take from each)", fault.Range, limit(p.Lost.DivInt(int64(s.Pieces)), units.Up))
 	case !ends.IsZero() && p.reaches(a, p.side(), s.Each.Sub(ends)):
-		a.Fault("ends", s.Ends.String(), "less than "+below(p.side().Neg().Plus(s.Each))+" (where the first join lies)", fault.Range)
+		a.Fault("ends", s.Ends.String(), "less than {0} (where the first join lies)", fault.Range, limit(p.side().Neg().Plus(s.Each), units.Down))
 	}
 	if !s.Edge.IsZero() && p.less(a, p.Sewn, p.Wanted) {
 		most := p.Sewn.Plus(s.Edge.Sub(p.Wanted)) // less the mitres and Over
-		a.Fault("edge", s.Edge.String(), "at most "+below(most)+" (what the pieces given bind)", fault.Conflict)
+		a.Fault("edge", s.Edge.String(), "at most {0} (what the pieces given bind)", fault.Conflict, limit(most, units.Down))
 	}
 }
 
@@ -255,36 +269,28 @@ func (p BindingPlan) side() units.Near {
 	return p.PerJoin.DivInt(2)
 }
 
-// moreThan is a limit that a length must pass, and why.
-func moreThan(n units.Near, why string) string {
-	return "more than " + limit(n, units.Up) + " (" + why + ")"
-}
-
-// below is the text of a limit that a length must not pass.
-func below(n units.Near) string { return limit(n, units.Down) }
-
-// limit is the text of n, rounded to a mark on the side that satisfies it.
-func limit(n units.Near, m units.Mode) string {
+// limit is n as a limit names it, rounded to a mark on the side that satisfies it.
+func limit(n units.Near, m units.Mode) fmt.Stringer {
 	if l, ok := n.Exact(); ok {
-		return l.String()
+		return l
 	}
 	mark, _, err := n.Round(units.Inch.Frac(1, 32), m)
 	if err != nil || mark.IsZero() {
-		return n.String()
+		return n
 	}
-	return mark.String()
+	return mark
 }
 
-// Join is where the middle of join k lies, counted from 1, along the middle of the
-// strip from its start. In a ring the last join closes it and lies at Sewn. It is
-// zero for a k that is no join.
-func (p BindingPlan) Join(k int) units.Near {
-	if k < 1 || k > p.Joins {
-		return units.Near{}
+// places are where the joins lie.
+func (p BindingPlan) places() []units.Near {
+	var places []units.Near
+	for k := range p.Joins {
+		n := int64(k + 1)
+		at := p.PerJoin.MulInt(n).Neg().Plus(p.Spec.Each.MulInt(n))
+		if !p.Spec.Ring {
+			at = at.Add(p.PerJoin.DivInt(2)).Plus(p.Spec.Ends.Neg())
+		}
+		places = append(places, at.Settled())
 	}
-	at := p.PerJoin.MulInt(int64(k)).Neg().Plus(p.Spec.Each.MulInt(int64(k)))
-	if p.Spec.Ring {
-		return at
-	}
-	return at.Add(p.PerJoin.DivInt(2)).Plus(p.Spec.Ends.Neg())
+	return places
 }

@@ -30,7 +30,7 @@ func (p BindingPlan) Sheet() ticket.Sheet {
 		steps = append(steps, p.laySteps()...)
 	}
 	return ticket.Sheet{
-		Title: title, Steps: steps, Lines: p.Working(),
+		Title: title, Steps: steps, Lines: p.working(),
 		Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()},
 		Sources:  []source.Cite{source.Practise("what a join takes, by the way the ends are cut"), source.Practise("a mitre folded flush with the raw edge takes no more than the edge")},
 	}
@@ -95,9 +95,9 @@ func (p BindingPlan) laySteps() []ticket.Step {
 	return []ticket.Step{lay, fold}
 }
 
-// Working is the sums written out: what the strip comes to, what is wanted and what
+// working is the sums written out: what the strip comes to, what is wanted and what
 // is left.
-func (p BindingPlan) Working() []ticket.Line {
+func (p BindingPlan) working() []ticket.Line {
 	s := p.Spec
 	lines := make([]ticket.Line, 0, 4)
 	if s.Joint == Slanted && p.Joins > 0 && !s.Allowance.IsZero() {

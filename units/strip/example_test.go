@@ -13,14 +13,14 @@ func ExampleSpec_Plan() {
 	p, err := strip.Spec{
 		Pieces:    3,
 		Each:      units.MustParse("12 1/4 in"),
-		Allowance: units.MustParse("1/2 in"),
+		Allowance: units.Give(units.MustParse("1/2 in")),
 		Ends:      units.MustParse("1/2 in"),
 	}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(p.Sewn, "with joins at", p.Join(1), "and", p.Join(2))
+	fmt.Println(p.Sewn, "with joins at", p.Places[0], "and", p.Places[1])
 	fmt.Println(p.Working().Text())
 	// Output:
 	// 33 3/4 in with joins at 11 1/4 in and 22 1/2 in
@@ -32,7 +32,7 @@ func ExampleSpec_Plan() {
 func ExampleSpec_Plan_solved() {
 	s, err := strip.Spec{
 		Each:      units.MustParse("44 in"),
-		Allowance: units.MustParse("1/2 in"),
+		Allowance: units.Give(units.MustParse("1/2 in")),
 		Ring:      true,
 		Least:     units.MustParse("180 in"),
 	}.Plan()
@@ -41,21 +41,14 @@ func ExampleSpec_Plan_solved() {
 }
 
 // A ring has one join more than a strip with open ends.
-func ExamplePlan_Join() {
-	s := strip.Spec{Pieces: 2, Each: units.MustParse("20 in"), Allowance: units.MustParse("1/2 in")}
+func ExamplePlan() {
+	s := strip.Spec{Pieces: 2, Each: units.MustParse("20 in"), Allowance: units.Give(units.MustParse("1/2 in"))}
 	for _, ring := range []bool{false, true} {
 		s.Ring = ring
 		p, err := s.Plan()
-		if err != nil {
-			fmt.Println(err)
-			return
-		}
-		for k := range p.Joins {
-			fmt.Println(p.Sewn, "join", k+1, "at", p.Join(k+1))
-		}
+		fmt.Println(p.Sewn, "joined at", p.Places, err)
 	}
 	// Output:
-	// 39 in join 1 at 19 1/2 in
-	// 38 in join 1 at 19 in
-	// 38 in join 2 at 38 in
+	// 39 in joined at [19 1/2 in] <nil>
+	// 38 in joined at [19 in 38 in] <nil>
 }

@@ -8,18 +8,17 @@ import (
 // Working is the sum written out, for a sheet.
 func (p Plan) Working() ticket.Line {
 	s := p.Spec
-	terms := make([]ticket.Term, 0, 4)
-	terms = append(terms, ticket.Term{Amount: ticket.Long(s.Each), Name: "each"})
+	terms := []ticket.Term{ticket.Add(s.Each, "each")}
 	if s.Pieces != 1 {
-		terms = append(terms, ticket.Term{Op: ticket.By, Amount: ticket.Of(s.Pieces), Name: "pieces"})
+		terms = append(terms, ticket.Multiply(s.Pieces, "pieces"))
 	}
-	if lost := s.Allowance.MulInt(2 * int64(p.Joins)); !lost.IsZero() {
-		terms = append(terms, ticket.Term{Op: ticket.Minus, Amount: ticket.Long(lost), Name: "the joins"})
+	if lost := s.allowance().MulInt(2 * int64(p.Joins)); !lost.IsZero() {
+		terms = append(terms, ticket.Less(lost, "the joins"))
 	}
 	if !s.Ends.IsZero() {
-		terms = append(terms, ticket.Term{Op: ticket.Minus, Amount: ticket.Long(s.Ends.MulInt(2)), Name: "the two ends"})
+		terms = append(terms, ticket.Less(s.Ends.MulInt(2), "the two ends"))
 	}
-	return ticket.Line{Label: "strip as sewn", Terms: terms, Result: ticket.Long(p.Sewn)}
+	return ticket.Sum("strip as sewn", p.Sewn, terms...)
 }
 
 // Joining is the step that joins the pieces, for a sheet. It is the zero step
@@ -33,8 +32,8 @@ func (p Plan) Joining() ticket.Step {
 	if s.Pieces == 1 {
 		do, what = "Join the two ends of the piece", "the two ends of the piece"
 	}
-	step := ticket.Step{Do: do, Together: ticket.RightTogether, At: ticket.Long(s.Allowance), From: "the raw ends", Press: "open"}
-	if s.Allowance.IsZero() {
+	step := ticket.Step{Do: do, Together: ticket.RightTogether, At: ticket.Long(s.allowance()), From: "the raw ends", Press: "open"}
+	if s.allowance().IsZero() {
 		step = ticket.Step{Do: "Set " + what + " edge to edge and join them", Press: "flat"}
 	}
 	if s.Ring {
@@ -60,7 +59,7 @@ func (p Plan) Sheet() ticket.Sheet {
 		join := p.Joining()
 		if p.Joins > 1 {
 			join.Check = ticket.Check{
-				What: "from one join to the next", Want: ticket.Long(s.Each.Sub(s.Allowance.MulInt(2))),
+				What: "from one join to the next", Want: ticket.Long(s.net()),
 				Mend: "unpick the join that is out and sew it again: an error here is repeated at every join",
 			}
 		}
@@ -74,13 +73,11 @@ func (p Plan) Sheet() ticket.Sheet {
 	}
 	lines := []ticket.Line{p.Working()}
 	if !s.Least.IsZero() {
-		lines = append(lines, ticket.Line{Label: "to spare", Result: ticket.Long(p.Spare), Terms: []ticket.Term{
-			{Amount: ticket.Long(p.Sewn), Name: "as sewn"},
-			{Op: ticket.Minus, Amount: ticket.Long(s.Least), Name: "wanted"},
-		}})
+		lines = append(lines, ticket.Sum("to spare", p.Spare, ticket.Add(p.Sewn, "as sewn"), ticket.Less(s.Least, "wanted")))
 	}
 	return ticket.Sheet{
 		Title:    title,
+		Assumed:  p.Assumed,
 		Steps:    steps,
 		Lines:    lines,
 		Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()},

@@ -9,26 +9,36 @@ import (
 // MaxPieces is the greatest number of pieces in one strip.
 const MaxPieces = 10_000
 
-// A Spec is a strip of equal pieces joined end to end by straight seams. Zero
-// means not given. Two of Pieces, Each and Least are needed; all three may be
-// given, where the pieces make Least or more.
+// A Spec is a strip of equal pieces joined end to end by straight seams. Two of
+// pieces, each and least are needed; all three may be given, where the pieces make
+// least or more.
 type Spec struct {
-	Pieces    int          `json:"pieces,omitzero"`                // how many pieces, at most MaxPieces
-	Each      units.Length `json:"each,omitzero"`                  // length of one piece as cut
-	Allowance units.Length `json:"allowance,omitzero" noun:"zero"` // taken from each piece at a join, so a join costs twice this; zero where the ends only meet
-	Ends      units.Length `json:"ends,omitzero" noun:"zero"`      // lost at each open end; zero is an answer; must be zero in a ring
-	Ring      bool         `json:"ring,omitzero"`                  // the last piece is joined to the first
-	Least     units.Length `json:"least,omitzero"`                 // the sewn length wanted, from which Pieces or Each follows
+	// Pieces is how many pieces there are, at most 10,000.
+	Pieces int `json:"pieces,omitzero"`
+	// Each is the length of one piece as cut.
+	Each units.Length `json:"each,omitzero"`
+	// Allowance is what a join takes from each of its two pieces, 0 in where the ends
+	// only meet. May be omitted; the default is 0 in.
+	Allowance units.Given[units.Length] `json:"allowance,omitzero"`
+	// Ends is what is lost at each open end. May be omitted; the default is 0 in. A
+	// ring has no open end.
+	Ends units.Length `json:"ends,omitzero" noun:"zero"`
+	// Ring says that the last piece is joined to the first.
+	Ring bool `json:"ring,omitzero"`
+	// Least is the sewn length wanted, from which pieces or each follows. May be omitted
+	// where both are given.
+	Least units.Length `json:"least,omitzero"`
 }
 
 // A Plan is what a strip comes to.
 type Plan struct {
-	Spec    Spec         `json:"spec,omitzero"`    // as solved
-	Assumed []string     `json:"assumed,omitzero"` // always empty: a strip has no default
-	Sewn    units.Length `json:"sewn,omitzero"`    // length after the joins and the ends: between the seam lines of an open strip, round a ring
-	Joins   int          `json:"joins,omitzero"`   // how many joins
-	Lost    units.Length `json:"lost,omitzero"`    // what the joins and the ends take
-	Spare   units.Length `json:"spare,omitzero"`   // Sewn less Least, where Least was given; never less than zero
+	Spec    Spec           `json:"spec,omitzero"`    // as solved
+	Assumed []string       `json:"assumed,omitzero"` // allowance, where there are joins and nothing was said of it
+	Sewn    units.Length   `json:"sewn,omitzero"`    // length after the joins and the ends: between the seam lines of an open strip, round a ring
+	Joins   int            `json:"joins,omitzero"`   // how many joins
+	Places  []units.Length `json:"places,omitzero"`  // where each join lies, from the starting seam line; in a ring the last closes it and lies at Sewn
+	Lost    units.Length   `json:"lost,omitzero"`    // what the joins and the ends take
+	Spare   units.Length   `json:"spare,omitzero"`   // Sewn less Least, where Least was given; never negative
 }
 
 // Plan works out the strip. The faults are [fault.Faults].
@@ -47,23 +57,27 @@ func (s Spec) Plan() (Plan, error) {
 	if s.Ring {
 		p.Joins = s.Pieces
 	}
-	p.Lost = s.Allowance.MulInt(2 * int64(p.Joins)).Add(s.Ends.MulInt(2))
+	if s.Allowance.IsZero() && p.Joins > 0 {
+		p.Spec.Allowance, p.Assumed = units.Give(units.Length{}), []string{"allowance"}
+	}
+	p.Lost = s.allowance().MulInt(2 * int64(p.Joins)).Add(s.Ends.MulInt(2))
 	p.Sewn = s.Each.MulInt(int64(s.Pieces)).Sub(p.Lost)
 	switch {
 	case p.Sewn.Sign() <= 0:
-		a.Fault("each", s.Each.String(), "more than what the joins and ends take, "+p.Lost.String()+" in all", fault.Range)
-	case p.Joins > 0 && !s.Ring && s.Each.Sub(s.Allowance).Cmp(s.Ends) <= 0:
-		a.Fault("ends", s.Ends.String(), "less than "+s.Each.Sub(s.Allowance).String()+" (where the first join lies)", fault.Range)
+		a.Fault("each", s.Each.String(), "more than what the joins and ends take, {0} in all", fault.Range, p.Lost)
+	case p.Joins > 0 && !s.Ring && s.Each.Sub(s.allowance()).Cmp(s.Ends) <= 0:
+		a.Fault("ends", s.Ends.String(), "less than {0} (where the first join lies)", fault.Range, s.Each.Sub(s.allowance()))
 	}
 	if !s.Least.IsZero() {
 		p.Spare = p.Sewn.Sub(s.Least)
-		if given && p.Spare.Sign() < 0 {
-			a.Fault("least", s.Least.String(), "at most "+p.Sewn.String()+" (what the pieces given make)", fault.Conflict)
+		if given {
+			fault.AtMost(&a, "least", s.Least, p.Sewn, "what the pieces given make", fault.Conflict)
 		}
 	}
 	if a.Failed() {
 		return Plan{}, a.Err()
 	}
+	p.Places = p.places()
 	return p, nil
 }
 
@@ -77,7 +91,7 @@ func (s Spec) check(a *fault.Audit) {
 	if s.Each.Sign() != 0 || s.Least.IsZero() || s.Pieces == 0 {
 		a.Need("each", s.Each)
 	}
-	a.NotNegative("allowance", s.Allowance)
+	a.NotNegative("allowance", s.allowance())
 	a.NotNegative("ends", s.Ends)
 	if s.Ring && !s.Ends.IsZero() {
 		a.Fault("ends", s.Ends.String(), "none in a ring, which has no open end", fault.Unused)
@@ -87,7 +101,7 @@ func (s Spec) check(a *fault.Audit) {
 
 // fill finds Each or Pieces, whichever is not given.
 func (s Spec) fill(a *fault.Audit) Spec {
-	join := s.Allowance.MulInt(2)
+	join := s.allowance().MulInt(2)
 	// An open strip of n pieces is n Each - (n-1) join - 2 Ends; a ring n Each - n join.
 	fixed := join.Sub(s.Ends.MulInt(2))
 	if s.Ring {
@@ -96,7 +110,7 @@ func (s Spec) fill(a *fault.Audit) Spec {
 	if s.Each.IsZero() {
 		net := s.Least.Sub(fixed).DivInt(int64(s.Pieces))
 		if net.Sign() <= 0 && s.Pieces > 2 {
-			a.Fault("least", s.Least.String(), "more than "+fixed.String()+" (what one join takes beyond the ends)", fault.Range)
+			a.Fault("least", s.Least.String(), "more than {0} (what one join takes beyond the ends)", fault.Range, fixed)
 			return s
 		}
 		s.Each = net.Add(join)
@@ -109,14 +123,14 @@ func (s Spec) fill(a *fault.Audit) Spec {
 		case whole.Cmp(s.Least) >= 0:
 			s.Pieces = 1
 			return s
-		case s.Each.Sub(s.Allowance).Cmp(s.Ends) > 0 && whole.Add(s.Each).Sub(join).Cmp(s.Least) >= 0:
+		case s.Each.Sub(s.allowance()).Cmp(s.Ends) > 0 && whole.Add(s.Each).Sub(join).Cmp(s.Least) >= 0:
 			s.Pieces = 2
 			return s
 		}
 	}
-	net := s.Each.Sub(join)
+	net := s.net()
 	if net.Sign() <= 0 && (s.Ring || s.Pieces == 0 || s.Pieces > 2) {
-		a.Fault("each", s.Each.String(), "more than "+join.String()+" (what the joins take from a piece between two)", fault.Range)
+		a.Fault("each", s.Each.String(), "more than {0} (what the joins take from a piece between two)", fault.Range, join)
 		return s
 	}
 	if s.Pieces == 0 {
@@ -130,17 +144,22 @@ func (s Spec) fill(a *fault.Audit) Spec {
 	return s
 }
 
-// Join is where join k lies, counted from 1, from the starting seam line of the
-// strip as sewn. In a ring the last join closes it and lies at Sewn. It is zero
-// for a k that is no join.
-func (p Plan) Join(k int) units.Length {
-	if k < 1 || k > p.Joins {
-		return units.Length{}
+// allowance is what a join takes from each of its pieces.
+func (s Spec) allowance() units.Length { return s.Allowance.Or(units.Length{}) }
+
+// net is the length of a piece between two joins.
+func (s Spec) net() units.Length { return s.Each.Sub(s.allowance().MulInt(2)) }
+
+// places are where the joins lie.
+func (p Plan) places() []units.Length {
+	var places []units.Length
+	at := units.Length{}
+	if !p.Spec.Ring {
+		at = p.Spec.allowance().Sub(p.Spec.Ends)
 	}
-	s := p.Spec
-	at := s.Each.Sub(s.Allowance.MulInt(2)).MulInt(int64(k))
-	if s.Ring {
-		return at
+	for range p.Joins {
+		at = at.Add(p.Spec.net())
+		places = append(places, at)
 	}
-	return at.Add(s.Allowance).Sub(s.Ends)
+	return places
 }

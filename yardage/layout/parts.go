@@ -18,7 +18,7 @@ const MaxParts = 50
 // counted: what they come to sewn is the whole of its longer side.
 func (p *Piece) strip(parts int) (strip.Plan, error) {
 	one := p.grown()
-	return strip.Spec{Pieces: parts, Allowance: p.Join, Least: one.Wide.Max(one.Long)}.Plan()
+	return strip.Spec{Pieces: parts, Allowance: units.Give(p.Join), Least: one.Wide.Max(one.Long)}.Plan()
 }
 
 // part is one of so many parts of the piece as drawn, its allowances counted.
@@ -278,9 +278,9 @@ func (p *Plan) joints(add func(label string, result ticket.Amount, terms ...tick
 		add(name+": length of each part", ticket.Long(each.Spec.Each),
 			long(ticket.Plus, each.Sewn, "the whole strip"), long(ticket.Plus, joins, "the joins"),
 			ticket.Term{Op: ticket.Over, Amount: ticket.Times(units.RatioOf(int64(n), 1)), Name: "parts"})
-		add(name+": first join, from the strip's end", ticket.Long(each.Join(1)), long(ticket.Plus, each.Spec.Each, "one part"), long(ticket.Minus, one.Join, "its side of the join"))
+		add(name+": first join, from the strip's end", ticket.Long(each.Places[0]), long(ticket.Plus, each.Spec.Each, "one part"), long(ticket.Minus, one.Join, "its side of the join"))
 		if each.Joins > 1 {
-			step := each.Join(2).Sub(each.Join(1))
+			step := each.Places[1].Sub(each.Places[0])
 			add(name+": from one join to the next", ticket.Long(step), long(ticket.Plus, each.Spec.Each, "one part"),
 				long(ticket.Minus, one.Join, "one join"), long(ticket.Minus, one.Join, "the next"))
 		}
