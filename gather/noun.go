@@ -17,5 +17,6 @@ func Nouns() []noun.Entry {
 		noun.Of[Cuff]("gather.cuff"),
 		noun.Of[Band]("gather.band"),
 		noun.Of[Pleats]("gather.pleats"),
+		noun.Of[Elastic]("gather.elastic"),
 	)
 }

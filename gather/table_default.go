@@ -17,6 +17,9 @@ const (
 	underlap      = "underlap of a waistband"
 	gatherStitch  = "gathering stitch"
 	easeLimit     = "limit of ease before gathers"
+	elasticLap    = "lap of elastic"
+	openingLeast  = "opening of a casing"
+	openingMore   = "opening of a casing, beyond the elastic"
 )
 
 // A DefaultRow is what something is taken to be where it is not given.
@@ -45,6 +48,12 @@ var defaultRows = [...]DefaultRow{
 	{Of: underlap, Tape: units.MetricTape, Length: millimetres(40), Cite: source.Cite{For: underlap, ID: "waist-band-course", Place: "steps 1 to 3", Known: source.Read}},
 	{Of: gatherStitch, Length: millimetres(4), Cite: source.Cite{For: gatherStitch, ID: "gathering-stitch-glossary", Known: source.Read}},
 	{Of: easeLimit, Tape: units.MetricTape, Length: millimetres(50), Cite: source.Practise(easeLimit)},
+	{Of: elasticLap, Tape: units.InchTape, Length: eighths(4), Cite: source.Cite{For: elasticLap, ID: "aprons-and-skirts-bulletin", Place: "slippers", Known: source.Read}},
+	{Of: elasticLap, Tape: units.MetricTape, Length: millimetres(10), Cite: source.Practise(elasticLap)},
+	{Of: openingLeast, Tape: units.InchTape, Length: eighths(16), Cite: source.Practise(openingLeast)},
+	{Of: openingLeast, Tape: units.MetricTape, Length: millimetres(50), Cite: source.Practise(openingLeast)},
+	{Of: openingMore, Tape: units.InchTape, Length: eighths(4), Cite: source.Practise(openingMore)},
+	{Of: openingMore, Tape: units.MetricTape, Length: millimetres(10), Cite: source.Practise(openingMore)},
 }
 
 // Defaults yields every default of this package.
