@@ -10,7 +10,7 @@ import (
 // The side seam of the highwayman's shirt, stage by stage: what is measured in
 // each picture.
 func ExamplePlan_Sections() {
-	p, err := seam.Spec{Kind: seam.French, First: units.MustParse("3/16 in"), Second: units.MustParse("1/4 in")}.Plan()
+	p, err := seam.French{First: units.MustParse("3/16 in"), Second: units.MustParse("1/4 in")}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -25,38 +25,38 @@ var update = flag.Bool("update", false, "write the golden pictures")
 // each kind as it is by default, and the finished seam of some that differ.
 type picture struct {
 	name string
-	spec seam.Spec
+	spec seam.Seam
 }
 
 func pictures() (every, finished []picture) {
-	for k := range seam.Kinds {
-		every = append(every, picture{k.String(), seam.Spec{Kind: k}})
+	for s := range seam.Kinds() {
+		every = append(every, picture{s.Kind(), s.Seam})
 	}
 	return every, []picture{
-		{"plain", seam.Spec{Kind: seam.Plain, Aside: true}},
-		{"plain", seam.Spec{Kind: seam.Plain, Aside: true, Finish: seam.Pinked}},
-		{"plain", seam.Spec{Kind: seam.Plain, Finish: seam.Overcast}},
-		{"plain", seam.Spec{Kind: seam.Plain, Finish: seam.Zigzagged, Aside: true, Trim: in(1, 4)}},
-		{"plain", seam.Spec{Kind: seam.Plain, Finish: seam.Pinked}},
-		{"plain-unequal", seam.Spec{Kind: seam.Plain, Drafted: in(5, 8), DraftedUnder: in(1, 1), First: in(1, 2), Trim: in(3, 8)}},
-		{"french-thick", seam.Spec{Kind: seam.French, First: in(3, 16), Second: in(1, 4), Thickness: in(1, 96)}},
-		{"flat-felled-halved", seam.Spec{Kind: seam.FlatFelled, First: in(5, 8), Second: in(5, 16)}},
-		{"flat-felled-roomy", seam.Spec{Kind: seam.FlatFelled, First: in(5, 8), Turned: in(1, 8)}},
-		{"mock-felled-roomy", seam.Spec{Kind: seam.MockFelled, First: in(5, 8), Turned: in(1, 8)}},
-		{"bound-to-the-seam", seam.Spec{Kind: seam.Bound, First: in(3, 8), Second: in(3, 8)}},
-		{"turned-and-stitched-halved", seam.Spec{Kind: seam.TurnedStitched, Drafted: in(1, 2)}},
-		{"untrimmed-fell-narrow", seam.Spec{Kind: seam.UntrimmedFell, First: in(3, 8), Turned: in(1, 4)}},
-		{"welt", seam.Spec{Kind: seam.Welt, Finish: seam.Pinked}},
-		{"welt", seam.Spec{Kind: seam.Welt, Finish: seam.Overcast}},
-		{"lapped-unequal", seam.Spec{Kind: seam.Lapped, Drafted: in(3, 8), DraftedUnder: in(5, 8)}},
-		{"lapped-turned-roomy", seam.Spec{Kind: seam.LappedTurned, Second: in(3, 4), Turned: in(1, 4)}},
-		{"slot", seam.Spec{Kind: seam.Slot, Finish: seam.Overcast, Strip: in(1, 1)}},
-		{"slot", seam.Spec{Kind: seam.Slot, Finish: seam.Pinked, Strip: in(3, 2)}},
-		{"hong-kong-wide-strip", seam.Spec{Kind: seam.HongKong, Strip: in(3, 2), Thickness: in(1, 64)}},
-		{"self-bound-narrow-fold", seam.Spec{Kind: seam.SelfBound, First: in(3, 4), Second: in(5, 16)}},
-		{"self-bound-thirds", seam.Spec{Kind: seam.SelfBound, First: in(3, 4), Second: in(1, 4)}},
-		{"piped-trimmed", seam.Spec{Kind: seam.Piped, Trim: in(3, 8), Cord: in(1, 8)}},
-		{"graded-four", seam.Spec{Kind: seam.Graded, Layers: 4, Trim: in(1, 2)}},
+		{"plain", seam.Plain{Aside: true}},
+		{"plain", seam.Plain{Aside: true, Finish: seam.Pinked}},
+		{"plain", seam.Plain{Finish: seam.Overcast}},
+		{"plain", seam.Plain{Finish: seam.Zigzagged, Aside: true, Trim: in(1, 4)}},
+		{"plain", seam.Plain{Finish: seam.Pinked}},
+		{"plain-unequal", seam.Plain{Allowance: seam.Allowance{Drafted: in(5, 8), DraftedUnder: in(1, 1)}, First: in(1, 2), Trim: in(3, 8)}},
+		{"french-thick", seam.French{Allowance: seam.Allowance{Thickness: in(1, 96)}, First: in(3, 16), Second: in(1, 4)}},
+		{"flat-felled-halved", seam.FlatFelled{First: in(5, 8), Width: in(5, 16)}},
+		{"flat-felled-roomy", seam.FlatFelled{First: in(5, 8), Turned: in(1, 8)}},
+		{"mock-felled-roomy", seam.MockFelled{First: in(5, 8), Turned: in(1, 8)}},
+		{"bound-to-the-seam", seam.Bound{First: in(3, 8), Width: in(3, 8)}},
+		{"turned-and-stitched-halved", seam.TurnedStitched{Allowance: seam.Allowance{Drafted: in(1, 2)}}},
+		{"untrimmed-fell-narrow", seam.UntrimmedFell{Width: in(3, 8), Turned: in(1, 4)}},
+		{"welt", seam.Welt{Finish: seam.Pinked}},
+		{"welt", seam.Welt{Finish: seam.Overcast}},
+		{"lapped-unequal", seam.Lapped{Allowance: seam.Allowance{Drafted: in(3, 8), DraftedUnder: in(5, 8)}}},
+		{"lapped-turned-roomy", seam.LappedTurned{Lap: in(3, 4), Turned: in(1, 4)}},
+		{"slot", seam.Slot{Finish: seam.Overcast, Strip: in(1, 1)}},
+		{"slot", seam.Slot{Finish: seam.Pinked, Strip: in(3, 2)}},
+		{"hong-kong-wide-strip", seam.HongKong{Allowance: seam.Allowance{Thickness: in(1, 64)}, Strip: in(3, 2)}},
+		{"self-bound-narrow-fold", seam.SelfBound{First: in(3, 4), Width: in(5, 16)}},
+		{"self-bound-thirds", seam.SelfBound{First: in(3, 4), Width: in(1, 4)}},
+		{"piped-trimmed", seam.Piped{Trim: in(3, 8), Cord: in(1, 8)}},
+		{"graded-four", seam.Graded{Layers: 4, Widest: in(1, 2)}},
 	}
 }
 

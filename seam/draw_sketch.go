@@ -52,7 +52,7 @@ func (k *sketch) half(n int64) units.Length { return k.h.MulInt(n) }
 // stage begins a drawing.
 func (k *sketch) stage(name, desc string) {
 	k.out = append(k.out, section.Drawing{
-		Title: kindTitles[k.p.Spec.Kind] + ", " + name, Desc: desc, Thickness: k.t, True: k.p.Spec.Thickness,
+		Title: k.p.Spec.Title() + ", " + name, Desc: desc, Thickness: k.t, True: k.p.Spec.Plies().Thickness,
 	})
 }
 
@@ -99,87 +99,23 @@ func (k *sketch) mark(name string, side section.Side, from, to units.Length, hei
 	d.Dimensions = append(d.Dimensions, section.Dimension{Name: name, From: section.At(from, y), To: section.At(to, y), Side: side, Amount: ticket.Long(is)})
 }
 
-// cut is the end of an edge that stays as the finish leaves it.
-func (k *sketch) cut() section.End {
-	if k.p.Spec.rawEdges() {
-		return section.Raw
-	}
-	return section.Neat
-}
-
-// finished is the finish of the raw edges, as the end of a title.
-func (k *sketch) finished() string {
-	if f := k.p.Spec.Finish; f.Valid() {
-		return ", edges " + f.String()
-	}
-	return ""
-}
-
 // sewn is the first row of a seam whose raw edges lie even; wrong says that the
 // wrong sides are together.
-func (k *sketch) sewn(name string, wrong bool) {
-	s := k.p.Spec
+func (k *sketch) sewn(name string, first units.Length, wrong bool) {
 	desc, up, down := "Right sides together, the raw edges even.", section.Right, section.Left
 	if wrong {
 		desc, up, down = "Wrong sides together, the raw edges even.", section.Left, section.Right
 	}
-	if s.Cut != s.CutUnder {
+	if s := k.p.Spec.Plies(); s.Cut != s.CutUnder {
 		desc += " The plies were cut with unequal allowances, so their drafted lines lie apart."
 	}
 	k.stage(name, desc)
-	left := k.beside(s.First).Neg()
-	k.upper(k.from(left, 1).to(s.First), section.Raw, up)
-	k.under(k.from(left, 0).to(s.First), section.Raw, down)
+	left := k.beside(first).Neg()
+	k.upper(k.from(left, 1).to(first), section.Raw, up)
+	k.under(k.from(left, 0).to(first), section.Raw, down)
 	k.row("the seam", units.Length{}, 5, -3, upperPly, underPly)
-	k.mark("from the raw edge", section.Below, units.Length{}, s.First, 0, s.First)
+	k.mark("from the raw edge", section.Below, units.Length{}, first, 0, first)
 }
 
 // lies says how the garment lies in a finished seam.
 const lies = "The garment lies flat, its right side down, the upper ply on the left. "
-
-// draw draws every stage of the kind.
-func (k *sketch) draw() {
-	s := k.p.Spec
-	wide := s.Second.Max(s.Trim).Max(s.Strip.DivInt(2))
-	switch s.Kind {
-	case UntrimmedFell, Welt, Lapped:
-		wide = wide.Max(s.First)
-	}
-	k.run = k.beside(wide)
-	switch s.Kind {
-	case French:
-		k.french()
-	case FlatFelled:
-		k.flatFelled()
-	case MockFelled:
-		k.mockFelled()
-	case Bound:
-		k.bound()
-	case TurnedStitched:
-		k.turnedStitched()
-	case MockFrench:
-		k.mockFrench()
-	case UntrimmedFell:
-		k.untrimmed()
-	case Welt:
-		k.welt()
-	case Lapped:
-		k.lapped()
-	case LappedTurned:
-		k.lappedTurned()
-	case LappedRaw:
-		k.lappedRaw()
-	case Slot:
-		k.slot()
-	case HongKong:
-		k.hongKong()
-	case SelfBound:
-		k.selfBound()
-	case Piped:
-		k.piped()
-	case Graded:
-		k.graded()
-	default:
-		k.plain()
-	}
-}

@@ -87,11 +87,3 @@ func ExampleFavour_Plan() {
 	// Output:
 	// smaller by 1/16 in all round, its outside edge 15 23/32 in
 }
-
-// A French seam that runs into a double hem.
-func ExamplePlan_Stacked() {
-	p, err := seam.Spec{Kind: seam.French}.Plan()
-	fmt.Println(p.Stacked(3), "plies", err)
-	// Output:
-	// 15 plies <nil>
-}

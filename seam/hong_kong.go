@@ -3,187 +3,164 @@ package seam
 import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
-// hongKong solves the seam whose allowances are each bound flat.
-func (v *solver) hongKong() {
-	if !v.single() {
+// A HongKong seam is a plain seam pressed open, each allowance by itself in a flat
+// binding.
+type HongKong struct {
+	Allowance
+	// First is the row that makes the seam, from the raw edges as cut. May be omitted;
+	// the default is cut.
+	First units.Length `json:"first,omitzero"`
+	// Width is the finished width of each binding. May be omitted; the default is 1/4 in
+	// (6 mm) where trim is 1/2 in (1.2 cm) or more, else half of trim.
+	Width units.Length `json:"width,omitzero"`
+	// Trim is what is left of both allowances. May be omitted; nothing is then trimmed
+	// off.
+	Trim units.Length `json:"trim,omitzero"`
+	// Strip is how wide each strip is cut. May be omitted; the default is 1 in (2.5 cm)
+	// where trim is 1/2 in (1.2 cm) or more, width is as by default and that is wide
+	// enough; else trim, twice width and thickness, so that its under edge lies along the
+	// seam.
+	Strip units.Length `json:"strip,omitzero"`
+}
+
+// Plan works the seam out.
+func (s HongKong) Plan() (Plan, error) { return plan(s) }
+
+// With is the same seam on plies of another allowance.
+func (s HongKong) With(a Allowance) Seam { s.Allowance = a; return s }
+
+// Taking moves the row, and keeps the width where it can.
+func (s HongKong) Taking(each units.Length) (Seam, bool) {
+	s.First = each
+	whole := s
+	whole.Trim = units.Length{}
+	width := s
+	width.Width = units.Length{}
+	usual := whole
+	usual.Width = units.Length{}
+	return taking(each, s, whole, width, usual)
+}
+
+func (s HongKong) taken() (upper, under units.Length) { return s.First, s.First }
+
+func (s *HongKong) solve(v *solver) {
+	if !v.row(&s.First) {
 		return
 	}
-	v.trimmed(v.First)
-	roomy := !v.Trim.Less(inch(1, 2))
-	usual := v.Trim.DivInt(2)
+	v.trimmed(&s.Trim, s.First, s.First)
+	usual, roomy := usualBinding.of(s.Allowance), !s.Trim.Less(roomyTrim.of(s.Allowance))
 	if roomy {
-		usual = usualBinding()
+		fill(&s.Width, usual)
 	}
-	v.fill(&v.Second, fieldSecond, usual)
-	if !v.Second.Less(v.Trim) {
-		v.audit.Fault("second", v.Second.String(), "less than "+v.Trim.String()+" (what is left of the allowance to bind)", fault.Range)
+	fill(&s.Width, s.Trim.DivInt(2))
+	if !s.Width.Less(s.Trim) {
+		v.audit.Fault("width", s.Width.String(), "less than {0} (what is left of the allowance to bind)", fault.Range, s.Trim)
 		return
 	}
-	low := hongKongLeast(v.Spec)
-	strip := v.Trim.Add(v.Second.MulInt(2)).Add(v.Thickness) // its under edge lies along the seam
-	if one := units.Inch.Of(1); roomy && v.Second == usualBinding() && low.Less(one) {
-		strip = one
+	if strip := usualStrip.of(s.Allowance); roomy && s.Width == usual && s.leastStrip().Less(strip) {
+		fill(&s.Strip, strip)
 	}
-	v.fill(&v.Strip, fieldStrip, strip)
-	if !low.Less(v.Strip) {
-		v.audit.Fault("strip", v.Strip.String(), "more than "+low.String()+" (for its under edge to be caught)", ErrHidden)
+	fill(&s.Strip, s.Trim.Add(s.Width.MulInt(2)).Add(s.Thickness))
+	if !s.leastStrip().Less(s.Strip) {
+		v.audit.Fault("strip", s.Strip.String(), "more than {0} (for its under edge to be caught)", ErrHidden, s.leastStrip())
 	}
 }
 
-// hongKongLeast is the strip whose under edge would only just reach the stitching.
-func hongKongLeast(s Spec) units.Length { return s.Second.MulInt(3).Add(s.Thickness) }
+// leastStrip is the strip whose under edge would only just reach the stitching.
+func (s HongKong) leastStrip() units.Length { return s.Width.MulInt(3).Add(s.Thickness) }
 
-func (p *Plan) hongKong() {
-	s := p.Spec
-	p.Finished = s.Second
-	p.Plies = 5
-	p.StripLeast = hongKongLeast(s)
-	p.Wrapped = s.Strip.Sub(s.Second.MulInt(2)).Sub(s.Thickness)
-	p.Upper.bounds(s.Second, s.First)
-	p.Under.bounds(s.Second, s.First)
+// wrapped is what of the strip lies on the under face of the allowance.
+func (s HongKong) wrapped() units.Length { return s.Strip.Sub(s.Width.MulInt(2)).Sub(s.Thickness) }
+
+func (s HongKong) answer(p *Plan) {
+	p.Finished, p.Plies = s.Width, 5
+	p.strip("least", s.leastStrip())
+	p.strip("on the under face", s.wrapped())
+	p.Upper.trim(s.Trim, s.Width, s.First)
+	p.Under.trim(s.Trim, s.Width, s.First)
 }
 
-func (p Plan) hongKongSheet(sh *ticket.Sheet) {
-	s := p.Spec
-	wrapped := line("left of the strip on the under face", p.Wrapped, plus(s.Strip, "strip"), minus(s.Second, "seam of the strip"), minus(s.Second, "over the edge"))
+func (s HongKong) sheet(p Plan, sh *ticket.Sheet) {
+	p.begin(sh, rowTakes(s.First))
+	wrapped := line("left of the strip on the under face", s.wrapped(), plus(s.Strip, "strip"), minus(s.Width, "seam of the strip"), minus(s.Width, "over the edge"))
 	if !s.Thickness.IsZero() {
 		wrapped.Terms = append(wrapped.Terms, minus(s.Thickness, "round the cloth"))
 	}
-	sh.Lines = append(sh.Lines, wrapped, line("and caught by", p.Wrapped.Sub(s.Second), plus(p.Wrapped, "under face"), minus(s.Second, "finished")))
-	sh.Steps = append(sh.Steps, p.first("Stitch the seam", ticket.RightTogether))
-	if s.Trim != s.First {
-		sh.Steps = append(sh.Steps, p.trimStep("Trim both allowances"))
+	sh.Lines = append(sh.Lines, wrapped, line("and caught by", s.wrapped().Sub(s.Width), plus(s.wrapped(), "under face"), minus(s.Width, "finished")))
+	sh.Steps = append(sh.Steps, p.first("Stitch the seam", ticket.RightTogether, s.First))
+	trimmed(sh, "Trim both allowances", s.Trim, s.First)
+	last := ticket.Step{Do: "Press the seam again", Press: "open"}
+	if s.Trim.Less(s.wrapped()) {
+		last.Do = "Trim the under edge of the strip beside the last row, and press the seam again"
+		last.Note = "left whole it would reach past the seam"
 	}
 	sh.Steps = append(sh.Steps,
 		ticket.Step{Do: "Press the seam", Press: "flat as sewn, then open"},
 		ticket.Step{Do: "Cut a strip for each allowance", At: ticket.Long(s.Strip), From: "edge to edge", Note: "on the bias; a bias strip narrows as it stretches, so cut it full"},
-		ticket.Step{Do: "Stitch a strip to each allowance", Together: ticket.RightTogether, At: ticket.Long(s.Second), From: "the raw edges"},
+		ticket.Step{Do: "Stitch a strip to each allowance", Together: ticket.RightTogether, At: ticket.Long(s.Width), From: "the raw edges"},
 		ticket.Step{
 			Do: "Wrap the strip over the raw edge and stitch in the ditch beside it", Note: "its under edge is left raw if it is bias",
-			Check: ticket.Check{
-				What: "across the binding, on the upper face", Want: ticket.Long(s.Second), Give: ticket.Long(straightness()),
-				Mend: "unpick the last row, trim the raw edges level and wrap the strip again",
-			},
+			Check: p.check("across the binding, on the upper face", s.Width, "unpick the last row, trim the raw edges level and wrap the strip again"),
 		},
-		ticket.Step{Do: "Press the seam again", Press: "open"})
-	if s.Trim.Less(p.Wrapped) {
-		last := &sh.Steps[len(sh.Steps)-1]
-		last.Do = "Trim the under edge of the strip beside the last row, and press the seam again"
-		last.Note = "left whole it would reach past the seam"
-	}
+		last)
 	sh.Sources = append(sh.Sources, source.Practise("the under edge of the strip caught by the last row"))
-	p.printed(sh)
+	p.printed(sh, EnclosedRow{First: s.Width, Trim: s.Trim, Strip: s.Strip}) // the row that sets the strip stands first there
 }
 
-// selfBound solves First = Turned + 2 Second: the wide allowance is folded to the
-// trimmed edge and then to the seam.
-func (v *solver) selfBound() {
-	if v.First.IsZero() && v.Take.IsZero() && !v.Second.IsZero() && !v.Turned.IsZero() {
-		v.First = v.Turned.Add(v.Second.MulInt(2))
-	}
-	if !v.single() {
-		return
-	}
-	least := leastTrim(v.Fraying)
-	usual := usualTrim().Min(v.First.DivInt(4)).Max(least)
-	path, value := "turned", v.Turned
-	switch {
-	case v.Second.IsZero() && v.Turned.IsZero():
-		if v.Trim.IsZero() && v.First.Cmp(least.MulInt(3)) <= 0 {
-			v.audit.Fault("first", v.First.String(), "more than "+least.MulInt(3).String()+" (three times "+least.String()+leastOfUnder+")", ErrHidden)
-			return
-		}
-		v.fill(&v.Trim, fieldTrim, usual)
-		v.fill(&v.Turned, fieldTurned, v.First.Sub(v.Trim).DivInt(2))
-		value = v.Turned
-		v.Second = v.First.Sub(v.Turned).DivInt(2)
-	case v.Second.IsZero():
-		v.Second = v.First.Sub(v.Turned).DivInt(2)
-	case v.Turned.IsZero():
-		v.Turned = v.First.Sub(v.Second.MulInt(2))
-		path, value = "second", v.Second
-	case v.Turned.Add(v.Second.MulInt(2)) != v.First:
-		v.audit.Fault("turned", v.Turned.String(), v.First.Sub(v.Second.MulInt(2)).String()+" (first less twice second)", fault.Conflict)
-		return
-	}
-	half := v.First.DivInt(2)
-	if v.Turned.Sign() <= 0 || !v.Turned.Less(half) {
-		if path == "turned" {
-			v.audit.Fault(path, value.String(), "less than "+half.String()+" (half of first)", ErrFlat)
-		} else {
-			v.audit.Fault(path, value.String(), "more than "+half.DivInt(2).String()+" and less than "+half.String()+" (a quarter and half of first)", ErrFlat)
-		}
-		return
-	}
-	room := v.First.Sub(v.Turned.MulInt(2)) // as far as the turned edge comes back towards the seam
-	if v.Trim.IsZero() && (!least.Less(v.Second) || room.Less(least)) {
-		v.shutIn(path, value, least)
-		return
-	}
-	v.trimmed(inside(usual.Min(room), v.Second).Max(least))
-	v.hides(v.Second, "second")
-	if room.Less(v.Trim) {
-		v.audit.Fault("turned", v.Turned.String(), "at most "+v.First.Sub(v.Trim).DivInt(2).String()+" (the first fold meets the trimmed edge)", ErrFlat)
-	}
+func (s HongKong) size(Plan) size {
+	half := s.Strip.DivInt(2)
+	return size{ply: s.First.Max(half), wide: s.Trim.Max(half), needs: []need{
+		fromRaw("first", s.First),
+		{"width", s.Width, "across the binding", s.Width, 4},
+		{"width", s.Width, "between the seam and the binding", s.Trim.Sub(s.Width), 3},
+		{"strip", s.Strip, "caught by the last row", s.wrapped().Sub(s.Width), 3},
+	}}
 }
 
-// shutIn is the fault of a self-bound seam that does not shut in the least that must
-// be left of its under ply, by what was given of it.
-func (v *solver) shutIn(path string, value, least units.Length) {
-	limit := ""
-	switch quarter, half := v.First.Add(least).DivInt(4), v.First.Sub(least).DivInt(2); {
-	case path == "second" && least.Less(quarter):
-		limit = "at least " + quarter.String() + " (a quarter of first and of "
-	case path == "second":
-		limit = "more than " + least.String() + " ("
-	case v.First.Sub(least.MulInt(2)).Cmp(half) <= 0:
-		limit = "less than " + v.First.Sub(least.MulInt(2)).String() + " (first less twice "
-	default:
-		limit = "at most " + half.String() + " (half of first less "
+// draw measures each allowance from the inside of its turn, as far as the under edge of
+// its strip may come, and the binding from its fold to the raw edge of the allowance.
+func (s HongKong) draw(k *sketch) {
+	k.sewn("sewn", s.First, false)
+	const left, right = "left strip", "right strip"
+	edge := k.t.Add(s.Trim)
+	far := edge.Add(k.run)
+	in := edge.Sub(s.Width)
+
+	k.stage("strip sewn on", lies+"The allowances are pressed open; a strip lies on the right one, right sides together, the raw edges even. The left one is done alike.")
+	k.upper(k.from(far.Max(s.Strip.Sub(in)).Neg(), 0).to(k.half(-1)).level(1).to(edge.Neg()), section.Raw, section.Right)
+	k.under(k.from(far, 0).to(k.half(1)).level(1).to(edge), section.Raw, section.Left)
+	k.ply(right, section.Crossed, k.from(edge, 2).to(edge.Sub(s.Strip)), section.Raw, section.Raw, section.Left)
+	k.level("the seam", 5, upperPly, underPly)
+	k.row("the strip", in, 6, 1, right, underPly)
+	k.mark("allowance", section.Below, k.t, edge, 2, s.Trim)
+	k.mark("strip from the raw edge", section.Above, in, edge, 4, s.Width)
+	k.mark("strip", section.Above, edge.Sub(s.Strip), edge, 4, s.Strip)
+
+	desc := lies + "The allowances are pressed open, each in its strip."
+	under := s.wrapped()
+	if s.Trim.Less(under) {
+		desc += " The under edge of the strip is trimmed off at the seam."
+		under = s.Trim
 	}
-	v.audit.Fault(path, value.String(), limit+least.String()+leastOfUnder+")", ErrHidden)
-}
-
-// leastOfUnder names what a length is.
-const leastOfUnder = ", the least of the under ply"
-
-func (p *Plan) selfBound() {
-	s := p.Spec
-	p.Finished = s.Second
-	p.Plies = 5
-	// A first fold wider than the binding goes round the second fold and comes
-	// back as far as this.
-	back := s.Second.MulInt(2).Sub(s.Turned)
-	if s.Second.Less(s.Turned) && !s.Trim.Less(back) {
-		p.Plies = 6
-	}
-	p.Upper.bounds(s.First, s.First)
-	p.Under.bounds(p.least(), s.Second.Sub(clearance()).Min(s.First.Sub(s.Turned.MulInt(2))))
-}
-
-func (p Plan) selfBoundSheet(sh *ticket.Sheet) {
-	s := p.Spec
-	sh.Lines = append(sh.Lines,
-		line("the wide allowance", s.First, plus(s.Second, "binding"), plus(s.Second, "binding again"), plus(s.Turned, "first fold")),
-		line("clear inside the binding", s.Second.Sub(s.Trim), plus(s.Second, "binding"), minus(s.Trim, "left of the under ply")))
-	sh.Steps = append(sh.Steps,
-		p.first("Stitch the seam", ticket.RightTogether),
-		p.trimStep("Trim the under allowance only"),
-		ticket.Step{Do: "Fold the wide allowance over, its raw edge towards the trimmed one", At: ticket.Long(s.Turned), From: "the raw edge", Press: "the fold sharp"},
-		ticket.Step{
-			Do: "Fold it again, the first fold onto the seam, and stitch it down beside the seam",
-			Check: ticket.Check{
-				What: "across the binding", Want: ticket.Long(s.Second), Give: ticket.Long(straightness()),
-				Mend: "unpick, press both folds again and stitch",
-			},
-			Note: "through the allowances only",
-		},
-		ticket.Step{Do: "Press the bound seam", Press: "to the back"})
-	p.tight(sh, "binding")
-	sh.Sources = append(sh.Sources, source.Practise("the folds of a self-bound seam"))
-	p.printed(sh)
+	k.stage("wrapped and stitched", desc)
+	end, wall := edge.Sub(under), edge.Add(k.h)
+	fold, first, ditch := in.Add(k.h), in.Add(k.t), in.Sub(k.h)
+	k.upper(k.from(far.Neg(), 0).to(k.half(-1)).level(2).to(edge.Neg()), section.Hidden, section.Right)
+	k.under(k.from(far, 0).to(k.half(1)).level(2).to(edge), section.Hidden, section.Left)
+	k.ply(left, section.Crossed, k.from(edge.Neg(), 3).to(fold.Neg()).level(4).to(wall.Neg()).level(1).to(end.Neg()), section.Hidden, section.Hidden, section.Right)
+	k.ply(right, section.Crossed, k.from(edge, 3).to(fold).level(4).to(wall).level(1).to(end), section.Hidden, section.Hidden, section.Left)
+	k.level("the seam", 5, upperPly, underPly)
+	k.row("left strip", first.Neg(), 7, 3, left, upperPly)
+	k.row("left, in the ditch", ditch.Neg(), 6, 1, upperPly, left)
+	k.row("right strip", first, 7, 3, right, underPly)
+	k.row("right, in the ditch", ditch, 6, 1, underPly, right)
+	k.mark("left binding", section.Above, in.Neg(), edge.Neg(), 8, s.Width)
+	k.mark("right binding", section.Above, in, edge, 8, s.Width)
+	k.mark("allowance", section.Below, k.t, edge, 4, s.Trim)
+	k.mark("strip on the under face", section.Below, end, edge, 2, under)
 }

@@ -2,129 +2,129 @@ package seam
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
-// piped solves the seam with a covered cord in it.
-func (v *solver) piped() {
-	if !v.single() {
-		return
+// A Piped seam has a covered cord between the plies.
+type Piped struct {
+	Allowance
+	// First is the row that makes the seam, close against the cord, from the raw edges as
+	// cut. May be omitted; the default is cut.
+	First units.Length `json:"first,omitzero"`
+	// Trim is what is left of the allowances. May be omitted; nothing is then trimmed off.
+	Trim units.Length `json:"trim,omitzero"`
+	// Cord is the diameter of the cord. May be omitted; the default is 1/4 in (6 mm).
+	Cord units.Length `json:"cord,omitzero"`
+}
+
+// Plan works the seam out.
+func (s Piped) Plan() (Plan, error) { return plan(s) }
+
+// With is the same seam on plies of another allowance.
+func (s Piped) With(a Allowance) Seam { s.Allowance = a; return s }
+
+// Taking moves the row.
+func (s Piped) Taking(each units.Length) (Seam, bool) {
+	s.First = each
+	whole := s
+	whole.Trim = units.Length{}
+	return taking(each, s, whole)
+}
+
+func (s Piped) taken() (upper, under units.Length) { return s.First, s.First }
+
+func (s *Piped) solve(v *solver) {
+	if v.row(&s.First) {
+		v.trimmed(&s.Trim, s.First, s.First)
+		fill(&s.Cord, usualCord.of(s.Allowance))
 	}
-	v.trimmed(v.First)
-	v.fill(&v.Cord, fieldCord, usualCord())
 }
 
-func (p *Plan) piped() {
-	s := p.Spec
-	p.Finished = s.Trim
-	p.Plies = 5
-	p.Raw = true
-	p.StripCorded = units.Pi().Of(s.Cord.Add(s.Thickness)).Plus(s.First.MulInt(2))
-	p.Upper.bounds(p.least(), s.First)
-	p.Under.bounds(p.least(), s.First)
+// round is once round the cord, in the middle of the cloth.
+func (s Piped) round() units.Near { return units.Pi().Of(s.Cord.Add(s.Thickness)) }
+
+func (s Piped) answer(p *Plan) {
+	p.Finished, p.Plies, p.Raw = s.Trim, 5, true
+	p.Strips = []Strip{{"to cover the cord", s.round().Plus(s.First.MulInt(2))}}
+	p.Upper.trim(s.Trim, s.least(s.First, s.Trim), s.First)
+	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.First)
 }
 
-func (p Plan) pipedSheet(sh *ticket.Sheet) {
-	s := p.Spec
+func (s Piped) sheet(p Plan, sh *ticket.Sheet) {
+	p.begin(sh, rowTakes(s.First))
+	strip := ticket.About(s.round().Plus(s.First.MulInt(2)))
 	sh.Lines = append(sh.Lines, ticket.Line{
-		Label: "strip to cover the cord", Result: ticket.About(p.StripCorded),
+		Label: "strip to cover the cord", Result: strip,
 		Terms: []ticket.Term{
-			{Amount: ticket.About(units.Pi().Of(s.Cord.Add(s.Thickness))), Name: "once round the cord"},
+			{Amount: ticket.About(s.round()), Name: "once round the cord"},
 			plus(s.First, "one allowance"), plus(s.First, "the other"),
 		},
 	})
 	sh.Steps = append(sh.Steps,
-		ticket.Step{Do: "Cut the strip, on the bias where the seam curves", At: ticket.About(p.StripCorded), From: "edge to edge", Note: "round up to a mark of the tape; a bias strip narrows as it stretches"},
+		ticket.Step{Do: "Cut the strip, on the bias where the seam curves", At: strip, From: "edge to edge", Note: "round up to a mark of the tape; a bias strip narrows as it stretches"},
 		ticket.Step{Do: "Fold the strip round the cord, wrong side in, and stitch close to the cord", At: ticket.Long(s.First), From: "the raw edges of the strip"},
 		ticket.Step{Do: "Baste the covered cord to the right side of the under ply, all raw edges even", At: ticket.Long(s.First), From: "the raw edge"},
-		p.first("Lay the upper ply over it and stitch, close against the cord", ticket.RightTogether))
-	if s.Trim != s.First {
-		sh.Steps = append(sh.Steps, p.trimStep("Trim the allowances"))
-	}
-	last := p.pressed()
+		p.first("Lay the upper ply over it and stitch, close against the cord", ticket.RightTogether, s.First))
+	trimmed(sh, "Trim the allowances", s.Trim, s.First)
+	last := p.pressed(true)
 	last.Press = "with the point of the iron, all allowances to one side"
-	last.Check.What = "from the seam to the raw edges"
 	last.Note = "in thick cloth trim the allowances of the strip narrower than the others"
 	sh.Steps = append(sh.Steps, last)
-	p.finish(sh)
+	p.finish(sh, 0, s.Trim)
 	sh.Sources = append(sh.Sources, source.Practise("strip once round the cord and two allowances"))
-	p.printed(sh)
+	p.printed(sh, EnclosedRow{First: s.First, Second: s.Trim, Trim: s.Trim})
 }
 
-// graded solves the seam whose layers are trimmed in steps.
-func (v *solver) graded() {
-	if !v.single() {
-		return
-	}
-	if v.Layers == 0 {
-		v.Layers = 2
-		v.assumed |= fieldLayers
-	}
-	usual := usualGrade()
-	if !usualTrim().Less(v.First) || !v.TrimUnder.IsZero() && !v.TrimUnder.Less(usual) {
-		usual = v.First
-	}
-	v.trimmed(usual)
-	v.fill(&v.TrimUnder, fieldTrimUnder, inside(usualTrim(), v.Trim))
-	switch {
-	case v.TrimUnder.Less(v.Trim):
-		v.holds("trimUnder", v.TrimUnder)
-	default:
-		v.audit.Fault("trimUnder", v.TrimUnder.String(), "less than "+v.Trim.String()+" (trim)", fault.Range)
-	}
+func (s Piped) size(Plan) size {
+	return size{ply: s.First, wide: s.Trim, needs: []need{
+		fromRaw("first", s.First), trimNeed(s.Trim, 6), {"cord", s.Cord, "across the cord", s.Cord, 4},
+	}}
 }
 
-func (p *Plan) graded() {
-	s := p.Spec
-	p.Finished = s.Trim
-	p.Plies = s.Layers + 2
-	// The widths are the marks of an equal division from the narrowest to the widest.
-	for mark := range units.Marks(s.Trim.Sub(s.TrimUnder), s.Layers-1, units.Length{}, units.HalfAway) {
-		if p.Step = mark; !mark.IsZero() {
-			break
-		}
-	}
-	p.Upper.bounds(s.TrimUnder, s.First)
-	p.Under.bounds(leastTrim(s.Fraying).Min(s.TrimUnder), s.Trim)
-}
+const stripPly = "strip"
 
-// Grade is what is left of layer i of a graded seam, counted from the outside of
-// the garment from 0: the widest first. It is zero for a layer that the seam has
-// not.
-func (p Plan) Grade(i int) units.Length {
-	if i < 0 || i >= p.Spec.Layers {
-		return units.Length{}
-	}
-	return p.Spec.Trim.Sub(p.Step.MulInt(int64(i)))
-}
+// draw draws the cord as the square gap that the strip goes round.
+func (s Piped) draw(k *sketch) {
+	round := s.Cord.Add(k.t).DivInt(2) // from the middle of the gap to that of the strip
 
-func (p Plan) gradedSheet(sh *ticket.Sheet) {
-	s := p.Spec
-	sh.Lines = append(sh.Lines, line("the widest layer", s.Trim, plus(p.Step, "from layer to layer"), times(s.Layers-1), plus(s.TrimUnder, "the narrowest")))
-	sh.Steps = append(sh.Steps, p.first("Stitch the seam", ticket.RightTogether))
-	for i := range s.Layers {
-		st := ticket.Step{Do: "Trim the next layer narrower", Trim: ticket.Long(p.Grade(i))}
-		switch i {
-		case 0:
-			st.Do = "Trim the layer next to the outside of the garment, the widest"
-		case s.Layers - 1:
-			st.Do = "Trim the innermost layer, the narrowest"
-		}
-		sh.Steps = append(sh.Steps, st)
+	// around takes the strip once round the cord, from a wall at x, between two levels
+	// of the strip, and back there.
+	around := func(l layer, x units.Length, z int) layer {
+		mid := k.t.MulInt(int64(2*z - 1)).DivInt(2)
+		far := x.Sub(s.Cord).Sub(k.t)
+		return l.to(x).height(mid.Add(round)).to(far).height(mid.Sub(round)).to(x).level(z - 1)
 	}
-	sh.Steps = append(sh.Steps,
-		ticket.Step{Do: "Clip inward curves and notch outward ones", Note: "short of the stitching"},
-		ticket.Step{
-			Do: "Turn to the right side and press", Press: "the seam rolled a little to the inside",
-			Check: ticket.Check{
-				What: "inside, from the seam to the widest raw edge", Want: ticket.Long(s.Trim), Give: ticket.Long(straightness()),
-				Mend: "turn back and trim again where a ridge shows through",
-			},
-		})
-	sh.Sources = append(sh.Sources,
-		source.Cite{For: "the layer next to the outside, widest", ID: "apparel-textbook", Place: "p. 451", Known: source.Read},
-		source.Cite{For: "the smallest grade", ID: "apparel-class-slides", Known: source.Read},
-		source.Practise("equal steps from layer to layer"))
+	cordAt := func(x units.Length, height int64) {
+		k.mark("cord", section.Below, x.Sub(s.Cord).Sub(k.h), x.Sub(k.h), height, s.Cord)
+	}
+
+	k.stage("cord covered", "The strip lies round the cord, wrong side in. The cord is the gap, drawn square.")
+	wall := k.half(-1)
+	k.ply(stripPly, section.Crossed, around(k.from(s.First, 1), wall, 1).to(s.First), section.Raw, section.Raw, section.Right)
+	k.row("close to the cord", k.half(0), 3, -1, stripPly, stripPly)
+	k.mark("from the raw edges", section.Above, k.half(0), s.First, 2, s.First)
+	cordAt(wall, 0)
+
+	k.stage("sewn", "Right sides together, the covered cord between the plies, all raw edges even.")
+	wall = k.half(-3)
+	mid := k.t.MulInt(3).DivInt(2)
+	left := wall.Sub(s.Cord).Sub(k.beside(s.First))
+	k.upper(k.at(left, mid.Add(round).Add(k.t)).to(k.half(-1)).height(k.t.MulInt(3)).to(s.First), section.Raw, section.Right)
+	k.ply(stripPly, section.Crossed, around(k.from(s.First, 2), wall, 2).to(s.First), section.Raw, section.Raw, section.Right)
+	k.under(k.at(left, mid.Sub(round).Sub(k.t)).to(k.half(-1)).height(k.half(0)).to(s.First), section.Raw, section.Left)
+	k.row("the seam", k.half(0), 7, -1, upperPly, stripPly, stripPly, underPly)
+	k.mark("from the raw edges", section.Above, k.half(0), s.First, 6, s.First)
+	cordAt(wall, 3)
+
+	// The strip comes out between the plies, and the cord lies on the right side.
+	k.stage("pressed", lies+"All allowances are pressed to the right; the covered cord lies on the right side, under the upper ply.")
+	k.upper(k.from(s.Cord.Add(k.run).Neg(), 0).to(k.half(-3)).level(4).to(s.Trim), section.Raw, section.Right)
+	out := k.from(s.Trim, 3).to(k.half(-1)).level(-1).to(k.h.Add(s.Cord).Neg())
+	k.ply(stripPly, section.Crossed, out.height(k.t.MulInt(-2).Sub(s.Cord)).to(k.h).height(k.t.MulInt(2)).to(s.Trim), section.Raw, section.Raw, section.Right)
+	k.under(k.from(s.Trim.Add(k.run), 0).to(k.half(3)).level(1).to(s.Trim), section.Raw, section.Left)
+	k.level("the seam", 9, upperPly, stripPly, stripPly, underPly)
+	k.mark("from the seam to the raw edges", section.Above, k.half(0), s.Trim, 8, s.Trim)
+	k.mark("cord", section.Below, s.Cord.Neg(), k.half(0), -4, s.Cord)
 }

@@ -1,87 +1,90 @@
 package seam
 
 import (
-	"fmt"
-	"strings"
+	"iter"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/name"
+	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
-// A Finish is how the raw edges of an open seam are kept from fraying. The zero
-// value, [NoFinish], leaves them as cut. None of them changes what a seam takes.
+// A Finish is how the raw edges of an open seam are kept from fraying. None of them
+// changes what a seam takes. Zero is "not given": the edges stay as cut.
 type Finish uint8
 
 // The finishes.
 const (
-	NoFinish  Finish = iota // the edges stay as cut
-	Overcast                // stitched over the edge, by hand or on an overedge machine
-	Zigzagged               // a zigzag at the edge, the rest trimmed off
-	Pinked                  // a row beside the edge, the edge cut with pinking shears
+	Overcast  Finish = iota + 1 // stitched over the edge, by hand or on an overedge machine
+	Zigzagged                   // a zigzag at the edge, the rest trimmed off
+	Pinked                      // a row beside the edge, the edge cut with pinking shears
 )
 
-var finishNames = [...]string{NoFinish: "none", Overcast: "overcast", Zigzagged: "zigzagged", Pinked: "pinked"}
+var finishes = name.Of[Finish]("finish", "none", "overcast", "zigzagged", "pinked")
 
-// String is the finish's name, as in overcast; none for [NoFinish].
-func (f Finish) String() string {
-	if int(f) < len(finishNames) {
-		return finishNames[f]
+// String is the finish's name, as in overcast.
+func (f Finish) String() string { return finishes.String(f) }
+
+// MarshalText is the finish's name, empty for zero.
+func (f Finish) MarshalText() ([]byte, error) { return finishes.Marshal(f) }
+
+// UnmarshalText reads a finish's name.
+func (f *Finish) UnmarshalText(text []byte) error { return finishes.Unmarshal(f, text) }
+
+// Finishes yields every finish.
+func Finishes() iter.Seq[Finish] { return finishes.All() }
+
+// raw reports whether cut edges stay as they are under a finish: pinking only slows the
+// fraying.
+func (f Finish) raw() bool { return f == 0 || f == Pinked }
+
+// end is how a drawing ends an edge so finished.
+func (f Finish) end() section.End {
+	if f.raw() {
+		return section.Raw
 	}
-	return fmt.Sprintf("Finish(%d)", uint8(f))
+	return section.Neat
 }
 
-// Valid reports whether f is one of the finishes, [NoFinish] excepted.
-func (f Finish) Valid() bool { return f != NoFinish && int(f) < len(finishNames) }
-
-// MarshalText is the finish's name, empty for [NoFinish]. A value that is no
-// finish is a fault.
-func (f Finish) MarshalText() ([]byte, error) {
-	switch {
-	case f == NoFinish:
-		return nil, nil
-	case !f.Valid():
-		return nil, unknownFinish(f.String())
+// drawn is the finish as the end of the title of a drawing.
+func (f Finish) drawn() string {
+	if f == 0 {
+		return ""
 	}
-	return []byte(finishNames[f]), nil
+	return ", edges " + f.String()
 }
 
-// UnmarshalText takes a finish's name. Empty text is [NoFinish].
-func (f *Finish) UnmarshalText(text []byte) error {
-	if len(text) == 0 {
-		*f = NoFinish
-		return nil
+// pinked is how far the row beside a pinked edge lies from it.
+func (a Allowance) pinked(trim units.Length) units.Length { return pinkedRow.of(a).Min(trim.DivInt(2)) }
+
+// needs adds the room beside a pinked edge.
+func (f Finish) needs(a Allowance, trim units.Length, needs ...need) []need {
+	if f == Pinked {
+		needs = append(needs, need{"trim", trim, "from the pinked edge to the row beside it", a.pinked(trim), 3})
 	}
-	for one := range Finishes {
-		if finishNames[one] == string(text) {
-			*f = one
-			return nil
-		}
-	}
-	return unknownFinish(fmt.Sprintf("%q", text[:min(len(text), fault.MaxName)]))
+	return needs
 }
 
-func unknownFinish(got string) *fault.Fault {
-	return &fault.Fault{Path: "finish", Got: got, Limit: finishList(), Kind: fault.Unknown}
-}
-
-func finishList() string { return "one of " + strings.Join(finishNames[Overcast:], ", ") }
-
-// Finishes yields every finish, [NoFinish] excepted.
-func Finishes(yield func(Finish) bool) {
-	for f := Overcast; f.Valid(); f++ {
-		if !yield(f) {
-			return
-		}
+// draw draws the row beside a pinked edge at x, in the ply at a height in half plies.
+func (f Finish) draw(k *sketch, trim units.Length, name string, x units.Length, height int64, ply string) {
+	if f != Pinked {
+		return
 	}
+	from := k.p.Spec.Plies().pinked(trim)
+	row := x.Sub(from)
+	if x.Sign() < 0 {
+		row = x.Add(from)
+	}
+	k.row("beside the "+name, row, height+1, height-1, ply)
+	k.mark("row to pinked "+name, section.Above, row, x, height, from)
 }
 
-// finish is the step that keeps raw edges from fraying, and the caution where
-// nothing does.
-func (p Plan) finish(sh *ticket.Sheet) {
-	s := p.Spec
-	switch s.Finish {
+// finish is the step that keeps raw edges from fraying, and the caution where nothing
+// does.
+func (p Plan) finish(sh *ticket.Sheet, f Finish, trim units.Length) {
+	s := p.Spec.Plies()
+	switch f {
 	case Overcast:
 		sh.Steps = append(sh.Steps, ticket.Step{Do: "Overcast the raw edges", Note: "before pressing open each edge by itself; both together where they lie to one side"})
 		sh.Sources = append(sh.Sources, source.Practise("edges overcast"))
@@ -89,12 +92,12 @@ func (p Plan) finish(sh *ticket.Sheet) {
 		sh.Steps = append(sh.Steps, ticket.Step{Do: "Zigzag beside the raw edges and trim to the zigzag", Note: "trim no further than the plan allows"})
 		sh.Sources = append(sh.Sources, source.Practise("edges zigzagged"))
 	case Pinked:
-		sh.Steps = append(sh.Steps, ticket.Step{Do: "Stitch beside each raw edge, then pink the edge", At: ticket.Long(s.pinked()), From: "the raw edge"})
+		sh.Steps = append(sh.Steps, ticket.Step{Do: "Stitch beside each raw edge, then pink the edge", At: ticket.Long(s.pinked(trim)), From: "the raw edge"})
 		sh.Sources = append(sh.Sources, source.Cite{For: "a row beside the pinked edge", ID: "seam-cards", Known: source.Read})
 	}
 	if s.Fraying && p.Raw {
 		name := "a plain"
-		if s.Kind != Plain {
+		if _, plain := p.Spec.Seam.(Plain); !plain {
 			name = "this"
 		}
 		sh.Cautions = append(sh.Cautions, ticket.Caution{
@@ -103,10 +106,3 @@ func (p Plan) finish(sh *ticket.Sheet) {
 		})
 	}
 }
-
-// pinked is how far the row beside a pinked edge lies from it.
-func (s Spec) pinked() units.Length { return pinkedRow().Min(s.Trim.DivInt(2)) }
-
-// rawEdges reports whether cut edges stay as they are under a finish: pinking
-// only slows the fraying.
-func (s Spec) rawEdges() bool { return s.Finish == NoFinish || s.Finish == Pinked }

@@ -12,7 +12,7 @@ type CodeRow struct {
 	Standard string       // the standard, or both where a source sets them equal
 	Code     string       // the designation, as in LSc; what the row is about where it names no seam
 	Meaning  string       // what the source says it is
-	Kind     Kind         // the kind here that it names; [NoKind] where none is meant
+	Kind     string       // the kind here that it names, as in flat-felled; empty where none is meant
 	Note     string       // where sources disagree or are unsure; empty if nothing
 	Source   string       // id, see [source.Lookup]
 	Place    string       // page or section; empty if none
@@ -38,7 +38,7 @@ func Codes(yield func(CodeRow) bool) {
 // coded cites the designations of the seam that were read in a source.
 func (p Plan) coded(sh *ticket.Sheet) {
 	for i := range codes {
-		if r := &codes[i]; r.Kind == p.Spec.Kind && r.Known == source.Read {
+		if r := &codes[i]; r.Kind == p.Spec.Kind() && r.Known == source.Read {
 			sh.Sources = append(sh.Sources, r.Cite())
 		}
 	}
@@ -61,33 +61,33 @@ var codes = [...]CodeRow{
 	{Standard: fedStd, Code: "SS", Meaning: "60 superimposed types", Source: "seams-and-stitches-part-two", Known: source.Read},
 	{Standard: fedStd, Code: "301-SSa-1", Meaning: "how a seam is specified: stitch, class and type, rows of stitching", Source: "aircrew-survival-manual", Place: "p. 246", Known: source.Read},
 
-	{Standard: fedStd, Code: "LSa", Meaning: "two plies overlap at the edges; one or two needles", Kind: LappedRaw, Source: "seam-class-lapped-page", Known: source.Read},
-	{Standard: fedStd, Code: "LSb", Meaning: "overlap with one edge folded; one or two needles", Kind: Lapped, Source: "seam-class-lapped-page", Known: source.Read},
-	{Standard: fedStd, Code: "LSc", Meaning: "flat-felled; one, two or three needles", Kind: FlatFelled, Source: "seam-class-lapped-page", Known: source.Read},
+	{Standard: fedStd, Code: "LSa", Meaning: "two plies overlap at the edges; one or two needles", Kind: "lapped-raw", Source: "seam-class-lapped-page", Known: source.Read},
+	{Standard: fedStd, Code: "LSb", Meaning: "overlap with one edge folded; one or two needles", Kind: "lapped", Source: "seam-class-lapped-page", Known: source.Read},
+	{Standard: fedStd, Code: "LSc", Meaning: "flat-felled; one, two or three needles", Kind: "flat-felled", Source: "seam-class-lapped-page", Known: source.Read},
 	{Standard: fedStd, Code: "LSd", Meaning: "a folded ply set on the middle of another, as a patch pocket", Source: "seam-class-lapped-page", Known: source.Read},
 	{Standard: fedStd, Code: "LSe", Meaning: "three plies, as a yoke", Source: "seam-class-lapped-page", Known: source.Read},
 	{Standard: fedStd, Code: "LSn", Meaning: "two plies with clean edges, folded and bound", Source: "seam-class-lapped-page", Known: source.Read},
 	{Standard: fedStd, Code: "LSq", Meaning: "two plies, two needles", Source: "seam-class-lapped-page", Known: source.Read},
 	{Standard: fedASTM, Code: "SSe", Meaning: "run together, turned and topstitched, as collars and cuffs", Source: "seam-class-slides", Known: source.Read},
 	{Standard: fedASTM, Code: "SSh", Meaning: "a seam then covered, in knits", Source: "seam-class-slides", Known: source.Read},
-	{Standard: fedASTM, Code: "SSk", Meaning: "a seam with piping", Kind: Piped, Source: "seam-class-slides", Known: source.Read},
+	{Standard: fedASTM, Code: "SSk", Meaning: "a seam with piping", Kind: "piped", Source: "seam-class-slides", Known: source.Read},
 	{Standard: fedASTM, Code: "SSn", Meaning: "a seam with folded edges, against slippage", Source: "seam-class-slides", Known: source.Read},
 	{Standard: fedASTM, Code: "SSq", Meaning: "a seam, a fold and a cord, as LSe in two steps", Source: "seam-class-slides", Known: source.Read},
-	{Standard: fedASTM, Code: "SSw", Meaning: "mock felled", Kind: MockFelled, Source: "seam-session-slides", Known: source.Read},
+	{Standard: fedASTM, Code: "SSw", Meaning: "mock felled", Kind: "mock-felled", Source: "seam-session-slides", Known: source.Read},
 
-	{Standard: astm, Code: "SSa", Meaning: "plain superimposed", Kind: Plain, Note: equals + "1.01.01", Source: "seam-drawing-bulletin", Known: source.Memory},
-	{Standard: iso, Code: "1.01.01", Meaning: "plain superimposed", Kind: Plain, Note: equals + "SSa", Source: "seam-drawing-bulletin", Known: source.Memory},
-	{Standard: astm, Code: "SSae", Meaning: "French", Kind: French, Note: "the numbers recalled beside it disagree", Source: "seam-drawing-bulletin", Known: source.Memory},
-	{Standard: iso, Code: "1.06.02 or 1.06.03", Meaning: "French", Kind: French, Note: "in dispute: do not rely on either without the standard", Source: "seam-drawing-bulletin", Known: source.Memory},
-	{Standard: astm, Code: "LSc", Meaning: "felled", Kind: FlatFelled, Note: equals + "2.04.06", Source: "seam-drawing-bulletin", Known: source.Memory},
-	{Standard: iso, Code: "2.04.06", Meaning: "felled", Kind: FlatFelled, Note: equals + "LSc", Source: "seam-drawing-bulletin", Known: source.Memory},
+	{Standard: astm, Code: "SSa", Meaning: "plain superimposed", Kind: "plain", Note: equals + "1.01.01", Source: "seam-drawing-bulletin", Known: source.Memory},
+	{Standard: iso, Code: "1.01.01", Meaning: "plain superimposed", Kind: "plain", Note: equals + "SSa", Source: "seam-drawing-bulletin", Known: source.Memory},
+	{Standard: astm, Code: "SSae", Meaning: "French", Kind: "french", Note: "the numbers recalled beside it disagree", Source: "seam-drawing-bulletin", Known: source.Memory},
+	{Standard: iso, Code: "1.06.02 or 1.06.03", Meaning: "French", Kind: "french", Note: "in dispute: do not rely on either without the standard", Source: "seam-drawing-bulletin", Known: source.Memory},
+	{Standard: astm, Code: "LSc", Meaning: "felled", Kind: "flat-felled", Note: equals + "2.04.06", Source: "seam-drawing-bulletin", Known: source.Memory},
+	{Standard: iso, Code: "2.04.06", Meaning: "felled", Kind: "flat-felled", Note: equals + "LSc", Source: "seam-drawing-bulletin", Known: source.Memory},
 	{Standard: iso, Code: "5.31.01", Meaning: "patch pocket", Note: equals + "LSd; other lists have a number of class 2", Source: "seam-drawing-bulletin", Known: source.Memory},
 	{Standard: astm, Code: "BSa", Meaning: "bound, raw edges of the binding", Note: equals + "3.01.01", Source: "seam-drawing-bulletin", Known: source.Memory},
 	{Standard: iso, Code: "3.01.01", Meaning: "bound, raw edges of the binding", Note: equals + "BSa", Source: "seam-drawing-bulletin", Known: source.Memory},
 	{Standard: astm, Code: "BSb", Meaning: "bound, one edge of the binding turned", Note: equals + "3.03.01", Source: "seam-drawing-bulletin", Known: source.Memory},
 	{Standard: iso, Code: "3.03.01", Meaning: "bound, one edge of the binding turned", Note: equals + "BSb", Source: "seam-drawing-bulletin", Known: source.Memory},
-	{Standard: astm, Code: "BSc", Meaning: "bound, both edges of the binding turned", Kind: Bound, Note: equals + "3.05.01", Source: "seam-drawing-bulletin", Known: source.Memory},
-	{Standard: iso, Code: "3.05.01", Meaning: "bound, both edges of the binding turned", Kind: Bound, Note: equals + "BSc", Source: "seam-drawing-bulletin", Known: source.Memory},
+	{Standard: astm, Code: "BSc", Meaning: "bound, both edges of the binding turned", Kind: "bound", Note: equals + "3.05.01", Source: "seam-drawing-bulletin", Known: source.Memory},
+	{Standard: iso, Code: "3.05.01", Meaning: "bound, both edges of the binding turned", Kind: "bound", Note: equals + "BSc", Source: "seam-drawing-bulletin", Known: source.Memory},
 	{Standard: astm + ", " + iso, Code: "EFa, 6.02.01", Meaning: "hem turned once", Source: "seam-drawing-bulletin", Known: source.Memory},
 	{Standard: astm + ", " + iso, Code: "EFb, 6.03.01", Meaning: "hem turned twice", Source: "seam-drawing-bulletin", Known: source.Memory},
 	{Standard: astm + ", " + iso, Code: "EFd, 6.01.01", Meaning: "serged edge", Source: "seam-drawing-bulletin", Known: source.Memory},

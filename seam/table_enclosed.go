@@ -68,20 +68,6 @@ func printedFell(first units.Length) EnclosedRow {
 	return EnclosedRow{}
 }
 
-// usualFirst, usualSecond and usualBinding are the defaults where no printed set
-// fits: the passes of the first row of Enclosed that comes to 5/8 in, and the
-// first row of a bound seam.
-func usualFirst() units.Length   { return inch(3, 8) }
-func usualSecond() units.Length  { return inch(1, 4) }
-func usualBinding() units.Length { return inch(1, 4) }
-
-// usualTurned, usualWeltTrim, usualWelt and usualCord are the defaults of the kinds
-// so named: a row of Enclosed each, the welt row half way along the range printed.
-func usualTurned() units.Length   { return inch(1, 4) }
-func usualWeltTrim() units.Length { return inch(1, 4) }
-func usualWelt() units.Length     { return inch(3, 8) }
-func usualCord() units.Length     { return inch(1, 4) }
-
 func fiveEighths() units.Length { return inch(5, 8) }
 
 // enclosed is the table: 82 rows, inches and metric each as printed.

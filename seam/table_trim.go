@@ -5,47 +5,6 @@ import (
 	"example.com/clothyard/units/source"
 )
 
-// usualTrim is what is left of an allowance that another pass will shut in.
-func usualTrim() units.Length { return inch(1, 8) }
-
-// usualGrade is the widest layer of a graded seam: the first row of Trims that
-// grades.
-func usualGrade() units.Length { return inch(1, 4) }
-
-// edgeStitch is the widest row that is still an edge-stitch, a row of Trims.
-func edgeStitch() units.Length { return inch(1, 8) }
-
-// pinkedRow is how far from a pinked edge the row beside it lies, a row of
-// Enclosed.
-func pinkedRow() units.Length { return inch(1, 4) }
-
-// leastTrim is the narrowest edge that should be left: common practice.
-func leastTrim(fraying bool) units.Length {
-	if fraying {
-		return inch(1, 8)
-	}
-	return inch(1, 16)
-}
-
-// leastAccepted is the narrowest trim that is not refused: the metric measure
-// printed beside the inch one, which is the lesser.
-func leastAccepted(fraying bool) units.Length {
-	if fraying {
-		return mm(3)
-	}
-	return units.Millimetre.Frac(3, 2)
-}
-
-// clearance is how much narrower than the pass that shuts it in an edge should
-// be: common practice.
-func clearance() units.Length { return inch(1, 16) }
-
-// narrowest is a second pass of a French seam that is already too narrow.
-func narrowest() units.Length { return inch(1, 8) }
-
-// snip is how deep a notch is snipped: common practice.
-func snip() units.Length { return inch(1, 4) }
-
 // A TrimRow is one printed width of trimming, grading, clipping or of a row of
 // stitching beside a seam. Where the source prints a range, Width is the least
 // and Most the greatest.

@@ -19,36 +19,9 @@ func round(t units.Length, n int64) units.Near { return units.Pi().Of(t.MulInt(n
 // standsOut is how far its outer face lies beyond where the half round begins.
 func standsOut(t units.Length, n int64) units.Length { return t.MulInt(n + 2).DivInt(2) }
 
-// turns sets what the folds take that lie between the raw edge and the seam.
-func (p *Plan) turns() {
-	t := p.Spec.Thickness
-	if t.IsZero() {
-		return
-	}
-	switch p.Spec.Kind {
-	case French:
-		// The first pass lies where the half round begins, and is measured flat.
-		p.Turn = round(t, 0).Plus(standsOut(t, 0).Neg())
-		p.TurnUnder = p.Turn
-	case UntrimmedFell:
-		// The under ply goes round the upper raw edge, which reaches into the fold no
-		// further than where the half round begins.
-		p.Turn = units.Exactly(standsOut(t, 1).Neg())
-		p.TurnUnder = round(t, 1).Plus(standsOut(t, 1).Neg())
-	case Lapped:
-		// Both what is turned in and the lap are measured from the fold.
-		p.Turn = round(t, 0).Plus(standsOut(t, 0).MulInt(-2))
-	case LappedTurned:
-		p.Turn = round(t, 0).Plus(standsOut(t, 0).MulInt(-2))
-		p.TurnUnder = p.Turn
-	case Piped:
-		p.Turn = units.Pi().Of(t)
-	}
-}
-
 // turnLines are the lines of what the folds take.
 func (p Plan) turnLines(sh *ticket.Sheet) {
-	if p.Spec.Thickness.IsZero() {
+	if p.Spec.Plies().Thickness.IsZero() {
 		return
 	}
 	say := func(label string, n units.Near) {
@@ -62,9 +35,6 @@ func (p Plan) turnLines(sh *ticket.Sheet) {
 		if !p.TurnUnder.IsZero() {
 			say("turn of cloth, under ply, not counted above", p.TurnUnder)
 		}
-	}
-	if p.Spec.Kind == French {
-		return // which cites it with its clearance
 	}
 	sh.Sources = append(sh.Sources, source.Practise("the turn of cloth, a guide from a fold being laid to its outer face"))
 }

@@ -3,124 +3,108 @@ package seam
 import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
-// inside is the usual width of a trimmed edge, or half of what lies over it where
-// that would not hide it.
-func inside(usual, over units.Length) units.Length {
-	if over.Sign() > 0 && !usual.Less(over) {
-		return over.DivInt(2)
-	}
-	return usual
+// A Welt seam is a plain seam pressed to one side, one allowance trimmed, the other
+// caught by a row from outside.
+type Welt struct {
+	Allowance
+	// First is the row that makes the seam, from the raw edges as cut. May be omitted;
+	// the default is cut.
+	First units.Length `json:"first,omitzero"`
+	// Row is the row from outside, from the seam, which misses the trimmed edge and
+	// catches the wide one. May be omitted; the default is 3/8 in (1 cm) where that lies
+	// between the two, else half way between them.
+	Row units.Length `json:"row,omitzero"`
+	// Trim is what is left of the under allowance. May be omitted; the default is 1/4 in
+	// (6 mm), but no more than half of first, and where row is given within it, half of
+	// row.
+	Trim units.Length `json:"trim,omitzero"`
+	// Finish keeps the raw edges from fraying. May be omitted; the edges then stay as
+	// cut.
+	Finish Finish `json:"finish,omitzero"`
 }
 
-// welt solves Trim < Second < First: the row misses the trimmed edge and catches
-// the wide one.
-func (v *solver) welt() {
-	if !v.single() {
+// Plan works the seam out.
+func (s Welt) Plan() (Plan, error) { return plan(s) }
+
+// With is the same seam on plies of another allowance.
+func (s Welt) With(a Allowance) Seam { s.Allowance = a; return s }
+
+// Taking moves the row that makes the seam, and keeps the other where it can.
+func (s Welt) Taking(each units.Length) (Seam, bool) {
+	s.First = each
+	whole := s
+	whole.Trim = units.Length{}
+	row := s
+	row.Row = units.Length{}
+	usual := whole
+	usual.Row = units.Length{}
+	return taking(each, s, whole, row, usual)
+}
+
+func (s Welt) taken() (upper, under units.Length) { return s.First, s.First }
+
+func (s *Welt) solve(v *solver) {
+	if !v.row(&s.First) {
 		return
 	}
-	v.trimmed(inside(usualWeltTrim().Min(v.First.DivInt(2)), v.Second))
-	usual := usualWelt()
-	if !v.Trim.Less(usual) || !usual.Less(v.First) {
-		usual = v.Trim.Add(v.First).DivInt(2)
+	v.trimmed(&s.Trim, s.First, inside(weltTrim.of(s.Allowance).Min(s.First.DivInt(2)), s.Row))
+	usual := usualWelt.of(s.Allowance)
+	if !s.Trim.Less(usual) || !usual.Less(s.First) {
+		usual = s.Trim.Add(s.First).DivInt(2)
 	}
-	v.fill(&v.Second, fieldSecond, usual)
-	if !v.Second.Less(v.First) {
-		v.audit.Fault("second", v.Second.String(), "less than "+v.First.String()+" (first), to catch the wide allowance", fault.Range)
+	fill(&s.Row, usual)
+	if !s.Row.Less(s.First) {
+		v.audit.Fault("row", s.Row.String(), "less than {0} (first), to catch the wide allowance", fault.Range, s.First)
 	}
-	v.hides(v.Second, "second")
+	v.hides(s.Trim, s.Row, "row")
 }
 
-func (p *Plan) welt() {
-	s := p.Spec
-	p.Finished = s.Second
-	p.Plies = 3
-	p.Rows = 1
-	p.Raw = s.rawEdges()
-	p.Upper.bounds(s.Second.Add(leastTrim(s.Fraying)).Min(s.First), s.First)
-	p.Under.bounds(p.least(), s.Second.Sub(clearance()))
+func (s Welt) answer(p *Plan) {
+	p.Finished, p.Plies, p.Rows, p.Raw = s.Row, 3, 1, s.Finish.raw()
+	p.Upper.trim(s.First, s.Row.Add(s.leastTrim()).Min(s.First), s.First)
+	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.Row.Sub(clearance.of(s.Allowance)))
 }
 
-func (p Plan) weltSheet(sh *ticket.Sheet) {
-	s := p.Spec
+func (s Welt) sheet(p Plan, sh *ticket.Sheet) {
+	p.begin(sh, rowTakes(s.First))
 	sh.Lines = append(sh.Lines,
-		line("clear between the trimmed edge and the row", s.Second.Sub(s.Trim), plus(s.Second, "row"), minus(s.Trim, "left of the under ply")),
-		line("caught beyond the row", s.First.Sub(s.Second), plus(s.First, "allowance"), minus(s.Second, "row")))
+		line("clear between the trimmed edge and the row", s.Row.Sub(s.Trim), plus(s.Row, "row"), minus(s.Trim, "left of the under ply")),
+		line("caught beyond the row", s.First.Sub(s.Row), plus(s.First, "allowance"), minus(s.Row, "row")))
 	sh.Steps = append(sh.Steps,
-		p.first("Stitch the seam", ticket.RightTogether),
+		p.first("Stitch the seam", ticket.RightTogether, s.First),
 		ticket.Step{Do: "Press the seam", Press: "flat as sewn, then both allowances towards the under ply"},
-		p.trimStep("Trim the under allowance only"))
-	p.finish(sh)
+		trimStep("Trim the under allowance only", s.Trim, s.First))
+	p.finish(sh, s.Finish, s.Trim)
 	sh.Steps = append(sh.Steps, ticket.Step{
-		Do: "Stitch from the right side through the wide allowance", At: ticket.Long(s.Second), From: "the seam",
-		Note: "the row must miss the trimmed edge and catch the wide one",
-		Check: ticket.Check{
-			What: "from the seam to the row", Want: ticket.Long(s.Second), Give: ticket.Long(straightness()),
-			Mend: "unpick the row and stitch it again from the seam as the guide",
-		},
+		Do: "Stitch from the right side through the wide allowance", At: ticket.Long(s.Row), From: "the seam",
+		Note:  "the row must miss the trimmed edge and catch the wide one",
+		Check: p.check("from the seam to the row", s.Row, "unpick the row and stitch it again from the seam as the guide"),
 	}, ticket.Step{Do: "Press the welt", Press: "flat from the wrong side"})
-	p.tight(sh, "welt")
+	p.tight(sh, "welt", s.Row.Sub(s.Trim), s.First)
 	sh.Sources = append(sh.Sources, source.Practise("the row between the trimmed edge and the wide one"))
-	p.printed(sh)
+	p.printed(sh, EnclosedRow{First: s.First, Second: s.Row, Trim: s.Trim})
 }
 
-// slot solves the seam of two folds over an underlay.
-func (v *solver) slot() {
-	if !v.single() {
-		return
-	}
-	v.trimmed(v.First)
-	v.fill(&v.Second, fieldSecond, usualSecond().Min(v.Trim.DivInt(2)))
-	if !v.Second.Less(v.Trim) {
-		v.audit.Fault("second", v.Second.String(), "less than "+v.Trim.String()+" (trim), to catch the allowance", fault.Range)
-		return
-	}
-	v.fill(&v.Strip, fieldStrip, v.First.MulInt(2))
-	if low := slotLeast(v.Spec); v.Strip.Less(low) {
-		v.audit.Fault("strip", v.Strip.String(), "at least "+low.String()+" (to be caught by both rows)", fault.Range)
-	}
+func (s Welt) size(Plan) size {
+	return size{ply: s.First, wide: s.First, needs: s.Finish.needs(s.Allowance, s.Trim,
+		fromRaw("first", s.First), trimNeed(s.Trim, 3),
+		need{"row", s.Row, "between the trimmed edge and the row", s.Row.Sub(s.Trim), 2},
+		need{"row", s.Row, "between the row and the wide edge", s.First.Sub(s.Row), 2})}
 }
 
-// slotLeast is the narrowest underlay: as far as each row and a margin beyond it.
-func slotLeast(s Spec) units.Length {
-	return s.Second.Add(leastTrim(s.Fraying).Min(s.First.Sub(s.Second))).MulInt(2)
-}
-
-func (p *Plan) slot() {
-	s := p.Spec
-	p.Finished = s.Second.MulInt(2)
-	p.Plies = 3
-	p.Rows = 2
-	p.Raw = s.rawEdges()
-	p.StripLeast = slotLeast(s)
-	low := p.StripLeast.DivInt(2).Min(s.Trim)
-	p.Upper.bounds(low, s.First)
-	p.Under.bounds(low, s.First)
-}
-
-func (p Plan) slotSheet(sh *ticket.Sheet) {
-	s := p.Spec
-	sh.Lines = append(sh.Lines,
-		line("from row to row", p.Finished, plus(s.Second, "row from its fold"), times(2)),
-		line("least underlay", p.StripLeast, plus(p.StripLeast.DivInt(2), "row and margin"), times(2)))
-	sh.Steps = append(sh.Steps, p.first("Baste the seam", ticket.RightTogether))
-	if s.Trim != s.First {
-		sh.Steps = append(sh.Steps, p.trimStep("Trim both allowances"))
-	}
-	sh.Steps = append(sh.Steps, ticket.Step{Do: "Press the basted seam", Press: "open"})
-	p.finish(sh)
-	sh.Steps = append(sh.Steps,
-		ticket.Step{Do: "Cut the underlay, and lay it under the seam, its middle on the basting", Together: ticket.WrongOnRight, At: ticket.Long(s.Strip), From: "edge to edge"},
-		ticket.Step{
-			Do: "Stitch from the right side on each side of the seam", At: ticket.Long(s.Second), From: "each fold",
-			Check: ticket.Check{
-				What: "from row to row", Want: ticket.Long(p.Finished), Give: ticket.Long(straightness()),
-				Mend: "unpick the row that wanders and stitch it again from the fold",
-			},
-		},
-		ticket.Step{Do: "Take out the basting and press the slot", Press: "from the wrong side"})
-	p.printed(sh)
+func (s Welt) draw(k *sketch) {
+	k.sewn("sewn", s.First, false)
+	k.stage("pressed and stitched"+s.Finish.drawn(), lies+"Both allowances are pressed to the right; the row from the right side misses the trimmed edge and catches the wide one.")
+	k.aside(s.First, s.Trim, s.Finish.end(), section.Hidden)
+	k.row("from the right side", s.Row, 6, -3, upperPly, underPly)
+	k.mark("trimmed to", section.Below, k.half(0), s.Trim, 2, s.Trim)
+	k.mark("welt", section.Below, k.half(0), s.Row, -3, s.Row)
+	k.mark("wide allowance", section.Above, k.half(0), s.First, 4, s.First)
+	s.Finish.draw(k, s.Trim, "wide edge", s.First, 4, upperPly)
+	s.Finish.draw(k, s.Trim, "trimmed edge", s.Trim, 2, underPly)
 }

@@ -24,9 +24,9 @@ func lineOf(t *testing.T, sh ticket.Sheet, label string) ticket.Line {
 
 // What is less than nothing longer is shorter.
 func TestShorterIsSaid(t *testing.T) {
-	for _, s := range []seam.Spec{
-		{Kind: seam.Plain, First: in(13, 16)},
-		{Kind: seam.Plain, Drafted: in(1, 1), DraftedUnder: in(1, 2), Cut: in(1, 1), CutUnder: in(1, 2), First: in(15, 16)},
+	for _, s := range []seam.Seam{
+		seam.Plain{First: in(13, 16)},
+		seam.Plain{Allowance: seam.Allowance{Drafted: in(1, 1), DraftedUnder: in(1, 2), Cut: in(1, 1), CutUnder: in(1, 2)}, First: in(15, 16)},
 	} {
 		want := in(3, 8)
 		p := planned(t, s)

@@ -9,7 +9,6 @@ import (
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/noun/nountest"
 	"example.com/clothyard/units/strip"
 )
@@ -170,14 +169,4 @@ func TestBindingFollowsTheCurve(t *testing.T) {
 			}
 		}
 	}
-}
-
-func TestWorkHandbook(t *testing.T) {
-	var nouns []noun.Entry
-	for _, e := range seam.Nouns() {
-		if e.Name() != "seam.seam" {
-			nouns = append(nouns, e)
-		}
-	}
-	nountest.Handbook(t, "testdata/handbook_work.csv", nouns, nil)
 }

@@ -62,11 +62,11 @@ type Cloth struct {
 
 // A Seam is a seam of the garment: how it is drafted and sewn.
 type Seam struct {
-	Name  string    `json:"name,omitzero"`
-	Times int       `json:"times,omitzero"` // how many there are, as 2 for left and right; default 1
-	Where string    `json:"where,omitzero"` // the pieces that have it
-	Press string    `json:"press,omitzero"` // which way
-	Spec  seam.Spec `json:"spec,omitzero"`
+	Name  string   `json:"name,omitzero"`
+	Times int      `json:"times,omitzero"` // how many there are, as 2 for left and right; default 1
+	Where string   `json:"where,omitzero"` // the pieces that have it
+	Press string   `json:"press,omitzero"` // which way
+	Spec  seam.Any `json:"spec,omitzero"`
 }
 
 // An Edge is a stitching line that seams cross, measured between the drafted

@@ -41,7 +41,7 @@ func TestOneSeamChanged(t *testing.T) {
 	before := plan(t, g)
 	for i, s := range g.Seams {
 		h := shirt(t)
-		h.Seams[i].Spec = seam.Spec{Kind: seam.Plain, Drafted: units.Inch.Frac(5, 8), First: units.Inch.Frac(1, 2)}
+		h.Seams[i].Spec = seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: units.Inch.Frac(5, 8)}, First: units.Inch.Frac(1, 2)}}
 		after := plan(t, h)
 		for k, e := range g.Edges {
 			crossed := false
@@ -88,7 +88,7 @@ func TestSpread(t *testing.T) {
 	// Passes that leave nothing to trim off: the shoulder is felled narrower than drafted.
 	for i, s := range g.Seams {
 		if s.Name == "shoulder" {
-			g.Seams[i].Spec = seam.Spec{Kind: seam.Plain, Drafted: units.Inch.Frac(5, 8), First: quarter}
+			g.Seams[i].Spec = seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: units.Inch.Frac(5, 8)}, First: quarter}}
 		}
 	}
 	p := plan(t, g)
@@ -115,7 +115,7 @@ func TestSpread(t *testing.T) {
 func TestNothingSubstituted(t *testing.T) {
 	g := shirt(t)
 	for i := range g.Seams {
-		g.Seams[i].Spec = seam.Spec{Kind: seam.French, Drafted: units.Inch.Frac(5, 8), First: units.Inch.Frac(3, 8), Second: units.Inch.Frac(1, 4)}
+		g.Seams[i].Spec = seam.Any{Seam: seam.French{Allowance: seam.Allowance{Drafted: units.Inch.Frac(5, 8)}, First: units.Inch.Frac(3, 8), Second: units.Inch.Frac(1, 4)}}
 	}
 	g.Hems[0].Spec.First = units.Inch.Frac(1, 4)
 	g.Hems[0].Spec.Depth = units.Inch.Of(1)
@@ -204,7 +204,7 @@ func TestFaults(t *testing.T) {
 		{func(g *garment.Garment) { g.Cloth.ShrinkLong = units.RatioOf(1, 1) }, []string{"cloth.", "less than 1"}},
 		{func(g *garment.Garment) { g.Cloth.Work = 1 << 30 }, []string{"cloth.work"}},
 		{func(g *garment.Garment) { g.Seams[0].Times = 1000 }, []string{"seams[0].times 1000"}},
-		{func(g *garment.Garment) { g.Seams[0].Spec.Kind = 0; g.Seams[1].Name = "" }, []string{"seams[0].spec.kind", "seams[1].name"}},
+		{func(g *garment.Garment) { g.Seams[0].Spec = seam.Any{}; g.Seams[1].Name = "" }, []string{"seams[0].spec.kind", "seams[1].name"}},
 		{func(g *garment.Garment) { g.Work[0].Title = "" }, []string{"work[0].title"}},
 		{func(g *garment.Garment) { g.Work[3].Before[0].Do = "" }, []string{"work[3].before[0].do"}},
 		{func(g *garment.Garment) { g.Work[3].Before[0].Note = "{5/8 in" }, []string{"work[3].before[0].note"}},

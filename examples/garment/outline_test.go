@@ -10,7 +10,6 @@ import (
 	"testing"
 
 	"example.com/clothyard/examples/garment"
-	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/yardage/layout"
@@ -236,10 +235,7 @@ func TestOutlineFaults(t *testing.T) {
 	}
 	for i, s := range g.Seams {
 		if s.Name == "armhole" {
-			g.Seams[i].Spec.Cut = units.Inch.Frac(7, 8)
-			if _, err := g.Seams[i].Spec.Plan(); err != nil {
-				g.Seams[i].Spec = seam.Spec{Kind: s.Spec.Kind, Drafted: units.Inch.Frac(7, 8), First: units.Inch.Frac(5, 8)}
-			}
+			g.Seams[i].Spec = s.Spec.Cutting(units.Inch.Frac(7, 8), units.Length{})
 		}
 	}
 	after, err := g.Plan(context.Background())

@@ -96,9 +96,9 @@ func TestNothingHostileIsWritten(t *testing.T) {
 	}
 	for _, bad := range hostile {
 		for _, args := range [][]string{
-			{"seam.seam" + bad}, {"seam.seam", "kind" + bad + "=french"}, {"seam.seam", "kind=french" + bad}, {"seam.seam", "kind" + bad},
-			{"seam.seam", "takes=[" + bad}, {"seam.seam", "a." + bad + ".b=[{\"" + bad + "\":1}]"}, {"seam.seam", "kind=plain", "kind=" + bad},
-			{"-units", bad}, {"-bare", bad}, {"-fields", bad}, {"-" + bad}, {"-draw", "/dev/null/" + bad, "seam.seam", "kind=plain", "drafted=5/8 in"},
+			{"seam.plain" + bad}, {"seam.plain", "finish" + bad + "=pinked"}, {"seam.plain", "finish=pinked" + bad}, {"seam.plain", "finish" + bad},
+			{"seam.plain", "takes=[" + bad}, {"seam.plain", "a." + bad + ".b=[{\"" + bad + "\":1}]"}, {"seam.plain", "finish=pinked", "finish=" + bad},
+			{"-units", bad}, {"-bare", bad}, {"-fields", bad}, {"-" + bad}, {"-draw", "/dev/null/" + bad, "seam.plain", "drafted=5/8 in"},
 		} {
 			for _, form := range [][]string{nil, {"-json"}} {
 				out, errs, code := quick(append(form, args...), "")

@@ -42,11 +42,11 @@ func get(t *testing.T, v any, path string) any {
 // handbook test of its package has too.
 func TestOneSum(t *testing.T) {
 	for _, c := range []struct{ args, path, want string }{
-		{"seam.seam kind=french drafted=5/8_in first=3/16_in second=1/4_in", "upper.drift", "3/16 in"},
-		{"seam.seam kind=french drafted=5/8_in first=3/16_in second=1/4_in", "gain", "3/8 in"},
-		{"seam.seam kind=french drafted=5/8_in first=3/16_in second=5/16_in", "gain", "1/4 in"},
-		{"seam.seam kind=french drafted=5/8_in first=3/8_in second=3/8_in", "upper.drift", "-1/8 in"},
-		{"seam.seam kind=french drafted=1.5_cm first=9_mm second=6_mm", "gain", ""},
+		{"seam.french drafted=5/8_in first=3/16_in second=1/4_in", "upper.drift", "3/16 in"},
+		{"seam.french drafted=5/8_in first=3/16_in second=1/4_in", "gain", "3/8 in"},
+		{"seam.french drafted=5/8_in first=3/16_in second=5/16_in", "gain", "1/4 in"},
+		{"seam.french drafted=5/8_in first=3/8_in second=3/8_in", "upper.drift", "-1/8 in"},
+		{"seam.french drafted=1.5_cm first=9_mm second=6_mm", "gain", ""},
 		{"seam.dart length=6_in width=1_in allowance=5/8_in", "atSeam", "43/48 in"},
 		{"seam.edge net=16_1/2_in takes=[{\"drafted\":\"5/8_in\",\"taken\":\"7/16_in\",\"plies\":4}]", "sewn", "17 1/4 in"},
 		{"seam.pair long.net=19_3/8_in short.net=19_1/2_in", "fit", "mismatch"},
@@ -163,8 +163,8 @@ func TestEveryNounIsBound(t *testing.T) {
 			text, err := os.ReadFile(path)
 			for _, m := range noun.FindAllStringSubmatch(string(text), -1) {
 				name := filepath.Base(filepath.Dir(path)) + "." + m[1]
-				if name == "garment.Garment" {
-					continue // it is read over a starter, by worksheet
+				if name == "garment.Garment" || name == "seam.Any" {
+					continue // it is read over a starter, by worksheet; it is one of the seams
 				}
 				if found++; !bound[name] {
 					t.Errorf("%s has a Plan and no sum", name)
@@ -183,35 +183,36 @@ func TestEveryNounIsBound(t *testing.T) {
 
 // A bad line is answered by its faults, with its number; the rest go on.
 func TestBadLines(t *testing.T) {
-	good := `{"sum":"seam.seam","kind":"french","first":"3/16 in","second":"1/4 in"}`
+	good := `{"sum":"seam.french","first":"3/16 in","second":"1/4 in"}`
 	for _, c := range []struct {
 		line  string
 		wants []string
 	}{
-		{`{"sum":"seam.seam","kind":"french","first":"3/16 in","second":"1/4 in","trim":"1/4 in"}`, []string{`"path":"trim"`, `"got":"1/4 in"`, `"limit":"less than `, `raw edge would show`}},
-		{`{"sum":"seam.seam","kind":"frensh"}`, []string{`"path":"kind"`, `frensh`}},
-		{`{"sum":"seam.seam","Kind":"french"}`, []string{`"path":"Kind"`, `not known`}},
-		{`{"sum":"seam.seam","kind":"plain","kind":"french"}`, []string{`"path":"kind"`, `given twice`}},
-		{`{"sum":"seam.seam","kind":"plain","take":"0 in"}`, []string{`"path":"take"`, `zero means not given`}},
-		{`{"sum":"seam.seam","kind":"plain","first":"5/8"}`, []string{`"path":"first"`, `a unit`}},
-		{`{"sum":"seam.seam","kind":"plain","first":null}`, []string{`"path":"first"`, `null`}},
-		{`{"sum":"seam.seam","kind":"plain","first":["1 in"]}`, []string{`"path":"first"`, `a list`}},
-		{`{"sum":"seam.seam","kind":"plain","fraying":"yes"}`, []string{`"path":"fraying"`, `true or false`}},
+		{`{"sum":"seam.french","first":"3/16 in","second":"1/4 in","trim":"1/4 in"}`, []string{`"path":"trim"`, `"got":"1/4 in"`, `"limit":"less than `, `raw edge would show`}},
+		{`{"sum":"seam.frensh"}`, []string{`"path":"sum"`, `frensh`}},
+		{`{"sum":"seam.plain","finish":"pinkd"}`, []string{`"path":"finish"`, `pinkd`}},
+		{`{"sum":"seam.french","Drafted":"1 in"}`, []string{`"path":"Drafted"`, `not known`}},
+		{`{"sum":"seam.plain","first":"1 in","first":"2 in"}`, []string{`"path":"first"`, `given twice`}},
+		{`{"sum":"seam.plain","trim":"0 in"}`, []string{`"path":"trim"`, `zero means not given`}},
+		{`{"sum":"seam.plain","first":"5/8"}`, []string{`"path":"first"`, `a unit`}},
+		{`{"sum":"seam.plain","first":null}`, []string{`"path":"first"`, `null`}},
+		{`{"sum":"seam.plain","first":["1 in"]}`, []string{`"path":"first"`, `a list`}},
+		{`{"sum":"seam.plain","fraying":"yes"}`, []string{`"path":"fraying"`, `true or false`}},
 		{`{"sum":"seam.edge","net":"10 in","takes":[{"drafted":"5/8 in"},{"drafted":"5/8 in","taken":"-3/8 in"}]}`, []string{`"path":"takes[1].taken"`, `-3/8 in`}},
 		{`{"sum":"buttons.row","first":"1 in","last":"9 in","count":2.5}`, []string{`"path":"count"`, `2.5`}},
 		{`{"sum":"buttons.row","first":"1 in","last":"9 in","count":99999999999999999999}`, []string{`"path":"count"`}},
 		{`{"sum":"buttons.row","first":"1 in","last":"9 in","count":1000000000}`, []string{`"path":"count"`, `10000`}},
 		{`{"sum":"hem.brim"}`, []string{`"path":"sum"`, `hem.brim`}},
 		{`{"kind":"french"}`, []string{`"path":"sum"`, `not given`}},
-		{`{"sum":"seam.seam"`, []string{`ends too early`}},
+		{`{"sum":"seam.plain"`, []string{`ends too early`}},
 		{`[1,2]`, []string{`"path":"sum"`}},
 		{`null`, []string{`"path":"sum"`}},
-		{`{"sum":"seam.seam"} {}`, []string{`nothing after the end`}},
+		{`{"sum":"seam.plain"} {}`, []string{`nothing after the end`}},
 		{strings.Repeat("[", 100), []string{`nesting`}},
 		{`{"sum":"seam.edge","takes":[` + strings.Repeat(`{},`, 60_000) + `{}]}`, []string{`takes`}},
 		{`{"sum":"seam.edge","takes":[` + strings.Repeat(`1,`, 200_000) + `1]}`, []string{`at most 100000 values`}},
 		{`{"sum":"` + strings.Repeat("a", 2<<20) + `"}`, []string{`a longer line`}},
-		{`{"sum":"seam.seam","kind":"plain","first":"1` + strings.Repeat("0", 200) + ` in"}`, []string{`"path":"first"`, `at most 100 bytes`}},
+		{`{"sum":"seam.plain","first":"1` + strings.Repeat("0", 200) + ` in"}`, []string{`"path":"first"`, `at most 100 bytes`}},
 		{"\xff\xfe", []string{`"got":"JSON"`}},
 	} {
 		out, errs, code := quick([]string{"-json"}, good+"\n"+c.line+"\n\n"+good+"\n")
@@ -243,7 +244,7 @@ func TestBadLines(t *testing.T) {
 
 // All faults at once, in the order of the fields.
 func TestAllFaults(t *testing.T) {
-	out, errs, code := quick([]string{"seam.seam", "kind=french", "drafted=-1 in", "first=-1/4 in", "second=x", "colour=red", "first=1 in"}, "")
+	out, errs, code := quick([]string{"seam.french", "drafted=-1 in", "first=-1/4 in", "second=x", "colour=red", "first=1 in"}, "")
 	if code != 1 || out != "" {
 		t.Errorf("code %d, out %q", code, out)
 	}
@@ -252,14 +253,14 @@ func TestAllFaults(t *testing.T) {
 			t.Errorf("no %q in\n%s", w, errs)
 		}
 	}
-	_, errs, _ = quick([]string{"seam.seam", "kind=french", "drafted=-1 in", "first=-1/4 in"}, "")
+	_, errs, _ = quick([]string{"seam.french", "drafted=-1 in", "first=-1/4 in"}, "")
 	if i, k := strings.Index(errs, "drafted -1 in"), strings.Index(errs, "first -1/4 in"); i < 0 || k < i {
 		t.Errorf("the faults are\n%s", errs)
 	}
 }
 
 func TestUsage(t *testing.T) {
-	for _, args := range [][]string{{"seam.brim"}, {"seam.seam", "french"}, {"-units", "cubits"}, {"-bare", "ell"}, {"-no"}, {"-fields", "seam.brim"}} {
+	for _, args := range [][]string{{"seam.brim"}, {"seam.french", "french"}, {"-units", "cubits"}, {"-bare", "ell"}, {"-no"}, {"-fields", "seam.brim"}} {
 		if out, errs, code := quick(args, ""); code != 2 || out != "" || errs == "" {
 			t.Errorf("%v: code %d, out %q, errors %q", args, code, out, errs)
 		}
@@ -270,11 +271,11 @@ func TestUsage(t *testing.T) {
 }
 
 func TestFlags(t *testing.T) {
-	out, errs, code := quick([]string{"-all", "-bare", "in", "seam.seam", "kind=french", "first=3/16", "second=1/4"}, "")
+	out, errs, code := quick([]string{"-all", "-bare", "in", "seam.french", "first=3/16", "second=1/4"}, "")
 	if code != 0 || !strings.Contains(out, "gain = 3/8 in") {
 		t.Errorf("-bare: code %d, %s%s", code, out, errs)
 	}
-	out, errs, code = quick([]string{"-all", "-comma", "seam.seam", "kind=plain", "drafted=1,5 cm"}, "")
+	out, errs, code = quick([]string{"-all", "-comma", "seam.plain", "drafted=1,5 cm"}, "")
 	if code != 0 || !strings.Contains(out, "upper.taken = 15 mm") {
 		t.Errorf("-comma: code %d, %s%s", code, out, errs)
 	}
@@ -366,7 +367,7 @@ func TestFailedWrite(t *testing.T) {
 			t.Errorf("%s: %d lines were read", line, asked)
 		}
 	}
-	for _, args := range [][]string{{"-sums"}, {"-fields", "seam.seam"}, {"buttons.row", "first=1 in", "last=3 in", "count=3"}} {
+	for _, args := range [][]string{{"-sums"}, {"-fields", "seam.french"}, {"buttons.row", "first=1 in", "last=3 in", "count=3"}} {
 		var errs bytes.Buffer
 		full := writeFunc(func([]byte) (int, error) { return 0, errors.New("the disk is full") })
 		if code := run(args, strings.NewReader(""), full, &errs); code != 1 || strings.Count(errs.String(), "the disk is full") != 1 {

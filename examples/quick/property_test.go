@@ -10,6 +10,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/noun"
 )
@@ -165,6 +166,10 @@ func given(t *testing.T, name string, spec reflect.Value, u units.Unit) string {
 }
 
 func appendGiven(t *testing.T, b []byte, v reflect.Value, u units.Unit) []byte {
+	if c, ok := v.Interface().(seam.Any); ok {
+		kind, value := c.Chosen()
+		return append(fmt.Appendf(b, `{"kind":%q,`, kind), appendGiven(t, nil, reflect.ValueOf(value), u)[1:]...)
+	}
 	if l, ok := v.Interface().(units.Length); ok {
 		return fmt.Appendf(b, "%q", l.In(u).String()+" "+u.String())
 	}
@@ -190,6 +195,11 @@ func appendGiven(t *testing.T, b []byte, v reflect.Value, u units.Unit) []byte {
 				b = append(b, ',')
 			}
 			first = false
+			if v.Kind() == reflect.Struct && v.Type().Field(i).Anonymous {
+				flat := appendGiven(t, nil, item, u)
+				b = append(b, flat[1:len(flat)-1]...)
+				continue
+			}
 			b = appendGiven(t, append(b, key...), item, u)
 		}
 		return append(b, ends[1])
@@ -256,7 +266,7 @@ func TestSpecsReadBack(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		again = append(again, fmt.Sprintf(`{"sum":%q,%s`, all[i].sum.Name(), strings.TrimPrefix(string(spec), "{")))
+		again = append(again, fmt.Sprintf(`{"sum":%q,"spec":%s}`, all[i].sum.Name(), spec))
 	}
 	for i, got := range answers(t, again) {
 		if d := difference("", assumingNothing(want[i]), assumingNothing(got)); d != "" {
@@ -333,7 +343,11 @@ var unscaled = map[string]string{
 func TestPlansScale(t *testing.T) {
 	good, bad := map[string]int{}, map[string]int{}
 	for _, one := range trials(t, 30) {
-		spec := copied(reflect.ValueOf(one.plan).FieldByName("Spec"))
+		spec := reflect.ValueOf(one.plan).FieldByName("Spec")
+		if s, ok := spec.Interface().(seam.Any); ok {
+			spec = reflect.ValueOf(s.Seam)
+		}
+		spec = copied(spec)
 		fill(spec)
 		p, err := planned(one.sum, spec)
 		if err != nil || assumes(reflect.ValueOf(p)) {
@@ -376,16 +390,23 @@ var densities = map[string]bool{"PerInch": true, "PerCentimetre": true}
 
 // Fields that do not grow with the lengths, with the reason.
 var fixed = map[string]string{
-	"TrimMin":         "a sixteenth of an inch holds, in a seam of whatever width",
-	"TrimMax":         "a sixteenth of an inch hides, in a seam of whatever width",
-	"StripLeast":      "it is held by a sixteenth of an inch beyond the row",
-	"StripDoubleWide": "the wide rule adds a whole inch",
-	"Bound":           "it is rounded down to the grid of the search",
+	"TrimMin": "a sixteenth of an inch holds, in a seam of whatever width",
+	"TrimMax": "a sixteenth of an inch hides, in a seam of whatever width",
+	"Piece":   "a test swatch is at least six inches wide",
+	"Across":  "a test swatch is at least six inches wide",
+	"Strips":  "one rule adds a whole inch, another holds by a sixteenth of an inch",
+	"Bound":   "it is rounded down to the grid of the search",
 }
 
 // fill puts what nouns inside of v assume into their Specs, which v itself leaves
 // as they are.
 func fill(v reflect.Value) {
+	if s, ok := v.Interface().(seam.Any); ok {
+		if p, err := s.Plan(); err == nil {
+			v.Set(reflect.ValueOf(p.Spec))
+		}
+		return
+	}
 	switch v.Kind() {
 	case reflect.Struct:
 		for i := range v.NumField() {
@@ -395,7 +416,7 @@ func fill(v reflect.Value) {
 		}
 		for e := range sums.All() {
 			if reflect.TypeOf(e.New()).Elem() == v.Type() && !v.IsZero() {
-				if p, err := planned(e, v); err == nil {
+				if p, err := planned(e, v); err == nil && v.Type() == reflect.ValueOf(p).FieldByName("Spec").Type() {
 					v.Set(reflect.ValueOf(p).FieldByName("Spec"))
 				}
 			}
@@ -427,6 +448,8 @@ func scaled(v reflect.Value, k units.Ratio) reflect.Value {
 				out.Field(i).Set(scaled(v.Field(i), k))
 			}
 		}
+	case v.Kind() == reflect.Interface && !v.IsNil():
+		out.Set(scaled(v.Elem(), k))
 	case v.Kind() == reflect.Slice && !v.IsNil():
 		out.Set(reflect.MakeSlice(v.Type(), v.Len(), v.Len()))
 		for i := range v.Len() {
@@ -478,6 +501,8 @@ func unlike(path string, k units.Ratio, a, b reflect.Value) string {
 		same = reflect.DeepEqual(x, b.Interface())
 	default:
 		switch a.Kind() {
+		case reflect.Interface:
+			return unlike(path, k, a.Elem(), b.Elem())
 		case reflect.Struct:
 			for i := range a.NumField() {
 				if f := a.Type().Field(i); densities[f.Name] {

@@ -263,8 +263,8 @@ func (w *writer) two(upper, under units.Length) string {
 }
 
 // kindName is the kind of a seam as it is written in a sentence.
-func kindName(k seam.Kind) string {
-	return strings.ReplaceAll(k.String(), "french", "French")
+func kindName(s seam.Any) string {
+	return strings.ReplaceAll(s.Kind(), "french", "French")
 }
 
 // changes is what was substituted and what it did.
@@ -278,7 +278,7 @@ func (w *writer) changes() part {
 		times := max(1, g.Times)
 		p.under(g.Name)
 		p.item("drafted", "%s", w.two(s.Upper.Drafted, s.Under.Drafted))
-		p.item("takes now", "%s, by a %s seam", w.two(s.Upper.Taken, s.Under.Taken), kindName(s.Spec.Kind))
+		p.item("takes now", "%s, by a %s seam", w.two(s.Upper.Taken, s.Under.Taken), kindName(s.Spec))
 		up, under := s.Upper.Drift, s.Under.Drift
 		switch {
 		case up == under:

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.com/clothyard/examples/garment"
+	"example.com/clothyard/seam"
 	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
@@ -247,21 +248,21 @@ func (w *writer) judged(q edge.Partners, m edge.PairPlan) string {
 
 // describe is a remedy in words.
 func (w *writer) describe(r edge.Remedy) string {
-	s := r.Spec
 	times := ""
 	if k := slices.IndexFunc(w.p.Spec.Seams, func(s garment.Seam) bool { return s.Name == r.Seam }); k >= 0 {
 		times = count(max(1, w.p.Spec.Seams[k].Times), "seam", "seams")
 	}
-	p, err := s.Plan()
+	p, _ := r.Spec.Plan()
+	french, twice := p.Spec.Seam.(seam.French)
 	switch {
 	case r.Act == edge.CutDrift:
-		return fmt.Sprintf("cut the %s edges to an allowance of %s before sewing, then sew as meant (%s)", r.Seam, w.m(s.Cut), times)
-	case r.Act == edge.ChangePass && !s.Second.IsZero():
-		return fmt.Sprintf("sew the %s with passes of %s and %s instead (%s)", r.Seam, w.m(s.First), w.m(s.Second), times)
-	case (r.Act == edge.ChangePass || r.Act == edge.SewPartner) && err == nil && !p.Spec.Second.IsZero():
-		return fmt.Sprintf("sew the %s with passes of %s and %s (%s)", r.Seam, w.m(p.Spec.First), w.m(p.Spec.Second), times)
+		return fmt.Sprintf("cut the %s edges to an allowance of %s before sewing, then sew as meant (%s)", r.Seam, w.m(r.Cut), times)
+	case r.Act == edge.ChangePass && twice:
+		return fmt.Sprintf("sew the %s with passes of %s and %s instead (%s)", r.Seam, w.m(french.First), w.m(french.Second), times)
+	case r.Act == edge.SewPartner && twice:
+		return fmt.Sprintf("sew the %s with passes of %s and %s (%s)", r.Seam, w.m(french.First), w.m(french.Second), times)
 	case r.Act == edge.ChangePass || r.Act == edge.SewPartner:
-		return fmt.Sprintf("sew the %s at %s (%s)", r.Seam, w.m(s.Take.Max(s.First)), times)
+		return fmt.Sprintf("sew the %s at %s (%s)", r.Seam, w.m(r.Take), times)
 	case r.Act == edge.SpreadPartner:
 		return w.spreading(r)
 	}

@@ -43,7 +43,7 @@ func (w *writer) cutting() part {
 			if s.Under.Taken != s.Upper.Taken {
 				takes += " and " + w.x(s.Under.Taken)
 			}
-			t.rows = append(t.rows, []string{w.p.Spec.Seams[i].Name + ", " + kindName(s.Spec.Kind), cut, takes, w.x(s.Finished), fmt.Sprint(s.Plies)})
+			t.rows = append(t.rows, []string{w.p.Spec.Seams[i].Name + ", " + kindName(s.Spec), cut, takes, w.x(s.Finished), fmt.Sprint(s.Plies)})
 		}
 		p.tabulate(t)
 	}
@@ -170,9 +170,9 @@ func (w *writer) seamSteps(b *block, s garment.Seam, p seam.Plan, several bool) 
 	sheet := w.take(p.Sheet())
 	if w.cut {
 		// What was cut out by the list is not cut again.
-		as := p.Spec
+		as := p.Spec.Plies()
 		as.Drafted, as.DraftedUnder, as.Cut, as.CutUnder = p.Upper.Cut, p.Under.Cut, units.Length{}, units.Length{}
-		if q, err := as.Plan(); err == nil {
+		if q, err := p.Spec.With(as).Plan(); err == nil {
 			p, sheet = q, q.Sheet()
 		}
 	}
@@ -257,7 +257,7 @@ func (w *writer) mend(edge int, c garment.Gauge, task int) string {
 	}
 	k := slices.IndexFunc(w.p.Spec.Seams, func(s garment.Seam) bool { return s.Name == name })
 	pass := "the seam"
-	if w.p.AsChosen.Seams[k].Spec.Kind == seam.French {
+	if _, twice := w.p.AsChosen.Seams[k].Spec.Seam.(seam.French); twice {
 		pass = "the second pass"
 	}
 	mark := units.Inch.Frac(1, 16)

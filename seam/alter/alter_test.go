@@ -46,7 +46,7 @@ func TestSleeveShares(t *testing.T) {
 func TestMostLettings(t *testing.T) {
 	l := alter.Letting{Total: in(1, 8).MulInt(alter.MaxLettings), Seams: make([]alter.Let, alter.MaxLettings)}
 	for i := range l.Seams {
-		l.Seams[i] = alter.Let{Name: "side", Spec: seam.Spec{Kind: seam.Plain}}
+		l.Seams[i] = alter.Let{Name: "side", Spec: seam.Any{Seam: seam.Plain{}}}
 	}
 	p, err := l.Plan()
 	if err != nil || len(p.Seams) != alter.MaxLettings || p.Seams[0].Each != in(1, 16) {
@@ -62,17 +62,17 @@ func TestMostLettings(t *testing.T) {
 // second pass leave no choice of the trim; what was never trimmed is there still.
 func TestTrimmedAllowanceIsGone(t *testing.T) {
 	for _, c := range []struct {
-		spec seam.Spec
+		spec seam.Any
 		has  units.Length
 	}{
-		{seam.Spec{Kind: seam.French, First: in(7, 16), Second: in(3, 16), Trim: in(1, 8), Fraying: true}, in(5, 16)},
-		{seam.Spec{Kind: seam.MockFrench, Trim: in(1, 2)}, in(1, 2)},
-		{seam.Spec{Kind: seam.MockFrench}, in(5, 8)},
-		{seam.Spec{Kind: seam.Plain}, in(5, 8)},
+		{seam.Any{Seam: seam.French{Allowance: seam.Allowance{Fraying: true}, First: in(7, 16), Second: in(3, 16), Trim: in(1, 8)}}, in(5, 16)},
+		{seam.Any{Seam: seam.MockFrench{Trim: in(1, 2)}}, in(1, 2)},
+		{seam.Any{Seam: seam.MockFrench{}}, in(5, 8)},
+		{seam.Any{Seam: seam.Plain{}}, in(5, 8)},
 	} {
-		p, err := alter.Letting{Total: in(1, 8), Seams: []alter.Let{{Name: "side", Spec: c.spec, Sewn: true, Then: seam.Plain}}}.Plan()
+		p, err := alter.Letting{Total: in(1, 8), Seams: []alter.Let{{Name: "side", Spec: c.spec, Sewn: true, Then: seam.Any{Seam: seam.Plain{}}}}}.Plan()
 		if err != nil || p.Seams[0].Has != c.has {
-			t.Errorf("%v, trimmed to %v: has %v, want %v; %v", c.spec.Kind, c.spec.Trim, p.Seams[0].Has, c.has, err)
+			t.Errorf("%+v: has %v, want %v; %v", c.spec, p.Seams[0].Has, c.has, err)
 		}
 	}
 }
@@ -102,8 +102,8 @@ func TestEasePlacement(t *testing.T) {
 // A seam that is left alone takes what is there: both of its plies were trimmed, so
 // that it takes less than the seam did from the edge as it was cut.
 func TestSeamLeftAlone(t *testing.T) {
-	french := seam.Spec{Kind: seam.French, Drafted: in(5, 8), First: in(3, 8), Second: in(1, 4), Trim: in(1, 8)}
-	wide := seam.Spec{Kind: seam.Plain, Drafted: in(2, 1)}
+	french := seam.Any{Seam: seam.French{Allowance: seam.Allowance{Drafted: in(5, 8)}, First: in(3, 8), Second: in(1, 4), Trim: in(1, 8)}}
+	wide := seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: in(2, 1)}}}
 	p, err := alter.Letting{Total: in(1, 1), Seams: []alter.Let{
 		{Name: "side", Spec: wide}, {Name: "back", Spec: french, Sewn: true, Least: in(3, 8)},
 	}}.Plan()
@@ -133,9 +133,9 @@ func TestSeamLeftAlone(t *testing.T) {
 
 // A seam that has nothing to give stays as it is, or is sewn as it shall be then.
 func TestLettingNothingToGive(t *testing.T) {
-	narrow := seam.Spec{Kind: seam.Plain, Drafted: in(1, 4)}
+	narrow := seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: in(1, 4)}}}
 	p, err := alter.Letting{Total: in(1, 2), Seams: []alter.Let{
-		{Name: "back", Spec: narrow}, {Name: "front", Spec: narrow, Then: seam.Bound}, {Name: "side", Spec: seam.Spec{Kind: seam.Plain}},
+		{Name: "back", Spec: narrow}, {Name: "front", Spec: narrow, Then: seam.Any{Seam: seam.Bound{}}}, {Name: "side", Spec: seam.Any{Seam: seam.Plain{}}},
 	}}.Plan()
 	if err != nil {
 		t.Fatal(err)
@@ -143,7 +143,7 @@ func TestLettingNothingToGive(t *testing.T) {
 	if o := p.Seams[0]; !o.Each.IsZero() || !reflect.DeepEqual(o.After, o.Before) || o.Take != in(1, 4) {
 		t.Errorf("%+v", o)
 	}
-	if o := p.Seams[1]; !o.Each.IsZero() || o.After.Spec.Kind != seam.Bound || o.After.Upper.Taken != in(1, 4) {
+	if o := p.Seams[1]; !o.Each.IsZero() || o.After.Spec.Kind() != "bound" || o.After.Upper.Taken != in(1, 4) {
 		t.Errorf("%+v", o)
 	}
 	if o := p.Seams[2]; o.Each != in(1, 4) {
@@ -162,10 +162,10 @@ func TestLettingAddsUp(t *testing.T) {
 	for range 2000 {
 		l := alter.Letting{Total: in(1+r.Int64N(64), 16)}
 		for range 1 + r.IntN(4) {
-			one := alter.Let{Name: "seam", Times: r.IntN(4), Spec: seam.Spec{Kind: seam.Plain, Drafted: in(4+r.Int64N(20), 16)}, Sewn: r.IntN(2) == 0}
+			one := alter.Let{Name: "seam", Times: r.IntN(4), Spec: seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: in(4+r.Int64N(20), 16)}}}, Sewn: r.IntN(2) == 0}
 			if one.Sewn && r.IntN(2) == 0 {
-				one.Spec = seam.Spec{Kind: seam.French, Drafted: in(10+r.Int64N(8), 16)}
-				one.Then = seam.Plain
+				one.Spec = seam.Any{Seam: seam.French{Allowance: seam.Allowance{Drafted: in(10+r.Int64N(8), 16)}}}
+				one.Then = seam.Any{Seam: seam.Plain{}}
 			}
 			l.Seams = append(l.Seams, one)
 		}
@@ -202,7 +202,7 @@ func TestLettingAddsUp(t *testing.T) {
 // Letting out changes the edges that the seams cross, and nothing else, by what the
 // letting says; the partner tells.
 func TestLettingThroughAssembly(t *testing.T) {
-	plain := seam.Spec{Kind: seam.Plain, Drafted: in(1, 1)}
+	plain := seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: in(1, 1)}}}
 	a := edge.Assembly{
 		Seams: []edge.Joint{{Name: "side", Spec: plain}, {Name: "shoulder", Spec: plain}},
 		Edges: []edge.Course{
@@ -261,10 +261,10 @@ func TestLettingThroughAssembly(t *testing.T) {
 // Every kind of seam, sewn or not, can be let out or taken in, or says why not.
 func TestLettingEveryKind(t *testing.T) {
 	outs := 0
-	for k := range seam.Kinds {
+	for spec := range seam.Kinds() {
+		k, spec := spec.Kind(), spec.With(seam.Allowance{Drafted: in(1, 1), Fraying: true})
 		for _, sewn := range []bool{false, true} {
 			for _, total := range []units.Length{in(1, 8), in(-1, 8)} {
-				spec := seam.Spec{Kind: k, Drafted: in(1, 1), Fraying: true}
 				p, err := alter.Letting{Total: total, Seams: []alter.Let{{Name: "side", Spec: spec, Sewn: sewn}}}.Plan()
 				if err != nil {
 					nountest.Paths(t, err)
@@ -272,7 +272,7 @@ func TestLettingEveryKind(t *testing.T) {
 				}
 				outs++
 				o := p.Seams[0]
-				if o.Before.Upper.Taken.Less(o.Has) || o.After.Spec.Kind != k || o.After.Upper.Taken != o.Take || o.After.Upper.Drift != o.Before.Upper.Drift.Add(o.Each) {
+				if o.Before.Upper.Taken.Less(o.Has) || o.After.Spec.Kind() != k || o.After.Upper.Taken != o.Take || o.After.Upper.Drift != o.Before.Upper.Drift.Add(o.Each) {
 					t.Errorf("%v, %v: %+v", k, total, o)
 				}
 				if err := p.Sheet().Check(); err != nil {

@@ -43,8 +43,8 @@ func ExampleLetting_Plan() {
 	p, err := alter.Letting{
 		Total: in.Of(3),
 		Seams: []alter.Let{
-			{Name: "side", Times: 2, Spec: seam.Spec{Kind: seam.Plain, Drafted: in.Of(1)}},
-			{Name: "back", Sewn: true, Then: seam.Plain, Spec: seam.Spec{Kind: seam.French, First: in.Frac(3, 8), Second: in.Frac(1, 4)}},
+			{Name: "side", Times: 2, Spec: seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: in.Of(1)}}}},
+			{Name: "back", Sewn: true, Then: seam.Any{Seam: seam.Plain{}}, Spec: seam.Any{Seam: seam.French{First: in.Frac(3, 8), Second: in.Frac(1, 4)}}},
 		},
 	}.Plan()
 	if err != nil {
@@ -52,7 +52,7 @@ func ExampleLetting_Plan() {
 		return
 	}
 	for i, s := range p.Seams {
-		fmt.Println(p.Spec.Seams[i].Name, "each ply", s.Each, "of", s.Gives, "- then a", s.After.Spec.Kind, "seam of", s.Take)
+		fmt.Println(p.Spec.Seams[i].Name, "each ply", s.Each, "of", s.Gives, "- then a", s.After.Spec.Kind(), "seam of", s.Take)
 	}
 	// Output:
 	// side each ply 11/16 in of 3/4 in - then a plain seam of 5/16 in

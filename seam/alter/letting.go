@@ -20,9 +20,9 @@ const (
 
 // A Let is a seam, or several sewn alike, that is let out or taken in.
 type Let struct {
-	Name  string    `json:"name,omitzero"`  // the seam's name, as in the [edge.Joint] of an [edge.Assembly]
-	Spec  seam.Spec `json:"spec,omitzero"`  // how it is sewn now
-	Times int       `json:"times,omitzero"` // how many seams of the garment are sewn alike: two side seams; default 1
+	Name  string   `json:"name,omitzero"`  // the seam's name, as in the [edge.Joint] of an [edge.Assembly]
+	Spec  seam.Any `json:"spec,omitzero"`  // how it is sewn now
+	Times int      `json:"times,omitzero"` // how many seams of the garment are sewn alike: two side seams; default 1
 
 	// Sewn says that the seam has been made up, so that what it trimmed away is
 	// gone: a French seam, both of whose plies were trimmed, has little left to let
@@ -33,7 +33,7 @@ type Let struct {
 	// Default 1/4 in: common practice.
 	Least units.Length `json:"least,omitzero"`
 	Each  units.Length `json:"each,omitzero"` // the change of each ply, which this seam is to give and no more; less than zero takes in; not given: an equal share
-	Then  seam.Kind    `json:"then,omitzero"` // how the seam is sewn afterwards; default as now
+	Then  seam.Any     `json:"then,omitzero"` // how the seam is sewn afterwards, its allowance being that of spec; default as now
 }
 
 // A Letting lets a garment out, or takes it in, by a total that is spread over
@@ -67,19 +67,6 @@ type LettingPlan struct {
 
 // leastTake is the narrowest allowance that a seam let out should keep.
 func leastTake() units.Length { return sew.Inch(1, 4) }
-
-// left is what is left of the allowance on the shorter ply of a seam that is made
-// up, from the finished seam out to the raw edge.
-func left(p seam.Plan) units.Length {
-	of := func(d seam.Side) units.Length {
-		off := p.Spec.First.Sub(p.Spec.Trim)
-		if p.Spec.Trim.IsZero() || off.Sign() <= 0 || d.TrimMin == d.TrimMax && d.TrimMin != p.Spec.Trim {
-			return d.Taken // this ply was not trimmed
-		}
-		return d.Taken.Sub(off)
-	}
-	return of(p.Upper).Min(of(p.Under))
-}
 
 // Plan spreads the change. The faults are [fault.Faults]: a total beyond what
 // the seams can give states that.
@@ -150,9 +137,6 @@ func (s *Let) look(a *fault.Audit, p *LetPlan, sign int) (set letFields) {
 	if s.Each.Sign() == -sign {
 		a.Fault("each", s.Each.String(), "of the sign of total", fault.Conflict)
 	}
-	if _, err := s.Then.MarshalText(); err != nil {
-		a.Fault("then", s.Then.String(), "a kind of seam", fault.Unknown)
-	}
 	if a.Failed() {
 		return 0
 	}
@@ -162,17 +146,17 @@ func (s *Let) look(a *fault.Audit, p *LetPlan, sign int) (set letFields) {
 	if s.Least.IsZero() {
 		s.Least, set = leastTake(), set|letLeast
 	}
-	if s.Then == seam.NoKind {
-		s.Then, set = before.Spec.Kind, set|letThen
+	if s.Then.Kind() == "" {
+		s.Then, set = s.Spec, set|letThen
 	}
 	if before.Upper.Taken != before.Under.Taken {
-		a.Fault("spec.take", before.Under.Taken.String()+" from the under ply", before.Upper.Taken.String()+", as from the upper: both plies give alike", fault.Conflict)
+		a.Fault("spec", before.Under.Taken.String()+" from the under ply", before.Upper.Taken.String()+", as from the upper: both plies give alike", fault.Conflict)
 		return 0
 	}
 	p.Before = before
 	p.Has = before.Upper.Taken
 	if s.Sewn {
-		p.Has = left(before)
+		p.Has = before.Upper.Left.Min(before.Under.Left)
 	}
 	p.Gives = p.Has.Sub(s.Least).Max(units.Length{})
 	if s.Each.Sign() > 0 {
@@ -239,24 +223,22 @@ func (p *LettingPlan) resew(i int) error {
 	o.Seam = o.Each.MulInt(2)
 	o.Total = o.Seam.MulInt(int64(s.Times))
 	o.Take = o.Has.Sub(o.Each)
-	if o.Each.IsZero() && s.Then == o.Before.Spec.Kind {
+	if o.Each.IsZero() && s.Then == s.Spec {
 		o.After = o.Before // left alone
 		return nil
 	}
-	before := o.Before.Spec
-	off := before.Take.Sub(o.Has)
-	spec := s.Spec
-	if s.Then != before.Kind {
-		spec = seam.Spec{Kind: s.Then, Drafted: before.Drafted, DraftedUnder: before.DraftedUnder, Fraying: before.Fraying}
+	before := o.Before.Spec.Plies()
+	plies := s.Spec.Plies()
+	if s.Then != s.Spec {
+		plies = seam.Allowance{Tape: before.Tape, Drafted: before.Drafted, DraftedUnder: before.DraftedUnder, Fraying: before.Fraying}
 	}
-	if !off.IsZero() {
-		spec.Drafted, spec.DraftedUnder = before.Cut.Sub(off), before.CutUnder.Sub(off)
-		spec.Cut, spec.CutUnder = spec.Drafted, spec.DraftedUnder
-		spec.Trim = units.Length{}
+	if off := o.Before.Upper.Taken.Sub(o.Has); !off.IsZero() {
+		plies.Drafted, plies.DraftedUnder = before.Cut.Sub(off), before.CutUnder.Sub(off)
+		plies.Cut, plies.CutUnder = plies.Drafted, plies.DraftedUnder
 	}
-	made, ok := spec.Taking(o.Before, o.Take)
+	made, ok := s.Then.With(plies).Taking(o.Take)
 	if !ok {
-		return fault.Faults{{Path: "then", Got: s.Then.String(), Limit: "a kind that can be sewn with " + o.Take.String() + " from each ply", Kind: fault.Conflict}}
+		return fault.Faults{{Path: "then", Got: s.Then.Kind(), Limit: "a kind that can be sewn with " + o.Take.String() + " from each ply", Kind: fault.Conflict}}
 	}
 	after, err := made.Plan()
 	o.After = after

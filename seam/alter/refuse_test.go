@@ -15,7 +15,7 @@ func TestRefusals(t *testing.T) {
 	minus := in(-1, 8)
 	r := units.RatioOf
 	inch := in(1, 1)
-	plain := seam.Spec{Kind: seam.Plain}
+	plain := seam.Any{Seam: seam.Plain{}}
 	for _, c := range []struct {
 		why   string
 		spec  any
@@ -29,24 +29,24 @@ func TestRefusals(t *testing.T) {
 		{"less than no ease", alter.Easing{Long: in(1, 2), Zones: []alter.Zone{{Length: inch, Share: r(1, 1)}}}, "long", fault.Range},
 		{"nothing let out", alter.Letting{}, "total seams", fault.Missing},
 		{"too many seams", alter.Letting{Total: inch, Seams: make([]alter.Let, 1_000_000)}, "seams", fault.Range},
-		{"seams that are none", alter.Letting{Total: inch, Seams: []alter.Let{{Name: "a\x00", Times: -1, Least: minus, Each: minus, Then: 99}}},
-			"seams[0].name seams[0].spec.kind seams[0].times seams[0].least seams[0].each seams[0].then", fault.Conflict},
+		{"seams that are none", alter.Letting{Total: inch, Seams: []alter.Let{{Name: "a\x00", Times: -1, Least: minus, Each: minus, Then: seam.Any{Seam: seam.Plain{First: minus}}}}},
+			"seams[0].name seams[0].spec.kind seams[0].times seams[0].least seams[0].each", fault.Conflict},
 		{"more than there is", alter.Letting{Total: inch, Seams: []alter.Let{{Spec: plain}}}, "total", fault.Range},
 		{"each more than there is", alter.Letting{Total: inch, Seams: []alter.Let{{Spec: plain, Each: in(1, 2)}}}, "seams[0].each", fault.Range},
 		{"each makes another total", alter.Letting{Total: inch, Seams: []alter.Let{{Spec: plain, Each: in(1, 8)}}}, "total", fault.Conflict},
 		{"each makes more than the total", alter.Letting{Total: in(1, 8), Seams: []alter.Let{{Spec: plain, Each: in(1, 8)}, {Spec: plain}}}, "total", fault.Conflict},
-		{"unequal plies", alter.Letting{Total: in(1, 8), Seams: []alter.Let{{Spec: seam.Spec{Kind: seam.Lapped, Drafted: in(5, 8), First: in(5, 8), Second: in(1, 2)}}}}, "seams[0].spec.take", fault.Conflict},
-		{"a French seam too narrow", alter.Letting{Total: in(1, 4), Seams: []alter.Let{{Spec: seam.Spec{Kind: seam.French, First: in(1, 8), Second: in(3, 16)}, Least: in(1, 16)}}}, "seams[0].then", fault.Conflict},
-		{"then French, of no width", alter.Letting{Total: in(5, 4).Sub(in(1, 16)), Seams: []alter.Let{{Spec: plain, Least: in(1, 64), Then: seam.French}}}, "seams[0].then", fault.Conflict},
+		{"unequal plies", alter.Letting{Total: in(1, 8), Seams: []alter.Let{{Spec: seam.Any{Seam: seam.Lapped{Allowance: seam.Allowance{Drafted: in(5, 8)}, Turned: in(5, 8), Lap: in(1, 2)}}}}}, "seams[0].spec", fault.Conflict},
+		{"a French seam too narrow", alter.Letting{Total: in(1, 4), Seams: []alter.Let{{Spec: seam.Any{Seam: seam.French{First: in(1, 8), Second: in(3, 16)}}, Least: in(1, 16)}}}, "seams[0].then", fault.Conflict},
+		{"then French, of no width", alter.Letting{Total: in(5, 4).Sub(in(1, 16)), Seams: []alter.Let{{Spec: plain, Least: in(1, 64), Then: seam.Any{Seam: seam.French{}}}}}, "seams[0].then", fault.Conflict},
 		{"nothing lengthened", alter.Lengthening{}, "by height", fault.Missing},
 		{"lengthened below zero", alter.Lengthening{By: inch, Height: minus, Run: minus, WithRun: minus}, "height run withRun", fault.Sign},
 		{"folded up", alter.Lengthening{By: in(-2, 1), Height: in(2, 1)}, "height", fault.Range},
 		{"a partner all across", alter.Lengthening{By: inch, Height: in(3, 1), WithRun: in(3, 1)}, "withRun", fault.Range},
 		{"the other edge all across once folded up", alter.Lengthening{By: in(-1, 1), Height: in(4, 1), WithRun: in(3, 1)}, "withRun", fault.Range},
 		{"and before", alter.Lengthening{By: in(1, 1), Height: in(3, 1), WithRun: in(3, 1)}, "withRun", fault.Range},
-		{"all that each ply has", alter.Letting{Total: in(3, 4), Seams: []alter.Let{{Spec: seam.Spec{Kind: seam.Plain}, Each: in(3, 8)}}}, "", fault.Range},
-		{"as many seams alike as may be", alter.Letting{Total: in(1, 8), Seams: []alter.Let{{Spec: seam.Spec{Kind: seam.Plain}, Times: alter.MaxAlike}}}, "", fault.Range},
-		{"one more", alter.Letting{Total: in(1, 8), Seams: []alter.Let{{Spec: seam.Spec{Kind: seam.Plain}, Times: alter.MaxAlike + 1}}}, "seams[0].times", fault.Range},
+		{"all that each ply has", alter.Letting{Total: in(3, 4), Seams: []alter.Let{{Spec: seam.Any{Seam: seam.Plain{}}, Each: in(3, 8)}}}, "", fault.Range},
+		{"as many seams alike as may be", alter.Letting{Total: in(1, 8), Seams: []alter.Let{{Spec: seam.Any{Seam: seam.Plain{}}, Times: alter.MaxAlike}}}, "", fault.Range},
+		{"one more", alter.Letting{Total: in(1, 8), Seams: []alter.Let{{Spec: seam.Any{Seam: seam.Plain{}}, Times: alter.MaxAlike + 1}}}, "seams[0].times", fault.Range},
 	} {
 		t.Run(c.why, func(t *testing.T) { nountest.Refused(t, alter.Nouns(), c.spec, c.paths, c.kind) })
 	}
@@ -54,7 +54,7 @@ func TestRefusals(t *testing.T) {
 
 // What a fault says would have been right.
 func TestLimits(t *testing.T) {
-	plain := seam.Spec{Kind: seam.Plain}
+	plain := seam.Any{Seam: seam.Plain{}}
 	for _, c := range []struct {
 		spec any
 		want string
@@ -84,7 +84,7 @@ func TestHuge(t *testing.T) {
 	for _, big := range []units.Length{huge(16), huge(400)} {
 		for _, spec := range []any{
 			alter.Easing{Long: big, Zones: []alter.Zone{{Length: in(1, 3), Share: units.RatioOf(1, 7)}}},
-			alter.Letting{Total: big, Seams: []alter.Let{{Spec: seam.Spec{Kind: seam.Plain, Drafted: big}}}},
+			alter.Letting{Total: big, Seams: []alter.Let{{Spec: seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: big}}}}}},
 			alter.Lengthening{By: big, Height: in(1, 3), Run: big, WithRun: in(1, 7)},
 		} {
 			if _, err := nountest.Planned(t, alter.Nouns(), spec); err != nil {

@@ -62,8 +62,8 @@ func Plies(yield func(Ply) bool) {
 // A Joint is a seam of a garment: a name and how it is sewn. A left and a right
 // seam sewn alike are one Joint.
 type Joint struct {
-	Name string    `json:"name,omitzero"` // compulsory, and no other Joint's
-	Spec seam.Spec `json:"spec,omitzero"` // how it is sewn
+	Name string   `json:"name,omitzero"` // compulsory, and no other Joint's
+	Spec seam.Any `json:"spec,omitzero"` // how it is sewn
 }
 
 // A Crossing is a seam that crosses an edge.
@@ -148,7 +148,7 @@ func (p AssemblyPlan) Pair(long, short string) (PairPlan, bool) {
 // With is a copy of a in which the seam of that name is sewn by the spec given;
 // a stays as it was, and the two share nothing. It fails where there is no such
 // seam, and where the spec itself has faults.
-func (a Assembly) With(name string, s seam.Spec) (Assembly, error) {
+func (a Assembly) With(name string, s seam.Any) (Assembly, error) {
 	i := slices.IndexFunc(a.Seams, func(j Joint) bool { return j.Name == name })
 	if i < 0 {
 		return Assembly{}, fault.Faults{{Path: "seams", Got: sew.Quote(name), Limit: "the name of a seam", Kind: fault.Unknown}}

@@ -21,13 +21,13 @@ func in(text string) units.Length { return units.MustParse(text + " in") }
 // shirt is the highwayman's shirt: French seams on a pattern that drafted 5/8 in,
 // the facing still plain, the collar without a seam.
 func shirt(first, second string) Assembly {
-	french := seam.Spec{Kind: seam.French, Drafted: in("5/8"), First: in(first), Second: in(second)}
+	french := seam.Any{Seam: seam.French{Allowance: seam.Allowance{Drafted: in("5/8")}, First: in(first), Second: in(second)}}
 	return Assembly{
 		Seams: []Joint{
 			{"shoulder", french},
 			{"side", french},
 			{"sleeve seam", french},
-			{"facing shoulder", seam.Spec{Kind: seam.Plain, Drafted: in("5/8"), First: in("5/8")}},
+			{"facing shoulder", seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: in("5/8")}, First: in("5/8")}}},
 		},
 		Edges: []Course{
 			{Name: "neck", Net: in("16 1/2"), Crossings: []Crossing{{Seam: "shoulder", Times: 2}}},
@@ -121,8 +121,7 @@ func TestAssemblyWorked(t *testing.T) {
 		t.Run(c.why, func(t *testing.T) {
 			a := shirt(c.first, c.second)
 			if c.cut != "" {
-				s := a.Seams[0].Spec
-				s.Cut = in(c.cut)
+				s := a.Seams[0].Spec.Cutting(in(c.cut), units.Length{})
 				var err error
 				if a, err = a.With("shoulder", s); err != nil {
 					t.Fatal(err)
@@ -167,7 +166,7 @@ func TestAssemblyLookupMisses(t *testing.T) {
 func TestAssemblyUnequalPlies(t *testing.T) {
 	// Drafted 1 in and 5/8 in, both sewn 7/16: 9/16 and 3/16 kept, 3/4 a seam.
 	a := Assembly{
-		Seams: []Joint{{"side", seam.Spec{Kind: seam.Plain, Drafted: in("1"), DraftedUnder: in("5/8"), First: in("7/16")}}},
+		Seams: []Joint{{"side", seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: in("1"), DraftedUnder: in("5/8")}, First: in("7/16")}}}},
 		Edges: []Course{
 			{Name: "waist", Net: in("30"), Crossings: []Crossing{{Seam: "side"}}},
 			{Name: "front only", Net: in("15"), Crossings: []Crossing{{Seam: "side", Plies: 1}}},
@@ -202,8 +201,9 @@ func TestShirtEveryKind(t *testing.T) {
 	before := mustPlan(t, a)
 	changed := 0
 	for j, joint := range a.Seams {
-		for kind := range seam.Kinds {
-			spec := seam.Spec{Kind: kind, Drafted: in("5/8")}
+		for spec := range seam.Kinds() {
+			kind := spec.Kind()
+			spec = spec.With(seam.Allowance{Drafted: in("5/8")})
 			b, err := a.With(joint.Name, spec)
 			if err != nil {
 				t.Fatalf("%s %v: %v", joint.Name, kind, err)
@@ -250,7 +250,7 @@ func TestShirtEveryKind(t *testing.T) {
 func TestAssemblyWith(t *testing.T) {
 	a := shirt("3/16", "1/4")
 	before := shirt("3/16", "1/4")
-	b, err := a.With("side", seam.Spec{Kind: seam.Plain, First: in("5/8")})
+	b, err := a.With("side", seam.Any{Seam: seam.Plain{First: in("5/8")}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -258,10 +258,10 @@ func TestAssemblyWith(t *testing.T) {
 	if diff := cmp.Diff(before, a, cmp.Comparer(func(x, y units.Length) bool { return x == y }), cmp.Comparer(func(x, y units.Ratio) bool { return x == y })); diff != "" {
 		t.Errorf("With changed what it was given:\n%s", diff)
 	}
-	if _, err := a.With("hem", seam.Spec{Kind: seam.Plain}); !errors.Is(err, fault.Unknown) {
+	if _, err := a.With("hem", seam.Any{Seam: seam.Plain{}}); !errors.Is(err, fault.Unknown) {
 		t.Errorf("a seam that is not there: %v", err)
 	}
-	_, err = a.With("sleeve seam", seam.Spec{Kind: seam.French, First: in("-1")})
+	_, err = a.With("sleeve seam", seam.Any{Seam: seam.French{First: in("-1")}})
 	var fs fault.Faults
 	if !errors.As(err, &fs) || fs[0].Path != "seams[2].spec.first" {
 		t.Errorf("a spec with a fault: %v", err)
@@ -298,7 +298,7 @@ func faults(err error) string {
 }
 
 func TestAssemblyFaults(t *testing.T) {
-	plain := seam.Spec{Kind: seam.Plain}
+	plain := seam.Any{Seam: seam.Plain{}}
 	ok := Course{Name: "neck", Net: in("16"), Crossings: []Crossing{{Seam: "a"}}}
 	for _, c := range []struct {
 		why  string
@@ -307,7 +307,7 @@ func TestAssemblyFaults(t *testing.T) {
 	}{
 		{"nothing", Assembly{}, "edges missing"},
 		{"all at once, in order", Assembly{
-			Seams: []Joint{{"a", plain}, {"", plain}, {"a", seam.Spec{}}, {strings.Repeat("x", 300), plain}, {"tab\t", plain}},
+			Seams: []Joint{{"a", plain}, {"", plain}, {"a", seam.Any{}}, {strings.Repeat("x", 300), plain}, {"tab\t", plain}},
 			Edges: []Course{
 				{Name: "", Net: in("-1"), Own: "z", OwnPly: 9},
 				{Name: "e", Crossings: []Crossing{{}, {Seam: "z", Times: -1, Plies: 3, Ply: 7, Slant: units.RatioOf(-1, 2)}, {Seam: "a", Ply: UpperPly}}, OwnPly: UpperPly},
@@ -349,7 +349,7 @@ pairs[3].maxGathers conflict`},
 		}, "seams range\nedges[0].crossings range\npairs range"},
 		{"too many edges", Assembly{Edges: make([]Course, 1_000_000)}, "edges range"},
 		{"an edge that the seams eat up", Assembly{
-			Seams: []Joint{{"a", seam.Spec{Kind: seam.Plain, First: in("3")}}},
+			Seams: []Joint{{"a", seam.Any{Seam: seam.Plain{First: in("3")}}}},
 			Edges: []Course{{Name: "cuff", Net: in("4"), Crossings: []Crossing{{Seam: "a"}}}},
 		}, "edges[0].net range"},
 	} {
@@ -429,17 +429,21 @@ func TestAssemblyLocal(t *testing.T) {
 }
 
 // anySeam is a seam of any kind that can be sewn.
-func anySeam(rnd *rand.Rand) seam.Spec {
+func anySeam(rnd *rand.Rand) seam.Any {
+	kinds := slices.Collect(seam.Kinds())
 	for range 50 {
-		s := seam.Spec{Kind: seam.Kind(1 + rnd.IntN(int(seam.Graded))), Drafted: units.Inch.Frac(rnd.Int64N(20)+8, 16), First: units.Inch.Frac(rnd.Int64N(16)+2, 16)}
+		s := kinds[rnd.IntN(len(kinds))].With(seam.Allowance{Drafted: units.Inch.Frac(rnd.Int64N(20)+8, 16)})
+		if taking, ok := s.Taking(units.Inch.Frac(rnd.Int64N(16)+2, 16)); ok {
+			s = taking
+		}
 		if rnd.IntN(3) == 0 {
-			s = seam.Spec{Kind: seam.French, Drafted: in("5/8"), First: units.Inch.Frac(rnd.Int64N(6)+2, 16), Second: units.Inch.Frac(rnd.Int64N(6)+3, 16)}
+			s = seam.Any{Seam: seam.French{Allowance: seam.Allowance{Drafted: in("5/8")}, First: units.Inch.Frac(rnd.Int64N(6)+2, 16), Second: units.Inch.Frac(rnd.Int64N(6)+3, 16)}}
 		}
 		if _, err := s.Plan(); err == nil {
 			return s
 		}
 	}
-	return seam.Spec{Kind: seam.Plain}
+	return seam.Any{Seam: seam.Plain{}}
 }
 
 func anyAssembly(rnd *rand.Rand) Assembly {
@@ -546,8 +550,9 @@ func FuzzAssembly(f *testing.F) {
 		}
 		name := func() string { return string(rune('a' + next()%6)) }
 		var a Assembly
+		kinds := append(slices.Collect(seam.Kinds()), seam.Any{})
 		for range next() % 6 {
-			a.Seams = append(a.Seams, Joint{name(), seam.Spec{Kind: seam.Kind(next() % 6), Drafted: length(), Cut: length(), First: length(), Second: length()}})
+			a.Seams = append(a.Seams, Joint{name(), kinds[next()%len(kinds)].With(seam.Allowance{Drafted: length(), Cut: length()})})
 		}
 		for range next() % 6 {
 			c := Course{Name: name(), Net: length().MulInt(int64(next()))}

@@ -281,7 +281,7 @@ func TestEdgeBound(t *testing.T) {
 		t.Errorf("%.100v", err)
 	}
 	a := Assembly{
-		Seams: []Joint{{"s", seam.Spec{Kind: seam.Plain, Drafted: inch.MulInt(3), First: inch.MulInt(2)}}},
+		Seams: []Joint{{"s", seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: inch.MulInt(3)}, First: inch.MulInt(2)}}}},
 		Edges: []Course{
 			{Name: "long", Net: inch.MulInt(4), Crossings: []Crossing{{Seam: "s", Plies: 1, Slant: frac(1, 1)}}},
 			{Name: "short", Net: inch.MulInt(4).Add(wide)},

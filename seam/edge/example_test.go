@@ -12,13 +12,13 @@ import (
 // drafted plain ones.
 func exampleShirt() edge.Assembly {
 	in := units.Inch
-	french := seam.Spec{Kind: seam.French, Drafted: in.Frac(5, 8), First: in.Frac(3, 16), Second: in.Frac(1, 4)}
+	french := seam.Any{Seam: seam.French{Allowance: seam.Allowance{Drafted: in.Frac(5, 8)}, First: in.Frac(3, 16), Second: in.Frac(1, 4)}}
 	return edge.Assembly{
 		Seams: []edge.Joint{
 			{Name: "shoulder", Spec: french},
 			{Name: "side", Spec: french},
 			{Name: "sleeve seam", Spec: french},
-			{Name: "facing shoulder", Spec: seam.Spec{Kind: seam.Plain, Drafted: in.Frac(5, 8)}},
+			{Name: "facing shoulder", Spec: seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: in.Frac(5, 8)}}}},
 		},
 		Edges: []edge.Course{
 			{Name: "neck", Net: in.Mixed(16, 1, 2), Crossings: []edge.Crossing{{Seam: "shoulder", Times: 2}}},
@@ -160,7 +160,7 @@ func ExamplePair_Remedies() {
 		}
 		mended, _ := r.ApplyMatch(m)
 		p, _ := mended.Plan()
-		fmt.Printf("%v, %s: cut %v, take %v: %v\n", r.Act, r.Seam, r.Spec.Cut, r.Spec.Take, p.Fit)
+		fmt.Printf("%v, %s: cut %v, take %v: %v\n", r.Act, r.Seam, r.Cut, r.Take, p.Fit)
 	}
 	// Output:
 	// cut-drift, shoulder: cut 7/16 in, take 7/16 in: fits
@@ -194,8 +194,8 @@ func ExampleAssembly_Plan() {
 
 func ExampleAssembly_With() {
 	a := exampleShirt()
-	s := a.Seams[0].Spec
-	s.Cut = units.Inch.Frac(7, 16) // the shoulders cut to what they take
+	cut := units.Inch.Frac(7, 16) // the shoulders cut to what they take
+	s := a.Seams[0].Spec.Cutting(cut, cut)
 	b, err := a.With("shoulder", s)
 	if err != nil {
 		fmt.Println(err)

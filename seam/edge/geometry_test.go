@@ -52,7 +52,7 @@ func TestOnePastTheLast(t *testing.T) {
 	if none.String() != "Ply(3)" || edge.UnderPly.String() != "under" {
 		t.Errorf("%v and %v", none, edge.UnderPly)
 	}
-	plain := seam.Spec{Kind: seam.Plain}
+	plain := seam.Any{Seam: seam.Plain{}}
 	_, err := edge.Assembly{
 		Seams: []edge.Joint{{Name: "shoulder", Spec: plain}},
 		Edges: []edge.Course{{Name: "neck", Net: in(15, 1), Own: "shoulder", OwnPly: none, Crossings: []edge.Crossing{{Seam: "shoulder", Plies: 1, Ply: none}}}},
@@ -210,7 +210,7 @@ func TestRemedyTakesSomething(t *testing.T) {
 			t.Fatal(err)
 		}
 		found++
-		if r.Spec.Take.Sign() <= 0 {
+		if r.Take.Sign() <= 0 {
 			t.Errorf("%+v", r)
 		}
 	}

@@ -5,7 +5,6 @@ import (
 	"iter"
 	"slices"
 
-	"example.com/clothyard/seam"
 	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
@@ -39,7 +38,7 @@ func (r Remedy) ApplyMatch(m Pair) (Pair, error) {
 		if r.Act == CutDrift {
 			t.Cut = t.Taken
 		} else {
-			t.Taken = r.Spec.Take
+			t.Taken = r.Take
 		}
 		takes[i] = t
 	}
@@ -74,7 +73,7 @@ func (m Pair) remedies(w matchWork) (found []Remedy) {
 		return nil
 	}
 	try := func(act Act, edge Spec, t Take) {
-		r := Remedy{Act: act, Edge: edge.Name, Seam: t.Name, Spec: seam.Spec{Drafted: t.Drafted, Cut: t.Cut, Take: t.Taken}, Mends: 1}
+		r := Remedy{Act: act, Edge: edge.Name, Seam: t.Name, Cut: t.Cut, Take: t.Taken, Mends: 1}
 		changed, err := r.ApplyMatch(m)
 		if err != nil {
 			return

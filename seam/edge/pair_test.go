@@ -217,7 +217,7 @@ func TestMatchRemedies(t *testing.T) {
 	} {
 		var got []row
 		for _, r := range all(t, c.m) {
-			got = append(got, row{r.Act, r.Edge, r.Seam, r.Spec.Cut.String(), r.Spec.Take.String(), r.Left.String(), r.Cuts})
+			got = append(got, row{r.Act, r.Edge, r.Seam, r.Cut.String(), r.Take.String(), r.Left.String(), r.Cuts})
 		}
 		if !slices.Equal(got, c.want) {
 			t.Errorf("%s:\n%+v, want\n%+v", c.why, got, c.want)
@@ -237,7 +237,7 @@ func TestMatchRemediesOfParts(t *testing.T) {
 			{Name: "join", Drafted: in("5/8"), Slant: frac(1, 1)}, {Name: "end", Drafted: in("1/4"), Taken: in("1/4"), Plies: 1}}},
 	}
 	got := all(t, m)
-	if len(got) != 2 || got[0].Act != CutDrift || got[1].Act != ChangePass || got[1].Spec.Take != in("13/16") {
+	if len(got) != 2 || got[0].Act != CutDrift || got[1].Act != ChangePass || got[1].Take != in("13/16") {
 		t.Errorf("%+v: the slanted join is not exact, the end has too little to give", got)
 	}
 }

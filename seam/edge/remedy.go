@@ -65,7 +65,9 @@ type Remedy struct {
 	Act    Act          `json:"act,omitzero"`    // what it does
 	Edge   string       `json:"edge,omitzero"`   // the edge in question: the first mismatched one that the seam crosses; the one spread
 	Seam   string       `json:"seam,omitzero"`   // the seam that is changed; empty where none is
-	Spec   seam.Spec    `json:"spec,omitzero"`   // how that seam is then sewn; from a [Pair], which knows no kinds, Drafted, Cut and Take only
+	Spec   seam.Any     `json:"spec,omitzero"`   // how that seam is then sewn; none from a [Pair], which knows no kinds
+	Cut    units.Length `json:"cut,omitzero"`    // the allowance to which the upper ply of that seam is then cut
+	Take   units.Length `json:"take,omitzero"`   // what that seam then takes from its upper ply
 	Net    units.Length `json:"net,omitzero"`    // for SpreadPartner, the length of Edge between its drafted seam lines once its piece is spread; else zero
 	Left   units.Near   `json:"left,omitzero"`   // the greatest difference, beyond what the pattern drew and without sign, that stays in the pairs which the seam touches
 	Mends  int          `json:"mends,omitzero"`  // pairs that were mismatched and no longer are
@@ -203,13 +205,10 @@ func (s *search) own(j int) {
 	if edge < 0 {
 		return
 	}
-	cut := given
-	cut.First, cut.Second, cut.Take = p.Spec.First, p.Spec.Second, units.Length{}
-	cut.Cut, cut.CutUnder = p.Upper.Taken, p.Under.Taken
-	s.try(CutDrift, edge, j, cut)
+	s.try(CutDrift, edge, j, p.Spec.Cutting(p.Upper.Taken, p.Under.Taken))
 	// Unequal plies drift by as much again the other way.
 	take := p.Upper.Cut.Add(p.Under.Cut).DivInt(2)
-	if spec, ok := given.Taking(p, take); ok {
+	if spec, ok := given.Taking(take); ok {
 		s.try(ChangePass, edge, j, spec)
 	}
 }
@@ -239,7 +238,7 @@ func (s *search) partner(i int) {
 			}
 			for _, want := range targets {
 				take := p.Upper.Taken.Sub(want.Sub(w.sewn.exact).Unscale(per))
-				if spec, ok := s.spec.Seams[j].Spec.Taking(p, take); ok {
+				if spec, ok := s.spec.Seams[j].Spec.Taking(take); ok {
 					s.try(SewPartner, e, j, spec)
 				}
 			}
@@ -315,7 +314,7 @@ func (f *frame) share(edge, seam int) (r units.Ratio, ok bool) {
 
 // try works out the whole assembly with one seam changed, and keeps the change
 // if it mends a pair.
-func (s *search) try(act Act, edge, j int, spec seam.Spec) {
+func (s *search) try(act Act, edge, j int, spec seam.Any) {
 	name := s.spec.Seams[j].Name
 	if s.tries >= MaxTries || slices.ContainsFunc(s.found, func(r Remedy) bool { return r.Seam == name && r.Spec == spec }) {
 		return
@@ -328,7 +327,7 @@ func (s *search) try(act Act, edge, j int, spec seam.Spec) {
 	f := *s.frame
 	f.seams = slices.Clone(s.seams)
 	f.seams[j] = plan
-	r := Remedy{Act: act, Edge: s.spec.Edges[edge].Name, Seam: name, Spec: spec}
+	r := Remedy{Act: act, Edge: s.spec.Edges[edge].Name, Seam: name, Spec: spec, Cut: plan.Upper.Cut, Take: plan.Upper.Taken}
 	if act == CutDrift {
 		r.Cuts = 2
 		for e := range s.edges {

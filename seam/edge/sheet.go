@@ -277,7 +277,7 @@ func (r Remedy) Step() ticket.Step {
 	case CutDrift:
 		return ticket.Step{
 			Do:   "Cut both plies of the " + r.Seam + " seam to what it takes, then sew it as meant",
-			At:   ticket.Long(r.Spec.Cut),
+			At:   ticket.Long(r.Cut),
 			From: "the drafted stitching line",
 		}
 	case SewPartner:

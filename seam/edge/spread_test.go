@@ -12,8 +12,8 @@ import (
 func TestSpreadDrawsNoEase(t *testing.T) {
 	a := Assembly{
 		Seams: []Joint{
-			{"shoulder", seam.Spec{Kind: seam.French, Drafted: in("5/8"), First: in("3/16"), Second: in("1/4")}},
-			{"facing shoulder", seam.Spec{Kind: seam.Plain, Drafted: in("5/8"), First: in("1/2")}},
+			{"shoulder", seam.Any{Seam: seam.French{Allowance: seam.Allowance{Drafted: in("5/8")}, First: in("3/16"), Second: in("1/4")}}},
+			{"facing shoulder", seam.Any{Seam: seam.Plain{Allowance: seam.Allowance{Drafted: in("5/8")}, First: in("1/2")}}},
 		},
 		Edges: []Course{
 			{Name: "neck", Net: in("20"), Crossings: []Crossing{{Seam: "shoulder", Times: 4}}},
@@ -64,7 +64,7 @@ func TestCutsOfOpenEnds(t *testing.T) {
 		{"one seam, and the upper plies of two", []Crossing{{Seam: "side"}, {Seam: "side", Times: 2, Plies: 1}}, 6},
 	} {
 		a := Assembly{
-			Seams: []Joint{{"side", seam.Spec{Kind: seam.French, Drafted: in("5/8"), First: in("3/16"), Second: in("1/4")}}},
+			Seams: []Joint{{"side", seam.Any{Seam: seam.French{Allowance: seam.Allowance{Drafted: in("5/8")}, First: in("3/16"), Second: in("1/4")}}}},
 			Edges: []Course{{Name: "hem", Net: in("20"), Crossings: c.crossings}, {Name: "band", Net: in("20")}},
 			Pairs: []Partners{{Long: "hem", Short: "band"}},
 		}

@@ -95,7 +95,7 @@ type Seam struct {
 	// 1.5 cm on a metric tape.
 	Allowance Both `json:"allowance,omitzero"`
 	// Sewn is how the pattern has it sewn. May be omitted; the default is a plain seam.
-	Sewn seam.Spec `json:"sewn,omitzero"`
+	Sewn seam.Any `json:"sewn,omitzero"`
 	// Press is which way it is pressed.
 	Press string `json:"press,omitzero"`
 }

@@ -263,7 +263,7 @@ func TestFaults(t *testing.T) {
 		`{"like": "blouse", "version": 2}`:                                                                               "version 2: not known, want 1",
 		`{"like": "blouse", "changes": {"hat": {}}}`:                                                                     `changes "hat": not known, want the name of a seam, a hem or a part`,
 		`{"like": "blouse", "changes": {"side": {"sewn": {"kind": "frensh"}}}}`:                                          `changes.side.sewn.kind "frensh": not known`,
-		`{"like": "blouse", "changes": {"side": {"sewn": {"second": "1 in"}}}}`:                                          `changes.side.sewn.second 1 in: not used`,
+		`{"like": "blouse", "changes": {"side": {"sewn": {"second": "1 in"}}}}`:                                          `changes.side.sewn.second "1 in": not known`,
 		`{"like": "blouse", "changes": {"side": {"part": {"have": 3}}}}`:                                                 `changes.side.part: not used`,
 		`{"like": "blouse", "edges": {"neck": {"crossed": {"zip": {}}}}}`:                                                `edges.neck.crossed "zip": not known, want the name of a seam or a hem`,
 		`{"like": "blouse", "edges": {"a.b": {}}}`:                                                                       `edges "a.b": cannot be read, want a name without dots, quotes and brackets`,
@@ -274,7 +274,7 @@ func TestFaults(t *testing.T) {
 		`{"like": "blouse", "parts": {"frill": {"noun": "gather.hat"}}}`:                                                 `parts.frill.sum "gather.hat": not known`,
 		`{"like": "blouse", "changes": {"frill": {"part": {"depth": "-1 in"}}}}`:                                         `parts.frill.spec.strip`,
 		`{"like": "blouse", "measured": {"neck": "-1 in"}}`:                                                              `measured.neck -1 in: wrong sign`,
-		`{"like": "blouse", "seams": {"side": {"sewn": {"first": "3/8"}}}}`:                                              `seams.side.sewn.first "3/8": cannot be read`,
+		`{"like": "blouse", "seams": {"side": {"sewn": {"kind": "plain", "first": "3/8"}}}}`:                             `seams.side.sewn.first "3/8": cannot be read`,
 		`{"like": "blouse", "edges": {"neck": {"net": "1/8 in"}}, "changes": {"shoulder": {"sewn": {"first": "2 in"}}}}`: `edges.neck.net 1/8 in: out of range`,
 		`{`: "JSON: cannot be read",
 	} {
@@ -291,7 +291,7 @@ func TestFaults(t *testing.T) {
 
 // TestLost: a new kind of seam drops what it does not have, and says so.
 func TestLost(t *testing.T) {
-	p := made(t, "blouse", "seams.side.sewn.aside=true", "seams.side.sewn.first=5/8 in", "side.kind=french", "side.first=3/16 in", "side.second=1/4 in")
+	p := made(t, "blouse", "seams.side.sewn.kind=plain", "seams.side.sewn.aside=true", "seams.side.sewn.first=5/8 in", "side.kind=french", "side.first=3/16 in", "side.second=1/4 in")
 	i := slices.IndexFunc(p.Seams, func(s garment.SeamPlan) bool { return s.Name == "side" })
 	if diff := cmp.Diff([]string{"first", "aside"}, p.Seams[i].Lost); diff != "" {
 		t.Error(diff)

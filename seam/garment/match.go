@@ -85,11 +85,11 @@ func (p *Plan) assembly() (a edge.Assembly, unknown []bool) {
 	}
 	for _, h := range p.Hems {
 		s := h.Sewn.Spec
-		joint := seam.Spec{Kind: seam.Plain, Drafted: s.Drafted}
+		joint := seam.Plain{Allowance: seam.Allowance{Tape: p.Spec.Tape, Drafted: s.Drafted}}
 		if h.Sewn.Taken.Sign() > 0 && !s.Drafted.IsZero() {
 			joint.Cut, joint.First = s.Cut, h.Sewn.Taken
 		}
-		a.Seams = append(a.Seams, edge.Joint{Name: h.Name, Spec: joint})
+		a.Seams = append(a.Seams, edge.Joint{Name: h.Name, Spec: seam.Any{Seam: joint}})
 	}
 	unknown = make([]bool, len(g.Edges))
 	for i, e := range g.Edges {

@@ -2,6 +2,7 @@ package garment
 
 import (
 	"encoding/json"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -121,15 +122,15 @@ func (g Garment) tape() units.Tape {
 func (p *Plan) seams(a *fault.Audit) {
 	for _, s := range p.Spec.Seams {
 		drafted := s.Value.Sewn
-		if drafted.Kind == seam.NoKind {
-			drafted.Kind = seam.Plain
+		if drafted.Kind() == "" {
+			drafted.Seam = seam.Plain{}
 		}
-		if drafted.Drafted.IsZero() {
-			drafted.Drafted = s.Value.Allowance.of(p.Spec.Tape)
+		plies := drafted.Plies()
+		plies.Tape = p.Spec.Tape
+		if plies.Drafted.IsZero() {
+			plies.Drafted = s.Value.Allowance.of(p.Spec.Tape)
 		}
-		if drafted.Drafted.IsZero() {
-			drafted.Drafted = p.Spec.Tape.Of(seam.Standard(), units.Millimetre.Of(15))
-		}
+		drafted = drafted.With(plies)
 		out := SeamPlan{Name: s.Name}
 		var err error
 		out.Drafted, err = drafted.Plan()
@@ -137,10 +138,10 @@ func (p *Plan) seams(a *fault.Audit) {
 		change := find(p.Spec.Changes, s.Name)
 		refuse(a, s.Name, "part", change.Part)
 		sewn := drafted
-		if kind, ok := newKind(change.Sewn, drafted.Kind.String()); ok {
-			var k seam.Kind
-			if k.UnmarshalText([]byte(kind)) == nil {
-				out.Lost = lose(&sewn, func(key string) bool { return key == "kind" || k.Reads(key) && !isPass(key) })
+		if kind, ok := newKind(change.Sewn, drafted.Kind()); ok {
+			if to := drafted.Begin(kind); to != nil {
+				keys := noun.Keys(to)
+				out.Lost = lose(&sewn, func(key string) bool { return key == "kind" || slices.Contains(keys, key) && !isPass(key) })
 			}
 		}
 		at := fault.Join("changes", s.Name) + ".sewn"
@@ -155,7 +156,7 @@ func (p *Plan) seams(a *fault.Audit) {
 }
 
 // isPass reports whether a field means something else in every kind of seam.
-func isPass(key string) bool { return key == "first" || key == "second" || key == "take" }
+func isPass(key string) bool { return key == "first" || key == "second" }
 
 // hems plans every hem, as drafted and as sewn.
 func (p *Plan) hems(a *fault.Audit) {

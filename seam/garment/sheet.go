@@ -114,24 +114,22 @@ func (r Remedy) lines(why string) []ticket.Line {
 	say := func(what string, l units.Length) ticket.Line {
 		return ticket.Line{Label: why + ", " + r.Name + " (" + count(r.Remedy.Mends, "pair") + " mended): " + what, Result: ticket.Long(l)}
 	}
-	spec, name := r.Remedy.Spec, r.Remedy.Seam
+	name := r.Remedy.Seam
 	switch r.Remedy.Act {
 	case edge.CutDrift:
-		return []ticket.Line{say(count(r.Remedy.Cuts, "edge")+" of the "+name+" seam cut, before it is sewn, to", spec.Cut)}
+		return []ticket.Line{say(count(r.Remedy.Cuts, "edge")+" of the "+name+" seam cut, before it is sewn, to", r.Remedy.Cut)}
 	case edge.SpreadPartner:
 		if r.Spread.Sign() < 0 {
 			return []ticket.Line{say("the piece of "+r.Remedy.Edge+" folded shorter by", r.Spread.Neg())}
 		}
 		return []ticket.Line{say("the piece of "+r.Remedy.Edge+" spread by", r.Spread)}
 	}
-	plan, err := spec.Plan()
-	if err != nil {
-		return nil // a remedy can always be planned
+	if plan, err := r.Remedy.Spec.Plan(); err == nil {
+		if s, ok := plan.Spec.Seam.(seam.French); ok {
+			return []ticket.Line{say("the "+name+" seam sewn with a first pass of", s.First), say("and a second pass of", s.Second)}
+		}
 	}
-	if plan.Spec.Kind == seam.French {
-		return []ticket.Line{say("the "+name+" seam sewn with a first pass of", plan.Spec.First), say("and a second pass of", plan.Spec.Second)}
-	}
-	return []ticket.Line{say("the "+name+" seam sewn at", plan.Spec.First)}
+	return []ticket.Line{say("the "+name+" seam sewn at", r.Remedy.Take)}
 }
 
 // count is so many things.
@@ -144,7 +142,7 @@ func count(n int, thing string) string {
 
 // steps adds the work in order.
 func (p Plan) steps(sh *ticket.Sheet) {
-	told := map[seam.Spec]int{}
+	told := map[seam.Any]int{}
 	for _, t := range p.Spec.Order {
 		do := t.Do
 		if do == "" {
@@ -225,7 +223,7 @@ func (p Plan) give(name string, l units.Length) units.Length {
 	sum := share
 	for _, x := range find(p.Spec.Edges, name).Crossed {
 		each := ply
-		if i := slices.IndexFunc(p.Seams, func(s SeamPlan) bool { return s.Name == x.Name }); i >= 0 && twoPasses(p.Seams[i].Sewn.Spec.Kind) {
+		if i := slices.IndexFunc(p.Seams, func(s SeamPlan) bool { return s.Name == x.Name }); i >= 0 && twoPasses(p.Seams[i].Sewn.Spec) {
 			each = each.Add(pass)
 		}
 		times, plies := max(1, x.Value.Times), x.Value.Plies
@@ -248,6 +246,10 @@ func (p Plan) partnered(name string) bool {
 }
 
 // twoPasses reports whether a seam is sewn twice, so that it may wander more.
-func twoPasses(k seam.Kind) bool {
-	return k == seam.French || k == seam.FlatFelled || k == seam.MockFelled || k == seam.UntrimmedFell
+func twoPasses(s seam.Any) bool {
+	switch s.Seam.(type) {
+	case seam.French, seam.FlatFelled, seam.MockFelled, seam.UntrimmedFell:
+		return true
+	}
+	return false
 }

@@ -2,6 +2,7 @@ package noun
 
 import (
 	"encoding"
+	"iter"
 	"reflect"
 	"strings"
 	"unicode"
@@ -51,7 +52,25 @@ func Key(name string) string {
 }
 
 // Keys are the keys of a struct in JSON, in order.
-func Keys(of any) []string { return keys(members(reflect.TypeOf(of))) }
+func Keys(of any) []string {
+	t := reflect.TypeOf(of)
+	if t.Kind() == reflect.Pointer {
+		t = t.Elem()
+	}
+	return keys(members(t))
+}
+
+// Values yields the fields of a struct by their keys, in order.
+func Values(of any) iter.Seq2[string, any] {
+	return func(yield func(string, any) bool) {
+		v := reflect.ValueOf(of)
+		for _, m := range members(v.Type()) {
+			if !yield(m.key, v.FieldByIndex(m.index).Interface()) {
+				return
+			}
+		}
+	}
+}
 
 func keys(all []member) []string {
 	names := make([]string, len(all))

@@ -5,7 +5,7 @@
 // A Sheet is written by [Sheet.Text] in any notation, so that inches and metric
 // are two writings of one computation.
 //
-//	p, err := seam.Spec{Kind: seam.French, Drafted: five8, First: three16, Second: quarter}.Plan()
+//	p, err := seam.French{First: three16, Second: quarter}.Plan()
 //	fmt.Print(p.Sheet().Text(units.Notation{}))
 //
 // The one list of published sources is here too: a table row or a rule names a

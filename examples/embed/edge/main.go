@@ -20,8 +20,7 @@ func main() {
 }
 
 func tell(w io.Writer) error {
-	shoulder := seam.Spec{
-		Kind:   seam.French, // the pattern drew a plain seam of 5/8 in
+	shoulder := seam.French{ // the pattern drew a plain seam of 5/8 in
 		First:  units.Inch.Frac(3, 16),
 		Second: units.Inch.Frac(1, 4),
 	}
