@@ -10,6 +10,7 @@ import (
 // audit records what is wrong with s, in the order of its fields. full is s with
 // the defaults filled, or s itself where that could not be done.
 func (s Spec) audit(a *fault.Audit, full Spec) {
+	s.Tape.Check(a, "tape")
 	kinds.Check(a, "kind", s.Kind)
 	s.length(a, "drafted", s.Drafted, s.cutSlit())
 	s.length(a, "cut", s.Cut, s.cutSlit())

@@ -7,6 +7,7 @@ import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/name"
+	"example.com/clothyard/units/noun"
 )
 
 // MaxMonths is the greatest age of a wearer, in months.
@@ -46,6 +47,9 @@ func (k *CasingKind) UnmarshalText(text []byte) error { return casings.Unmarshal
 // negative. The measures from top to bottom are Heading, Tunnel and Lower, and
 // Turn is hidden inside.
 type Casing struct {
+	// Tape is the measure that defaults follow. It may be omitted; the default is the tape
+	// on whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
 	// Kind is what the casing holds. It is needed.
 	Kind CasingKind `json:"kind,omitzero"`
 	// Applied says that a strip with both long edges turned is sewn on; else the
@@ -65,15 +69,15 @@ type Casing struct {
 	// Ease is how much wider the tunnel is than what it holds, Width, or, with
 	// Girth, how much longer the measure round the tunnel is. It follows from
 	// Tunnel, or may be omitted; the default is the first row of [CasingEases] for the
-	// kind, for a rod as much as Width, or 1/2 in with Girth, so that the rod goes
-	// through.
+	// kind and the tape, for a rod as much as Width, or 1/2 in or 1 cm with Girth, so
+	// that the rod goes through.
 	Ease units.Length `json:"ease,omitzero"`
 	// Tunnel is the clear room between the two rows of stitching, or between the
 	// fold and the row: Width + Ease, or (Girth + Ease) / 2, which is the default.
 	Tunnel units.Length `json:"tunnel,omitzero"`
 	// Turn is the raw edge turned under, on both long edges of an applied strip: at
 	// most Heading + Tunnel + Lower, or half of that on a strip. It may be omitted; the
-	// default is 1/4 in, the first row of [CasingTurns], or as much of it as there is
+	// default is 1/4 in or 6 mm, of [CasingTurns], or as much of it as there is
 	// room for.
 	Turn units.Length `json:"turn,omitzero"`
 	// Heading is from the finished edge, which is the fold, down to the upper row
@@ -82,13 +86,13 @@ type Casing struct {
 	// that the row catches it; there it may be omitted, and the default is that of Lower.
 	Heading units.Length `json:"heading,omitzero" noun:"zero"`
 	// Lower is from the lower row of stitching to the inner fold, less than Turn so
-	// that the row catches it. It may be omitted; the default is 1/8 in, the row of
-	// [CasingTurns] that has one, or half of Turn where that is less.
+	// that the row catches it. It may be omitted; the default is 1/8 in or 3 mm, of
+	// [CasingTurns], or half of Turn where that is less.
 	Lower units.Length `json:"lower,omitzero"`
 
 	// Opening is how much of the lower row is left open for elastic to be threaded
-	// through, and is closed last. It may be omitted; the default is 2 in, the row of
-	// [CasingTurns] that has one, or Width + 1/2 in where that is more. A rod has none,
+	// through, and is closed last. It may be omitted; the default is 2 in or 5 cm, of
+	// [CasingTurns], or Width + 1/2 in or 1 cm where that is more. A rod has none,
 	// nor a cord, which comes out through eyelets, but where a rule bars it.
 	Opening units.Length `json:"opening,omitzero"`
 
@@ -96,7 +100,7 @@ type Casing struct {
 	// the curtain. It may be omitted; the lengths of strip and cord need it.
 	Around units.Length `json:"around,omitzero"`
 	// End is turned in at each end of an applied strip. It may be omitted; the default
-	// is 1/4 in where Around is given, common practice.
+	// is 1/4 in or 6 mm where Around is given, common practice.
 	End units.Length `json:"end,omitzero"`
 	// Tail is, for a cord, what hangs free at each end when the casing is at its
 	// full width. It may be omitted; the length of the cord needs it.
@@ -202,8 +206,9 @@ func (s Casing) fill() (Casing, []string) {
 		return s, nil
 	}
 	given, drafted := s, s.Drafted.IsZero() && !s.Applied
+	s.Tape = noun.Tape(s)
 	if s.Ease.IsZero() && (s.Tunnel.IsZero() || s.Width.IsZero() && s.Girth.IsZero()) {
-		e := casingEase(s.Kind, !s.Girth.IsZero())
+		e := casingEase(s.Kind, !s.Girth.IsZero(), s.Tape)
 		switch s.Ease = e.Ease; {
 		case e.Part.IsZero():
 		case s.Tunnel.IsZero():
@@ -224,9 +229,9 @@ func (s Casing) fill() (Casing, []string) {
 	}
 	if s.Turn.IsZero() {
 		room, _ := s.room()
-		s.Turn = casingTurn.Turn.Min(room)
+		s.Turn = casingTurn(s.Tape).Turn.Min(room)
 	}
-	row := casingRow.Lower.Min(s.Turn.DivInt(2))
+	row := casingRow(s.Tape).Lower.Min(s.Turn.DivInt(2))
 	if s.Heading.IsZero() && s.Applied {
 		s.Heading = row
 	}
@@ -237,17 +242,18 @@ func (s Casing) fill() (Casing, []string) {
 		s.Drafted = s.depth().Add(s.Turn)
 	}
 	if s.Opening.IsZero() && s.threaded() {
-		s.Opening = casingTurn.Open.Max(s.Width.Add(inches(0, 1, 2)))
+		s.Opening = casingOpening(s.Tape).Open.Max(s.Width.Add(threading(s.Tape)))
 	}
 	end := s.Applied && s.End.IsZero() && s.Around.Sign() > 0
 	if end {
-		s.End = casingTurn.Turn
+		s.End = casingTurn(s.Tape).Turn
 	}
 	var names []string
 	for _, f := range [...]struct {
 		name    string
 		assumed bool
 	}{
+		{"tape", given.Tape == 0},
 		{"drafted", drafted},
 		{"ease", given.Ease.IsZero() && (given.Tunnel.IsZero() || given.Width.IsZero() && given.Girth.IsZero())},
 		{"turn", given.Turn.IsZero()},
@@ -262,6 +268,9 @@ func (s Casing) fill() (Casing, []string) {
 	}
 	return s, names
 }
+
+// threading is how much longer an opening is than the elastic is wide; common practice.
+func threading(t units.Tape) units.Length { return t.Of(inches(0, 1, 2), units.Centimetre.Of(1)) }
 
 // threaded reports whether elastic is threaded through an opening of the casing: in
 // place of a cord too, where a rule bars that.
@@ -297,6 +306,7 @@ func (s Casing) holds() units.Length {
 
 // audit records what is wrong with s, in the order of its fields; full is s filled.
 func (s Casing) audit(a *fault.Audit, full Casing) {
+	s.Tape.Check(a, "tape")
 	casings.Check(a, "kind", s.Kind)
 	known := s.Kind.Valid()
 	unused := func(path string, l units.Length, not bool, what string) {

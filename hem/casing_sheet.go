@@ -111,7 +111,7 @@ func (p CasingPlan) steps() []ticket.Step {
 	if s.Applied {
 		st = append(st, ticket.Step{
 			Do: "Cut the strip", At: ticket.Long(p.StripWidth), From: "edge to edge across the strip",
-			Check: ticket.Check{What: "across the strip", Want: ticket.Long(p.StripWidth), Give: ticket.Long(give.DivInt(2)), Mend: "Cut it again: a narrow strip holds nothing"},
+			Check: ticket.Check{What: "across the strip", Want: ticket.Long(p.StripWidth), Give: ticket.Long(give(s.Tape).DivInt(2)), Mend: "Cut it again: a narrow strip holds nothing"},
 		})
 		if !p.StripLength.IsZero() {
 			st = append(st,
@@ -129,7 +129,7 @@ func (p CasingPlan) steps() []ticket.Step {
 			ticket.Step{Do: "Turn in the raw edge", At: ticket.Long(s.Turn), From: "the raw edge", Press: "to the wrong side"},
 			ticket.Step{
 				Do: "Fold the casing down on the finished edge", At: ticket.Long(p.Depth), From: "the inner fold", Press: "to the wrong side",
-				Check: ticket.Check{What: "from the finished edge to the inner fold", Want: ticket.Long(p.Depth), Give: ticket.Long(give), Mend: "Press the fold out and fold again from the mark"},
+				Check: ticket.Check{What: "from the finished edge to the inner fold", Want: ticket.Long(p.Depth), Give: ticket.Long(give(s.Tape)), Mend: "Press the fold out and fold again from the mark"},
 			})
 		if p.Rows == 2 {
 			st = append(st, ticket.Step{Do: "Stitch the upper row all round", At: ticket.Long(p.FinishedToUpper), From: "the finished edge"})
@@ -140,7 +140,7 @@ func (p CasingPlan) steps() []ticket.Step {
 	}
 	lower := ticket.Step{
 		Do: "Stitch the lower row all round", At: ticket.Long(p.FinishedToLower), From: edge,
-		Check: ticket.Check{What: "the tunnel, clear between its rows or from the fold to the row", Want: ticket.Long(s.Tunnel), Give: ticket.Long(give), Mend: "Unpick the lower row: too narrow a tunnel jams, too wide a one lets the band twist"},
+		Check: ticket.Check{What: "the tunnel, clear between its rows or from the fold to the row", Want: ticket.Long(s.Tunnel), Give: ticket.Long(give(s.Tape)), Mend: "Unpick the lower row: too narrow a tunnel jams, too wide a one lets the band twist"},
 	}
 	thread := ticket.Step{Do: "Thread the elastic with a bodkin, the other end pinned to the garment, and join its ends"}
 	switch s.Kind {
@@ -155,7 +155,7 @@ func (p CasingPlan) steps() []ticket.Step {
 		case !p.Over.IsZero():
 			thread.Check = ticket.Check{What: "each free end, with the casing at its full width, at the limit or less", Want: ticket.Long(p.TailMost), Mend: "Cut it to the limit; do not knot it"}
 		case !s.Tail.IsZero():
-			thread.Check = ticket.Check{What: "each free end, with the casing at its full width", Want: ticket.Long(s.Tail), Give: ticket.Long(give.MulInt(2)), Mend: "Even the ends before the bar is sewn; cut what is too long"}
+			thread.Check = ticket.Check{What: "each free end, with the casing at its full width", Want: ticket.Long(s.Tail), Give: ticket.Long(give(s.Tape).MulInt(2)), Mend: "Even the ends before the bar is sewn; cut what is too long"}
 		}
 	case RodCasing:
 		lower.Do, thread.Do = "Stitch the lower row from side to side", "Put the rod through both ends"
@@ -218,6 +218,7 @@ func (p CasingPlan) cordCautions(cs []ticket.Caution) []ticket.Caution {
 func (p CasingPlan) sources() []source.Cite {
 	s := p.Spec
 	cs := make([]source.Cite, 0, maxStep)
+	turn, row, opening := casingTurn(s.Tape), casingRow(s.Tape), casingOpening(s.Tape)
 	if slices.Contains(p.Assumed, "ease") {
 		for _, e := range casingEases {
 			if e.Kind == s.Kind && e.Round == !s.Girth.IsZero() {
@@ -226,24 +227,24 @@ func (p CasingPlan) sources() []source.Cite {
 		}
 	}
 	if slices.Contains(p.Assumed, "turn") {
-		if s.Turn == casingTurn.Turn {
-			cs = append(cs, source.Cite{For: "turn of the raw edge", ID: casingTurn.Source, Place: casingTurn.Place, Known: casingTurn.Known})
+		if s.Turn == turn.Turn {
+			cs = append(cs, source.Cite{For: "turn of the raw edge", ID: turn.Source, Place: turn.Place, Known: turn.Known})
 		} else {
 			cs = append(cs, source.Practise("turn of the raw edge, no more than there is room for"))
 		}
 	}
 	if slices.Contains(p.Assumed, "lower") || slices.Contains(p.Assumed, "heading") {
-		if s.Lower == casingRow.Lower || s.Heading == casingRow.Lower {
-			cs = append(cs, source.Cite{For: "row inside the fold", ID: casingRow.Source, Place: casingRow.Place, Known: casingRow.Known})
+		if s.Lower == row.Lower || s.Heading == row.Lower {
+			cs = append(cs, source.Cite{For: "row inside the fold", ID: row.Source, Place: row.Place, Known: row.Known})
 		} else {
 			cs = append(cs, source.Practise("row inside the fold, half way along the turn"))
 		}
 	}
 	if slices.Contains(p.Assumed, "opening") {
-		if s.Opening == casingTurn.Open {
-			cs = append(cs, source.Cite{For: "opening to thread through", ID: casingTurn.Source, Place: casingTurn.Place, Known: casingTurn.Known})
+		if s.Opening == opening.Open {
+			cs = append(cs, source.Cite{For: "opening to thread through", ID: opening.Source, Place: opening.Place, Known: opening.Known})
 		} else {
-			cs = append(cs, source.Practise("opening to thread through, 1/2 in more than the elastic"))
+			cs = append(cs, source.Practise("opening to thread through, "+threading(s.Tape).String()+" more than the elastic"))
 		}
 	}
 	if slices.Contains(p.Assumed, "end") {

@@ -194,6 +194,7 @@ func ExampleTurns() {
 	// 1/16 in then 1/8 in
 	// 2 mm then 2 mm
 	// 1/4 in then 1/4 in
+	// 5 mm then 5 mm
 }
 
 func ExampleDepths() {

@@ -6,7 +6,8 @@ import (
 	"example.com/clothyard/units/name"
 )
 
-// A Kind is a way to hem. The fields that each kind reads beside Kind:
+// A Kind is a way to hem. The fields that each kind reads beside Kind
+// and Tape:
 //
 //	            Drafted Cut First Depth Take Trim Stitch Back Seam Favour Doubled Spare Slope Edges Sweep Circle Hollow Radius
 //	single      d       d   -     S     S    -    d      -    -    -      -       -     o     o     o     o      o      -

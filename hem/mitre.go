@@ -33,6 +33,9 @@ func (h HemSide) Take() units.Length { return h.First.Add(h.Depth) }
 // side A, which runs from there along +X; side B runs up from the same point,
 // Lean to the right for one up. The allowances lie below A and to the left of B.
 type Mitre struct {
+	// Tape is the measure that defaults follow. It may be omitted; the default is the tape
+	// on whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
 	// A is the hem along side A. It is needed.
 	A HemSide `json:"a,omitzero"`
 	// B is the hem along side B. It may be omitted; the default is that of A.
@@ -43,7 +46,7 @@ type Mitre struct {
 	// square corner.
 	Lean units.Ratio `json:"lean,omitzero" noun:"zero"`
 	// Trim is what is left beyond the mitre seam when the corner is cut off,
-	// measured square to the seam. It may be omitted; the default is the first row of
+	// measured square to the seam. It may be omitted; the default is 1/4 in or 6 mm, of
 	// [MitreTrims], but at most half of the lesser Depth.
 	Trim units.Length `json:"trim,omitzero"`
 }
@@ -90,7 +93,7 @@ type MitreTrim struct {
 }
 
 // MitreTrims yields the table of allowances outside a mitre seam. The first row is
-// the default.
+// the default, and the last on a metric tape.
 func MitreTrims(yield func(MitreTrim) bool) {
 	for _, t := range mitreTrims {
 		if !yield(t) {
@@ -109,22 +112,25 @@ var (
 		{inches(0, 1, 4), "sewing-lessons-model", "model 7", source.Read},
 		{inches(0, 1, 4), "mitred-corner-guide", "", source.Read},
 		{inches(0, 3, 8), "pocket-mitre-page", "", source.Read},
+		{units.Millimetre.Of(6), "", "", source.Practice},
 	}
 )
 
 // fill fills the fields that have a default.
 func (s Mitre) fill() Mitre {
+	s.Tape = noun.Tape(s)
 	if s.B == (HemSide{}) && s.A.Depth.Sign() > 0 {
 		s.B = s.A
 	}
 	if s.Trim.IsZero() && s.A.Depth.Sign() > 0 && s.B.Depth.Sign() > 0 {
-		s.Trim = mitreTrims[0].Trim.Min(s.A.Depth.Min(s.B.Depth).DivInt(2))
+		s.Trim = onTape(s.Tape, mitreTrims[0], mitreTrims[4]).Trim.Min(s.A.Depth.Min(s.B.Depth).DivInt(2))
 	}
 	return s
 }
 
 // audit records what is wrong with s, in the order of its fields; full is s filled.
 func (s Mitre) audit(a *fault.Audit, full Mitre) {
+	s.Tape.Check(a, "tape")
 	s.A.audit(a, "a.first", "a.depth")
 	if s.B != (HemSide{}) {
 		s.B.audit(a, "b.first", "b.depth")

@@ -88,12 +88,12 @@ func (p MitrePlan) steps() []ticket.Step {
 		ticket.Step{Do: "Mark the end of the seam on the second side", At: ticket.About(p.AlongB), From: "the corner, along the folded edge"},
 		ticket.Step{
 			Do: "Fold the corner so that the two marks meet, and stitch from them to where the creases cross", Together: ticket.RightTogether, Note: "Fasten both ends: the point takes all the strain",
-			Check: ticket.Check{What: "the seam, from the marks to the crossing of the creases", Want: ticket.About(p.Seam), Give: ticket.Long(give.DivInt(2)), Mend: "Unpick and match the marks again before the corner is cut"},
+			Check: ticket.Check{What: "the seam, from the marks to the crossing of the creases", Want: ticket.About(p.Seam), Give: ticket.Long(give(s.Tape).DivInt(2)), Mend: "Unpick and match the marks again before the corner is cut"},
 		},
 		cut,
 		ticket.Step{
 			Do: "Turn the corner out and stitch both hems", At: ticket.Long(s.A.Depth), From: "the finished edge of the first side, to its inner fold",
-			Check: ticket.Check{What: "from one inner fold to the other, at the seam", Want: ticket.Long(units.Length{}), Give: ticket.Long(give.DivInt(2)), Mend: "The folds must meet on the seam: unpick the mitre and mark it again from the creases"},
+			Check: ticket.Check{What: "from one inner fold to the other, at the seam", Want: ticket.Long(units.Length{}), Give: ticket.Long(give(s.Tape).DivInt(2)), Mend: "The folds must meet on the seam: unpick the mitre and mark it again from the creases"},
 		})
 }
 

@@ -73,7 +73,7 @@ func TestCord(t *testing.T) {
 
 // TestCasingSolves: any two of what is held, its ease and the tunnel give the third.
 func TestCasingSolves(t *testing.T) {
-	whole := hem.Casing{Kind: hem.ElasticCasing, Width: l("1"), Ease: l("1/8"), Tunnel: l("1 1/8"), Turn: l("1/4"), Lower: l("1/8"), Opening: l("2"), Drafted: l("1 1/2")}
+	whole := hem.Casing{Tape: units.InchTape, Kind: hem.ElasticCasing, Width: l("1"), Ease: l("1/8"), Tunnel: l("1 1/8"), Turn: l("1/4"), Lower: l("1/8"), Opening: l("2"), Drafted: l("1 1/2")}
 	for _, drop := range []func(*hem.Casing){
 		func(*hem.Casing) {}, func(s *hem.Casing) { s.Width = units.Length{} }, func(s *hem.Casing) { s.Ease = units.Length{} }, func(s *hem.Casing) { s.Tunnel = units.Length{} },
 	} {
@@ -83,14 +83,14 @@ func TestCasingSolves(t *testing.T) {
 			t.Errorf("%+v: %+v %v", s, p.Spec, err)
 		}
 	}
-	rod := hem.Casing{Kind: hem.RodCasing, Girth: l("3"), Ease: l("1/2"), Tunnel: l("1 3/4"), Turn: l("1/4"), Lower: l("1/8"), Drafted: l("2")}
+	rod := hem.Casing{Tape: units.InchTape, Kind: hem.RodCasing, Girth: l("3"), Ease: l("1/2"), Tunnel: l("1 3/4"), Turn: l("1/4"), Lower: l("1/8"), Drafted: l("2")}
 	s := rod
 	s.Ease = units.Length{}
 	if p, err := s.Plan(); err != nil || p.Spec != rod {
 		t.Errorf("%+v %v", p.Spec, err)
 	}
 	p, err := hem.Casing{Kind: hem.ElasticCasing, Tunnel: l("1")}.Plan()
-	if err != nil || p.Spec.Width != l("3/4") || strings.Join(p.Assumed, " ") != "drafted ease turn lower opening" {
+	if err != nil || p.Spec.Width != l("3/4") || strings.Join(p.Assumed, " ") != "tape drafted ease turn lower opening" {
 		t.Errorf("%+v %v", p, err)
 	}
 }
@@ -113,7 +113,7 @@ func TestCasingEdges(t *testing.T) {
 
 // TestTucksSolve: what follows from what.
 func TestTucksSolve(t *testing.T) {
-	whole := hem.Tucks{Kind: hem.SpacedTuck, Depth: l("1/4"), Count: 9, Removed: l("4 1/2"), Pitch: l("1"), Edge: l("2"), Span: l("12")}
+	whole := hem.Tucks{Tape: units.InchTape, Kind: hem.SpacedTuck, Depth: l("1/4"), Count: 9, Removed: l("4 1/2"), Pitch: l("1"), Edge: l("2"), Span: l("12")}
 	for i, drop := range []func(*hem.Tucks){
 		func(*hem.Tucks) {},
 		func(s *hem.Tucks) { s.Depth = units.Length{} },

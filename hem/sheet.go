@@ -9,12 +9,20 @@ import (
 )
 
 var (
-	give      = units.Inch.Frac(1, 16)  // what a hand keeps to; common practice
 	narrowMax = units.Millimetre.Of(15) // the most that a narrow hem takes in all
-	easeRow   = units.Inch.Frac(1, 4)   // ease row from the raw edge
 	maxStep   = 14                      // steps, lines and citations at most
 	two       = ticket.Of(2)            // as a factor of a working
 )
+
+// give is what a hand keeps to, easeRow the distance of a row of ease stitches from the
+// raw edge; both common practice on a metric tape.
+func give(t units.Tape) units.Length {
+	return t.Of(units.Inch.Frac(1, 16), units.Millimetre.Of(2))
+}
+
+func easeRow(t units.Tape) units.Length {
+	return t.Of(units.Inch.Frac(1, 4), units.Millimetre.Of(6))
+}
 
 // Sheet is the work in steps, the working, and what it rests on. Every line of
 // the working passes [ticket.Line.Check].
@@ -29,8 +37,6 @@ func (p Plan) Sheet() ticket.Sheet {
 	s.Sources = p.sources()
 	return s
 }
-
-// fields is the names of the fields assumed, as a sheet has them.
 
 func (p Plan) title() string {
 	switch p.Spec.Kind {
@@ -134,17 +140,17 @@ func (p Plan) sources() []source.Cite {
 	first, depth := slices.Contains(p.Assumed, "first"), slices.Contains(p.Assumed, "depth")
 	switch {
 	case s.Kind.narrow() && first && depth && slices.Contains(p.Assumed, "take"):
-		cs = narrowDefault(s.Kind).citeWith(cs, "turns of a narrow hem")
+		cs = narrowTurn(s.Kind, s.Tape).citeWith(cs, "turns of a narrow hem")
 	case s.Kind.narrow() && (first || depth):
 		cs = append(cs, source.Practise("equal turns, so that the raw edge lies in the fold"))
 	case first && s.Kind == TurnUp:
 		cs = turnUpTurn.citeWith(cs, "hem inside a turn-up, as deep as the turn-up")
 	case first && s.Kind.faced():
-		cs = append(cs, facingStrip.cite("turn of the facing's free edge"))
+		cs = append(cs, facingStrip(s.Tape).cite("turn of the facing's free edge"))
 	case first && s.Kind == Bound:
 		cs = append(cs, bindingStrip.cite("width of a binding, its turn as deep as itself"))
 	case first:
-		cs = wideTurn.citeWith(cs, "first turn of a double hem")
+		cs = wideTurn(s.Tape).citeWith(cs, "first turn of a double hem")
 	}
 	if slices.Contains(p.Assumed, "take") && slices.Contains(p.Assumed, "depth") && !s.Kind.narrow() {
 		cs = append(cs, source.Practise("finished edge on the drafted line"))
@@ -157,7 +163,7 @@ func (p Plan) sources() []source.Cite {
 		case s.Kind == Bound:
 			cs = append(cs, source.Practise("seam of a binding as deep as the binding"))
 		case slices.Contains(p.Assumed, "drafted") && slices.Contains(p.Assumed, "cut"):
-			cs = append(cs, facingStrip.cite("seam of a facing"))
+			cs = append(cs, facingStrip(s.Tape).cite("seam of a facing"))
 		default:
 			cs = append(cs, source.Practise("seam of a facing on the drafted line"))
 		}
@@ -209,7 +215,7 @@ func (p Plan) sources() []source.Cite {
 func (t Turn) citeWith(cs []source.Cite, what string) []source.Cite {
 	cs = append(cs, t.cite(what))
 	for _, other := range turns {
-		if other.Kind == t.Kind && (other.First != t.First || other.Depth != t.Depth && !t.Depth.IsZero()) {
+		if other.Kind == t.Kind && other.Known != source.Practice && (other.First != t.First || other.Depth != t.Depth && !t.Depth.IsZero()) {
 			cs = append(cs, other.cite("another pair of turns, "+other.Name))
 		}
 	}

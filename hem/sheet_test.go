@@ -120,7 +120,7 @@ func TestSheetSays(t *testing.T) {
 	for name, wants := range map[string][]string{
 		"single":              {"Single hem", "overcast, bind or pink", "blind-stitch", "doubles each"},
 		"single, short":       {"shorter than drafted", "garment comes out shorter", "2 x 1 in depth x 5/64 slope", "- 5/64 in drift"},
-		"double":              {"Double hem\n", "Assumed: drafted, cut, first, take, stitch", src("cotton-dress-bulletin"), "another pair of turns, towel"},
+		"double":              {"Double hem\n", "Assumed: tape, drafted, cut, first, take, stitch", src("cotton-dress-bulletin"), "another pair of turns, towel"},
 		"double, equal":       {"equal turns", "15/64 in", "to cut off the allowance drafted: 1/2 in", "shrink it", "5/16 in from the finished edge", "trebles each"},
 		"double, long":        {"left on beyond the allowance", "longer than drafted", "garment comes out longer by: 3/4 in"},
 		"double, pegged":      {"too short to lie flat", "turned cloth too short by"},

@@ -6,10 +6,15 @@ import (
 	"example.com/clothyard/units/noun"
 )
 
-var (
-	stitchFold = units.Inch.Frac(1, 16) // common practice, from the inner fold
-	stitchRaw  = units.Inch.Frac(1, 4)  // common practice, from the raw edge of a single hem
-)
+// stitchFold is the distance of a row from the inner fold, stitchRaw that from the raw
+// edge of a single hem. Both are common practice.
+func stitchFold(t units.Tape) units.Length {
+	return t.Of(units.Inch.Frac(1, 16), units.Millimetre.Of(2))
+}
+
+func stitchRaw(t units.Tape) units.Length {
+	return t.Of(units.Inch.Frac(1, 4), units.Millimetre.Of(6))
+}
 
 // solve fills the fields that follow from those given, then those that have a
 // default, and names these.
@@ -85,6 +90,7 @@ func (s Spec) deriveTurnUp(f, d, t bool) Spec {
 
 // fill fills what is left with defaults, each followed by what follows from it.
 func (s Spec) fill() Spec {
+	s.Tape = noun.Tape(s)
 	if s.cutSlit() {
 		return s.fillTurns().fillStitch()
 	}
@@ -133,9 +139,9 @@ func (s Spec) fillTurns() Spec {
 				s.First = s.Take.DivInt(3)
 			}
 		case s.Depth.Sign() > 0:
-			s.First = wideTurn.First.Min(s.Depth)
+			s.First = wideTurn(s.Tape).First.Min(s.Depth)
 		case s.Take.Sign() > 0:
-			s.First = wideTurn.First.Min(s.Take.DivInt(2))
+			s.First = wideTurn(s.Tape).First.Min(s.Take.DivInt(2))
 		}
 	}
 	return s.derive()
@@ -146,7 +152,7 @@ func (s Spec) fillTurns() Spec {
 func (s Spec) fillNarrow() Spec {
 	switch f, d, t := s.First.IsZero(), s.Depth.IsZero(), s.Take.IsZero(); {
 	case f && d && t:
-		turn := narrowDefault(s.Kind)
+		turn := narrowTurn(s.Kind, s.Tape)
 		s.First, s.Depth = turn.Depth, turn.Depth
 	case f && d:
 		s.First = s.Take.DivInt(2)
@@ -165,11 +171,11 @@ func (s Spec) fillFaced() Spec {
 		if s.Favour.Less(s.Cut) {
 			s.Take = s.Cut
 		} else {
-			s.Seam = facingStrip.Seam
+			s.Seam = facingStrip(s.Tape).Seam
 		}
 	}
 	if s.First.IsZero() {
-		s.First = facingStrip.Turn.Min(s.room())
+		s.First = facingStrip(s.Tape).Turn.Min(s.room())
 	}
 	return s.derive()
 }
@@ -194,18 +200,18 @@ func (s Spec) fillStitch() Spec {
 	}
 	half := s.Depth.DivInt(2)
 	if s.Kind == Blind && s.Back.IsZero() {
-		s.Back = blindBack.Least.Min(half)
+		s.Back = blindBack(s.Tape).Least.Min(half)
 	}
 	if s.Stitch.IsZero() {
 		switch s.Kind {
 		case Single:
-			s.Stitch = stitchRaw.Min(half)
+			s.Stitch = stitchRaw(s.Tape).Min(half)
 		case Blind:
 			s.Stitch = s.Back.DivInt(2)
 		case TurnUp:
-			s.Stitch = stitchRaw.Min(s.First.DivInt(2))
+			s.Stitch = stitchRaw(s.Tape).Min(s.First.DivInt(2))
 		default:
-			s.Stitch = stitchFold.Min(half)
+			s.Stitch = stitchFold(s.Tape).Min(half)
 		}
 		if turned := s.turned(); turned.Sign() > 0 {
 			s.Stitch = s.Stitch.Min(turned.DivInt(2)) // or the row would not catch the turn

@@ -14,6 +14,9 @@ const (
 // A Spec is a hem to plan. Zero means not given, in every field but Slope; [Kind]
 // has a table of what each kind reads. A length may not be negative.
 type Spec struct {
+	// Tape is the measure that defaults follow. It may be omitted; the default is the tape
+	// on whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
 	// Kind is how it is hemmed. It is needed.
 	Kind Kind `json:"kind,omitzero"`
 
@@ -56,18 +59,19 @@ type Spec struct {
 	Trim units.Length `json:"trim,omitzero"`
 	// Stitch is the distance of the stitching from the inner fold, into the hem; of a
 	// single hem from the raw edge, where it is the line of a blind hem. It may be
-	// omitted; the default is 1/16 in, for a single hem 1/4 in, but at most half of
+	// omitted; the default is 1/16 in or 2 mm, for a single hem 1/4 in or 6 mm, but at most half of
 	// Depth; for a blind hem half of Back; and at most half of a first turn, as
 	// trimmed. The row of a hem turned twice lies within its first turn, or it does
 	// not catch it. That of a facing may lie beyond the turn of its free edge, but not
 	// on it, and nearer than Depth less Favour, where the facing ends. Of a turn-up it
-	// is from the raw edge inside the leg; the default is 1/4 in, but at most half of
+	// is from the raw edge inside the leg; the default is 1/4 in or 6 mm, but at most half of
 	// First. All are common practice.
 	Stitch units.Length `json:"stitch,omitzero"`
 
 	// Back is, for a blind hem, how far the inner edge of the hem stands beyond the
 	// fold of the garment when that is folded back for stitching. It may be omitted;
-	// the default is the first row of [FoldBacks], but at most half of Depth.
+	// the default is the first row of [FoldBacks], or its metric row, but at most half of
+	// Depth.
 	Back units.Length `json:"back,omitzero"`
 	// Seam is the seam by which a facing or a binding is sewn on, measured from the
 	// raw edge of the garment. It follows from Take and Favour, or may be omitted. For

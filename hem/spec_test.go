@@ -26,42 +26,42 @@ func TestSolve(t *testing.T) {
 		s, want hem.Spec
 		assumed string
 	}{
-		{"single, turned at the drafted line", hem.Spec{Kind: hem.Single, Drafted: l("1")},
-			hem.Spec{Kind: hem.Single, Drafted: l("1"), Cut: l("1"), Depth: l("1"), Take: l("1"), Stitch: l("1/4")}, "cut depth take stitch"},
-		{"single, Depth follows from Take", hem.Spec{Kind: hem.Single, Take: l("3/8"), Cut: l("1/2")},
-			hem.Spec{Kind: hem.Single, Drafted: l("1/2"), Cut: l("1/2"), Depth: l("3/8"), Take: l("3/8"), Stitch: l("3/16")}, "drafted stitch"},
-		{"single, both agree", hem.Spec{Kind: hem.Single, Take: l("2"), Depth: l("2")},
-			hem.Spec{Kind: hem.Single, Drafted: l("2"), Cut: l("2"), Depth: l("2"), Take: l("2"), Stitch: l("1/4")}, "drafted cut stitch"},
-		{"double, Take follows", hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("2"), Drafted: l("2 1/2")},
-			hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("2"), Take: l("2 1/4"), Drafted: l("2 1/2"), Cut: l("2 1/2"), Stitch: l("1/16")}, "cut stitch"},
-		{"double, Depth follows", hem.Spec{Kind: hem.Double, First: l("1/4"), Take: l("1"), Stitch: l("1/8")},
-			hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("3/4"), Take: l("1"), Drafted: l("1"), Cut: l("1"), Stitch: l("1/8")}, "drafted cut"},
-		{"double, First follows", hem.Spec{Kind: hem.Double, Depth: l("3/4"), Take: l("1")},
-			hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("3/4"), Take: l("1"), Drafted: l("1"), Cut: l("1"), Stitch: l("1/16")}, "drafted cut stitch"},
-		{"double, first turn of the table", hem.Spec{Kind: hem.Double, Depth: l("1")},
-			hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("1"), Take: l("1 1/4"), Drafted: l("1 1/4"), Cut: l("1 1/4"), Stitch: l("1/16")}, "drafted cut first take stitch"},
-		{"double, too shallow for it", hem.Spec{Kind: hem.Double, Depth: l("1/16")},
-			hem.Spec{Kind: hem.Double, First: l("1/16"), Depth: l("1/16"), Take: l("1/8"), Drafted: l("1/8"), Cut: l("1/8"), Stitch: l("1/32")}, "drafted cut first take stitch"},
-		{"double, all of a small take", hem.Spec{Kind: hem.Double, Take: l("3/8")},
-			hem.Spec{Kind: hem.Double, First: l("3/16"), Depth: l("3/16"), Take: l("3/8"), Drafted: l("3/8"), Cut: l("3/8"), Stitch: l("1/16")}, "drafted cut first depth stitch"},
-		{"double, turned at the drafted line", hem.Spec{Kind: hem.Double, First: l("1/4"), Drafted: l("2")},
-			hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("1 3/4"), Take: l("2"), Drafted: l("2"), Cut: l("2"), Stitch: l("1/16")}, "cut depth take stitch"},
-		{"double, Cut wins over Drafted", hem.Spec{Kind: hem.Double, Drafted: l("2"), Cut: l("1")},
-			hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("3/4"), Take: l("1"), Drafted: l("2"), Cut: l("1"), Stitch: l("1/16")}, "first depth take stitch"},
-		{"narrow, the table", hem.Spec{Kind: hem.Narrow},
-			hem.Spec{Kind: hem.Narrow, First: l("1/4"), Depth: l("1/4"), Take: l("1/2"), Drafted: l("1/2"), Cut: l("1/2"), Stitch: l("1/16")}, "drafted cut first depth take stitch"},
-		{"narrow, equal to First", hem.Spec{Kind: hem.Narrow, First: l("1/8")},
-			hem.Spec{Kind: hem.Narrow, First: l("1/8"), Depth: l("1/8"), Take: l("1/4"), Drafted: l("1/4"), Cut: l("1/4"), Stitch: l("1/16")}, "drafted cut depth take stitch"},
-		{"narrow, equal to Depth", hem.Spec{Kind: hem.Narrow, Depth: l("3/8"), Drafted: l("1")},
-			hem.Spec{Kind: hem.Narrow, First: l("3/8"), Depth: l("3/8"), Take: l("3/4"), Drafted: l("1"), Cut: l("1"), Stitch: l("1/16")}, "cut first take stitch"},
-		{"narrow, half of Take", hem.Spec{Kind: hem.Narrow, Take: l("1/3")},
-			hem.Spec{Kind: hem.Narrow, First: l("1/6"), Depth: l("1/6"), Take: l("1/3"), Drafted: l("1/3"), Cut: l("1/3"), Stitch: l("1/16")}, "drafted cut first depth stitch"},
-		{"baby hem, as deep as what is left", hem.Spec{Kind: hem.Narrow, First: l("1/2"), Trim: l("1/8")},
-			hem.Spec{Kind: hem.Narrow, First: l("1/2"), Trim: l("1/8"), Depth: l("1/8"), Take: l("5/8"), Drafted: l("5/8"), Cut: l("5/8"), Stitch: l("1/16")}, "drafted cut depth take stitch"},
-		{"cut slit, which has no allowance", hem.Spec{Kind: hem.Slit, Opening: hem.Tucked, Depth: l("3/16")},
-			hem.Spec{Kind: hem.Slit, Opening: hem.Tucked, First: l("3/16"), Depth: l("3/16"), Take: l("3/8"), Stitch: l("1/16")}, "first take stitch"},
-		{"opening, as wide as the seam", hem.Spec{Kind: hem.Slit, Opening: hem.InSeam, Take: l("1/4"), SeamTake: l("7/16")},
-			hem.Spec{Kind: hem.Slit, Opening: hem.InSeam, First: l("1/8"), Depth: l("1/8"), Take: l("1/4"), Drafted: l("7/16"), Cut: l("7/16"), Stitch: l("1/16"), SeamTake: l("7/16")}, "drafted cut first depth stitch"},
+		{"single, turned at the drafted line", hem.Spec{Tape: units.InchTape, Kind: hem.Single, Drafted: l("1")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Single, Drafted: l("1"), Cut: l("1"), Depth: l("1"), Take: l("1"), Stitch: l("1/4")}, "cut depth take stitch"},
+		{"single, Depth follows from Take", hem.Spec{Tape: units.InchTape, Kind: hem.Single, Take: l("3/8"), Cut: l("1/2")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Single, Drafted: l("1/2"), Cut: l("1/2"), Depth: l("3/8"), Take: l("3/8"), Stitch: l("3/16")}, "drafted stitch"},
+		{"single, both agree", hem.Spec{Tape: units.InchTape, Kind: hem.Single, Take: l("2"), Depth: l("2")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Single, Drafted: l("2"), Cut: l("2"), Depth: l("2"), Take: l("2"), Stitch: l("1/4")}, "drafted cut stitch"},
+		{"double, Take follows", hem.Spec{Tape: units.InchTape, Kind: hem.Double, First: l("1/4"), Depth: l("2"), Drafted: l("2 1/2")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Double, First: l("1/4"), Depth: l("2"), Take: l("2 1/4"), Drafted: l("2 1/2"), Cut: l("2 1/2"), Stitch: l("1/16")}, "cut stitch"},
+		{"double, Depth follows", hem.Spec{Tape: units.InchTape, Kind: hem.Double, First: l("1/4"), Take: l("1"), Stitch: l("1/8")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Double, First: l("1/4"), Depth: l("3/4"), Take: l("1"), Drafted: l("1"), Cut: l("1"), Stitch: l("1/8")}, "drafted cut"},
+		{"double, First follows", hem.Spec{Tape: units.InchTape, Kind: hem.Double, Depth: l("3/4"), Take: l("1")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Double, First: l("1/4"), Depth: l("3/4"), Take: l("1"), Drafted: l("1"), Cut: l("1"), Stitch: l("1/16")}, "drafted cut stitch"},
+		{"double, first turn of the table", hem.Spec{Tape: units.InchTape, Kind: hem.Double, Depth: l("1")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Double, First: l("1/4"), Depth: l("1"), Take: l("1 1/4"), Drafted: l("1 1/4"), Cut: l("1 1/4"), Stitch: l("1/16")}, "drafted cut first take stitch"},
+		{"double, too shallow for it", hem.Spec{Tape: units.InchTape, Kind: hem.Double, Depth: l("1/16")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Double, First: l("1/16"), Depth: l("1/16"), Take: l("1/8"), Drafted: l("1/8"), Cut: l("1/8"), Stitch: l("1/32")}, "drafted cut first take stitch"},
+		{"double, all of a small take", hem.Spec{Tape: units.InchTape, Kind: hem.Double, Take: l("3/8")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Double, First: l("3/16"), Depth: l("3/16"), Take: l("3/8"), Drafted: l("3/8"), Cut: l("3/8"), Stitch: l("1/16")}, "drafted cut first depth stitch"},
+		{"double, turned at the drafted line", hem.Spec{Tape: units.InchTape, Kind: hem.Double, First: l("1/4"), Drafted: l("2")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Double, First: l("1/4"), Depth: l("1 3/4"), Take: l("2"), Drafted: l("2"), Cut: l("2"), Stitch: l("1/16")}, "cut depth take stitch"},
+		{"double, Cut wins over Drafted", hem.Spec{Tape: units.InchTape, Kind: hem.Double, Drafted: l("2"), Cut: l("1")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Double, First: l("1/4"), Depth: l("3/4"), Take: l("1"), Drafted: l("2"), Cut: l("1"), Stitch: l("1/16")}, "first depth take stitch"},
+		{"narrow, the table", hem.Spec{Tape: units.InchTape, Kind: hem.Narrow},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Narrow, First: l("1/4"), Depth: l("1/4"), Take: l("1/2"), Drafted: l("1/2"), Cut: l("1/2"), Stitch: l("1/16")}, "drafted cut first depth take stitch"},
+		{"narrow, equal to First", hem.Spec{Tape: units.InchTape, Kind: hem.Narrow, First: l("1/8")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Narrow, First: l("1/8"), Depth: l("1/8"), Take: l("1/4"), Drafted: l("1/4"), Cut: l("1/4"), Stitch: l("1/16")}, "drafted cut depth take stitch"},
+		{"narrow, equal to Depth", hem.Spec{Tape: units.InchTape, Kind: hem.Narrow, Depth: l("3/8"), Drafted: l("1")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Narrow, First: l("3/8"), Depth: l("3/8"), Take: l("3/4"), Drafted: l("1"), Cut: l("1"), Stitch: l("1/16")}, "cut first take stitch"},
+		{"narrow, half of Take", hem.Spec{Tape: units.InchTape, Kind: hem.Narrow, Take: l("1/3")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Narrow, First: l("1/6"), Depth: l("1/6"), Take: l("1/3"), Drafted: l("1/3"), Cut: l("1/3"), Stitch: l("1/16")}, "drafted cut first depth stitch"},
+		{"baby hem, as deep as what is left", hem.Spec{Tape: units.InchTape, Kind: hem.Narrow, First: l("1/2"), Trim: l("1/8")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Narrow, First: l("1/2"), Trim: l("1/8"), Depth: l("1/8"), Take: l("5/8"), Drafted: l("5/8"), Cut: l("5/8"), Stitch: l("1/16")}, "drafted cut depth take stitch"},
+		{"cut slit, which has no allowance", hem.Spec{Tape: units.InchTape, Kind: hem.Slit, Opening: hem.Tucked, Depth: l("3/16")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Slit, Opening: hem.Tucked, First: l("3/16"), Depth: l("3/16"), Take: l("3/8"), Stitch: l("1/16")}, "first take stitch"},
+		{"opening, as wide as the seam", hem.Spec{Tape: units.InchTape, Kind: hem.Slit, Opening: hem.InSeam, Take: l("1/4"), SeamTake: l("7/16")},
+			hem.Spec{Tape: units.InchTape, Kind: hem.Slit, Opening: hem.InSeam, First: l("1/8"), Depth: l("1/8"), Take: l("1/4"), Drafted: l("7/16"), Cut: l("7/16"), Stitch: l("1/16"), SeamTake: l("7/16")}, "drafted cut first depth stitch"},
 	} {
 		t.Run(test.why, func(t *testing.T) {
 			p, err := test.s.Plan()
@@ -81,7 +81,7 @@ func TestSolve(t *testing.T) {
 
 // TestWorked is a hem worked by hand: drafted 1 1/4, cut at 3/4, turned 3/8 twice.
 func TestWorked(t *testing.T) {
-	s := hem.Spec{Kind: hem.Double, Drafted: l("1 1/4"), Cut: l("3/4"), First: l("3/8"), Depth: l("3/8"),
+	s := hem.Spec{Tape: units.InchTape, Kind: hem.Double, Drafted: l("1 1/4"), Cut: l("3/4"), First: l("3/8"), Depth: l("3/8"),
 		Slope: units.RatioOf(5, 64), Edges: 4, Sweep: l("49 3/4")}
 	p, err := s.Plan()
 	if err != nil {
@@ -126,7 +126,7 @@ func TestWorked(t *testing.T) {
 
 // TestSlit checks the three ways to end a slit.
 func TestSlit(t *testing.T) {
-	s := hem.Spec{Kind: hem.Slit, Opening: hem.Tucked, First: l("3/16"), Depth: l("3/16"), Sweep: l("17 1/2"), Slit: l("3")}
+	s := hem.Spec{Tape: units.InchTape, Kind: hem.Slit, Opening: hem.Tucked, First: l("3/16"), Depth: l("3/16"), Sweep: l("17 1/2"), Slit: l("3")}
 	p, err := s.Plan()
 	if err != nil || p.Lost != l("3/4") || p.Swept != l("16 3/4") || p.Run != l("6") || p.LineToFirstFold != l("-3/16") || p.LineToRaw != l("") {
 		t.Errorf("cut: %+v %v", p, err)

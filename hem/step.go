@@ -106,7 +106,7 @@ func (p Plan) easeStep() ticket.Step {
 		st.Note = "Draw it up on the convex curves only; over a straight run it lies flat"
 	}
 	// The row lies in the hem: a quarter inch from the raw edge, or nearer where the first turn is less.
-	at := easeRow
+	at := easeRow(p.Spec.Tape)
 	if p.Spec.oneFold() {
 		at = at.Min(p.Spec.Depth.DivInt(2))
 	} else {
@@ -137,16 +137,16 @@ func (p Plan) backStep() ticket.Step {
 	return ticket.Step{
 		Do: "Fold the garment back on its right side, so that the inner edge of the hem stands out beyond the fold", At: ticket.Long(p.FinishedToBack), From: "the finished edge",
 		Check: ticket.Check{
-			What: "from the fold of the garment to the inner edge of the hem", Want: ticket.Long(p.Spec.Back), Give: ticket.Long(give.Min(p.Spec.Back.DivInt(4))),
+			What: "from the fold of the garment to the inner edge of the hem", Want: ticket.Long(p.Spec.Back), Give: ticket.Long(give(p.Spec.Tape).Min(p.Spec.Back.DivInt(4))),
 			Mend: "Shift the fold, not the hem: pin it again along its whole length before stitching",
 		},
 	}
 }
 
 func (p Plan) depthCheck(what string) ticket.Check {
-	give := give.Min(p.Spec.Depth.DivInt(4))
+	keep := give(p.Spec.Tape).Min(p.Spec.Depth.DivInt(4))
 	return ticket.Check{
-		What: what, Want: ticket.Long(p.Spec.Depth), Give: ticket.Long(give),
+		What: what, Want: ticket.Long(p.Spec.Depth), Give: ticket.Long(keep),
 		Mend: "Press the last fold out and fold again from the mark; do not make it up in the stitching",
 	}
 }
@@ -174,7 +174,7 @@ func (p Plan) lengthStep() ticket.Step {
 	st := ticket.Step{Do: "Press the hem and measure the length"}
 	if p.Drift.IsZero() {
 		st.Check = ticket.Check{
-			What: "from the finished edge to the drafted finished line", Want: ticket.Long(units.Length{}), Give: ticket.Long(give),
+			What: "from the finished edge to the drafted finished line", Want: ticket.Long(units.Length{}), Give: ticket.Long(give(p.Spec.Tape)),
 			Mend: "Unpick, press flat, and turn the last fold on the marked line",
 		}
 		return st
@@ -183,7 +183,7 @@ func (p Plan) lengthStep() ticket.Step {
 	if p.Drift.Sign() < 0 {
 		what, mend = "from the drafted finished line up to the finished edge", "Unpick and turn it again from the raw edge; where the drafted length is wanted, take a shallower hem or face the edge"
 	}
-	st.Check = ticket.Check{What: what, Want: ticket.Long(p.Drift.Abs()), Give: ticket.Long(give), Mend: mend}
+	st.Check = ticket.Check{What: what, Want: ticket.Long(p.Drift.Abs()), Give: ticket.Long(give(p.Spec.Tape)), Mend: mend}
 	return st
 }
 
@@ -210,7 +210,7 @@ func (p Plan) topStep() ticket.Step {
 			st.Note = "The finished edges meet on the line of the seam"
 		}
 		st.Check = ticket.Check{
-			What: "at the clip, from the line of the seam to the finished edge", Want: ticket.Long(p.Jog.Abs()), Give: ticket.Long(give.DivInt(2)),
+			What: "at the clip, from the line of the seam to the finished edge", Want: ticket.Long(p.Jog.Abs()), Give: ticket.Long(give(p.Spec.Tape).DivInt(2)),
 			Mend: "Turn the side of the opening again to the depth of the seam",
 		}
 	}
@@ -219,7 +219,7 @@ func (p Plan) topStep() ticket.Step {
 
 func (p Plan) sweptStep() ticket.Step {
 	return ticket.Step{Do: "Measure the edge that the slit opens into", Check: ticket.Check{
-		What: "from finished edge to finished edge of the slit, round the piece", Want: ticket.Long(p.Swept), Give: ticket.Long(give.MulInt(2)),
+		What: "from finished edge to finished edge of the slit, round the piece", Want: ticket.Long(p.Swept), Give: ticket.Long(give(p.Spec.Tape).MulInt(2)),
 		Mend: "Turn each side again; an error of one turn counts on both sides",
 	}}
 }

@@ -21,7 +21,7 @@ func (p Plan) stripSteps(st []ticket.Step) []ticket.Step {
 	}
 	st = append(st, ticket.Step{
 		Do: "Cut the strip and join its pieces", At: ticket.Long(p.StripWidth), From: "edge to edge across the strip", Press: "the joins open", Note: p.stripNote(),
-		Check: ticket.Check{What: "across the strip, in several places", Want: ticket.Long(p.StripWidth), Give: ticket.Long(give.DivInt(2)), Mend: "Cut it again where it is narrow; trim it where it is wide"},
+		Check: ticket.Check{What: "across the strip, in several places", Want: ticket.Long(p.StripWidth), Give: ticket.Long(give(p.Spec.Tape).DivInt(2)), Mend: "Cut it again where it is narrow; trim it where it is wide"},
 	})
 	switch {
 	case s.Kind == Bound && s.Doubled:
@@ -37,7 +37,7 @@ func (p Plan) stripSteps(st []ticket.Step) []ticket.Step {
 			ticket.Step{
 				Do: "Press the strip away, fold it over the raw edge, and pin its free edge on the line of stitching", Press: "over the edge",
 				Check: ticket.Check{
-					What: "the binding, from its seam to the finished edge", Want: ticket.Long(s.Depth), Give: ticket.Long(give.Min(s.Depth.DivInt(4))),
+					What: "the binding, from its seam to the finished edge", Want: ticket.Long(s.Depth), Give: ticket.Long(give(p.Spec.Tape).Min(s.Depth.DivInt(4))),
 					Mend: "Trim the raw edges where the binding is wide; unpick and sew a narrower seam where it is scant",
 				},
 			},
@@ -104,7 +104,7 @@ func (p Plan) turnUpSteps(st []ticket.Step) []ticket.Step {
 		},
 		ticket.Step{
 			Do: "Mark the three folds: the foot of the leg, the top of the turn-up and its lower fold", At: ticket.Long(s.Depth), From: "one fold to the next, upwards from the lower one",
-			Check: ticket.Check{What: "from the raw edge to the lower fold", Want: ticket.Long(s.First), Give: ticket.Long(give), Mend: "Mark again from the raw edge; an error here shows at the foot of the leg"},
+			Check: ticket.Check{What: "from the raw edge to the lower fold", Want: ticket.Long(s.First), Give: ticket.Long(give(p.Spec.Tape)), Mend: "Mark again from the raw edge; an error here shows at the foot of the leg"},
 		},
 		ticket.Step{
 			Do: "Turn the hem in on the top fold of the turn-up and press", At: ticket.Long(p.RawToSecondFold), From: "the raw edge", Press: "to the wrong side", Note: p.turnUpNote(),

@@ -17,11 +17,10 @@ type CasingEase struct {
 	Known  source.Known // how the figure is known
 }
 
-// CasingEases yields the table of eases. The first row of a kind is its default,
-// for a rod the first row for the measure that is given. For elastic that is the
-// quarter inch, of which the extension service's 6 mm is the same figure in round
-// millimetres. For a rod it is what lets the rod through: a tunnel of at least
-// half the measure round it, which is about 1 4/7 of its diameter.
+// CasingEases yields the table of eases. The first row of a kind that
+// lies on the tape is its default, for a rod the first for the measure that is given.
+// For a rod it is what lets the rod through: a tunnel of at least half the measure round
+// it, which is about 1 4/7 of its diameter.
 func CasingEases(yield func(CasingEase) bool) {
 	for _, e := range casingEases {
 		if !yield(e) {
@@ -43,8 +42,8 @@ type CasingTurn struct {
 	Known  source.Known // how the figure is known
 }
 
-// CasingTurns yields the table of turns. The first row is the default, and the last
-// that of Lower.
+// CasingTurns yields the table of turns. The first row is the default, and the row
+// edge stitched that of Lower; on a metric tape it is the row that says so.
 func CasingTurns(yield func(CasingTurn) bool) {
 	for _, t := range casingTurns {
 		if !yield(t) {
@@ -54,9 +53,6 @@ func CasingTurns(yield func(CasingTurn) bool) {
 }
 
 var (
-	casingTurn = casingTurns[0]
-	casingRow  = casingTurns[4]
-
 	casingEases = [...]CasingEase{
 		{"any elastic", ElasticCasing, inches(0, 1, 4), units.Ratio{}, false, "waistband-casing-leaflet", "", source.Read},
 		{"any elastic, at least", ElasticCasing, units.Millimetre.Of(6), units.Ratio{}, false, "casing-project-guide", "", source.Read},
@@ -69,6 +65,8 @@ var (
 		{"simple casing, at most", RodCasing, inches(1, 0, 1), units.Ratio{}, false, "home-sewing-handbook", "casings", source.Read},
 		{"to the measure round the rod", RodCasing, inches(0, 1, 2), units.Ratio{}, true, "rod-pocket-page", "", source.Read},
 		{"to the diameter, at least", RodCasing, inches(0, 1, 4), units.Ratio{}, false, "curtain-making-page", "", source.Read},
+		{"drawstring, metric", CordCasing, units.Millimetre.Of(6), units.Ratio{}, false, "", "", source.Practice},
+		{"to the measure round the rod, metric", RodCasing, units.Centimetre.Of(1), units.Ratio{}, true, "", "", source.Practice},
 	}
 
 	casingTurns = [...]CasingTurn{
@@ -78,14 +76,23 @@ var (
 		{"curtain", inches(0, 1, 2), units.Length{}, units.Length{}, units.Length{}, "home-sewing-handbook", "casings", source.Read},
 		// A fold of 1 3/4 in is printed, with an opening of 1 5/8 in.
 		{"edge stitched", units.Length{}, units.Length{}, inches(0, 1, 8), units.Length{}, "elastic-casing-page", "", source.Computed},
+		{"edge stitched, metric", units.Length{}, units.Length{}, units.Millimetre.Of(3), units.Centimetre.Of(5), "", "", source.Practice},
 	}
 )
 
-// casingEase is the default ease of a kind, the first of its rows; of a rod, the
-// first for the measure round it, or for its diameter.
-func casingEase(k CasingKind, round bool) CasingEase {
+// casingTurn is the row of the turn, casingRow that of the row inside the fold, and
+// casingOpening that of the way in.
+func casingTurn(t units.Tape) CasingTurn { return onTape(t, casingTurns[0], casingTurns[2]) }
+
+func casingRow(t units.Tape) CasingTurn { return onTape(t, casingTurns[4], casingTurns[5]) }
+
+func casingOpening(t units.Tape) CasingTurn { return onTape(t, casingTurns[0], casingTurns[5]) }
+
+// casingEase is the default ease of a kind, the first of its rows that lies on the
+// tape; of a rod, the first for the measure round it, or for its diameter.
+func casingEase(k CasingKind, round bool, t units.Tape) CasingEase {
 	for _, e := range casingEases {
-		if e.Kind == k && e.Round == round {
+		if e.Kind == k && e.Round == round && t.Marks(e.Ease) {
 			return e
 		}
 	}

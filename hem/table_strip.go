@@ -6,7 +6,8 @@ import (
 )
 
 // A Strip is a printed facing, binding or placket strip: how it is sewn on and
-// turned, and what it finishes to. The first row of a kind is its default.
+// turned, and what it finishes to. The first row of a kind is its default, or the row that
+// says metric on a metric tape.
 type Strip struct {
 	Name   string       // what the source makes of it
 	Kind   Kind         // FacedHem or Bound
@@ -29,7 +30,6 @@ func Strips(yield func(Strip) bool) {
 }
 
 var (
-	facingStrip  = strips[0]
 	bindingStrip = strips[3]
 	doubledStrip = strips[4]
 
@@ -44,11 +44,16 @@ var (
 		{"continuous placket strip", Bound, inches(1, 1, 2), inches(0, 1, 4), inches(0, 1, 4), inches(0, 1, 2), "sleeve-placket-page", "", source.Read},
 		{"bound cuff placket strip", Bound, inches(1, 1, 4), inches(0, 1, 4), inches(0, 1, 4), inches(0, 3, 8), "cuff-placket-page", "", source.Read},
 		{"placket binding", Bound, inches(1, 1, 4), inches(0, 1, 4), inches(0, 1, 4), units.Length{}, "placket-pointers-page", "", source.Read},
+		{"facing, metric", FacedHem, units.Length{}, units.Millimetre.Of(6), units.Millimetre.Of(6), units.Length{}, "", "", source.Practice},
 	}
 )
 
+// facingStrip is the row of a facing.
+func facingStrip(t units.Tape) Strip { return onTape(t, strips[0], strips[10]) }
+
 // A FoldBack is a printed distance by which the inner edge of a blind hem stands
-// beyond the fold of the garment. The first row is the default.
+// beyond the fold of the garment. The first row is the default, or the row that says
+// metric on a metric tape.
 type FoldBack struct {
 	Name   string       // what the source says of it
 	Least  units.Length // at least; from the fold of the garment to the edge of the hem
@@ -67,14 +72,13 @@ func FoldBacks(yield func(FoldBack) bool) {
 	}
 }
 
-var (
-	blindBack = foldBacks[0]
+var foldBacks = [...]FoldBack{
+	{"stretch cloth, by machine", inches(0, 1, 4), inches(0, 3, 8), "machine-handbook-blind-hem", "page 80", source.Read},
+	{"by machine", inches(0, 1, 4), inches(0, 1, 4), "blind-hem-note", "", source.Read},
+	{"by machine, turned under first", inches(0, 1, 4), inches(0, 1, 4), "double-blind-hem-note", "", source.Read},
+	{"by machine, metric", units.Millimetre.Of(5), units.Millimetre.Of(5), "blind-hem-page", "", source.Read},
+	{"by hand", inches(0, 1, 4), inches(0, 1, 4), "blindstitch-glossary", "", source.Read},
+}
 
-	foldBacks = [...]FoldBack{
-		{"stretch cloth, by machine", inches(0, 1, 4), inches(0, 3, 8), "machine-handbook-blind-hem", "page 80", source.Read},
-		{"by machine", inches(0, 1, 4), inches(0, 1, 4), "blind-hem-note", "", source.Read},
-		{"by machine, turned under first", inches(0, 1, 4), inches(0, 1, 4), "double-blind-hem-note", "", source.Read},
-		{"by machine, metric", units.Millimetre.Of(5), units.Millimetre.Of(5), "blind-hem-page", "", source.Read},
-		{"by hand", inches(0, 1, 4), inches(0, 1, 4), "blindstitch-glossary", "", source.Read},
-	}
-)
+// blindBack is the row of a blind hem.
+func blindBack(t units.Tape) FoldBack { return onTape(t, foldBacks[0], foldBacks[3]) }

@@ -5,7 +5,8 @@ import (
 	"example.com/clothyard/units/source"
 )
 
-// A TuckWidth is a printed depth of tuck.
+// A TuckWidth is a printed depth of tuck. The first row of a kind is its default, or
+// the row that says metric on a metric tape.
 type TuckWidth struct {
 	Name   string       // what the source calls it
 	Kind   TuckKind     // the kind of tuck
@@ -45,14 +46,13 @@ func TuckSpaces(yield func(TuckSpace) bool) {
 }
 
 var (
-	pinWidth = tuckWidths[0]
-
 	tuckWidths = [...]TuckWidth{
 		{"pin tuck", PinTuck, inches(0, 1, 16), "adding-tucks-page", "", source.Read},
 		{"narrow tuck", SpacedTuck, inches(0, 1, 8), "handicraft-for-girls", "exercise 41", source.Read},
 		{"tuck of a skirt", SpacedTuck, inches(0, 1, 2), "clothing-and-health", "tucks", source.Read},
 		{"nun's tuck, this or more", SpacedTuck, inches(2, 0, 1), "new-dressmaker", "page 101", source.Read},
 		{"growth tuck of a hem", GrowthTuck, inches(0, 1, 2), "growth-tuck-hem-page", "", source.Read},
+		{"pin tuck, metric", PinTuck, units.Millimetre.Of(2), "", "", source.Practice},
 	}
 
 	tuckSpaces = [...]TuckSpace{
@@ -61,6 +61,9 @@ var (
 		{"as wide as the tuck, on old garments", GrowthTuck, units.RatioOf(1, 1), "growth-tuck-page", "", source.Read},
 	}
 )
+
+// pinWidth is the row of a pin tuck.
+func pinWidth(t units.Tape) TuckWidth { return onTape(t, tuckWidths[0], tuckWidths[5]) }
 
 // A Growth is a printed amount by which a child's garment is let out for one size.
 type Growth struct {

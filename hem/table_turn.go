@@ -5,8 +5,8 @@ import (
 	"example.com/clothyard/units/source"
 )
 
-// A Turn is a printed pair of turns. The first row of a kind is its default; the
-// rest stand for comparison.
+// A Turn is a printed pair of turns. The first row of a kind is its default, or the
+// row that says metric on a metric tape; the rest stand for comparison.
 type Turn struct {
 	Name   string       // what the source makes of it
 	Kind   Kind         // Double, Narrow, Rolled, Circular or TurnUp
@@ -28,12 +28,9 @@ func Turns(yield func(Turn) bool) {
 }
 
 var (
-	wideTurn   = turns[0]
-	narrowTurn = turns[1]
 	babyTurn   = turns[2]
 	rolledTurn = turns[10]
 	rolledMost = turns[11]
-	circleTurn = turns[14]
 	turnUpTurn = turns[16]
 
 	turns = [...]Turn{
@@ -56,16 +53,30 @@ var (
 		{"trouser turn-up", TurnUp, inches(1, 1, 2), inches(1, 1, 2), units.Length{}, "trouser-turn-up-page", "", source.Read},
 		{"trouser turn-up", TurnUp, units.Centimetre.Of(1), units.Centimetre.Frac(7, 2), units.Length{}, "trouser-cuff-page", "", source.Read},
 		{"narrow trouser turn-up", TurnUp, units.Centimetre.Frac(1, 2), units.Centimetre.Frac(5, 2), units.Length{}, "trouser-cuff-page", "", source.Read},
+		{"wide hem, metric", Double, units.Millimetre.Of(6), units.Length{}, units.Length{}, "", "", source.Practice},
+		{"narrow hem, metric", Narrow, units.Millimetre.Of(5), units.Millimetre.Of(5), units.Length{}, "", "", source.Practice},
+		{"hem of a circle, metric", Circular, units.Length{}, units.Millimetre.Of(5), units.Length{}, "", "", source.Practice},
 	}
 )
 
-// narrowDefault is the row whose depth a narrow hem of the kind has by default.
-func narrowDefault(k Kind) Turn {
+// wideTurn is the row whose first turn a double hem has by default.
+func wideTurn(t units.Tape) Turn { return onTape(t, turns[0], turns[19]) }
+
+// narrowTurn is the row whose depth a narrow hem of the kind has by default.
+func narrowTurn(k Kind, t units.Tape) Turn {
 	switch k {
 	case Rolled:
-		return rolledTurn
+		return onTape(t, rolledTurn, rolledMost)
 	case Circular:
-		return circleTurn
+		return onTape(t, turns[14], turns[21])
 	}
-	return narrowTurn
+	return onTape(t, turns[1], turns[20])
+}
+
+// onTape is the row for a tape.
+func onTape[R any](t units.Tape, inch, metric R) R {
+	if t == units.MetricTape {
+		return metric
+	}
+	return inch
 }

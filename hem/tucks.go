@@ -8,6 +8,7 @@ import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/name"
+	"example.com/clothyard/units/noun"
 )
 
 // MaxTucks is the greatest number of tucks in one section.
@@ -47,12 +48,15 @@ func (k *TuckKind) UnmarshalText(text []byte) error { return tuckKinds.Unmarshal
 // may not be negative. Depth, Count and Removed follow from each other, and so do
 // Count, Pitch and Span.
 type Tucks struct {
+	// Tape is the measure that defaults follow. It may be omitted; the default is the tape
+	// on whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
 	// Kind is what tucks they are. It is needed.
 	Kind TuckKind `json:"kind,omitzero"`
 
 	// Depth is the depth of a tuck, from its fold to its stitching. Of Removed it
 	// is the part for one layer of one tuck. It may be omitted for a pin tuck; the
-	// default is the first row of [TuckWidths].
+	// default is 1/16 in or 2 mm, of [TuckWidths].
 	Depth units.Length `json:"depth,omitzero"`
 	// Count is how many tucks, at most [MaxTucks]. It follows from Span and Pitch,
 	// or from Removed and Depth, where that comes to a whole number. It may be omitted
@@ -130,6 +134,7 @@ func (s Tucks) Plan() (TucksPlan, error) {
 
 // audit looks at each field by itself.
 func (s Tucks) audit(a *fault.Audit) {
+	s.Tape.Check(a, "tape")
 	tuckKinds.Check(a, "kind", s.Kind)
 	a.NotNegative("depth", s.Depth)
 	if s.Count < 0 || s.Count > MaxTucks {
@@ -145,8 +150,11 @@ func (s Tucks) audit(a *fault.Audit) {
 func (s Tucks) fill(a *fault.Audit) (Tucks, []string) {
 	var names []string
 	given := s
+	if s.Tape == 0 {
+		s.Tape, names = noun.Tape(s), append(names, "tape")
+	}
 	if s.Depth.IsZero() && s.Kind == PinTuck && (s.Removed.IsZero() || s.Count == 0) {
-		s.Depth, names = pinWidth.Depth, append(names, "depth")
+		s.Depth, names = pinWidth(s.Tape).Depth, append(names, "depth")
 	}
 	s = s.counted(a)
 	if s.Count == 0 && s.Kind == GrowthTuck && s.Pitch.IsZero() && !a.Failed() {

@@ -49,30 +49,30 @@ func (p TucksPlan) steps() []ticket.Step {
 	st := make([]ticket.Step, 0, 5)
 	st = append(st, ticket.Step{
 		Do: "Mark the first fold across the flat section", At: ticket.Long(p.FirstFold), From: "the edge of the section",
-		Check: ticket.Check{What: "the section before it is tucked, edge to edge", Want: ticket.Long(p.Cloth), Give: ticket.Long(give), Mend: "Cut the section again before marking: a tuck cannot make up for missing cloth"},
+		Check: ticket.Check{What: "the section before it is tucked, edge to edge", Want: ticket.Long(p.Cloth), Give: ticket.Long(give(s.Tape)), Mend: "Cut the section again before marking: a tuck cannot make up for missing cloth"},
 	})
 	if s.Count > 1 {
 		st = append(st, ticket.Step{
 			Do: "Mark the other folds, each from the same edge and not from the mark before", At: ticket.Long(p.FlatPitch), From: "one fold to the next",
-			Check: ticket.Check{What: "from the edge of the section to the last fold", Want: ticket.Long(p.LastFold), Give: ticket.Long(give), Mend: "Measure every mark again from the edge and move those that are out"},
+			Check: ticket.Check{What: "from the edge of the section to the last fold", Want: ticket.Long(p.LastFold), Give: ticket.Long(give(s.Tape)), Mend: "Measure every mark again from the edge and move those that are out"},
 		})
 	}
 	st = append(st,
 		ticket.Step{Do: "Fold on each mark in turn and press the fold", Together: ticket.WrongTogether, Press: "the fold only"},
 		ticket.Step{
 			Do: "Stitch each tuck", At: ticket.Long(s.Depth), From: "the fold", Press: p.press(),
-			Check: ticket.Check{What: "from the fold to the stitching, at both ends and the middle", Want: ticket.Long(s.Depth), Give: ticket.Long(give.Min(s.Depth.DivInt(4))),
+			Check: ticket.Check{What: "from the fold to the stitching, at both ends and the middle", Want: ticket.Long(s.Depth), Give: ticket.Long(give(s.Tape).Min(s.Depth.DivInt(4))),
 				Mend: "Unpick this tuck and stitch it again: an error is doubled in each tuck and adds up over all"},
 		})
 	if s.Kind == GrowthTuck {
 		return append(st, ticket.Step{
 			Do: "Measure the length of the garment", Note: "Sew with long stitches in a thread that will be found again; unpick one tuck for each size",
-			Check: ticket.Check{What: "by how much the section is shorter than before", Want: ticket.Long(p.Removed), Give: ticket.Long(give), Mend: "Unpick the tuck nearest the hem and take it up again"},
+			Check: ticket.Check{What: "by how much the section is shorter than before", Want: ticket.Long(p.Removed), Give: ticket.Long(give(s.Tape)), Mend: "Unpick the tuck nearest the hem and take it up again"},
 		})
 	}
 	return append(st, ticket.Step{
 		Do:    "Measure the section",
-		Check: ticket.Check{What: "the tucked section, edge to edge", Want: ticket.Long(s.Span), Give: ticket.Long(give.MulInt(2)), Mend: "Take the error up in the tucks at the two edges, which are the least seen"},
+		Check: ticket.Check{What: "the tucked section, edge to edge", Want: ticket.Long(s.Span), Give: ticket.Long(give(s.Tape).MulInt(2)), Mend: "Take the error up in the tucks at the two edges, which are the least seen"},
 	})
 }
 
@@ -99,7 +99,8 @@ func (p TucksPlan) cautions() []ticket.Caution {
 func (p TucksPlan) sources() []source.Cite {
 	cs := make([]source.Cite, 0, 6)
 	if slices.Contains(p.Assumed, "depth") {
-		cs = append(cs, source.Cite{For: "depth of a pin tuck", ID: pinWidth.Source, Place: pinWidth.Place, Known: pinWidth.Known})
+		row := pinWidth(p.Spec.Tape)
+		cs = append(cs, source.Cite{For: "depth of a pin tuck", ID: row.Source, Place: row.Place, Known: row.Known})
 	}
 	if slices.Contains(p.Assumed, "count") {
 		cs = append(cs, source.Practise("one growth tuck"))

@@ -28,8 +28,12 @@ func (t Tape) MarshalText() ([]byte, error) { return tapes.Marshal(t) }
 // UnmarshalText reads the name of a tape. Empty text is zero.
 func (t *Tape) UnmarshalText(text []byte) error { return tapes.Unmarshal(t, text) }
 
-// Check records a tape that is neither of the two, under its path.
-func (t Tape) Check(a *fault.Audit, path string) { tapes.Check(a, path, t) }
+// Check records a tape that is given and is neither of the two, under its path.
+func (t Tape) Check(a *fault.Audit, path string) {
+	if t != 0 {
+		tapes.Check(a, path, t)
+	}
+}
 
 // Tapes yields both tapes.
 func Tapes() iter.Seq[Tape] { return tapes.All() }

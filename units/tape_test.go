@@ -93,7 +93,7 @@ func TestTapeText(t *testing.T) {
 	units.InchTape.Check(&a, "tape")
 	units.Tape(0).Check(&a, "tape")
 	units.Tape(9).Check(&a, "tape")
-	if got, want := fmt.Sprint(a.Err()), "tape: not given, want one of inch, metric\ntape tape(9): not known, want one of inch, metric"; got != want {
+	if got, want := fmt.Sprint(a.Err()), "tape tape(9): not known, want one of inch, metric"; got != want {
 		t.Errorf("%s, want %s", got, want)
 	}
 }
