@@ -1,12 +1,12 @@
 package stitch_test
 
 import (
-	"errors"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun/nountest"
 	"example.com/clothyard/units/stitch"
 )
 
@@ -22,10 +22,7 @@ func TestGarmentRows(t *testing.T) {
 		t.Errorf("%d rows, %v, %v; %v", len(p.Runs), p.Total, p.Need, err)
 	}
 	g.Seams = append(g.Seams, g.Seams[0])
-	_, err = g.Plan()
-	if d := cmp.Diff([]string{"seams"}, paths(t, err)); d != "" || !errors.Is(err, fault.Range) {
-		t.Errorf("one row more: %v\n%s", err, d)
-	}
+	nountest.Refused(t, stitch.Nouns(), g, "seams", fault.Range)
 }
 
 // As many spools as are counted, and not an inch of thread beyond them.
@@ -36,26 +33,19 @@ func TestGarmentSpools(t *testing.T) {
 		t.Errorf("%v, %d spools, %v left; %v", p.Need, p.Spools, p.Spare, err)
 	}
 	g.Seams[0].Thread.Seam = in("250000 1/16")
-	_, err = g.Plan()
-	if d := cmp.Diff([]string{"spool"}, paths(t, err)); d != "" || !errors.Is(err, fault.Range) {
-		t.Errorf("a sixteenth more of seam: %v\n%s", err, d)
-	}
+	nountest.Refused(t, stitch.Nouns(), g, "spool", fault.Range)
 }
 
 // A garment of one seam has a sheet as any other: the row, the sum, the under
 // thread, the spools.
 func TestGarmentOfOneSeam(t *testing.T) {
-	g := stitch.Garment{Spool: in("1000"), Seams: []stitch.Run{{Name: "centre back", Thread: stitch.Thread{Stitch: stitch.Lock301, Seam: in("16"), Ratio: of(5, 2), NeedleShare: of(1, 2), Waste: of(1, 4)}}}}
-	p, err := g.Plan()
+	p, err := nountest.Planned(t, stitch.Nouns(), stitch.Garment{Spool: in("1000"), Seams: []stitch.Run{{Name: "centre back",
+		Thread: stitch.Thread{Stitch: stitch.Lock301, Seam: in("16"), Ratio: of(5, 2), NeedleShare: of(1, 2), Waste: of(1, 4)}}}})
 	if err != nil {
 		t.Fatal(err)
 	}
-	sh := p.Sheet()
-	if err := sh.Check(); err != nil {
-		t.Error(err)
-	}
 	var got []string
-	for _, l := range sh.Lines {
+	for _, l := range p.Sheet().Lines {
 		got = append(got, l.Label+" "+l.Result.String())
 	}
 	if d := cmp.Diff([]string{"centre back 50 in", "all the thread 50 in", "of which under thread 25 in", "left on the spools 950 in"}, got); d != "" {

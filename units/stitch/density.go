@@ -7,22 +7,27 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Density is how close stitches lie. Zero means not given. Any one of three
-// settles it: StitchLength, PerInch, or Run with Stitches; more than one may be
-// given where they agree to the last fraction. What a dial or a page rounds must
-// be rounded by the caller: 12 to the inch is not 2 mm.
+// A Density is how close stitches lie. Any one of three settles it: stitchLength,
+// perInch, or run with stitches; more than one may be given where they agree to the
+// last fraction. What a dial or a page rounds must be rounded by the caller: 12 to
+// the inch is not 2 mm.
 type Density struct {
-	StitchLength units.Length `json:"stitchLength,omitzero"`      // what one stitch covers of the cloth, along the row
-	Space        units.Length `json:"space,omitzero" noun:"zero"` // what is left free between two stitches of a hand row; zero is an answer, they touch
-	PerInch      units.Ratio  `json:"perInch,omitzero"`           // how many stitches, each with its space, in an inch
-	Run          units.Length `json:"run,omitzero"`               // a length of row
-	Stitches     units.Ratio  `json:"stitches,omitzero"`          // how many stitches, each with its space, in Run
+	// StitchLength is what one stitch covers of the cloth, along the row.
+	StitchLength units.Length `json:"stitchLength,omitzero"`
+	// Space is what is left free between two stitches of a hand row. May be omitted; the
+	// default is 0 in: the stitches touch.
+	Space units.Length `json:"space,omitzero" noun:"zero"`
+	// PerInch is how many stitches, each with its space, lie in an inch.
+	PerInch units.Ratio `json:"perInch,omitzero"`
+	// Run is a length of row. May be omitted.
+	Run units.Length `json:"run,omitzero"`
+	// Stitches is how many stitches, each with its space, lie in run. May be omitted.
+	Stitches units.Ratio `json:"stitches,omitzero"`
 }
 
-// A DensityPlan is a density both ways. It is comparable.
+// A DensityPlan is a density both ways.
 type DensityPlan struct {
 	Spec          Density      `json:"spec,omitzero"`          // as solved; Run and Stitches are zero unless one of them was given
-	Assumed       []string     `json:"assumed,omitzero"`       // always empty: a density has no default
 	Pitch         units.Length `json:"pitch,omitzero"`         // from the start of one stitch to the start of the next: 1 in / PerInch
 	PerCentimetre units.Ratio  `json:"perCentimetre,omitzero"` // stitches in a centimetre
 }
@@ -34,9 +39,9 @@ func (d Density) Plan() (DensityPlan, error) {
 	var a fault.Audit
 	a.NotNegative("stitchLength", d.StitchLength)
 	a.NotNegative("space", d.Space)
-	notNegative(&a, "perInch", d.PerInch)
+	a.NotNegative("perInch", d.PerInch)
 	a.NotNegative("run", d.Run)
-	notNegative(&a, "stitches", d.Stitches)
+	a.NotNegative("stitches", d.Stitches)
 	byLength, byInch := !d.StitchLength.IsZero(), !d.PerInch.IsZero()
 	byCount := !d.Run.IsZero() && !d.Stitches.IsZero()
 	if !byLength && !byInch && !byCount {
@@ -56,13 +61,13 @@ func (d Density) Plan() (DensityPlan, error) {
 	}
 	per := units.Inch.Of(1).Div(pitch)
 	if byInch && d.PerInch != per {
-		a.Fault("perInch", d.PerInch.String(), per.String()+" (what the stitch length gives)", fault.Conflict)
+		a.Fault("perInch", d.PerInch.String(), "{0} (what the stitch length gives)", fault.Conflict, per)
 	}
 	if byCount && d.Run != pitch.Scale(d.Stitches) {
-		a.Fault("stitches", d.Stitches.String(), d.Run.Div(pitch).String()+" (what the density gives in run)", fault.Conflict)
+		a.Fault("stitches", d.Stitches.String(), "{0} (what the density gives in run)", fault.Conflict, d.Run.Div(pitch))
 	}
 	if pitch.Cmp(d.Space) <= 0 {
-		a.Fault("space", d.Space.String(), "less than "+pitch.String()+" (from one stitch to the next)", fault.Conflict)
+		a.Fault("space", d.Space.String(), "less than {0} (from one stitch to the next)", fault.Conflict, pitch)
 	}
 	if a.Failed() {
 		return DensityPlan{}, a.Err()
@@ -77,13 +82,6 @@ func (d Density) Plan() (DensityPlan, error) {
 	return DensityPlan{Spec: d, Pitch: pitch, PerCentimetre: units.Centimetre.Of(1).Div(pitch)}, nil
 }
 
-// notNegative records a ratio below zero.
-func notNegative(a *fault.Audit, path string, r units.Ratio) {
-	if r.Sign() < 0 {
-		a.Fault(path, r.String(), "0 or more", fault.Sign)
-	}
-}
-
 func term(op ticket.Op, amount ticket.Amount, name string) ticket.Term {
 	return ticket.Term{Op: op, Amount: amount, Name: name}
 }
@@ -91,25 +89,24 @@ func term(op ticket.Op, amount ticket.Amount, name string) ticket.Term {
 // Sheet is the working, and how to try the density on a scrap.
 func (p DensityPlan) Sheet() ticket.Sheet {
 	d := p.Spec
-	sh := ticket.Sheet{Title: "Stitch length and stitches to the inch", Assumed: p.Assumed}
+	sh := ticket.Sheet{Title: "Stitch length and stitches to the inch"}
 	if p.Pitch.Sign() <= 0 {
 		return sh // the plan of nothing has nothing to say
 	}
-	sh.Lines = make([]ticket.Line, 0, 4)
 	sh.Lines = append(sh.Lines, ticket.Line{
-		Label: "from one stitch to the next", Result: ticket.Long(p.Pitch),
-		Terms: []ticket.Term{term(ticket.Plus, ticket.Long(d.StitchLength), "stitch"), term(ticket.Plus, ticket.Long(d.Space), "space")},
+		Label: "from one stitch to the next", Result: ticket.Machine(p.Pitch),
+		Terms: []ticket.Term{term(ticket.Plus, ticket.Machine(d.StitchLength), "stitch"), term(ticket.Plus, ticket.Machine(d.Space), "space")},
 	}, ticket.Line{
 		Label: "stitches to the inch", Result: ticket.Times(d.PerInch),
-		Terms: []ticket.Term{term(ticket.Plus, ticket.Long(units.Inch.Of(1)), "one inch"), term(ticket.Over, ticket.Long(p.Pitch), "from one stitch to the next")},
+		Terms: []ticket.Term{term(ticket.Plus, ticket.Long(units.Inch.Of(1)), "one inch"), term(ticket.Over, ticket.Machine(p.Pitch), "from one stitch to the next")},
 	}, ticket.Line{
 		Label: "stitches to the centimetre", Result: ticket.Times(p.PerCentimetre),
-		Terms: []ticket.Term{term(ticket.Plus, ticket.Long(units.Centimetre.Of(1)), "one centimetre"), term(ticket.Over, ticket.Long(p.Pitch), "from one stitch to the next")},
+		Terms: []ticket.Term{term(ticket.Plus, ticket.Long(units.Centimetre.Of(1)), "one centimetre"), term(ticket.Over, ticket.Machine(p.Pitch), "from one stitch to the next")},
 	})
 	if !d.Run.IsZero() {
 		sh.Lines = append(sh.Lines, ticket.Line{
 			Label: "stitches in the row", Result: ticket.Times(d.Stitches),
-			Terms: []ticket.Term{term(ticket.Plus, ticket.Long(d.Run), "row"), term(ticket.Over, ticket.Long(p.Pitch), "from one stitch to the next")},
+			Terms: []ticket.Term{term(ticket.Plus, ticket.Long(d.Run), "row"), term(ticket.Over, ticket.Machine(p.Pitch), "from one stitch to the next")},
 		})
 	}
 	sh.Steps = []ticket.Step{{

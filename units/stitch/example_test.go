@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/stitch"
 )
 
@@ -61,8 +60,8 @@ func ExampleThread_Plan_geometry() {
 		fmt.Println(l.Text(units.Notation{Step: units.Inch.Frac(1, 1000), Decimal: true}))
 	}
 	// Output:
-	// stitches to the inch: 8 = 1 in one inch / 0.125 in stitch
-	// lengths of thread to one of seam: 5 1/5 = 0.075 in thickness / 0.125 in stitch x 2 passes + 4 along the seam
+	// stitches to the inch: 8 = 1 in one inch / 3.175 mm stitch
+	// lengths of thread to one of seam: 5 1/5 = 0.075 in thickness / 3.175 mm stitch x 2 passes + 4 along the seam
 	// thread in the seam: 218.400 in = 42 in seam x 5 1/5 lengths of thread
 }
 
@@ -134,9 +133,11 @@ func ExampleSetting_Plan_solved() {
 }
 
 // Two sources on one stitch: both rows stand.
-func ExampleType_Ratios() {
-	for r := range stitch.Zigzag304.Ratios() {
-		fmt.Println(r.Ratio, r.Known)
+func ExampleRatioRows() {
+	for r := range stitch.RatioRows() {
+		if r.Type == stitch.Zigzag304 {
+			fmt.Println(r.Ratio, r.Known)
+		}
 	}
 	// Output:
 	// 5 1/2 read
@@ -144,24 +145,14 @@ func ExampleType_Ratios() {
 }
 
 // What the pages print for twelve to the inch, and how far off each is.
-func ExamplePrinted() {
-	for r := range stitch.Printed(units.RatioOf(12, 1)) {
-		fmt.Println(r.Printed, "off by", r.Off().In(units.Millimetre), "mm")
+func ExampleConversions() {
+	for r := range stitch.Conversions() {
+		if r.PerInch == units.RatioOf(12, 1) {
+			fmt.Println(r.Printed, "off by", r.Off().In(units.Millimetre), "mm")
+		}
 	}
 	// Output:
 	// 2.1 mm off by -1/60 mm
 	// 2 mm off by -7/60 mm
 	// 2 mm off by -7/60 mm
-}
-
-// The densities of a job, each with its source.
-func ExampleJob_Rows() {
-	for r := range stitch.Reinforce.Rows() {
-		s, ok := source.Lookup(r.Source)
-		fmt.Println(r.LeastPerInch, "to", r.MostPerInch, ok, s.Rank == source.Other)
-	}
-	// Output:
-	// 20 to 24 true true
-	// 18 to 20 true true
-	// 15 to 20 true true
 }

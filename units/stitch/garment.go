@@ -1,6 +1,9 @@
 package stitch
 
 import (
+	"cmp"
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
@@ -16,32 +19,38 @@ const (
 
 // A Run is some seams of a garment that are alike.
 type Run struct {
-	Name   string `json:"name,omitzero"`   // what they are: "side seams"
-	Count  int    `json:"count,omitzero"`  // how many; default 1
-	Thread Thread `json:"thread,omitzero"` // one of them
+	// Name is what they are, as in side seams. May be omitted.
+	Name string `json:"name,omitzero"`
+	// Count is how many they are. May be omitted; the default is 1.
+	Count int `json:"count,omitzero"`
+	// Thread is one of them.
+	Thread Thread `json:"thread,omitzero"`
 }
 
-// A Garment is all the seams that are sewn with one thread. Zero means not given.
+// A Garment is all the seams that are sewn with one thread.
 type Garment struct {
-	Seams []Run        `json:"seams,omitzero"` // the seams, from 1 to MaxRuns rows
-	Waste units.Ratio  `json:"waste,omitzero"` // for each seam that gives none of its own; default as of a Thread
-	Spool units.Length `json:"spool,omitzero"` // how much thread is on a spool; without it no spools are counted
+	// Seams are the seams, from 1 to 10,000 rows.
+	Seams []Run `json:"seams,omitzero"`
+	// Waste is that of each seam that gives none of its own. May be omitted; the default
+	// is that of a thread.
+	Waste units.Ratio `json:"waste,omitzero"`
+	// Spool is how much thread is on a spool. May be omitted; no spools are counted then.
+	Spool units.Length `json:"spool,omitzero"`
 }
 
 // A RunPlan is the thread of some seams that are alike.
 type RunPlan struct {
-	Name    string       `json:"name,omitzero"`    // what they are
-	Count   int          `json:"count,omitzero"`   // how many, as solved
-	Assumed []string     `json:"assumed,omitzero"` // Count, if the default filled it; what a seam assumes is in Thread
-	Thread  ThreadPlan   `json:"thread,omitzero"`  // one of them
-	Total   units.Length `json:"total,omitzero"`   // all of them, waste apart
-	Need    units.Length `json:"need,omitzero"`    // all of them, with the waste
+	Name   string       `json:"name,omitzero"`   // what they are
+	Count  int          `json:"count,omitzero"`  // how many, as solved
+	Thread ThreadPlan   `json:"thread,omitzero"` // one of them
+	Total  units.Length `json:"total,omitzero"`  // all of them, waste apart
+	Need   units.Length `json:"need,omitzero"`   // all of them, with the waste
 }
 
 // A GarmentPlan is the thread of a garment.
 type GarmentPlan struct {
 	Spec    Garment  `json:"spec,omitzero"`    // as solved, its rows too
-	Assumed []string `json:"assumed,omitzero"` // always empty: what a row assumes is in its RunPlan
+	Assumed []string `json:"assumed,omitzero"` // the fields of a row filled with a default, once for all rows
 
 	Runs  []RunPlan    `json:"runs,omitzero"`  // a row for each row of Seams
 	Total units.Length `json:"total,omitzero"` // all the thread, waste apart
@@ -62,13 +71,18 @@ func (g Garment) Plan() (GarmentPlan, error) {
 		a.Count("seams", len(g.Seams), 1, MaxRuns)
 		return GarmentPlan{}, a.Err()
 	}
-	p := GarmentPlan{Split: true, Runs: make([]RunPlan, 0, len(g.Seams))}
-	solved := make([]Run, 0, len(g.Seams))
+	p := GarmentPlan{Split: true}
+	var solved []Run
 	for i, r := range g.Seams {
 		q, err := r.plan(g.Waste)
 		if err != nil {
 			a.Include("seams["+ticket.Of(i).String()+"]", err)
 			continue
+		}
+		for _, key := range q.assumed(r) {
+			if !slices.Contains(p.Assumed, key) {
+				p.Assumed = append(p.Assumed, key)
+			}
 		}
 		solved = append(solved, Run{Name: r.Name, Count: q.Count, Thread: q.Thread.Spec})
 		p.Runs = append(p.Runs, q)
@@ -105,10 +119,7 @@ func (g Garment) Plan() (GarmentPlan, error) {
 func (r Run) plan(waste units.Ratio) (RunPlan, error) {
 	var a fault.Audit
 	a.Text("name", r.Name)
-	q := RunPlan{Name: r.Name, Count: r.Count}
-	if r.Count == 0 {
-		q.Count, q.Assumed = 1, []string{"count"}
-	}
+	q := RunPlan{Name: r.Name, Count: cmp.Or(r.Count, 1)}
 	a.Count("count", q.Count, 1, MaxCount)
 	t := r.Thread
 	if t.Waste.IsZero() && waste.Sign() > 0 && !all.Less(waste) {
@@ -123,38 +134,38 @@ func (r Run) plan(waste units.Ratio) (RunPlan, error) {
 	return q, nil
 }
 
+// assumed are the keys of what a row assumed.
+func (q RunPlan) assumed(r Run) (keys []string) {
+	if r.Count == 0 {
+		keys = append(keys, "seams.count")
+	}
+	for _, key := range q.Thread.Assumed {
+		keys = append(keys, "seams.thread."+key)
+	}
+	return keys
+}
+
 // Sheet is the working, a line for each row and the sum, and the spools.
 func (p GarmentPlan) Sheet() ticket.Sheet {
 	sh := ticket.Sheet{Title: "Thread for a garment", Assumed: p.Assumed}
 	if len(p.Runs) == 0 {
 		return sh // the plan of nothing has nothing to say
 	}
-	terms := make([]ticket.Term, 0, 3*len(p.Runs)+6) // one piece of memory for all the lines
-	sh.Lines = make([]ticket.Line, 0, len(p.Runs)+3)
-	line := func(label string, result ticket.Amount, add ...ticket.Term) {
-		from := len(terms)
-		terms = append(terms, add...)
-		sh.Lines = append(sh.Lines, ticket.Line{Label: label, Result: result, Terms: terms[from:len(terms):len(terms)]})
+	line := func(label string, result units.Length, terms ...ticket.Term) {
+		sh.Lines = append(sh.Lines, ticket.Sum(label, result, terms...))
 	}
+	var runs []ticket.Term
 	for _, r := range p.Runs {
-		name := r.Name
-		if name == "" {
-			name = "seams"
-		}
-		line(name, ticket.Long(r.Need), term(ticket.Plus, ticket.Long(r.Thread.Need), "each, with the waste"), term(ticket.By, ticket.Of(r.Count), ""))
+		line(cmp.Or(r.Name, "seams"), r.Need, ticket.Add(r.Thread.Need, "each, with the waste"), ticket.Multiply(r.Count, ""))
+		runs = append(runs, ticket.Add(r.Need, r.Name))
 	}
-	from := len(terms)
-	for _, r := range p.Runs {
-		terms = append(terms, term(ticket.Plus, ticket.Long(r.Need), r.Name))
-	}
-	sh.Lines = append(sh.Lines, ticket.Line{Label: "all the thread", Result: ticket.Long(p.Need), Terms: terms[from:len(terms):len(terms)]})
+	line("all the thread", p.Need, runs...)
 	if p.Split {
-		line("of which under thread", ticket.Long(p.UnderNeed), term(ticket.Plus, ticket.Long(p.Need), "all"), term(ticket.Minus, ticket.Long(p.NeedleNeed), "needle thread"))
+		line("of which under thread", p.UnderNeed, ticket.Add(p.Need, "all"), ticket.Less(p.NeedleNeed, "needle thread"))
 	}
 	buy := ticket.Step{Do: "Have the thread in hand before the first seam, all of one dye lot", At: ticket.Long(p.Need), From: "one end of the thread to the other"}
 	if p.Spools > 0 {
-		line("left on the spools", ticket.Long(p.Spare), term(ticket.Plus, ticket.Long(p.Spec.Spool), "on a spool"),
-			term(ticket.By, ticket.Of(p.Spools), "spools"), term(ticket.Minus, ticket.Long(p.Need), "needed"))
+		line("left on the spools", p.Spare, ticket.Add(p.Spec.Spool, "on a spool"), ticket.Multiply(p.Spools, "spools"), ticket.Less(p.Need, "needed"))
 		buy.Check = ticket.Check{What: "whole spools", Want: ticket.Of(p.Spools), Mend: "buy the spools that are short now: a later dye lot may differ"}
 	}
 	sh.Steps = []ticket.Step{buy}
@@ -166,14 +177,13 @@ func (p GarmentPlan) Sheet() ticket.Sheet {
 // cites are those of the seams, each once.
 func (p GarmentPlan) cites(sh *ticket.Sheet) {
 	seen := map[Type]bool{}
-	sh.Sources = make([]source.Cite, 0, 8)
 	for _, r := range p.Runs {
 		t := r.Thread.Spec
 		if seen[t.Stitch] || t.By != ByRatio {
 			continue
 		}
 		seen[t.Stitch] = true
-		for row := range t.Stitch.Ratios() {
+		for row := range t.Stitch.ratios() {
 			sh.Sources = append(sh.Sources, row.Cite())
 		}
 	}

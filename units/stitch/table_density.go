@@ -32,23 +32,17 @@ func (r DensityRow) Cite() source.Cite {
 // Densities yields the table of densities, 40 rows, for each job and each cloth
 // the default first: the row of the source of highest rank, else that which
 // another source prints too, else that whose two figures agree.
-func Densities(yield func(DensityRow) bool) {
-	for _, r := range densityRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func Densities() iter.Seq[DensityRow] { return densityRows.All() }
 
 func mm(n, d int64) units.Length { return units.Millimetre.Frac(n, d) }
 
 // job and cloth make rows; lengths are in tenths of a millimetre.
 func job(j Job, least, most, short, long int64, use, note, src, place string) DensityRow {
-	return DensityRow{j, NoCloth, units.RatioOf(least, 1), units.RatioOf(most, 1), mm(short, 10), mm(long, 10), use, note, src, place, source.Read}
+	return DensityRow{j, 0, units.RatioOf(least, 1), units.RatioOf(most, 1), mm(short, 10), mm(long, 10), use, note, src, place, source.Read}
 }
 
 func cloth(c Cloth, least, most, short, long int64, use, note, src string) DensityRow {
-	return DensityRow{NoJob, c, units.RatioOf(least, 1), units.RatioOf(most, 1), mm(short, 10), mm(long, 10), use, note, src, "", source.Read}
+	return DensityRow{0, c, units.RatioOf(least, 1), units.RatioOf(most, 1), mm(short, 10), mm(long, 10), use, note, src, "", source.Read}
 }
 
 // heavy makes the rows of the one figure that a page prints for "heavy fabric;
@@ -58,7 +52,7 @@ func heavy(j Job, use string) DensityRow {
 	return DensityRow{j, BottomWeight, units.RatioOf(5, 1), units.RatioOf(6, 1), mm(40, 10), mm(50, 10), use, "printed in one line with heavy fabric", "stitch-size-answer", "", source.Read}
 }
 
-var densityRows = [...]DensityRow{
+var densityRows = source.Table[DensityRow]{
 	job(Regular, 10, 12, 0, 0, "general, types 301 and 401; clothing repair", "", "tent-repair-manual", "table 3-1, p. 69"),
 	job(Regular, 10, 14, 25, 25, "regulation", "", "stitch-length-slides", ""),
 	job(Regular, 10, 14, 17, 24, "regulation", "", "seam-cards", ""),
@@ -119,32 +113,13 @@ func (r ConversionRow) Exact() units.Length { return inch(r.PerInch) }
 func (r ConversionRow) Off() units.Length { return r.Printed.Sub(r.Exact()) }
 
 // Conversions yields the printed tables, 24 rows, each source together.
-func Conversions(yield func(ConversionRow) bool) {
-	for _, r := range conversionRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func Conversions() iter.Seq[ConversionRow] { return conversionRows.All() }
 
-// Printed yields what the tables print for stitches to the inch. Nothing is
-// yielded for a count that no table prints: see [Density] for the exact length.
-func Printed(perInch units.Ratio) iter.Seq[ConversionRow] {
-	return func(yield func(ConversionRow) bool) {
-		for _, r := range conversionRows {
-			if r.PerInch == perInch && !yield(r) {
-				return
-			}
-		}
-	}
-}
-
-// conv makes a row; the length is in tenths of a millimetre.
 func conv(per, tenths int64, note, src string) ConversionRow {
 	return ConversionRow{units.RatioOf(per, 1), mm(tenths, 10), note, src, source.Read}
 }
 
-var conversionRows = [...]ConversionRow{
+var conversionRows = source.Table[ConversionRow]{
 	conv(15, 17, "", "stitch-length-conversion"),
 	conv(12, 21, "", "stitch-length-conversion"),
 	conv(10, 25, "", "stitch-length-conversion"),
@@ -181,15 +156,9 @@ type CountRow struct {
 }
 
 // Counts yields the table of counts, 4 rows.
-func Counts(yield func(CountRow) bool) {
-	for _, r := range countRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func Counts() iter.Seq[CountRow] { return countRows.All() }
 
-var countRows = [...]CountRow{
+var countRows = source.Table[CountRow]{
 	{"bartack", 28, 28, "tent-repair-manual", "p. 366", source.Read},
 	{"bartack", 18, 18, "tent-repair-manual", "table 3-1", source.Read},
 	{"buttonhole", 44, 46, "tent-repair-manual", "", source.Read},
@@ -212,15 +181,9 @@ type NeedleRow struct {
 func (r NeedleRow) Shank() units.Length { return mm(int64(r.Metric), 100) }
 
 // Needles yields the table of needles, 13 rows, for each cloth the default first.
-func Needles(yield func(NeedleRow) bool) {
-	for _, r := range needleRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func Needles() iter.Seq[NeedleRow] { return needleRows.All() }
 
-var needleRows = [...]NeedleRow{
+var needleRows = source.Table[NeedleRow]{
 	{60, 8, Sheer, "sheers, chiffon, silks", "needle-size-newsletter", source.Read},
 	{70, 10, BlouseWeight, "blouse-weight polyester, silk, batiste", "needle-size-newsletter", source.Read},
 	{80, 12, MediumWeight, "cotton, rayon, blends", "needle-size-newsletter", source.Read},

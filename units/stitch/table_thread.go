@@ -1,6 +1,8 @@
 package stitch
 
 import (
+	"iter"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 )
@@ -23,13 +25,7 @@ func (r RatioRow) Cite() source.Cite {
 
 // RatioRows yields the table of ratios, 15 rows, for each type the default first:
 // what was read before what is from memory.
-func RatioRows(yield func(RatioRow) bool) {
-	for _, r := range ratioRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func RatioRows() iter.Seq[RatioRow] { return ratioRows.All() }
 
 // A FormulaRow is a formula printed for thread by geometry, in lengths of thread
 // for one of seam: Fixed + Thick x T/p + Wide x W/p, where T is the thickness of
@@ -50,13 +46,7 @@ func (r FormulaRow) Cite() source.Cite {
 }
 
 // FormulaRows yields the table of formulas, 4 rows.
-func FormulaRows(yield func(FormulaRow) bool) {
-	for _, r := range formulaRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func FormulaRows() iter.Seq[FormulaRow] { return formulaRows.All() }
 
 // A WasteRow is what one source adds for the ends of thread, rethreading and
 // seams sewn again, as a part of the thread in the seams.
@@ -68,13 +58,7 @@ type WasteRow struct {
 
 // WasteRows yields the table of waste, 2 rows. The default of 15 percent is what
 // both allow and both use in their examples.
-func WasteRows(yield func(WasteRow) bool) {
-	for _, r := range wasteRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func WasteRows() iter.Seq[WasteRow] { return wasteRows.All() }
 
 func percent(n int64) units.Ratio { return units.RatioOf(n, 100) }
 
@@ -88,7 +72,7 @@ var (
 
 	apart = "the sources disagree"
 
-	ratioRows = [...]RatioRow{
+	ratioRows = source.Table[RatioRow]{
 		{Chain101, units.RatioOf(5, 1), none, apart, "thread-ratio-guide", "", source.Read},
 		{Chain101, units.RatioOf(4, 1), all, apart, "thread-consumption-guide", "", source.Memory},
 		{Blind103, units.RatioOf(9, 2), none, "", "thread-ratio-guide", "", source.Read},
@@ -106,14 +90,14 @@ var (
 		{Cover605, units.RatioOf(28, 1), percent(30), "", "thread-consumption-guide", "", source.Memory},
 	}
 
-	formulaRows = [...]FormulaRow{
+	formulaRows = source.Table[FormulaRow]{
 		{Chain101, 3, 2, 0, "thread-formula-guide", "", source.Read},
 		{Lock301, 2, 2, 0, "thread-formula-page", "", source.Read},
 		{Chain401, 4, 2, 0, "thread-formula-page", "", source.Read},
 		{Overedge504, 3, 4, 4, "thread-formula-page", "", source.Read},
 	}
 
-	wasteRows = [...]WasteRow{
+	wasteRows = source.Table[WasteRow]{
 		{percent(10), percent(15), "thread-measuring-page", source.Read},
 		{percent(15), percent(20), "thread-estimate-page", source.Read},
 	}

@@ -1,6 +1,10 @@
 package stitch
 
-import "example.com/clothyard/units/source"
+import (
+	"iter"
+
+	"example.com/clothyard/units/source"
+)
 
 // A ClassRow is what one source says of a class of stitches.
 type ClassRow struct {
@@ -13,15 +17,9 @@ type ClassRow struct {
 }
 
 // ClassRows yields the table of classes, 7 rows.
-func ClassRows(yield func(ClassRow) bool) {
-	for _, r := range classRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func ClassRows() iter.Seq[ClassRow] { return classRows.All() }
 
-var classRows = [...]ClassRow{
+var classRows = source.Table[ClassRow]{
 	{Chain, "chain", "", "stitch-class-page", "", source.Read},
 	{Hand, "hand", "", "stitch-class-page", "", source.Read},
 	{Lock, "lock", "", "stitch-class-page", "", source.Read},
@@ -47,18 +45,12 @@ type TypeRow struct {
 
 // TypeRows yields the table of types, 26 rows, in the order of the numbers, what
 // was read before what is from memory.
-func TypeRows(yield func(TypeRow) bool) {
-	for _, r := range typeRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func TypeRows() iter.Seq[TypeRow] { return typeRows.All() }
 
 var (
 	apart515 = "the sources disagree: read as 401 with 504, remembered as 401 with 503"
 
-	typeRows = [...]TypeRow{
+	typeRows = source.Table[TypeRow]{
 		{Chain101, "chain stitch", 0, 1, [2]Type{}, "", "thread-ratio-guide", "", source.Read},
 		{Blind103, "blind stitch", 0, 0, [2]Type{}, "", "thread-ratio-guide", "", source.Read},
 		{Blind103, "blind stitch, derived from 101", 0, 1, [2]Type{}, "", "stitch-type-guide", "", source.Read},

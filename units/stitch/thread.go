@@ -1,44 +1,52 @@
 package stitch
 
 import (
-	"fmt"
-
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 )
 
-// A Thread is a seam whose thread is reckoned. Zero means not given. Stitch and
-// Seam are needed; what else is, [Method] says.
+// A Thread is a seam whose thread is reckoned. Stitch and seam are needed; what else
+// is, [Method] says.
 type Thread struct {
-	Stitch Type         `json:"stitch,omitzero"` // the stitch type
-	By     Method       `json:"by,omitzero"`     // how it is reckoned; follows from what else is given, else ByRatio
-	Seam   units.Length `json:"seam,omitzero"`   // length of the row of stitching
-
-	// Ratio is all the thread in a length of seam; default the first row of
-	// [Type.Ratios], what was read before what is from memory. At least 1.
+	// Stitch is the stitch type.
+	Stitch Type `json:"stitch,omitzero"`
+	// By is how it is reckoned. May be omitted; it follows from what else is given, and
+	// the default is ratio.
+	By Method `json:"by,omitzero"`
+	// Seam is the length of the row of stitching.
+	Seam units.Length `json:"seam,omitzero"`
+	// Ratio is all the thread in a length of seam, 1 or more. May be omitted; the default
+	// is the first row of the table for the stitch.
 	Ratio units.Ratio `json:"ratio,omitzero"`
-
-	StitchLength units.Length `json:"stitchLength,omitzero"` // length of one stitch; from PerInch if that is given
-	PerInch      units.Ratio  `json:"perInch,omitzero"`      // stitches to the inch; from StitchLength if that is given
-	Thickness    units.Length `json:"thickness,omitzero"`    // of all the plies together, as sewn
-	Width        units.Length `json:"width,omitzero"`        // how wide an overedge stitch is; only where the formula reads it
-
-	Sample       units.Length `json:"sample,omitzero"`       // length of seam in the sample
-	SampleNeedle units.Length `json:"sampleNeedle,omitzero"` // needle thread unpicked from it, all needles; at least Sample
-	SampleUnder  units.Length `json:"sampleUnder,omitzero"`  // bobbin or looper thread unpicked from it; none for a stitch of one thread
-
-	// NeedleShare is the part of the thread that is on the needle, above zero and
-	// at most 1. Of one thread it is 1; else the default is the first row of
-	// [Type.Ratios] that gives it. Where no row does, the thread is not split.
+	// StitchLength is the length of one stitch. May be omitted where perInch is given.
+	StitchLength units.Length `json:"stitchLength,omitzero"`
+	// PerInch is how many stitches lie in an inch. May be omitted where stitchLength is
+	// given.
+	PerInch units.Ratio `json:"perInch,omitzero"`
+	// Thickness is that of all the plies together, as sewn.
+	Thickness units.Length `json:"thickness,omitzero"`
+	// Width is how wide an overedge stitch is. It is read only where the formula of the
+	// stitch reads it.
+	Width units.Length `json:"width,omitzero"`
+	// Sample is the length of seam in a sewn sample.
+	Sample units.Length `json:"sample,omitzero"`
+	// SampleNeedle is the needle thread unpicked from the sample, of all needles; it is
+	// at least as long as the sample.
+	SampleNeedle units.Length `json:"sampleNeedle,omitzero"`
+	// SampleUnder is the bobbin or looper thread unpicked from the sample. A stitch of one
+	// thread has none.
+	SampleUnder units.Length `json:"sampleUnder,omitzero"`
+	// NeedleShare is the part of the thread that is on the needle, more than 0 and at most
+	// 1. May be omitted; it is 1 where there is one thread, else the default is that of the
+	// first row of the table that gives it. Where no row does, the thread is not split.
 	NeedleShare units.Ratio `json:"needleShare,omitzero"`
-
-	// Waste is what is added for ends, rethreading and seams sewn again, as a part
-	// of the thread in the seam: at most 1, default 15 percent, see [WasteRows].
-	// The figures without it are in the plan too.
+	// Waste is what is added for ends, rethreading and seams sewn again, as a part of the
+	// thread in the seam, at most 1. May be omitted; the default is 15 %. The plan has the
+	// figures without it too.
 	Waste units.Ratio `json:"waste,omitzero"`
 }
 
-// A ThreadPlan is the thread of a seam. It is comparable.
+// A ThreadPlan is the thread of a seam.
 type ThreadPlan struct {
 	Spec    Thread   `json:"spec,omitzero"`    // as solved
 	Assumed []string `json:"assumed,omitzero"` // the fields of Spec filled with a default
@@ -57,7 +65,7 @@ type ThreadPlan struct {
 // method is how the thread is reckoned, given or from what else is.
 func (t Thread) method() Method {
 	switch {
-	case t.By != NoMethod:
+	case t.By != 0:
 		return t.By
 	case !t.Sample.IsZero() || !t.SampleNeedle.IsZero() || !t.SampleUnder.IsZero():
 		return BySample
@@ -76,7 +84,7 @@ func (t Thread) Plan() (ThreadPlan, error) {
 		return ThreadPlan{}, a.Err()
 	}
 	p := ThreadPlan{}
-	if t.By == NoMethod && by == ByRatio && t.Ratio.IsZero() {
+	if t.By == 0 && by == ByRatio && t.Ratio.IsZero() {
 		p.Assumed = append(p.Assumed, "by")
 	}
 	t.By = by
@@ -92,7 +100,7 @@ func (t Thread) Plan() (ThreadPlan, error) {
 			t.StitchLength = inch(t.PerInch)
 		}
 		t.PerInch = units.Inch.Of(1).Div(t.StitchLength)
-		f, _ := t.Stitch.Formula()
+		f, _ := t.Stitch.formula()
 		through := t.Thickness.MulInt(int64(f.Thick)).Add(t.Width.MulInt(int64(f.Wide)))
 		p.PerLength = through.Div(t.StitchLength).Add(units.RatioOf(int64(f.Fixed), 1))
 	default:
@@ -125,13 +133,9 @@ func (t Thread) Plan() (ThreadPlan, error) {
 
 // check looks for every fault, in the order of the fields.
 func (t Thread) check(a *fault.Audit, by Method) {
-	formula, hasFormula := t.Stitch.Formula()
-	switch {
-	case t.Stitch == NoType:
-		a.Fault("stitch", "", typeNames.List(), fault.Missing)
-	case !t.Stitch.Valid():
-		a.Fault("stitch", t.Stitch.String(), typeNames.List(), fault.Unknown)
-	case by == ByGeometry && !hasFormula:
+	formula, hasFormula := t.Stitch.formula()
+	typeNames.Check(a, "stitch", t.Stitch)
+	if by == ByGeometry && !hasFormula && typeNames.Valid(t.Stitch) {
 		a.Fault("stitch", t.Stitch.String(), "one of 101, 301, 401, 504, for which a formula is printed", fault.Unknown)
 	}
 	if t.By != 0 && !methodNames.Valid(t.By) {
@@ -141,9 +145,9 @@ func (t Thread) check(a *fault.Audit, by Method) {
 	ratio, geometry, sample := by == ByRatio, by == ByGeometry, by == BySample
 	switch {
 	case !ratio:
-		unusedRatio(a, "ratio", t.Ratio, by)
+		a.Unused("ratio", t.Ratio, t.Ratio.IsZero(), by)
 	case t.Ratio.IsZero():
-		if t.Stitch.Valid() && t.Stitch.ratio().IsZero() {
+		if typeNames.Valid(t.Stitch) && t.Stitch.ratio().IsZero() {
 			a.Fault("ratio", "", "1 or more: no row of the table gives one for "+t.Stitch.String(), fault.Missing)
 		}
 	case t.Ratio.Less(all):
@@ -152,31 +156,31 @@ func (t Thread) check(a *fault.Audit, by Method) {
 	if geometry {
 		t.checkGeometry(a, formula)
 	} else {
-		unusedLength(a, "stitchLength", t.StitchLength, by)
-		unusedRatio(a, "perInch", t.PerInch, by)
-		unusedLength(a, "thickness", t.Thickness, by)
-		unusedLength(a, "width", t.Width, by)
+		a.Unused("stitchLength", t.StitchLength, t.StitchLength.IsZero(), by)
+		a.Unused("perInch", t.PerInch, t.PerInch.IsZero(), by)
+		a.Unused("thickness", t.Thickness, t.Thickness.IsZero(), by)
+		a.Unused("width", t.Width, t.Width.IsZero(), by)
 	}
 	switch {
 	case !sample:
-		unusedLength(a, "sample", t.Sample, by)
-		unusedLength(a, "sampleNeedle", t.SampleNeedle, by)
-		unusedLength(a, "sampleUnder", t.SampleUnder, by)
+		a.Unused("sample", t.Sample, t.Sample.IsZero(), by)
+		a.Unused("sampleNeedle", t.SampleNeedle, t.SampleNeedle.IsZero(), by)
+		a.Unused("sampleUnder", t.SampleUnder, t.SampleUnder.IsZero(), by)
 	default:
 		a.Need("sample", t.Sample)
 		a.Need("sampleNeedle", t.SampleNeedle)
-		if t.SampleNeedle.Sign() > 0 && t.SampleNeedle.Less(t.Sample) {
-			a.Fault("sampleNeedle", t.SampleNeedle.String(), "at least "+t.Sample.String()+" (sample)", fault.Range)
+		if t.SampleNeedle.Sign() > 0 {
+			fault.AtLeast(a, "sampleNeedle", t.SampleNeedle, t.Sample, "sample", fault.Range)
 		}
 		if t.Stitch.oneThread() {
-			unusedLength(a, "sampleUnder", t.SampleUnder, t.Stitch)
+			a.Unused("sampleUnder", t.SampleUnder, t.SampleUnder.IsZero(), t.Stitch)
 		} else {
 			a.Need("sampleUnder", t.SampleUnder)
 		}
 	}
 	switch {
 	case sample:
-		unusedRatio(a, "needleShare", t.NeedleShare, by)
+		a.Unused("needleShare", t.NeedleShare, t.NeedleShare.IsZero(), by)
 	case t.NeedleShare.Sign() < 0 || all.Less(t.NeedleShare):
 		a.Fault("needleShare", t.NeedleShare.String(), "more than 0, at most 1", fault.Range)
 	case t.Stitch.oneThread() && !t.NeedleShare.IsZero() && t.NeedleShare != all:
@@ -191,30 +195,16 @@ func (t Thread) checkGeometry(a *fault.Audit, formula FormulaRow) {
 	a.NotNegative("stitchLength", t.StitchLength)
 	switch {
 	case t.StitchLength.IsZero() && t.PerInch.IsZero():
-		a.Fault("stitchLength", "", "more than 0 in, or perInch", fault.Missing)
+		a.Fault("stitchLength", "", "more than {0}, or perInch", fault.Missing, units.Length{})
 	case t.PerInch.Sign() < 0:
-		notNegative(a, "perInch", t.PerInch)
+		a.NotNegative("perInch", t.PerInch)
 	case t.StitchLength.Sign() > 0 && !t.PerInch.IsZero() && inch(t.PerInch) != t.StitchLength:
-		a.Fault("perInch", t.PerInch.String(), units.Inch.Of(1).Div(t.StitchLength).String()+" (what stitchLength gives)", fault.Conflict)
+		a.Fault("perInch", t.PerInch.String(), "{0} (what stitchLength gives)", fault.Conflict, units.Inch.Of(1).Div(t.StitchLength))
 	}
 	a.Need("thickness", t.Thickness)
 	if formula.Wide > 0 {
 		a.Need("width", t.Width)
 	} else {
-		unusedLength(a, "width", t.Width, t.Stitch)
-	}
-}
-
-// unusedLength and unusedRatio record a field that is given though what says so
-// does not read it. The value is put in an interface only then.
-func unusedLength(a *fault.Audit, path string, l units.Length, by fmt.Stringer) {
-	if !l.IsZero() {
-		a.Unused(path, l, false, by)
-	}
-}
-
-func unusedRatio(a *fault.Audit, path string, r units.Ratio, by fmt.Stringer) {
-	if !r.IsZero() {
-		a.Unused(path, r, false, by)
+		a.Unused("width", t.Width, t.Width.IsZero(), t.Stitch)
 	}
 }

@@ -4,23 +4,29 @@ import (
 	"slices"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
-// sampleLength is the length of the seam that a sheet asks to be sewn as a test.
-func sampleLength() units.Length { return units.Inch.Of(10) }
+// sampleLength is the length of the seam that a sheet asks to be sewn as a test, on
+// the tape that the seam is given on: common practice.
+func (t Thread) sampleLength() units.Length {
+	if noun.Tape(t) == units.MetricTape {
+		return units.Centimetre.Of(25)
+	}
+	return units.Inch.Of(10)
+}
 
 // Sheet is the working, and how to test the figure on a sample before thread is
 // bought or bobbins are wound.
 func (p ThreadPlan) Sheet() ticket.Sheet {
 	t := p.Spec
 	sh := ticket.Sheet{Title: "Thread for a seam, stitch type " + t.Stitch.String(), Assumed: p.Assumed}
-	if t.By == NoMethod {
+	if t.By == 0 {
 		sh.Title = "Thread for a seam"
 		return sh // the plan of nothing has nothing to say
 	}
-	sh.Lines, sh.Steps, sh.Sources = make([]ticket.Line, 0, 8), make([]ticket.Step, 0, 2), make([]source.Cite, 0, 8)
 	p.perLength(&sh)
 	sh.Lines = append(sh.Lines, ticket.Line{
 		Label: "thread in the seam", Result: ticket.Long(p.Total),
@@ -35,8 +41,8 @@ func (p ThreadPlan) Sheet() ticket.Sheet {
 		p.split(&sh, with)
 	}
 	test := ticket.Step{
-		Do: "Sew a sample with the cloth, plies, needle and tension of the seam, cut out its middle, unpick and measure", At: ticket.Long(sampleLength()), From: "one cut to the other",
-		Check: ticket.Check{What: "all its thread, drawn straight", Want: ticket.Long(sampleLength().Scale(p.PerLength)), Mend: "plan again by this sample"},
+		Do: "Sew a sample with the cloth, plies, needle and tension of the seam, cut out its middle, unpick and measure", At: ticket.Long(t.sampleLength()), From: "one cut to the other",
+		Check: ticket.Check{What: "all its thread, drawn straight", Want: ticket.Long(t.sampleLength().Scale(p.PerLength)), Mend: "plan again by this sample"},
 	}
 	sh.Steps = append(sh.Steps, test)
 	if p.Split && !p.Under.IsZero() {
@@ -44,7 +50,7 @@ func (p ThreadPlan) Sheet() ticket.Sheet {
 			Do: "Wind the under thread before the seam is begun, so that it does not run out within it", At: ticket.Long(p.UnderNeed), From: "one end of the thread to the other",
 		})
 	}
-	sh.Cautions = append(make([]ticket.Caution, 0, 2),
+	sh.Cautions = append(sh.Cautions,
 		ticket.Caution{Text: "Thread varies with tension, cloth and operator: an estimate buys thread, a sample settles it.", Refer: "the sewn sample decides"},
 		ticket.CutCare())
 	p.cites(&sh)
@@ -61,20 +67,19 @@ func (p ThreadPlan) perLength(sh *ticket.Sheet) {
 	case ByGeometry:
 		sh.Lines = append(sh.Lines, ticket.Line{
 			Label: "stitches to the inch", Result: ticket.Times(t.PerInch),
-			Terms: []ticket.Term{term(ticket.Plus, ticket.Long(units.Inch.Of(1)), "one inch"), term(ticket.Over, ticket.Long(t.StitchLength), "stitch")},
+			Terms: []ticket.Term{term(ticket.Plus, ticket.Long(units.Inch.Of(1)), "one inch"), term(ticket.Over, ticket.Machine(t.StitchLength), "stitch")},
 		})
-		f, _ := t.Stitch.Formula()
-		line.Terms = make([]ticket.Term, 0, 5)
+		f, _ := t.Stitch.formula()
 		if f.Wide > 0 {
 			line.Terms = append(line.Terms, term(ticket.Plus, ticket.Long(t.Width), "width"))
 		}
 		line.Terms = append(line.Terms,
 			term(ticket.Plus, ticket.Long(t.Thickness), "thickness"),
-			term(ticket.Over, ticket.Long(t.StitchLength), "stitch"),
+			term(ticket.Over, ticket.Machine(t.StitchLength), "stitch"),
 			term(ticket.By, ticket.Of(f.Thick), "passes"),
 			term(ticket.Plus, ticket.Of(f.Fixed), "along the seam"))
 	default:
-		line.Terms = append(make([]ticket.Term, 0, 3), term(ticket.Plus, ticket.Long(t.SampleNeedle), "needle"))
+		line.Terms = append(line.Terms, term(ticket.Plus, ticket.Long(t.SampleNeedle), "needle"))
 		if !t.SampleUnder.IsZero() {
 			line.Terms = append(line.Terms, term(ticket.Plus, ticket.Long(t.SampleUnder), "under"))
 		}
@@ -111,11 +116,11 @@ func (p ThreadPlan) cites(sh *ticket.Sheet) {
 	t := p.Spec
 	switch t.By {
 	case ByRatio:
-		for r := range t.Stitch.Ratios() {
+		for r := range t.Stitch.ratios() {
 			sh.Sources = append(sh.Sources, r.Cite())
 		}
 	case ByGeometry:
-		f, _ := t.Stitch.Formula()
+		f, _ := t.Stitch.formula()
 		sh.Sources = append(sh.Sources, f.Cite())
 	default:
 		sh.Sources = append(sh.Sources, source.Cite{For: "thread by a sample", ID: "thread-estimate-page", Known: source.Read})

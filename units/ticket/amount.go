@@ -29,15 +29,30 @@ type Amount struct {
 	area    units.Area
 	count   int64
 	money   string
-	cloth   bool // a length of cloth as it is bought, in yards or in metres
+	at      place
 }
+
+// A place is where a length is read, which has a measure of its own.
+type place uint8
+
+const (
+	bench   place = iota // on the tape
+	counter              // where cloth is bought, in yards or in metres
+	machine              // at the machine, in millimetres
+)
 
 // Long is an exact length.
 func Long(l units.Length) Amount { return Amount{measure: Length, near: units.Exactly(l)} }
 
 // Cloth is a length of cloth as it is bought: in yards, or in metres.
 func Cloth(l units.Length) Amount {
-	return Amount{measure: Length, near: units.Exactly(l), cloth: true}
+	return Amount{measure: Length, near: units.Exactly(l), at: counter}
+}
+
+// Machine is a length at the machine, as of a stitch or a needle: in millimetres, in
+// every notation.
+func Machine(l units.Length) Amount {
+	return Amount{measure: Length, near: units.Exactly(l), at: machine}
 }
 
 // About is a length that may be known within a bound only. The bounds are those of
@@ -97,15 +112,13 @@ func (a Amount) Text(in ...units.Notation) string {
 	if a.measure != Length {
 		return a.String()
 	}
-	if len(in) == 0 {
-		in = []units.Notation{{}}
-	}
+	in = a.notations(in)
 	l, exact := a.near.Exact()
 	if !exact {
 		return a.about(in)
 	}
 	var extra []string
-	if at, ok := atCounter(l, in[0]); ok && a.cloth {
+	if at, ok := atCounter(l, in[0]); ok && a.at == counter {
 		for _, n := range in {
 			if text := n.Exact(l); text != at {
 				extra = append(extra, text)
@@ -114,6 +127,10 @@ func (a Amount) Text(in ...units.Notation) string {
 		return bracketed(at, extra)
 	}
 	text, _ := in[0].Format(l)
+	if a.at == machine {
+		mark, _ := in[0].Round(l) // a dial is never scant or full
+		text = in[0].Exact(mark)
+	}
 	if !l.IsMultiple(in[0].Spacing()) {
 		if l.Abs().Less(in[0].Spacing()) {
 			text = in[0].Exact(l) // less than a mark: there is none to read it by
@@ -125,6 +142,18 @@ func (a Amount) Text(in ...units.Notation) string {
 		extra = append(extra, n.Exact(l))
 	}
 	return bracketed(text, extra)
+}
+
+// notations are those that a is written in: those asked for, inches where none is, and
+// at the machine its own.
+func (a Amount) notations(in []units.Notation) []units.Notation {
+	switch {
+	case a.at == machine:
+		return []units.Notation{{Unit: units.Millimetre, Step: units.Millimetre.Frac(1, 10)}}
+	case len(in) == 0:
+		return []units.Notation{{}}
+	}
+	return in
 }
 
 // atCounter is a length in eighths of a yard, or in hundredths of a metre, where it is

@@ -16,6 +16,7 @@ func TestAmountJSON(t *testing.T) {
 		`null`:                 {},
 		`{"length":"3/16 in"}`: ticket.Long(units.Inch.Frac(3, 16)),
 		`{"length":"0 in"}`:    ticket.Long(units.Length{}),
+		`{"machine":"2 mm"}`:   ticket.Machine(units.Millimetre.Of(2)),
 		`{"ratio":"2 1/7"}`:    ticket.Times(units.RatioOf(15, 7)),
 		`{"ratio":"3"}`:        ticket.Times(units.RatioOf(3, 1)),
 		`{"count":3}`:          ticket.Of(3),

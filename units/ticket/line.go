@@ -165,9 +165,5 @@ func (a Amount) exactText(in []units.Notation) string {
 	if a.measure != Length || !ok {
 		return a.Text(in[:min(1, len(in))]...)
 	}
-	n := units.Notation{}
-	if len(in) > 0 {
-		n = in[0]
-	}
-	return n.Exact(l)
+	return a.notations(in)[0].Exact(l)
 }

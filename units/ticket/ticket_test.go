@@ -105,6 +105,18 @@ func TestUnder(t *testing.T) {
 	}
 }
 
+// A stitch is read at the machine: in millimetres, in whatever notation the rest is.
+func TestMachine(t *testing.T) {
+	l := ticket.Line{Label: "stitch", Result: ticket.Machine(units.Inch.Frac(1, 12)), Terms: []ticket.Term{
+		{Amount: ticket.Long(units.Inch.Of(1)), Name: "one inch"}, {Op: ticket.Over, Amount: ticket.Of(12), Name: "stitches"}}}
+	if got, want := l.Text(units.Notation{}), "stitch: 2.1 mm (2 7/60 mm) = 1 in one inch / 12 stitches"; got != want {
+		t.Errorf("got %s, want %s", got, want)
+	}
+	if got := ticket.Machine(units.Millimetre.Frac(5, 2)).Text(); got != "2.5 mm" {
+		t.Error(got)
+	}
+}
+
 func TestAmounts(t *testing.T) {
 	mm := units.Notation{Unit: units.Millimetre}
 	circle := units.Pi().Of(in("10"))
