@@ -18,5 +18,7 @@ func Nouns() []noun.Entry {
 		noun.Of[Band]("gather.band"),
 		noun.Of[Pleats]("gather.pleats"),
 		noun.Of[Elastic]("gather.elastic"),
+		noun.Of[CircleSkirt]("gather.circle"),
+		noun.Of[Flounce]("gather.flounce"),
 	)
 }

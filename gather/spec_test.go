@@ -11,6 +11,7 @@ import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/noun/nountest"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 )
@@ -42,6 +43,11 @@ func check(t *testing.T, why string, p noun.Plan) {
 	sheet := p.Sheet()
 	if err := sheet.Check(); err != nil {
 		t.Errorf("%s: %v", why, err)
+	}
+	for _, c := range sheet.Sources {
+		if _, ok := source.Lookup(c.ID); !ok && (c.ID != "" || c.Known == source.Read) {
+			t.Errorf("%s: no such source: %+v", why, c)
+		}
 	}
 	for line := range strings.SplitSeq(sheet.Text(units.Notation{}, units.Notation{Unit: units.Millimetre, Step: units.Millimetre.Frac(1, 10)}), "\n") {
 		if utf8.RuneCountInString(line) > ticket.Columns {

@@ -17,6 +17,7 @@ const (
 	underlap      = "underlap of a waistband"
 	gatherStitch  = "gathering stitch"
 	easeLimit     = "limit of ease before gathers"
+	chalkStep     = "mark of a radius"
 	elasticLap    = "lap of elastic"
 	openingLeast  = "opening of a casing"
 	openingMore   = "opening of a casing, beyond the elastic"
@@ -48,6 +49,8 @@ var defaultRows = [...]DefaultRow{
 	{Of: underlap, Tape: units.MetricTape, Length: millimetres(40), Cite: source.Cite{For: underlap, ID: "waist-band-course", Place: "steps 1 to 3", Known: source.Read}},
 	{Of: gatherStitch, Length: millimetres(4), Cite: source.Cite{For: gatherStitch, ID: "gathering-stitch-glossary", Known: source.Read}},
 	{Of: easeLimit, Tape: units.MetricTape, Length: millimetres(50), Cite: source.Practise(easeLimit)},
+	{Of: chalkStep, Tape: units.InchTape, Length: units.Inch.Frac(1, 16), Cite: source.Practise(chalkStep)},
+	{Of: chalkStep, Tape: units.MetricTape, Length: millimetres(1), Cite: source.Practise(chalkStep)},
 	{Of: elasticLap, Tape: units.InchTape, Length: eighths(4), Cite: source.Cite{For: elasticLap, ID: "aprons-and-skirts-bulletin", Place: "slippers", Known: source.Read}},
 	{Of: elasticLap, Tape: units.MetricTape, Length: millimetres(10), Cite: source.Practise(elasticLap)},
 	{Of: openingLeast, Tape: units.InchTape, Length: eighths(16), Cite: source.Practise(openingLeast)},
