@@ -128,6 +128,16 @@ func (a Any) With(b Allowance) Any {
 	return Any{a.Seam.With(b)}
 }
 
+// On is the same seam with defaults that follow a tape, where it has none of its own.
+func (a Any) On(tape units.Tape) Any {
+	b := a.Plies()
+	if b.Tape != 0 {
+		return a
+	}
+	b.Tape = tape
+	return a.With(b)
+}
+
 // Plies is the allowance of the seam held.
 func (a Any) Plies() Allowance {
 	if a.Kind() == "" {

@@ -18,10 +18,10 @@ func mm(n int64) units.Length                       { return sew.MM(n) }
 func quote(name string) string                      { return sew.Quote(name) }
 func short(text string) string                      { return sew.Short(text) }
 func orElse(name, other string) string              { return sew.OrElse(name, other) }
-func hand() ticket.Amount                           { return sew.Hand() }
-func straightness() units.Length                    { return sew.Straightness() }
-func straightnessCite() source.Cite                 { return sew.StraightnessCite() }
-func standardCite() source.Cite                     { return sew.StandardCite() }
+func hand() ticket.Amount                           { return sew.Hand(units.InchTape) }
+func straightness() units.Length                    { return sew.Straightness(units.InchTape) }
+func straightnessCite() source.Cite                 { return sew.StraightnessCite(units.InchTape) }
+func standardCite() source.Cite                     { return sew.StandardCite(units.InchTape) }
 func smoothEase() units.Ratio                       { return sew.SmoothEase() }
 func slight(r units.Ratio) bool                     { return sew.Slight(r) }
 func terms(r units.Ratio) (num, den int64, ok bool) { return sew.Terms(r) }

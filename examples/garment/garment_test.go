@@ -215,7 +215,7 @@ func TestFaults(t *testing.T) {
 		{func(g *garment.Garment) { g.Title = "a\x00b" }, []string{"title"}},
 		{func(g *garment.Garment) { g.Work = make([]garment.Task, garment.MaxTasks+1) }, []string{"work 201"}},
 		{func(g *garment.Garment) { g.Pairs = append(g.Pairs, edge.Partners{Long: "neck", Short: "brim"}) }, []string{"pairs[3].short"}},
-		{func(g *garment.Garment) { g.Edges[9].Crossings[0].Slant = units.RatioOf(1, 1) }, []string{"cuffs[0].edge", "exact"}},
+		{func(g *garment.Garment) { g.Edges[9].Crossings[0].Slant = units.Degrees(units.RatioOf(45, 1)) }, []string{"cuffs[0].edge", "exact"}},
 	} {
 		g := shirt(t)
 		c.change(&g)

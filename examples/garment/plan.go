@@ -468,7 +468,7 @@ func (w *planner) assemble() error {
 		a.Seams = append(a.Seams, edge.Joint{Name: s.Name, Spec: s.Spec})
 	}
 	for i, e := range w.g.Edges {
-		c := edge.Course{Name: e.Name, Net: w.net[i], Crossings: e.Crossings, Turn: e.Turn}
+		c := edge.Course{Name: e.Name, Net: w.net[i], Crossings: e.Crossings, Turn: units.Radians(e.Turn)}
 		if e.Of != "" {
 			c.Crossings = w.g.Edges[w.g.edge(e.Of)].Crossings
 		}
@@ -505,7 +505,7 @@ func (w *planner) assemble() error {
 // remedies are those of the assembly. Where one spreads an edge that others lie
 // along, what it mends and spoils is counted again with these following.
 func (w *planner) remedies(a edge.Assembly, now edge.AssemblyPlan) ([]edge.Remedy, error) {
-	rs, err := a.Remedies()
+	rs := slices.Clone(now.Remedies)
 	for i := range rs {
 		if rs[i].Act != edge.SpreadPartner || !slices.ContainsFunc(w.g.Edges, func(e Edge) bool { return e.Of == rs[i].Edge }) {
 			continue
@@ -518,7 +518,7 @@ func (w *planner) remedies(a edge.Assembly, now edge.AssemblyPlan) ([]edge.Remed
 		if err != nil {
 			return nil, err
 		}
-		rs[i].Mends, rs[i].Breaks = 0, 0
+		rs[i].Mends, rs[i].Breaks, rs[i].After = 0, 0, after.Pairs
 		for k, m := range now.Pairs {
 			was, is := m.Fit == edge.Mismatch, after.Pairs[k].Fit == edge.Mismatch
 			if was && !is {
@@ -528,7 +528,7 @@ func (w *planner) remedies(a edge.Assembly, now edge.AssemblyPlan) ([]edge.Remed
 			}
 		}
 	}
-	return slices.DeleteFunc(rs, func(r edge.Remedy) bool { return r.Mends == 0 }), err
+	return slices.DeleteFunc(rs, func(r edge.Remedy) bool { return r.Mends == 0 }), nil
 }
 
 // Apply carries a remedy out on an assembly of the garment's seams and edges. An

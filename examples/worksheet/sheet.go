@@ -217,7 +217,7 @@ func (w *writer) mismatches(p *part) {
 }
 
 // judged is what became of a pair as sewn with nothing trimmed.
-func (w *writer) judged(q edge.Partners, m edge.PairPlan) string {
+func (w *writer) judged(q edge.Partners, m edge.Match) string {
 	drew := "the pattern drew them equal"
 	if s, err := m.Drafted.Sign(); err == nil && s > 0 {
 		drew = "the pattern drew it " + w.xn(m.Drafted) + " longer"
@@ -322,7 +322,7 @@ func (w *writer) byHand(p *part) {
 		if m.Fit == edge.Gathers {
 			do = "take the rest of %s into the gathers"
 		}
-		p.say(do+", out by %s from what the pattern drew. It stays within its limit.", m.Long.Spec.Name, w.n(out))
+		p.say(do+", out by %s from what the pattern drew. It stays within its limit.", m.LongName, w.n(out))
 	}
 }
 
@@ -373,21 +373,13 @@ func (w *writer) out(a edge.AssemblyPlan) string {
 
 // leads tells what the edges in question measure once a remedy is taken.
 func (w *writer) leads(r edge.Remedy) string {
-	a, err := w.p.Spec.Apply(r, w.p.AsSewn.Spec)
-	if err != nil {
-		return ""
-	}
-	after, err := a.Plan()
-	if err != nil {
-		return ""
-	}
 	var parts []string
 	for i, m := range w.p.AsSewn.Pairs {
-		if m.Fit != edge.Mismatch || after.Pairs[i].Fit == edge.Mismatch {
+		if m.Fit != edge.Mismatch || r.After[i].Fit == edge.Mismatch {
 			continue
 		}
 		q := w.p.Spec.Pairs[i]
-		parts = append(parts, q.Long+" "+w.xn(after.Pairs[i].Long.Sewn)+" on "+q.Short+" "+w.xn(after.Pairs[i].Short.Sewn))
+		parts = append(parts, q.Long+" "+w.xn(r.After[i].LongSewn)+" on "+q.Short+" "+w.xn(r.After[i].ShortSewn))
 	}
 	if len(parts) == 0 {
 		return ""

@@ -269,10 +269,9 @@ func (w *writer) mend(edge int, c garment.Gauge, task int) string {
 		}
 		by := units.Exactly(mark.MulInt(int64(x.Times * x.Plies)))
 		if !x.Slant.IsZero() {
-			// By the theorem of Pythagoras, as 1/sine is the root of 1 + 1/tangent squared.
-			l, _ := by.Exact()
-			if h, err := units.Hypot(l, l.Unscale(x.Slant), units.Inch.Frac(1, 1000)); err == nil {
-				by, slant = h, ", at their slant"
+			if c, err := units.ExactlyRatio(units.RatioOf(1, 1)).Quo(x.Slant.Sin()); err == nil {
+				l, _ := by.Exact()
+				by, slant = c.Of(l), ", at their slant"
 			}
 		}
 		total, times, plies = total.Add(by), times+x.Times, plies+x.Times*x.Plies

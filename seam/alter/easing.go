@@ -6,6 +6,7 @@ import (
 	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -13,23 +14,26 @@ import (
 // MaxZones is the most zones of one [Easing].
 const MaxZones = 100
 
-// A Zone is a stretch of the shorter edge, along which a share of the ease is put
-// or none.
+// A Zone is a stretch of the shorter edge, along which a share of the ease is put or none.
 type Zone struct {
-	Name   string       `json:"name,omitzero"`   // as in back of the head
-	Length units.Length `json:"length,omitzero"` // along the seam line of the shorter edge
-	Share  units.Ratio  `json:"share,omitzero"`  // of the ease, against the Shares of the other zones; not given: nothing is eased here
+	// Name is what it is called, as in back of the head.
+	Name string `json:"name,omitzero"`
+	// Length is along the seam line of the shorter edge.
+	Length units.Length `json:"length,omitzero"`
+	// Share is that of the ease, against the shares of the other zones. May be omitted; the
+	// default is 0, nothing.
+	Share units.Ratio `json:"share,omitzero" noun:"zero"`
 }
 
-// An Easing puts the ease of a longer edge where it is wanted along the shorter
-// one. Zero means not given.
+// An Easing puts the ease of a longer edge where it is wanted along the shorter one.
 type Easing struct {
-	Long  units.Length `json:"long,omitzero"`  // the longer edge as sewn, as of the head of a sleeve; see [edge.PairPlan]
-	Zones []Zone       `json:"zones,omitzero"` // the shorter edge, zone by zone from one end to the other: 1 to [MaxZones]
-
-	// Limit is the most that may be eased into each unit of a zone and lie smooth.
-	// Default 1/16, as for lawn: common practice, and not a sure figure. A cloth
-	// that shrinks under the iron takes more.
+	// Long is the longer edge as sewn, as of the head of a sleeve; see [edge.PairPlan].
+	Long units.Length `json:"long,omitzero"`
+	// Zones are the shorter edge, zone by zone from one end to the other, 1 to 100.
+	Zones []Zone `json:"zones,omitzero"`
+	// Limit is the most that may be eased into each unit of a zone and lie smooth. A cloth
+	// that shrinks under the iron takes more. May be omitted; the default is 1/16, as for
+	// lawn: common practice, and not a sure figure.
 	Limit units.Ratio `json:"limit,omitzero"`
 }
 
@@ -56,10 +60,10 @@ type EasingPlan struct {
 // SleeveZones are the zones of an armhole, from the underarm over the front and
 // the shoulder to the underarm again, front and back each being half of it from
 // the shoulder seam: nothing is eased in the quarter of each half next to the
-// underarm, nor for 1/2 in each side of the shoulder, and what lies between takes
+// underarm, nor for 1/2 in, or 1 cm, each side of the shoulder, and what lies between takes
 // its share by its length, the back never less than the front. Common practice.
 func SleeveZones(front, back units.Length) []Zone {
-	half := sew.Inch(1, 2)
+	half := units.Tape(0).Or(front, back).Of(sew.Inch(1, 2), units.Centimetre.Of(1))
 	quarter := units.RatioOf(1, 4)
 	between := func(l units.Length) units.Length { return l.Sub(l.Scale(quarter)).Sub(half) }
 	one := units.RatioOf(1, 1)
@@ -92,7 +96,7 @@ func (e Easing) Plan() (EasingPlan, error) {
 		one.Text("name", z.Name)
 		one.Need("length", z.Length)
 		if z.Share.Sign() < 0 {
-			one.Fault("share", sew.Short(z.Share.String()), "0 or more", fault.Sign)
+			one.Fault("share", z.Share.String(), "0 or more", fault.Sign)
 		}
 		if one.Failed() {
 			a.Include("zones["+strconv.Itoa(i)+"]", one.Err())
@@ -103,7 +107,7 @@ func (e Easing) Plan() (EasingPlan, error) {
 		}
 	}
 	if e.Limit.Sign() < 0 {
-		a.Fault("limit", sew.Short(e.Limit.String()), "more than 0", fault.Sign)
+		a.Fault("limit", e.Limit.String(), "more than 0", fault.Sign)
 	}
 	if a.Failed() {
 		return EasingPlan{}, a.Err()
@@ -111,9 +115,9 @@ func (e Easing) Plan() (EasingPlan, error) {
 	ease := e.Long.Sub(all)
 	switch {
 	case ease.Sign() < 0:
-		a.Fault("long", sew.Short(e.Long.String()), "at least "+sew.Short(all.String())+" (all zones): an edge shorter than its partner is a mismatch", fault.Range)
+		a.Fault("long", e.Long.String(), "at least "+all.String()+" (all zones): an edge shorter than its partner is a mismatch", fault.Range)
 	case ease.Sign() > 0 && shares.IsZero():
-		a.Fault("zones", "", "a share in one of them, since there is "+sew.Short(ease.String())+" to ease in", fault.Missing)
+		a.Fault("zones", "", "a share in one of them, since there is "+ease.String()+" to ease in", fault.Missing)
 	}
 	if a.Failed() {
 		return EasingPlan{}, a.Err()
@@ -143,16 +147,6 @@ func (e Easing) Plan() (EasingPlan, error) {
 	return p, nil
 }
 
-// Solve fills in the default. It fails as [Easing.Plan] does, and then returns e as
-// it is.
-func (e Easing) Solve() (Easing, error) {
-	p, err := e.Plan()
-	if err != nil {
-		return e, err
-	}
-	return p.Spec, nil
-}
-
 // Sheet is the plan as work: zone by zone what is pinned to what.
 func (p EasingPlan) Sheet() ticket.Sheet {
 	e := p.Spec
@@ -173,7 +167,7 @@ func (p EasingPlan) Sheet() ticket.Sheet {
 		sh.Steps = append(sh.Steps, ticket.Step{Do: do, At: ticket.Long(o.Long), From: "mark to mark on the longer edge"})
 	}
 	sh.Steps = append(sh.Steps, ticket.Step{Do: "Draw the ease stitching up to the marks, steam the fullness away, and stitch with the longer edge underneath",
-		Check: ticket.Check{What: "along the seam", Want: ticket.Long(p.Short), Give: sew.Hand(), Mend: "let the ease stitching out, or draw it in, between the marks that are out"}})
+		Check: ticket.Check{What: "along the seam", Want: ticket.Long(p.Short), Give: sew.Hand(noun.Tape(e)), Mend: "let the ease stitching out, or draw it in, between the marks that are out"}})
 	if !p.Smooth {
 		sh.Cautions = append(sh.Cautions, ticket.Caution{
 			Text:  "More is to be eased into a zone than lies smooth in this cloth: small folds will show. Spread it wider, or take the longer edge in.",

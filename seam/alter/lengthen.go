@@ -4,30 +4,33 @@ import (
 	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
-// A Lengthening makes a pattern piece longer, or shorter, at a line square to its
-// length, where a slanting edge of it (a side seam) is sewn to an edge of another
-// piece, as long as it, and must still match. Two edges that slant alike stay
-// alike, both pieces spread by the same; two that do not need not. Zero means not
-// given.
+// A Lengthening makes a pattern piece longer, or shorter, at a line square to its length,
+// where a slanting edge of it (a side seam) is sewn to an edge of another piece, as long
+// as it, and must still match. Two edges that slant alike stay alike, both pieces spread
+// by the same; two that do not need not.
 type Lengthening struct {
-	By     units.Length `json:"by,omitzero"`     // the change, along the length of the piece: more than zero spreads it, less folds it up
-	Height units.Length `json:"height,omitzero"` // of the edge, end to end, along the length of the piece
-	Run    units.Length `json:"run,omitzero"`    // of the edge, end to end, across the piece; not given: it runs straight up and down
-
-	// WithRun is the same of the edge that it is sewn to, whose height follows,
-	// since the two match before the change. Not given: straight up and down.
-	WithRun units.Length `json:"withRun,omitzero"`
+	// By is the change, along the length of the piece: positive spreads it, negative folds
+	// it up.
+	By units.Length `json:"by,omitzero"`
+	// Height is that of the edge, end to end, along the length of the piece.
+	Height units.Length `json:"height,omitzero"`
+	// Run is how far the edge runs across the piece, end to end. May be omitted; the default
+	// is 0, straight up and down.
+	Run units.Length `json:"run,omitzero" noun:"zero"`
+	// WithRun is the same of the edge that it is sewn to, whose height follows, since the two
+	// match before the change. May be omitted; the default is 0.
+	WithRun units.Length `json:"withRun,omitzero" noun:"zero"`
 }
 
 // A LengtheningPlan is what both edges come to, each drawn again as a straight
 // line from end to end. It is comparable.
 type LengtheningPlan struct {
 	Spec       Lengthening `json:"spec,omitzero"`       // as given
-	Assumed    []string    `json:"assumed,omitzero"`    // always empty: a lengthening has no default
 	Before     units.Near  `json:"before,omitzero"`     // both edges, before the change
 	After      units.Near  `json:"after,omitzero"`      // the edge, after it
 	Gain       units.Near  `json:"gain,omitzero"`       // After less Before: not By, unless the edge is straight up and down
@@ -58,14 +61,14 @@ func (l Lengthening) Plan() (LengtheningPlan, error) {
 	}
 	tall := l.Height.Add(l.By)
 	if tall.Sign() <= 0 {
-		a.Fault("height", sew.Short(l.Height.String()), "more than "+sew.Short(l.By.Neg().String())+" (what is folded up)", fault.Range)
+		a.Fault("height", l.Height.String(), "more than "+l.By.Neg().String()+" (what is folded up)", fault.Range)
 		return LengtheningPlan{}, a.Err()
 	}
 	before := l.Height.Times(l.Height).Add(l.Run.Times(l.Run))
 	after := tall.Times(tall).Add(l.Run.Times(l.Run))
 	with := l.WithRun.Times(l.WithRun)
 	if before.Cmp(with) <= 0 || after.Cmp(with) <= 0 {
-		a.Fault("withRun", sew.Short(l.WithRun.String()), "less than the edge is long, before and after the change", fault.Range)
+		a.Fault("withRun", l.WithRun.String(), "less than the edge is long, before and after the change", fault.Range)
 		return LengtheningPlan{}, a.Err()
 	}
 	p := LengtheningPlan{Spec: l, Jog: l.Run.Scale(l.By.Div(l.Height))}
@@ -91,17 +94,11 @@ func (l Lengthening) Plan() (LengtheningPlan, error) {
 	}
 	p.Out = p.WithBy.Neg().Plus(l.By)
 	if failed != nil {
-		a.Fault("height", sew.Short(l.Height.String()), "lengths whose square roots can be enclosed", fault.KindOf(failed))
+		a.Fault("height", l.Height.String(), "lengths whose square roots can be enclosed", fault.KindOf(failed))
 		return LengtheningPlan{}, a.Err()
 	}
 	units.Settle(&p.Before, &p.After, &p.Gain, &p.WithHeight, &p.WithBy, &p.Out)
 	return p, nil
-}
-
-// Solve is l, which has no default. It fails as [Lengthening.Plan] does.
-func (l Lengthening) Solve() (Lengthening, error) {
-	_, err := l.Plan()
-	return l, err
 }
 
 // Sheet is the change as work on paper.
@@ -131,7 +128,7 @@ func (p LengtheningPlan) Sheet() ticket.Sheet {
 		{Do: do, At: ticket.Long(l.By.Abs()), From: "line to line, the grain kept straight"},
 		{Do: "Do the same to the other piece", At: ticket.About(other), From: "line to line, the grain kept straight"},
 		{Do: "Draw both edges again from end to end", Check: ticket.Check{
-			What: "each of the two edges, on its seam line", Want: ticket.About(p.After), Give: sew.Hand(), Mend: "change the piece whose edge is out, never the ease"}},
+			What: "each of the two edges, on its seam line", Want: ticket.About(p.After), Give: sew.Hand(noun.Tape(l)), Mend: "change the piece whose edge is out, never the ease"}},
 	}
 	if n, err := p.Out.Sign(); err != nil || n != 0 {
 		sh.Cautions = append(sh.Cautions, ticket.Caution{

@@ -8,6 +8,7 @@ import (
 	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -20,28 +21,40 @@ const (
 
 // A Let is a seam, or several sewn alike, that is let out or taken in.
 type Let struct {
-	Name  string   `json:"name,omitzero"`  // the seam's name, as in the [edge.Joint] of an [edge.Assembly]
-	Spec  seam.Any `json:"spec,omitzero"`  // how it is sewn now
-	Times int      `json:"times,omitzero"` // how many seams of the garment are sewn alike: two side seams; default 1
-
-	// Sewn says that the seam has been made up, so that what it trimmed away is
-	// gone: a French seam, both of whose plies were trimmed, has little left to let
-	// out. Else all that was cut is still there.
+	// Name is the seam's name, as in an [edge.Assembly].
+	Name string `json:"name,omitzero"`
+	// Spec is how it is sewn now.
+	Spec seam.Any `json:"spec,omitzero"`
+	// Times is how many seams of the garment are sewn alike: two side seams. May be omitted;
+	// the default is 1.
+	Times int `json:"times,omitzero"`
+	// Sewn says that the seam has been made up, so that what it trimmed away is gone: a
+	// French seam, both of whose plies were trimmed, has little left to let out. May be
+	// omitted; all that was cut is then still there.
 	Sewn bool `json:"sewn,omitzero"`
-
-	// Least is the narrowest allowance that the new seam is to take from each ply.
-	// Default 1/4 in: common practice.
+	// Least is the narrowest allowance that the new seam is to take from each ply. May be
+	// omitted; the default is 1/4 in, or 6 mm: common practice.
 	Least units.Length `json:"least,omitzero"`
-	Each  units.Length `json:"each,omitzero"` // the change of each ply, which this seam is to give and no more; less than zero takes in; not given: an equal share
-	Then  seam.Any     `json:"then,omitzero"` // how the seam is sewn afterwards, its allowance being that of spec; default as now
+	// Each is the change of each ply, which this seam is to give and no more; a negative one
+	// takes in. May be omitted; the seam then gives an equal share.
+	Each units.Length `json:"each,omitzero"`
+	// Then is how the seam is sewn afterwards, its allowance being that of spec. May be
+	// omitted; the default is as now.
+	Then seam.Any `json:"then,omitzero"`
 }
 
-// A Letting lets a garment out, or takes it in, by a total that is spread over
-// chosen seams. Every ply gives alike; a seam that cannot give so much gives what
-// it can, and the others more. Zero means not given.
+// A Letting lets a garment out, or takes it in, by a total that is spread over chosen
+// seams. Every ply gives alike; a seam that cannot give so much gives what it can, and
+// the others more.
 type Letting struct {
-	Total units.Length `json:"total,omitzero"` // the change of the garment, all plies of all seams together: more than zero lets it out, less takes it in
-	Seams []Let        `json:"seams,omitzero"` // 1 to [MaxLettings]
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape on
+	// whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
+	// Total is the change of the garment, all plies of all seams together: positive lets it
+	// out, negative takes it in.
+	Total units.Length `json:"total,omitzero"`
+	// Seams are the seams that give it, 1 to 50.
+	Seams []Let `json:"seams,omitzero"`
 }
 
 // A LetPlan is what one of the seams gives. It is comparable.
@@ -66,24 +79,29 @@ type LettingPlan struct {
 }
 
 // leastTake is the narrowest allowance that a seam let out should keep.
-func leastTake() units.Length { return sew.Inch(1, 4) }
+func leastTake(t units.Tape) units.Length { return t.Of(sew.Inch(1, 4), units.Millimetre.Of(6)) }
 
 // Plan spreads the change. The faults are [fault.Faults]: a total beyond what
 // the seams can give states that.
 func (l Letting) Plan() (LettingPlan, error) {
 	var a fault.Audit
+	if l.Tape != 0 {
+		l.Tape.Check(&a, "tape")
+	}
 	if l.Total.IsZero() {
 		a.Fault("total", "", "more than 0 in to let out, less to take in", fault.Missing)
 	}
 	if a.Count("seams", len(l.Seams), 1, MaxLettings); len(l.Seams) > MaxLettings {
 		return LettingPlan{}, a.Err()
 	}
+	given := l.Tape
+	l.Tape = noun.Tape(l)
 	p := LettingPlan{Spec: l, Seams: make([]LetPlan, len(l.Seams))}
 	p.Spec.Seams = append(make([]Let, 0, len(l.Seams)), l.Seams...)
 	var assumed letFields
 	for i := range p.Spec.Seams {
 		var one fault.Audit
-		assumed |= p.Spec.Seams[i].look(&one, &p.Seams[i], l.Total.Sign())
+		assumed |= p.Spec.Seams[i].look(&one, &p.Seams[i], l.Total.Sign(), l.Tape)
 		if one.Failed() {
 			a.Include("seams["+strconv.Itoa(i)+"]", one.Err())
 		}
@@ -92,6 +110,9 @@ func (l Letting) Plan() (LettingPlan, error) {
 		return LettingPlan{}, a.Err()
 	}
 	p.Assumed = assumed.list()
+	if given == 0 {
+		p.Assumed = append([]string{"tape"}, p.Assumed...)
+	}
 	if p.spread(&a); a.Failed() {
 		return LettingPlan{}, a.Err()
 	}
@@ -115,20 +136,19 @@ const (
 	letThen
 )
 
-func (f letFields) list() []string {
-	var set sew.Assumptions
+func (f letFields) list() (names []string) {
 	for bit, name := range [...]string{"seams.times", "seams.least", "seams.then"} {
 		if f>>bit&1 != 0 {
-			set.Add(name)
+			names = append(names, name)
 		}
 	}
-	return set.List()
+	return names
 }
 
 // look checks one seam, fills its defaults and finds what it has to give.
-func (s *Let) look(a *fault.Audit, p *LetPlan, sign int) (set letFields) {
+func (s *Let) look(a *fault.Audit, p *LetPlan, sign int, tape units.Tape) (set letFields) {
 	a.Text("name", s.Name)
-	before, err := s.Spec.Plan()
+	before, err := s.Spec.On(tape).Plan()
 	if err != nil {
 		a.Include("spec", err)
 	}
@@ -144,7 +164,7 @@ func (s *Let) look(a *fault.Audit, p *LetPlan, sign int) (set letFields) {
 		s.Times, set = 1, set|letTimes
 	}
 	if s.Least.IsZero() {
-		s.Least, set = leastTake(), set|letLeast
+		s.Least, set = leastTake(tape), set|letLeast
 	}
 	if s.Then.Kind() == "" {
 		s.Then, set = s.Spec, set|letThen
@@ -228,7 +248,7 @@ func (p *LettingPlan) resew(i int) error {
 		return nil
 	}
 	before := o.Before.Spec.Plies()
-	plies := s.Spec.Plies()
+	plies := s.Spec.On(p.Spec.Tape).Plies()
 	if s.Then != s.Spec {
 		plies = seam.Allowance{Tape: before.Tape, Drafted: before.Drafted, DraftedUnder: before.DraftedUnder, Fraying: before.Fraying}
 	}
@@ -256,16 +276,6 @@ func (p LettingPlan) Apply(a edge.Assembly) (edge.Assembly, error) {
 		}
 	}
 	return a, nil
-}
-
-// Solve fills in the defaults. It fails as [Letting.Plan] does, and then returns l
-// as it is.
-func (l Letting) Solve() (Letting, error) {
-	p, err := l.Plan()
-	if err != nil {
-		return l, err
-	}
-	return p.Spec, nil
 }
 
 // Sheet is the change as work.
@@ -298,7 +308,7 @@ func (p LettingPlan) Sheet() ticket.Sheet {
 		sh.Steps = append(sh.Steps, ticket.Step{
 			Do: verb + name + " seam and sew it again (" + o.After.Sheet().Title + ")", At: ticket.Long(o.Each.Abs()), From: "the old seam line, on each ply",
 			Note: "press out the old crease first; where the old stitches have marked the cloth, letting out shows",
-			Check: ticket.Check{What: "from the new seam line to the old on one ply", Want: ticket.Long(o.Each.Abs()), Give: ticket.Long(sew.Straightness()),
+			Check: ticket.Check{What: "from the new seam line to the old on one ply", Want: ticket.Long(o.Each.Abs()), Give: ticket.Long(sew.Straightness(l.Tape)),
 				Mend: "unpick the new row only, and sew it again from the old line"},
 		})
 	}

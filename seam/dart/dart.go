@@ -1,47 +1,61 @@
 package dart
 
 import (
-	"example.com/clothyard/seam"
 	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
 )
 
-// A Spec is a fold stitched along two straight legs, wide at one place and as a
-// rule running out to a point: see [Kind] for the shapes and for what each
-// reads. Zero means not given. The length of one that opens on an edge is given
-// along the centre line or along a leg; given both ways it must agree.
+// A Spec is a fold stitched along two straight legs, wide at one place and as a rule
+// running out to a point: see [Kind] for the shapes and for what each reads. The length
+// of one that opens on an edge is given along the centre line or along a leg; given both
+// ways it must agree.
 type Spec struct {
-	Kind Kind `json:"kind,omitzero"` // its shape; default single
-
-	// Length is along the centre line from the drawn point to the cut edge,
-	// square to it; of one that is double-pointed, from the upper point to the
-	// widest place; of one that is open-ended, from where the stitching is let
-	// go to the cut edge. Or give Leg.
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape on
+	// whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
+	// Kind is its shape. May be omitted; the default is single.
+	Kind Kind `json:"kind,omitzero"`
+	// Length is along the centre line from the drawn point to the cut edge, square to it;
+	// of one that is double-pointed, from the upper point to the widest place; of one that
+	// is open-ended, from where the stitching is let go to the cut edge. May be omitted
+	// where leg is given.
 	Length units.Length `json:"length,omitzero"`
-	Leg    units.Length `json:"leg,omitzero"`   // along either leg, from the point to the cut edge, both legs trued to this; or give Length
-	Other  units.Length `json:"other,omitzero"` // the other leg as the pattern drew it, where it drew the legs unequal; with Leg only
-	Lower  units.Length `json:"lower,omitzero"` // double-pointed: from the widest place to the lower point; default Length
-	Width  units.Length `json:"width,omitzero"` // straight across between the legs, at the cut edge, or at the widest place
-	End    units.Length `json:"end,omitzero"`   // open-ended: straight across where the stitching is let go; as wide as Width for a tuck
-
-	Allowance units.Length `json:"allowance,omitzero"` // of the seam that crosses the legs, from the cut edge; default 5/8 in, [seam.Standard]
-	Stop      units.Length `json:"stop,omitzero"`      // how far short of the drawn point the stitching ends, the legs redrawn to there; not given: at the point; with Length only
-
-	// Trim is what is left beyond the stitching, at the seam line. Not given: the
-	// fold is not cut; but a French dart whose fold is wider than 5/8 in there is
-	// cut to that, [seam.Standard].
+	// Leg is along either leg, from the point to the cut edge, both legs trued to this. May
+	// be omitted where length is given.
+	Leg units.Length `json:"leg,omitzero"`
+	// Other is the other leg as the pattern drew it, where it drew the legs unequal; with
+	// leg only. May be omitted; the legs are then equal.
+	Other units.Length `json:"other,omitzero"`
+	// Lower is, of one that is double-pointed, from the widest place to the lower point. May
+	// be omitted; the default is length.
+	Lower units.Length `json:"lower,omitzero"`
+	// Width is straight across between the legs, at the cut edge or at the widest place.
+	Width units.Length `json:"width,omitzero"`
+	// End is, of one that is open-ended, straight across where the stitching is let go: as
+	// wide as width for a tuck.
+	End units.Length `json:"end,omitzero"`
+	// Allowance is that of the seam that crosses the legs, from the cut edge. May be
+	// omitted; the default is 5/8 in, or 1.5 cm.
+	Allowance units.Length `json:"allowance,omitzero"`
+	// Stop is how far short of the drawn point the stitching ends, the legs redrawn to
+	// there; with length only. May be omitted; the stitching then ends at the point.
+	Stop units.Length `json:"stop,omitzero"`
+	// Trim is what is left beyond the stitching, at the seam line. May be omitted; the fold
+	// is then not cut, but a French dart whose fold is wider than 5/8 in, or 1.5 cm, there
+	// is cut to that.
 	Trim units.Length `json:"trim,omitzero"`
-	// Overlap is how far the two rows of a double-pointed dart run over each
-	// other at the widest place, where both begin. Default 1 in.
+	// Overlap is how far the two rows of a double-pointed dart run over each other at the
+	// widest place, where both begin. May be omitted; the default is 1 in, or 2.5 cm.
 	Overlap units.Length `json:"overlap,omitzero"`
-	// Slope is how far the cut edge, on the side that the dart is pressed to,
-	// falls away from the point for each unit out from the dart; less than zero
-	// where it comes nearer. Not given: square to the centre line.
-	Slope  units.Ratio `json:"slope,omitzero"`
-	Across bool        `json:"across,omitzero"` // it lies across the body and is pressed down; else it is upright and pressed to the centre
+	// Slope is the angle at which the cut edge, on the side that the dart is pressed to,
+	// falls away from the point; it is negative where the edge comes nearer. May be omitted;
+	// the edge is then square to the centre line.
+	Slope units.Angle `json:"slope,omitzero"`
+	// Across says that it lies across the body and is pressed down. May be omitted; it is
+	// then upright and pressed to the centre.
+	Across bool `json:"across,omitzero"`
 }
 
 // A Plan is what a dart comes to. Where Length is given all but the legs are
@@ -79,18 +93,8 @@ type Plan struct {
 	Folds bool `json:"folds,omitzero"`
 
 	// Clip is how deep a double-pointed dart is clipped at its widest place, from
-	// the fold: to 1/8 in from the stitching. Zero where it is too narrow for it.
+	// the fold: to 1/8 in, or 3 mm, from the stitching. Zero where it is too narrow for it.
 	Clip units.Length `json:"clip,omitzero"`
-}
-
-// Solve fills in what follows and the defaults. It fails as [Spec.Plan] does, and
-// then returns d as it is.
-func (d Spec) Solve() (Spec, error) {
-	p, err := d.Plan()
-	if err != nil {
-		return d, err
-	}
-	return p.Spec, nil
 }
 
 // opens reports whether the dart opens on an edge.
@@ -101,9 +105,8 @@ func (d Spec) pointed() bool { return d.Kind == Single || d.Kind == French }
 
 // audit checks each field by itself.
 func (d Spec) audit(a *fault.Audit) {
-	if d.Kind != 0 {
-		dartNames.Check(a, "kind", d.Kind)
-	}
+	d.Tape.Check(a, "tape")
+	kinds.Check(a, "kind", d.Kind)
 	if a.Failed() {
 		return
 	}
@@ -143,23 +146,25 @@ func (d Spec) audit(a *fault.Audit) {
 	}
 	only("trim", d.Trim, d.pointed())
 	only("overlap", d.Overlap, d.Kind == Double)
-	switch {
-	case !d.opens() && !d.Slope.IsZero():
+	if !d.opens() && !d.Slope.IsZero() {
 		a.Unused("slope", d.Slope, false, d.Kind)
-	case !sew.Slight(d.Slope):
-		a.Fault("slope", sew.Short(d.Slope.String()), "a numerator and a denominator of at most "+ticket.Of(edge.MaxTerm).String(), fault.Range)
+		return
+	}
+	right := units.Degrees(units.RatioOf(90, 1))
+	below, err1 := d.Slope.Cmp(right.Neg())
+	above, err2 := d.Slope.Cmp(right)
+	if err1 != nil || err2 != nil || below <= 0 || above >= 0 {
+		a.Fault("slope", d.Slope.String(), "between -90 deg and 90 deg", fault.Range)
 	}
 }
 
 // fill puts in the defaults that need no working.
-func (d *Spec) fill(set *sew.Assumptions) {
+func (d *Spec) fill() {
 	if d.Lower.IsZero() && d.Kind == Double {
 		d.Lower = d.Length
-		set.Add("lower")
 	}
 	if d.Allowance.IsZero() && d.opens() {
-		d.Allowance = seam.Standard()
-		set.Add("allowance")
+		d.Allowance = sew.Standard(d.Tape)
 	}
 }
 

@@ -1,27 +1,27 @@
 package dart
 
 import (
-	"example.com/clothyard/seam"
 	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 )
 
 // Plan works out the dart. The faults are [fault.Faults]; a square root too
 // large to be enclosed is [units.ErrBound].
 func (d Spec) Plan() (Plan, error) {
 	var a fault.Audit
-	var set sew.Assumptions
-	if d.Kind == NoKind {
+	given := d
+	d.Tape = noun.Tape(d)
+	if d.Kind == 0 {
 		d.Kind = Single
-		set.Add("kind")
 	}
 	if d.audit(&a); a.Failed() {
 		return Plan{}, a.Err()
 	}
-	d.fill(&set)
+	d.fill()
 	p := Plan{Spec: d}
-	if p.fits(&a, &set); a.Failed() {
+	if p.fits(&a); a.Failed() {
 		return Plan{}, a.Err()
 	}
 	path, value := "length", d.Length
@@ -29,11 +29,11 @@ func (d Spec) Plan() (Plan, error) {
 		path, value = "leg", d.Leg
 	}
 	if err := p.measure(); err != nil {
-		a.Fault(path, sew.Short(value.String()), "a length whose square root can be enclosed", fault.KindOf(err))
+		a.Fault(path, value.String(), "a length whose square root can be enclosed", fault.KindOf(err))
 		return Plan{}, a.Err()
 	}
 	if d.pointed() {
-		p.trim(&a, &set)
+		p.trim(&a)
 	}
 	if d.opens() {
 		p.cap()
@@ -41,20 +41,19 @@ func (d Spec) Plan() (Plan, error) {
 	if a.Failed() {
 		return Plan{}, a.Err()
 	}
-	p.Assumed = set.List()
+	p.Assumed = noun.Assumed(given, p.Spec)
 	units.Settle(&p.Centre, &p.Leg, &p.Below, &p.Sewn, &p.AtSeam, &p.Half, &p.Cap)
 	return p, nil
 }
 
 // fits checks what is given against each other.
-func (p *Plan) fits(a *fault.Audit, set *sew.Assumptions) {
+func (p *Plan) fits(a *fault.Audit) {
 	d := &p.Spec
 	switch d.Kind {
 	case Double:
 		whole := d.Length.Add(d.Lower)
 		if d.Overlap.IsZero() {
-			d.Overlap = units.Inch.Of(1).Min(d.Length.Min(d.Lower))
-			set.Add("overlap")
+			d.Overlap = d.Tape.Of(sew.Inch(1, 1), units.Centimetre.Frac(5, 2)).Min(d.Length.Min(d.Lower))
 		} else if !d.Overlap.Less(whole) {
 			a.Fault("overlap", d.Overlap.String(), "less than "+whole.String()+" (from point to point)", fault.Range)
 		}
@@ -122,7 +121,7 @@ func (p *Plan) measure() (err error) {
 		p.Sewn = p.Centre
 		p.AtSeam = units.Exactly(d.Width)
 		p.Half = units.Exactly(half)
-		if clear := sew.Inch(1, 8); clear.Less(half) {
+		if clear := d.clear(); clear.Less(half) {
 			p.Clip = half.Sub(clear)
 		}
 		return nil
@@ -145,33 +144,39 @@ func (p *Plan) measure() (err error) {
 }
 
 // trim fills the trim of a French dart, and holds any trim inside the fold.
-func (p *Plan) trim(a *fault.Audit, set *sew.Assumptions) {
+func (p *Plan) trim(a *fault.Audit) {
 	d := &p.Spec
 	if d.Trim.IsZero() && d.Kind == French {
-		if n, err := units.Exactly(seam.Standard()).Cmp(p.Half); err == nil && n < 0 {
-			d.Trim = seam.Standard()
-			set.Add("trim")
+		if n, err := units.Exactly(sew.Standard(d.Tape)).Cmp(p.Half); err == nil && n < 0 {
+			d.Trim = sew.Standard(d.Tape)
 		}
 		return
 	}
 	if over, err := units.Exactly(d.Trim).Cmp(p.Half); err != nil || over >= 0 {
-		a.Fault("trim", d.Trim.String(), "less than "+sew.Short(p.Half.String())+" (the fold beyond the stitching, at the seam line)", fault.Range)
+		a.Fault("trim", d.Trim.String(), "less than "+p.Half.String()+" (the fold beyond the stitching, at the seam line)", fault.Range)
 	}
 }
 
-// cap works out the cut edge across the fold. With h half of the width, t the
-// tangent of the angle between leg and fold and m the slope of the edge, the fold
-// stands out by h x tan (2 x that angle + the edge's), which is
-// h (2 t + m q) / (q - 2 t m) for q = 1 - t x t. Where t is irrational the
-// denominator is rid of it first.
+// clear is how far a clip stops short of the stitching.
+func (d Spec) clear() units.Length { return d.Tape.Of(sew.Inch(1, 8), units.Millimetre.Of(3)) }
+
+// cap works out the cut edge across the fold. With h half of the width, t the tangent of
+// the angle between leg and fold and m the slope of the edge, the fold stands out by h x
+// tan (2 x that angle + the edge's), which is h (2 t + m q) / (q - 2 t m) for q = 1 - t x
+// t. Where t is irrational the denominator is rid of it first.
 func (p *Plan) cap() {
 	d := p.Spec
-	one := units.RatioOf(1, 1)
-	two := units.RatioOf(2, 1)
+	one, two := units.RatioOf(1, 1), units.RatioOf(2, 1)
 	h := d.Width.DivInt(2)
 	run := h.Sub(d.End.DivInt(2))
 	tt := run.Times(run).Div(d.square()) // t x t
-	q, m := one.Sub(tt), d.Slope
+	q := one.Sub(tt)
+	slope, _ := d.Slope.Tan() // checked before
+	m, exact := slope.Exact()
+	if !exact {
+		p.capAcross(h, run, q, slope)
+		return
+	}
 	below := q.Mul(q).Sub(two.Mul(two).Mul(m).Mul(m).Mul(tt))
 	if q.Sign() <= 0 || below.Sign() <= 0 {
 		return
@@ -181,6 +186,23 @@ func (p *Plan) cap() {
 	slanted := two.Mul(q).Mul(one.Add(m.Mul(m))).Quo(below)
 	level := m.Mul(one.Add(tt)).Mul(one.Add(tt)).Quo(below)
 	p.Cap = fine(p.Centre.Scale(h.Times(run).Div(d.square()).Mul(slanted)).Plus(h.Scale(level)))
+}
+
+// capAcross is cap for an edge whose slope is irrational.
+func (p *Plan) capAcross(h, run units.Length, q units.Ratio, m units.NearRatio) {
+	t, err := p.Centre.Under(run)
+	if err != nil {
+		return
+	}
+	tm := t.Mul(m).Scale(units.RatioOf(2, 1))
+	left, err1 := units.ExactlyRatio(q).Sub(tm).Sign()
+	right, err2 := units.ExactlyRatio(q).Add(tm).Sign()
+	if err1 != nil || err2 != nil || left <= 0 || right <= 0 {
+		return
+	}
+	if out, err := t.Scale(units.RatioOf(2, 1)).Add(m.Scale(q)).Quo(units.ExactlyRatio(q).Sub(tm)); err == nil {
+		p.Folds, p.Cap = true, out.Of(h)
+	}
 }
 
 // share is by how much narrower the dart is at h from the cut edge than at it:

@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"example.com/clothyard/seam/dart"
-	"example.com/clothyard/seam/edge"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun/nountest"
@@ -13,9 +12,9 @@ import (
 
 func TestRefusals(t *testing.T) {
 	minus := in(-1, 8)
-	r := units.RatioOf
+	slope := func(num, den int64) units.Angle { return units.Slope(units.RatioOf(num, den)) }
+	degrees := func(n int64) units.Angle { return units.Degrees(units.RatioOf(n, 1)) }
 	inch := in(1, 1)
-	many := r(1, 1_000_001)
 	for _, c := range []struct {
 		why   string
 		spec  any
@@ -24,7 +23,7 @@ func TestRefusals(t *testing.T) {
 	}{
 		{"no such dart", dart.Spec{Kind: 99, Length: minus}, "kind", fault.Unknown},
 		{"double-pointed, nothing", dart.Spec{Kind: dart.Double}, "length width", fault.Missing},
-		{"double-pointed, what it does not read", dart.Spec{Kind: dart.Double, Length: inch, Leg: inch, Other: inch, Width: inch, End: inch, Allowance: inch, Stop: inch, Trim: inch, Slope: r(1, 2)},
+		{"double-pointed, what it does not read", dart.Spec{Kind: dart.Double, Length: inch, Leg: inch, Other: inch, Width: inch, End: inch, Allowance: inch, Stop: inch, Trim: inch, Slope: slope(1, 2)},
 			"leg other end allowance stop trim slope", fault.Unused},
 		{"double-pointed, below zero", dart.Spec{Kind: dart.Double, Length: inch, Width: inch, Lower: minus, Overlap: minus}, "lower overlap", fault.Sign},
 		{"double-pointed, all overlap", dart.Spec{Kind: dart.Double, Length: inch, Width: inch, Overlap: in(2, 1)}, "overlap", fault.Range},
@@ -34,17 +33,13 @@ func TestRefusals(t *testing.T) {
 		{"open-ended, widening", dart.Spec{Kind: dart.OpenEnded, Length: in(6, 1), Width: inch, End: in(2, 1)}, "end", fault.Range},
 		{"open-ended, all allowance", dart.Spec{Kind: dart.OpenEnded, Length: in(5, 8), Width: inch, End: inch}, "length", fault.Range},
 		{"French, trim wider than the fold", dart.Spec{Kind: dart.French, Length: in(6, 1), Width: inch, Trim: inch}, "trim", fault.Range},
-		{"a slope too fine", dart.Spec{Length: in(6, 1), Width: inch, Slope: many}, "slope", fault.Range},
+		{"an edge along the dart", dart.Spec{Length: in(6, 1), Width: inch, Slope: degrees(90)}, "slope", fault.Range},
 		{"no move", dart.Pivot{}, "length width to", fault.Missing},
-		{"a move below zero", dart.Pivot{Length: minus, Width: minus, Turn: r(-1, 2), To: minus, ToLeg: minus}, "length width turn to toLeg", fault.Sign},
-		{"a move too fine, told twice", dart.Pivot{Length: inch, Width: inch, Turn: many, To: inch, ToLeg: inch}, "turn toLeg", fault.Unused},
-		{"more than the dart", dart.Pivot{Length: in(6, 1), Width: inch, Turn: r(1, 11), To: inch}, "turn", fault.Range},
-		{"a slope as fine as may be", dart.Spec{Length: in(6, 1), Width: in(1, 1), Slope: r(1, edge.MaxTerm)}, "", fault.Range},
-		{"a slope as steep as may be", dart.Spec{Length: in(6, 1), Width: in(1, 1), Slope: r(-edge.MaxTerm, 1)}, "", fault.Range},
-		{"a slope finer", dart.Spec{Length: in(6, 1), Width: in(1, 1), Slope: r(2, 2*edge.MaxTerm+1)}, "slope", fault.Range},
-		{"both terms great", dart.Spec{Length: in(6, 1), Width: in(1, 1), Slope: r(edge.MaxTerm, edge.MaxTerm-1)}, "", fault.Range},
-		{"a slope steeper", dart.Spec{Length: in(6, 1), Width: in(1, 1), Slope: r(-edge.MaxTerm-1, 1)}, "slope", fault.Range},
-		{"the whole dart moved", dart.Pivot{Length: in(6, 1), Width: in(1, 1), Turn: r(1, 12), To: in(1, 1)}, "", fault.Range},
+		{"a move below zero", dart.Pivot{Length: minus, Width: minus, Turn: degrees(-1), To: minus, ToLeg: minus}, "length width turn to toLeg", fault.Sign},
+		{"a move told twice", dart.Pivot{Length: inch, Width: inch, To: inch, ToLeg: inch}, "toLeg", fault.Unused},
+		{"more than the dart", dart.Pivot{Length: in(6, 1), Width: inch, Turn: degrees(10), To: inch}, "turn", fault.Range},
+		{"a slope as steep as may be", dart.Spec{Length: in(6, 1), Width: in(1, 1), Slope: slope(-1_000_000, 1)}, "", fault.Range},
+		{"the whole dart moved", dart.Pivot{Length: in(6, 1), Width: in(1, 1), Turn: slope(24, 143), To: in(1, 1)}, "", fault.Range},
 		{"a dart one past the last", dart.Spec{Kind: dart.OpenEnded + 1}, "kind", fault.Unknown},
 	} {
 		t.Run(c.why, func(t *testing.T) { nountest.Refused(t, dart.Nouns(), c.spec, c.paths, c.kind) })
@@ -58,7 +53,7 @@ func TestLimits(t *testing.T) {
 		want string
 	}{
 		{dart.Spec{Kind: dart.OpenEnded, Length: in(4, 1), End: in(1, 1)}, "width: not given, want more than 0 in"},
-		{dart.Pivot{Length: in(6, 1), Width: in(1, 1), Turn: units.RatioOf(1, 2), To: in(1, 1)}, "turn 1/2: out of range, want at most 1/12 (the whole dart: width over twice length)"},
+		{dart.Pivot{Length: in(6, 1), Width: in(1, 1), Turn: units.Degrees(units.RatioOf(30, 1)), To: in(1, 1)}, "turn 30 deg: out of range, want at most slope 24/143 (the whole dart)"},
 	} {
 		if _, err := nountest.Planned(t, dart.Nouns(), c.spec); err == nil || err.Error() != c.want {
 			t.Errorf("%+v:\n%v\nwant\n%s", c.spec, err, c.want)

@@ -44,7 +44,7 @@ func (p Plan) Sheet() ticket.Sheet {
 		sh.Sources = append(sh.Sources, source.Cite{For: "the last stitches on the fold", ID: "darts-course-page", Known: source.Read})
 	}
 	if slices.Contains(p.Assumed, "allowance") {
-		sh.Sources = append(sh.Sources, sew.StandardCite())
+		sh.Sources = append(sh.Sources, sew.StandardCite(d.Tape))
 	}
 	return sh
 }
@@ -120,7 +120,7 @@ func (p Plan) edgeSteps(sh *ticket.Sheet) {
 		Do: "Fold on the centre line, legs matched, and stitch from the edge to the point", Together: ticket.RightTogether,
 		Note: "the last stitches lie on the fold; tie the threads, do not backstitch at the point",
 		Check: ticket.Check{
-			What: "from the fold to the stitching, at the seam line", Want: ticket.About(p.Half), Give: ticket.Long(sew.Straightness()),
+			What: "from the fold to the stitching, at the seam line", Want: ticket.About(p.Half), Give: ticket.Long(sew.Straightness(d.Tape)),
 			Mend: "unpick from the edge to where it strays, and stitch along the drawn leg",
 		},
 	}
@@ -161,12 +161,12 @@ func (p Plan) doubleSheet(sh *ticket.Sheet) {
 			At: ticket.Long(d.Overlap), From: "where one row begins to where it has passed the start of the other",
 			Note: "the rows run over each other by this at the widest place; the last stitches at both points lie on the fold; tie the threads there",
 			Check: ticket.Check{
-				What: "from the fold to the stitching, at the widest place", Want: ticket.About(p.Half), Give: ticket.Long(sew.Straightness()),
+				What: "from the fold to the stitching, at the widest place", Want: ticket.About(p.Half), Give: ticket.Long(sew.Straightness(d.Tape)),
 				Mend: "unpick from the widest place to where it strays, and stitch along the drawn leg",
 			},
 		})
 	if !p.Clip.IsZero() {
-		sh.Lines = append(sh.Lines, ticket.Sum("clip from the fold", p.Clip, ticket.Add(d.Width.DivInt(2), "half"), ticket.Less(sew.Inch(1, 8), "short of the stitching")))
+		sh.Lines = append(sh.Lines, ticket.Sum("clip from the fold", p.Clip, ticket.Add(d.Width.DivInt(2), "half"), ticket.Less(d.clear(), "short of the stitching")))
 		sh.Steps = append(sh.Steps, ticket.Step{Do: "Clip the fold at the widest place, so that the dart can lie flat", At: ticket.Long(p.Clip), From: "the fold", Note: "never through the stitching"})
 		sh.Sources = append(sh.Sources, source.Cite{For: "a clip stops short of the stitching", ID: "trim-and-clip-page", Known: source.Read})
 	}

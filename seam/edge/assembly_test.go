@@ -55,8 +55,8 @@ func mustPlan(t *testing.T, a Assembly) AssemblyPlan {
 	return p
 }
 
-// sewn is every edge of a plan as sewn, by name.
-func sewn(t *testing.T, p AssemblyPlan) map[string]string {
+// asSewn is every edge of a plan as sewn, by name.
+func asSewn(t *testing.T, p AssemblyPlan) map[string]string {
 	t.Helper()
 	m := map[string]string{}
 	for i, e := range p.Edges {
@@ -121,14 +121,15 @@ func TestAssemblyWorked(t *testing.T) {
 		t.Run(c.why, func(t *testing.T) {
 			a := shirt(c.first, c.second)
 			if c.cut != "" {
-				s := a.Seams[0].Spec.Cutting(in(c.cut), units.Length{})
+				s := a.Seams[0].Spec
+				s.Cut = in(c.cut)
 				var err error
 				if a, err = a.With("shoulder", s); err != nil {
 					t.Fatal(err)
 				}
 			}
 			p := mustPlan(t, a)
-			if diff := cmp.Diff(c.edges, sewn(t, p)); diff != "" {
+			if diff := cmp.Diff(c.edges, asSewn(t, p)); diff != "" {
 				t.Error(diff)
 			}
 			bad := 0
@@ -158,7 +159,7 @@ func TestAssemblyLookupMisses(t *testing.T) {
 	if e, ok := p.Edge("hem"); ok || e.Spec.Name != "" {
 		t.Error("there is no edge hem")
 	}
-	if m, ok := p.Pair("armhole", "sleeve top"); ok || m.Fit != NoFit {
+	if m, ok := p.Pair("armhole", "sleeve top"); ok || m.Fit != 0 {
 		t.Error("the pair is the other way round")
 	}
 }
@@ -172,14 +173,14 @@ func TestAssemblyUnequalPlies(t *testing.T) {
 			{Name: "front only", Net: in("15"), Crossings: []Crossing{{Seam: "side", Plies: 1}}},
 			{Name: "back only", Net: in("15"), Crossings: []Crossing{{Seam: "side", Plies: 1, Ply: UnderPly}}},
 			{Name: "hem", Net: in("40"), Crossings: []Crossing{{Seam: "side", Times: 2}}},
-			{Name: "front edge", Net: in("20"), Own: "side", Turn: units.RatioOf(2, 1)},
-			{Name: "back edge", Net: in("20"), Own: "side", OwnPly: UnderPly, Turn: units.RatioOf(2, 1)},
+			{Name: "front edge", Net: in("20"), Own: "side", Turn: radians(2, 1)},
+			{Name: "back edge", Net: in("20"), Own: "side", OwnPly: UnderPly, Turn: radians(2, 1)},
 		},
 	}
 	p := mustPlan(t, a)
 	want := map[string]string{"waist": "30 3/4 in", "front only": "15 9/16 in", "back only": "15 3/16 in", "hem": "41 1/2 in",
 		"front edge": "21 1/8 in", "back edge": "20 3/8 in"}
-	if diff := cmp.Diff(want, sewn(t, p)); diff != "" {
+	if diff := cmp.Diff(want, asSewn(t, p)); diff != "" {
 		t.Error(diff)
 	}
 	if n := len(p.Edges[0].Spec.Takes); n != 2 {
@@ -201,9 +202,8 @@ func TestShirtEveryKind(t *testing.T) {
 	before := mustPlan(t, a)
 	changed := 0
 	for j, joint := range a.Seams {
-		for spec := range seam.Kinds() {
-			kind := spec.Kind()
-			spec = spec.With(seam.Allowance{Drafted: in("5/8")})
+		for kind := range seam.Kinds {
+			spec := seam.Spec{Kind: kind, Drafted: in("5/8")}
 			b, err := a.With(joint.Name, spec)
 			if err != nil {
 				t.Fatalf("%s %v: %v", joint.Name, kind, err)
@@ -255,13 +255,14 @@ func TestAssemblyWith(t *testing.T) {
 		t.Fatal(err)
 	}
 	b.Seams[0].Name, b.Edges[0].Name, b.Edges[0].Crossings[0].Seam, b.Pairs[0].Long = "x", "x", "x", "x"
-	if diff := cmp.Diff(before, a, cmp.Comparer(func(x, y units.Length) bool { return x == y }), cmp.Comparer(func(x, y units.Ratio) bool { return x == y })); diff != "" {
-		t.Errorf("With changed what it was given:\n%s", diff)
+	if !reflect.DeepEqual(before, a) {
+		t.Errorf("With changed what it was given: %+v", a)
 	}
 	if _, err := a.With("hem", seam.Any{Seam: seam.Plain{}}); !errors.Is(err, fault.Unknown) {
 		t.Errorf("a seam that is not there: %v", err)
 	}
-	_, err = a.With("sleeve seam", seam.Any{Seam: seam.French{First: in("-1")}})
+	b, _ = a.With("sleeve seam", seam.Any{Seam: seam.French{First: in("-1")}})
+	_, err = b.Plan()
 	var fs fault.Faults
 	if !errors.As(err, &fs) || fs[0].Path != "seams[2].spec.first" {
 		t.Errorf("a spec with a fault: %v", err)
@@ -275,7 +276,7 @@ func TestAssemblyCopies(t *testing.T) {
 	if p.Spec.Edges[0].Crossings[0].Seam != "shoulder" {
 		t.Error("the plan shares the caller's crossings")
 	}
-	if diff := cmp.Diff(sewn(t, p), sewn(t, mustPlan(t, p.Spec))); diff != "" {
+	if diff := cmp.Diff(asSewn(t, p), asSewn(t, mustPlan(t, p.Spec))); diff != "" {
 		t.Errorf("planning the solved assembly again changes it:\n%s", diff)
 	}
 }
@@ -310,12 +311,12 @@ func TestAssemblyFaults(t *testing.T) {
 			Seams: []Joint{{"a", plain}, {"", plain}, {"a", seam.Any{}}, {strings.Repeat("x", 300), plain}, {"tab\t", plain}},
 			Edges: []Course{
 				{Name: "", Net: in("-1"), Own: "z", OwnPly: 9},
-				{Name: "e", Crossings: []Crossing{{}, {Seam: "z", Times: -1, Plies: 3, Ply: 7, Slant: units.RatioOf(-1, 2)}, {Seam: "a", Ply: UpperPly}}, OwnPly: UpperPly},
+				{Name: "e", Crossings: []Crossing{{}, {Seam: "z", Times: -1, Plies: 3, Ply: 7, Slant: slope(-1, 2)}, {Seam: "a", Ply: UpperPly}}, OwnPly: UpperPly},
 				ok,
-				{Name: "e", Net: in("1"), Crossings: []Crossing{{Seam: "a", Times: MaxTimes + 1, Slant: units.RatioOf(1, MaxTerm+1)}}},
+				{Name: "e", Net: in("1"), Crossings: []Crossing{{Seam: "a", Times: MaxTimes + 1, Slant: units.Degrees(units.RatioOf(180, 1))}}},
 			},
-			Pairs: []Partners{{}, {Long: "e", Short: "e"}, {Long: "neck", Short: "e", MaxEase: units.RatioOf(-1, 1), MaxGathers: units.RatioOf(-1, 1)},
-				{Long: "neck", Short: "e", MaxEase: units.RatioOf(2, 1), MaxGathers: units.RatioOf(1, 1)}},
+			Pairs: []Partners{{}, {Long: "e", Short: "e"}, {Long: "neck", Short: "e", MaxEase: units.Give(units.RatioOf(-1, 1)), MaxGathers: units.RatioOf(-1, 1)},
+				{Long: "neck", Short: "e", MaxEase: units.Give(units.RatioOf(2, 1)), MaxGathers: units.RatioOf(1, 1)}},
 		}, `seams[1].name missing
 seams[2].name twice
 seams[2].spec.kind missing
@@ -356,9 +357,6 @@ pairs[3].maxGathers conflict`},
 		_, err := c.a.Plan()
 		if diff := cmp.Diff(c.want, faults(err)); diff != "" {
 			t.Errorf("%s:\n%s", c.why, diff)
-		}
-		if _, again := c.a.Remedies(); again == nil || again.Error() != err.Error() {
-			t.Errorf("%s: Remedies fails otherwise: %v", c.why, again)
 		}
 	}
 }
@@ -429,13 +427,9 @@ func TestAssemblyLocal(t *testing.T) {
 }
 
 // anySeam is a seam of any kind that can be sewn.
-func anySeam(rnd *rand.Rand) seam.Any {
-	kinds := slices.Collect(seam.Kinds())
+func anySeam(rnd *rand.Rand) seam.Spec {
 	for range 50 {
-		s := kinds[rnd.IntN(len(kinds))].With(seam.Allowance{Drafted: units.Inch.Frac(rnd.Int64N(20)+8, 16)})
-		if taking, ok := s.Taking(units.Inch.Frac(rnd.Int64N(16)+2, 16)); ok {
-			s = taking
-		}
+		s := seam.Any{Seam: seam.Kind(1 + rnd.IntN(int(seam.Graded))){Allowance: seam.Allowance{Drafted: units.Inch.Frac(rnd.Int64N(20)+8, 16)}, First: units.Inch.Frac(rnd.Int64N(16)+2, 16)}}
 		if rnd.IntN(3) == 0 {
 			s = seam.Any{Seam: seam.French{Allowance: seam.Allowance{Drafted: in("5/8")}, First: units.Inch.Frac(rnd.Int64N(6)+2, 16), Second: units.Inch.Frac(rnd.Int64N(6)+3, 16)}}
 		}
@@ -456,7 +450,7 @@ func anyAssembly(rnd *rand.Rand) Assembly {
 		for range rnd.IntN(4) {
 			x := Crossing{Seam: a.Seams[rnd.IntN(len(a.Seams))].Name, Times: rnd.IntN(3)}
 			if rnd.IntN(4) == 0 {
-				x.Slant = units.RatioOf(rnd.Int64N(5)+1, rnd.Int64N(5)+1)
+				x.Slant = slope(rnd.Int64N(5)+1, rnd.Int64N(5)+1)
 			}
 			c.Crossings = append(c.Crossings, x)
 		}
@@ -465,7 +459,7 @@ func anyAssembly(rnd *rand.Rand) Assembly {
 	for i := 1; i < len(a.Edges); i++ {
 		q := Partners{Long: a.Edges[i-1].Name, Short: a.Edges[i].Name}
 		if rnd.IntN(2) == 0 {
-			q.MaxEase = units.RatioOf(rnd.Int64N(4)+1, 50)
+			q.MaxEase = units.Give(units.RatioOf(rnd.Int64N(4)+1, 50))
 		}
 		if rnd.IntN(3) == 0 {
 			q.MaxGathers = units.RatioOf(rnd.Int64N(4)+1, 2)
@@ -475,138 +469,10 @@ func anyAssembly(rnd *rand.Rand) Assembly {
 	return a
 }
 
-func TestPlyText(t *testing.T) {
-	checkText(t, Plies, 3, Ply.String, Ply.MarshalText, func(b []byte) (Ply, error) { var p Ply; err := p.UnmarshalText(b); return p, err })
-}
+func slope(num, den int64) units.Angle   { return units.Slope(units.RatioOf(num, den)) }
+func radians(num, den int64) units.Angle { return units.Radians(units.RatioOf(num, den)) }
 
-// checkText sees that every value of an enumeration has a text that reads back,
-// and that what is none is refused.
-func checkText[E ~uint8](t *testing.T, all func(func(E) bool), count int, text func(E) string, write func(E) ([]byte, error), read func([]byte) (E, error)) {
-	t.Helper()
-	n := 1
-	for e := range all {
-		b, err := write(e)
-		if err != nil || string(b) != text(e) {
-			t.Errorf("%d is written %q, %v, and String is %q", e, b, err, text(e))
-		}
-		if back, err := read(b); err != nil || back != e {
-			t.Errorf("%q reads back as %v, %v", b, back, err)
-		}
-		n++
-	}
-	for range all {
-		break
-	}
-	if n != count {
-		t.Errorf("%d values, want %d", n, count)
-	}
-	if b, err := write(0); len(b) != 0 || err != nil || text(0) != "none" {
-		t.Errorf("zero is written %q, %v, and String is %q", b, err, text(0))
-	}
-	if e, err := read(nil); e != 0 || err != nil {
-		t.Errorf("empty text reads as %v, %v", e, err)
-	}
-	if _, err := write(200); !errors.Is(err, fault.Unknown) || !strings.HasSuffix(text(200), "(200)") {
-		t.Errorf("200 is written as %v, and String is %q", err, text(200))
-	}
-	for _, bad := range []string{"none", "Upper", strings.Repeat("x", 1<<20)} {
-		if _, err := read([]byte(bad)); !errors.Is(err, fault.Unknown) || len(err.Error()) > 1000 {
-			t.Errorf("%.20q is read, or the fault is too long", bad)
-		}
-	}
-}
-
-// FuzzAssembly builds an assembly out of bytes: whatever it is, nothing panics,
-// every fault has a path, every line works out, and every remedy does what it
-// says.
-func FuzzAssembly(f *testing.F) {
-	f.Add([]byte{}, "")
-	f.Add([]byte{1, 2, 10, 3, 4, 1, 30, 1, 0, 2, 2, 0, 30, 0, 0, 1, 1, 9}, "16 1/2 in")
-	f.Add([]byte("a French seam keeps what it does not take, 3/16 in each ply"), "1e300 in")
-	f.Add([]byte("\x03\x01\xff\x80neck and collar\x00\x01\x02\x05"), "-5/8 in")
-	f.Fuzz(func(t *testing.T, data []byte, text string) {
-		odd, _ := units.Parse(text)
-		next := func() int {
-			if len(data) == 0 {
-				return 0
-			}
-			b := data[0]
-			data = data[1:]
-			return int(b)
-		}
-		length := func() units.Length {
-			switch n := next(); n % 8 {
-			case 0:
-				return units.Length{}
-			case 7:
-				return odd
-			default:
-				return units.Inch.Frac(int64(n)-20, 16)
-			}
-		}
-		ratio := func() units.Ratio {
-			n, d := next(), next()
-			return units.RatioOf(int64(n)-2, int64(d)+1)
-		}
-		name := func() string { return string(rune('a' + next()%6)) }
-		var a Assembly
-		kinds := append(slices.Collect(seam.Kinds()), seam.Any{})
-		for range next() % 6 {
-			a.Seams = append(a.Seams, Joint{name(), kinds[next()%len(kinds)].With(seam.Allowance{Drafted: length(), Cut: length()})})
-		}
-		for range next() % 6 {
-			c := Course{Name: name(), Net: length().MulInt(int64(next()))}
-			for range next() % 4 {
-				x := Crossing{Seam: name(), Times: next()%5 - 1, Plies: next() % 3}
-				if next()%4 == 0 {
-					x.Slant, x.Ply = ratio(), Ply(next()%4)
-				}
-				c.Crossings = append(c.Crossings, x)
-			}
-			if next()%3 == 0 {
-				c.Own, c.Turn = name(), ratio()
-			}
-			a.Edges = append(a.Edges, c)
-		}
-		for range next() % 6 {
-			q := Partners{Long: name(), Short: name()}
-			if next()%2 == 0 {
-				q.MaxEase, q.MaxGathers = ratio(), ratio()
-			}
-			a.Pairs = append(a.Pairs, q)
-		}
-		p, err := a.Plan()
-		if err != nil {
-			var fs fault.Faults
-			if !errors.As(err, &fs) || len(fs) == 0 {
-				t.Fatalf("not faults: %v", err)
-			}
-			for _, one := range fs {
-				if one.Path == "" || one.Kind == "" {
-					t.Fatalf("a fault without a path or a kind: %v", one)
-				}
-			}
-			return
-		}
-		if err := p.Sheet().Check(); err != nil {
-			t.Fatal(err)
-		}
-		for _, e := range p.Edges {
-			if err := e.Sheet().Check(); err != nil {
-				t.Fatal(err)
-			}
-		}
-		for _, m := range p.Pairs {
-			if err := m.Sheet().Check(); err != nil {
-				t.Fatal(err)
-			}
-		}
-		rs, err := a.Remedies()
-		if err != nil {
-			t.Fatal(err)
-		}
-		for _, r := range rs {
-			provenBy(t, a, p, r)
-		}
-	})
+func remedies(a Assembly) ([]Remedy, error) {
+	p, err := a.Plan()
+	return p.Remedies, err
 }

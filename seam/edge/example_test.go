@@ -69,7 +69,7 @@ func ExampleSpec_Plan_curved() {
 		Name: "neck of the page's doublet",
 		Net:  in.Mixed(16, 1, 2),
 		Own:  edge.Take{Drafted: in.Frac(5, 8)},
-		Turn: units.RatioOf(-7, 2),
+		Turn: units.Radians(units.RatioOf(-7, 2)),
 	}
 	asDrafted, _ := neck.Plan()
 	neck.Own.Cut, neck.Own.Taken = in.Frac(1, 4), in.Frac(1, 4)
@@ -79,17 +79,6 @@ func ExampleSpec_Plan_curved() {
 	// Output:
 	// cut edge 14 5/16 in for a seam line of 16 1/2 in
 	// cut edge 15 5/8 in for a seam line of 16 1/2 in
-}
-
-// Along and Net are two readings of one line.
-func ExampleSpec_Solve() {
-	in := units.Inch
-	e, err := edge.Spec{
-		Along: in.Of(19),
-		Takes: []edge.Take{{Name: "shoulders", Drafted: in.Frac(5, 8), Plies: 4}},
-	}.Solve()
-	fmt.Println(e.Net, err)
-	// Output: 16 1/2 in <nil>
 }
 
 func ExamplePlan_Sheet() {
@@ -145,7 +134,8 @@ func ExamplePair_Plan() {
 	// Output: drafted 1/4 in - sewn -1/8 in - mismatch
 }
 
-func ExamplePair_Remedies() {
+// What mends a mismatch stands in the plan, with what it comes to.
+func ExampleRemedy() {
 	in := units.Inch
 	m := edge.Pair{
 		Long: edge.Spec{Name: "neck", Net: in.Mixed(16, 1, 2),
@@ -153,14 +143,13 @@ func ExamplePair_Remedies() {
 		Short: edge.Spec{Name: "facing", Net: in.Mixed(16, 1, 2),
 			Takes: []edge.Take{{Name: "facing shoulder", Drafted: in.Frac(5, 8), Plies: 4}}},
 	}
-	for r, err := range m.Remedies() {
-		if err != nil {
-			fmt.Println(err)
-			return
-		}
-		mended, _ := r.ApplyMatch(m)
-		p, _ := mended.Plan()
-		fmt.Printf("%v, %s: cut %v, take %v: %v\n", r.Act, r.Seam, r.Cut, r.Take, p.Fit)
+	p, err := m.Plan()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, r := range p.Remedies {
+		fmt.Printf("%v, %s: cut %v, take %v: %v\n", r.Act, r.Seam, r.Spec.Cut, r.Spec.Take, r.After[0].Fit)
 	}
 	// Output:
 	// cut-drift, shoulder: cut 7/16 in, take 7/16 in: fits
@@ -178,7 +167,7 @@ func ExampleAssembly_Plan() {
 		fmt.Printf("%-16s %9v %9v\n", c.Name, p.Edges[i].Drafted, p.Edges[i].Sewn)
 	}
 	for _, m := range p.Pairs {
-		fmt.Printf("%s to %s: longer by %v, %v\n", m.Spec.Long.Name, m.Spec.Short.Name, m.Sewn, m.Fit)
+		fmt.Printf("%s to %s: longer by %v, %v\n", m.LongName, m.ShortName, m.Sewn, m.Fit)
 	}
 	// Output:
 	// neck             16 1/2 in 17 1/4 in
@@ -194,8 +183,8 @@ func ExampleAssembly_Plan() {
 
 func ExampleAssembly_With() {
 	a := exampleShirt()
-	cut := units.Inch.Frac(7, 16) // the shoulders cut to what they take
-	s := a.Seams[0].Spec.Cutting(cut, cut)
+	s := a.Seams[0].Spec
+	s.Cut = units.Inch.Frac(7, 16) // the shoulders cut to what they take
 	b, err := a.With("shoulder", s)
 	if err != nil {
 		fmt.Println(err)
@@ -208,19 +197,17 @@ func ExampleAssembly_With() {
 }
 
 // The best remedy mends all three pairs at once, and each can be carried out.
-func ExampleAssembly_Remedies() {
-	a := exampleShirt()
-	list, err := a.Remedies()
+func ExampleAssemblyPlan_Mended() {
+	p, err := exampleShirt().Plan()
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	for _, r := range list {
+	for _, r := range p.Remedies {
 		fmt.Printf("%-14v %-16s mends %d, cuts %d, leaves %v\n", r.Act, r.Seam, r.Mends, r.Cuts, r.Left)
 	}
-	b, _ := list[0].Apply(a)
-	p, _ := b.Plan()
-	ease, _ := p.Pair("sleeve top", "armhole")
+	mended, _ := p.Mended(p.Remedies[0])
+	ease, _ := mended.Pair("sleeve top", "armhole")
 	fmt.Println("the sleeve then", ease.Fit, "in", ease.Sewn)
 	// Output:
 	// cut-drift      shoulder         mends 3, cuts 4, leaves 0 in
@@ -236,21 +223,21 @@ func ExampleAssembly_Remedies() {
 // A shoulder that meets the armhole at a slant on the front and square on the back.
 func ExampleMeeting_Plan() {
 	in := units.Inch
-	p, err := edge.Meeting{Drafted: in.Frac(5, 8), Taken: in.Frac(7, 16), Front: units.RatioOf(3, 4)}.Plan()
+	p, err := edge.Meeting{Drafted: in.Frac(5, 8), Taken: in.Frac(7, 16), Front: units.Slope(units.RatioOf(4, 3))}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	fmt.Println("the armhole gains", p.Gain, "and makes a peak of", p.Kink)
 	// Output:
-	// the armhole gains 27/64 in and makes a peak of 3/4
+	// the armhole gains 27/64 in and makes a peak of slope 3/4
 }
 
 // How far off the neck may be, sewn by hand and eye.
-func ExamplePlan_Budget() {
+func ExamplePlan_budget() {
 	shoulder := edge.Take{Name: "shoulder", Drafted: units.Inch.Frac(5, 8)}
 	p, err := edge.Spec{Net: units.Inch.Mixed(16, 1, 2), Takes: []edge.Take{shoulder, shoulder}}.Plan()
-	fmt.Println(p.Budget(), err)
+	fmt.Println(p.Budget, err)
 	// Output:
 	// 1/4 in <nil>
 }

@@ -12,8 +12,6 @@ import (
 
 func TestRefusals(t *testing.T) {
 	minus := in(-1, 8)
-	r := units.RatioOf
-	many := r(1, 1_000_001)
 	for _, c := range []struct {
 		why   string
 		spec  any
@@ -21,7 +19,8 @@ func TestRefusals(t *testing.T) {
 		kind  fault.Kind
 	}{
 		{"no meeting", edge.Meeting{}, "drafted", fault.Missing},
-		{"a meeting below zero, too fine", edge.Meeting{Drafted: minus, Cut: minus, Taken: minus, Front: many, Back: many}, "drafted cut taken front back", fault.Sign},
+		{"a meeting below zero, too wide", edge.Meeting{Drafted: minus, Cut: minus, Taken: minus, Front: degrees(-1), Back: degrees(180)}, "drafted cut taken front back", fault.Sign},
+		{"angles that cannot be added", edge.Meeting{Drafted: in(5, 8), Front: degrees(70), Back: slope(1, 3)}, "back", units.NoSum},
 	} {
 		t.Run(c.why, func(t *testing.T) { nountest.Refused(t, edge.Nouns(), c.spec, c.paths, c.kind) })
 	}
@@ -40,7 +39,7 @@ func huge(n int) units.Length {
 func TestHuge(t *testing.T) {
 	for _, big := range []units.Length{huge(16), huge(400)} {
 		for _, spec := range []any{
-			edge.Meeting{Drafted: big, Taken: in(1, 3), Front: units.RatioOf(1, 2), Back: units.RatioOf(1, 3)},
+			edge.Meeting{Drafted: big, Taken: in(1, 3), Front: slope(2, 1), Back: slope(3, 1)},
 		} {
 			if _, err := nountest.Planned(t, edge.Nouns(), spec); err != nil {
 				nountest.Paths(t, err)

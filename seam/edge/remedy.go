@@ -2,81 +2,61 @@ package edge
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 
 	"example.com/clothyard/seam"
-	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/units/name"
 )
 
-// MaxTries is the most changes that one search for remedies tries. Changes of
-// seams that cross a mismatched edge are tried first, in the order of the seams.
-const MaxTries = 600
+// Bounds of one search for remedies.
+const (
+	maxTries   = 600 // changes that are tried; those of seams that cross a mismatched edge come first, in the order of the seams
+	maxMatches = 600 // matches that the remedies kept hold in all; the best remedies are kept
+)
 
 // An Act is what a [Remedy] does.
 type Act uint8
 
 // The acts.
 const (
-	NoAct         Act = iota
-	ChangePass        // sew the seam with passes that take what was cut, so that nothing drifts
-	CutDrift          // cut both plies of the seam to what it takes before sewing it, and sew it as meant
-	SewPartner        // sew the partner's own crossing seam so that the partner drifts too
-	SpreadPartner     // no seam crosses the partner: spread or fold its pattern piece where the other edge has its seams
+	ChangePass    Act = iota + 1 // sew the seam with passes that take what was cut, so that nothing drifts
+	CutDrift                     // cut both plies of the seam to what it takes before sewing it, and sew it as meant
+	SewPartner                   // sew the partner's own crossing seam so that the partner drifts too
+	SpreadPartner                // no seam crosses the partner: spread or fold its pattern piece where the other edge has its seams
 )
 
-var actNames = [...]string{
-	NoAct: "none", ChangePass: "change-pass", CutDrift: "cut-drift", SewPartner: "sew-partner", SpreadPartner: "spread-partner",
-}
+var acts = name.Of[Act]("act", "none", "change-pass", "cut-drift", "sew-partner", "spread-partner")
 
-// String is the act's name, as in cut-drift; none for [NoAct].
-func (a Act) String() string {
-	if int(a) < len(actNames) {
-		return actNames[a]
-	}
-	return fmt.Sprintf("Act(%d)", uint8(a))
-}
+// String is the act's name, as in cut-drift.
+func (a Act) String() string { return acts.String(a) }
 
-// MarshalText is the act's name, empty for [NoAct]. A value that is no act is a
-// fault.
-func (a Act) MarshalText() ([]byte, error) { return ticket.NameText(a, actNames[:], "act") }
+// MarshalText is the act's name.
+func (a Act) MarshalText() ([]byte, error) { return acts.Marshal(a) }
 
-// UnmarshalText takes an act's name. Empty text is [NoAct].
-func (a *Act) UnmarshalText(text []byte) error {
-	return ticket.ReadName(a, text, actNames[:], "act")
-}
+// UnmarshalText takes an act's name.
+func (a *Act) UnmarshalText(text []byte) error { return acts.Unmarshal(a, text) }
 
-// Acts yields every [Act], [NoAct] excepted.
-func Acts(yield func(Act) bool) {
-	for a := ChangePass; int(a) < len(actNames); a++ {
-		if !yield(a) {
-			return
-		}
-	}
-}
-
-// A Remedy is one change that can be carried out, and what it comes to: its
-// counts are found by working out the whole anew with the change made. It is
-// comparable.
+// A Remedy is one change that can be carried out, and what it comes to: the whole is
+// worked out again with the change made.
 type Remedy struct {
 	Act    Act          `json:"act,omitzero"`    // what it does
 	Edge   string       `json:"edge,omitzero"`   // the edge in question: the first mismatched one that the seam crosses; the one spread
 	Seam   string       `json:"seam,omitzero"`   // the seam that is changed; empty where none is
-	Spec   seam.Any     `json:"spec,omitzero"`   // how that seam is then sewn; none from a [Pair], which knows no kinds
+	Spec   seam.Any     `json:"spec,omitzero"`   // how that seam is then sewn; none of a [Pair], which knows no kinds
 	Cut    units.Length `json:"cut,omitzero"`    // the allowance to which the upper ply of that seam is then cut
 	Take   units.Length `json:"take,omitzero"`   // what that seam then takes from its upper ply
 	Net    units.Length `json:"net,omitzero"`    // for SpreadPartner, the length of Edge between its drafted seam lines once its piece is spread; else zero
 	Left   units.Near   `json:"left,omitzero"`   // the greatest difference, beyond what the pattern drew and without sign, that stays in the pairs which the seam touches
 	Mends  int          `json:"mends,omitzero"`  // pairs that were mismatched and no longer are
 	Breaks int          `json:"breaks,omitzero"` // pairs that were not mismatched and now are
-	Cuts   int          `json:"cuts,omitzero"`   // cut edges to be trimmed: both plies of the seam, as often as it crosses the edge that it crosses most often; from a [Pair], the plies of the edge
+	Cuts   int          `json:"cuts,omitzero"`   // cut edges to be trimmed: both plies of the seam, as often as it crosses the edge that it crosses most often
+	After  []Match      `json:"after,omitzero"`  // every pair, in the order of the plan, once the remedy is carried out
 }
 
-// Apply is a copy of a with the remedy carried out. It fails as
-// [Assembly.With] does, and for a remedy without an Act.
+// Apply is a copy of a with the remedy carried out. It fails where a has no such seam or
+// edge, and for a remedy without an Act.
 func (r Remedy) Apply(a Assembly) (Assembly, error) {
 	switch r.Act {
 	case ChangePass, CutDrift, SewPartner:
@@ -84,7 +64,7 @@ func (r Remedy) Apply(a Assembly) (Assembly, error) {
 	case SpreadPartner:
 		i := slices.IndexFunc(a.Edges, func(c Course) bool { return c.Name == r.Edge })
 		if i < 0 {
-			return Assembly{}, fault.Faults{{Path: "edge", Got: sew.Quote(r.Edge), Limit: "the name of an edge", Kind: fault.Unknown}}
+			return Assembly{}, r.noEdge()
 		}
 		a = a.clone()
 		a.Edges[i].Spread = r.Net.Sub(a.Edges[i].Net)
@@ -93,13 +73,65 @@ func (r Remedy) Apply(a Assembly) (Assembly, error) {
 	return Assembly{}, r.noAct()
 }
 
-func (r Remedy) noAct() error {
-	return fault.Faults{{Path: "act", Got: r.Act.String(), Limit: "one of the acts", Kind: fault.Unknown}}
+// ApplyPair is a copy of m, which is solved, with the remedy carried out: on every take
+// of the seam, or on those of the edge where they have no name.
+func (r Remedy) ApplyPair(m Pair) (Pair, error) {
+	edges := [...]*Spec{&m.Long, &m.Short}
+	if r.Edge != m.Long.Name && r.Edge != m.Short.Name {
+		return Pair{}, r.noEdge()
+	}
+	found := false
+	change := func(t *Take) {
+		found = true
+		if r.Act == CutDrift {
+			t.Cut = t.Taken
+		} else {
+			t.Taken = r.Take
+		}
+	}
+	switch r.Act {
+	case SpreadPartner:
+		for _, e := range edges {
+			if e.Name == r.Edge {
+				e.Spread = r.Net.Sub(e.Net)
+			}
+		}
+		return m, nil
+	case ChangePass, CutDrift, SewPartner:
+	default:
+		return Pair{}, r.noAct()
+	}
+	for _, e := range edges {
+		if r.Seam == "" && e.Name != r.Edge {
+			continue
+		}
+		e.Takes = slices.Clone(e.Takes)
+		for i := range e.Takes {
+			if e.Takes[i].Name == r.Seam {
+				change(&e.Takes[i])
+			}
+		}
+		if e.Own.Name == r.Seam && r.Seam != "" {
+			change(&e.Own)
+		}
+	}
+	if !found {
+		return Pair{}, fault.Faults{{Path: "seam", Got: fault.Quote(r.Seam), Limit: "the name of a seam that crosses the edge", Kind: fault.Unknown}}
+	}
+	return m, nil
 }
 
-// ranked puts the remedies in order: most pairs mended, fewest left mismatched,
-// then those that leave the passes as they were meant before those that change
-// them, fewest cuts, least left over; and else as found.
+func (r Remedy) noEdge() error {
+	return fault.Faults{{Path: "edge", Got: fault.Quote(r.Edge), Limit: "the name of an edge", Kind: fault.Unknown}}
+}
+
+func (r Remedy) noAct() error {
+	return fault.Faults{{Path: "act", Got: r.Act.String(), Limit: acts.List(), Kind: fault.Unknown}}
+}
+
+// ranked puts the remedies in order: most pairs mended, fewest left mismatched, then
+// those that leave the passes as they were meant before those that change them, fewest
+// cuts, least left over; and else as found.
 func ranked(rs []Remedy) []Remedy {
 	keeps := func(r Remedy) int {
 		switch r.Act {
@@ -122,82 +154,65 @@ func ranked(rs []Remedy) []Remedy {
 	return rs
 }
 
-// Remedies are the single changes that mend at least one mismatched pair, the
-// best first: the most pairs mended by the one change, then the fewest left
-// mismatched, then cutting before changing a pass, then the fewest cuts. There are
-// none where nothing is mismatched, and none that the kind of seam does not allow.
-// What the pattern drew stays the limit of ease where a piece is spread.
-//
-// It fails as [Assembly.Plan] does.
-func (a Assembly) Remedies() ([]Remedy, error) {
-	f, err := a.frame()
-	if err != nil {
-		return nil, err
+// remedies are what mends the mismatched pairs, the best first.
+func (f *frame) remedies() []Remedy {
+	if !slices.ContainsFunc(f.judged, judged.mismatched) {
+		return nil
 	}
-	_, pairs, err := f.measure()
-	if err != nil {
-		return nil, err
-	}
-	s := search{frame: f, now: pairs}
+	s := search{frame: f}
 	for j := range f.seams {
 		s.own(j)
 	}
-	for i := range pairs {
-		if pairs[i].fit == Mismatch {
+	for i, w := range f.judged {
+		if w.mismatched() {
 			s.partner(i)
 			s.spread(i)
 		}
 	}
-	return ranked(s.found), nil
+	found := ranked(s.found)
+	return found[:min(len(found), max(1, maxMatches/len(f.pairs)))]
 }
+
+func (w judged) mismatched() bool { return w.fit == Mismatch }
 
 // A search tries changes of one seam at a time.
 type search struct {
 	*frame
-	now   []matchWork // the pairs before any change
 	tries int
 	found []Remedy
 }
 
-// times is how many seams of that name cross an edge: those of whose plies it has
-// both, and those of whose upper, or whose under, it has one; these may be the same.
+// times is how many seams of that name cross an edge: those of whose plies it has both,
+// and those of whose one ply, or other, it has one; these may be the same.
 func (f *frame) times(edge, seam int) int {
-	var both, upper, under int
-	for k, j := range f.edges[edge].seams {
-		if j != seam {
-			continue
-		}
-		switch x := f.spec.Edges[edge].Crossings[k]; {
-		case x.Plies == 2:
-			both += x.Times
-		case x.Ply == UnderPly:
-			under += x.Times
-		default:
-			upper += x.Times
+	both, ends := 0, map[int]int{}
+	most := 0
+	for _, r := range f.edges[edge].refs {
+		if r.seam == seam {
+			both += r.both
+			ends[r.side] += r.ends
+			most = max(most, ends[r.side])
 		}
 	}
-	return both + max(upper, under)
+	return both + most
 }
 
 // touches reports whether the length of an edge hangs on a seam.
 func (f *frame) touches(edge, seam int) bool {
-	return f.edges[edge].own == seam && !f.spec.Edges[edge].Turn.IsZero() || f.times(edge, seam) > 0
+	e := f.edges[edge]
+	return e.own == seam && !e.spec.Turn.IsZero() || slices.ContainsFunc(e.refs, func(r ref) bool { return r.seam == seam })
 }
 
-// own tries what can be done to a seam that has drifted and crosses an edge of
-// a mismatched pair.
+// own tries what can be done to a seam that has drifted and crosses an edge of a
+// mismatched pair.
 func (s *search) own(j int) {
-	p, given := s.seams[j], s.spec.Seams[j].Spec
-	if p.Upper.Drift.IsZero() && p.Under.Drift.IsZero() {
+	if !s.seams[j].drifts() {
 		return
 	}
 	edge := -1
-	for i, w := range s.now {
-		if w.fit != Mismatch {
-			continue
-		}
+	for i, w := range s.judged {
 		for _, e := range s.pairs[i] {
-			if edge < 0 && s.touches(e, j) {
+			if w.mismatched() && edge < 0 && s.touches(e, j) {
 				edge = e
 			}
 		}
@@ -205,28 +220,51 @@ func (s *search) own(j int) {
 	if edge < 0 {
 		return
 	}
-	s.try(CutDrift, edge, j, p.Spec.Cutting(p.Upper.Taken, p.Under.Taken))
-	// Unequal plies drift by as much again the other way.
-	take := p.Upper.Cut.Add(p.Under.Cut).DivInt(2)
-	if spec, ok := given.Taking(take); ok {
-		s.try(ChangePass, edge, j, spec)
+	if cut, ok := s.seams[j].cutting(); ok {
+		s.try(CutDrift, edge, j, cut)
+	}
+	if sewn, ok := s.seams[j].taking(s.whole(j)); ok {
+		s.try(ChangePass, edge, j, sewn)
 	}
 }
 
-// partner tries the seams of the edge that has moved less, and of that edge
-// alone, so that it moves as its partner did, or at least comes out as long.
+// whole is what each ply of a seam must lose for the edges to stay as drafted: unequal
+// plies drift by as much again the other way.
+func (s *search) whole(j int) units.Length {
+	if s.seams[j].plan != nil {
+		return s.seams[j].sides[0].Cut.Add(s.seams[j].sides[1].Cut).DivInt(2)
+	}
+	var cut units.Length
+	plies := 0
+	for _, e := range s.edges {
+		for _, r := range e.refs {
+			if r.seam == j {
+				cut, plies = cut.Add(s.seams[j].sides[r.side].Cut.MulInt(int64(r.plies))), plies+r.plies
+			}
+		}
+	}
+	if plies == 0 {
+		return s.seams[j].sides[0].Cut
+	}
+	return cut.DivInt(int64(plies))
+}
+
+// partner tries the seams of the edge that has moved less, and of that edge alone, so
+// that it moves as its partner did, or at least comes out as long.
 func (s *search) partner(i int) {
-	w, at := s.now[i], s.pairs[i]
-	targets, ok := w.targets()
-	if !ok {
+	w, at := s.judged[i], s.pairs[i]
+	drafted, ok1 := w.drafted.Exact()
+	sewn, ok2 := w.sewn.Exact()
+	if !ok1 || !ok2 {
 		return
 	}
 	for side, e := range at {
 		if !w.follows(side) {
 			continue
 		}
-		for j, p := range s.seams {
-			if !s.touches(e, j) || s.touches(at[1-side], j) || p.Upper.Taken != p.Under.Taken {
+		for j := range s.seams {
+			taken, alike := s.seams[j].taken()
+			if !alike || !s.touches(e, j) || s.touches(at[1-side], j) {
 				continue
 			}
 			per, ok := s.share(e, j)
@@ -236,98 +274,89 @@ func (s *search) partner(i int) {
 			if side == 1 {
 				per = per.Neg()
 			}
-			for _, want := range targets {
-				take := p.Upper.Taken.Sub(want.Sub(w.sewn.exact).Unscale(per))
-				if spec, ok := s.spec.Seams[j].Spec.Taking(take); ok {
-					s.try(SewPartner, e, j, spec)
+			// The difference that the pattern drew, and none.
+			for _, want := range [...]units.Length{drafted.Max(units.Length{}), {}} {
+				if again, ok := s.seams[j].taking(taken.Sub(want.Sub(sewn).Unscale(per))); ok {
+					s.try(SewPartner, e, j, again)
 				}
 			}
 		}
 	}
 }
 
-// spread tries to make the pattern piece longer, or shorter, whose edge no seam
-// crosses, by as much as its partner has moved.
+// spread tries to make the pattern piece longer, or shorter, whose edge no seam crosses,
+// by as much as its partner has moved.
 func (s *search) spread(i int) {
-	w, at := s.now[i], s.pairs[i]
-	if !w.drafted.isExact() || !w.sewn.isExact() {
+	w, at := s.judged[i], s.pairs[i]
+	moved, ok := w.change().Exact()
+	if !ok {
 		return
 	}
-	moved := w.sewn.exact.Sub(w.drafted.exact)
 	for side, e := range at {
-		c := s.spec.Edges[e]
-		if len(c.Crossings) > 0 || s.tries >= MaxTries {
+		one := s.measured[e].spec
+		if len(s.edges[e].refs) > 0 || s.tries >= maxTries || one.Net.IsZero() {
 			continue
 		}
-		net := c.Net.Add(c.Spread).Add(moved)
+		net := one.Net.Add(one.Spread).Add(moved)
 		if side == 0 {
-			net = c.Net.Add(c.Spread).Sub(moved)
+			net = one.Net.Add(one.Spread).Sub(moved)
 		}
 		if net.Sign() <= 0 {
 			continue
 		}
 		s.tries++
 		f := *s.frame
-		f.spec.Edges = slices.Clone(f.spec.Edges)
-		f.spec.Edges[e].Spread = net.Sub(c.Net)
-		s.keep(Remedy{Act: SpreadPartner, Edge: c.Name, Net: net}, &f, func(pair [2]int) bool { return pair[0] == e || pair[1] == e })
+		f.edges = slices.Clone(f.edges)
+		f.edges[e].spec.Spread = net.Sub(one.Net)
+		s.keep(Remedy{Act: SpreadPartner, Edge: one.Name, Net: net}, &f, func(pair [2]int) bool { return pair[0] == e || pair[1] == e })
 	}
 }
 
-// targets are the differences to aim at: the one that the pattern drew, and
-// none. They are exact only where the differences are.
-func (w matchWork) targets() (to [2]units.Length, ok bool) {
-	to[0] = w.drafted.exact.Max(units.Length{})
-	return to, w.drafted.isExact() && w.sewn.isExact()
-}
-
-// follows reports whether an edge of the pair, 0 the long and 1 the short, has
-// moved no more than the other.
-func (w matchWork) follows(side int) bool {
-	long, err1 := w.long.sewn.sub(w.long.drafted).without()
-	short, err2 := w.short.sewn.sub(w.short.drafted).without()
+// follows reports whether an edge of the pair, 0 the long and 1 the short, has moved no
+// more than the other.
+func (w judged) follows(side int) bool {
+	long, err1 := without(w.long.change())
+	short, err2 := without(w.short.change())
 	if side == 1 {
 		long, short = short, long
 	}
-	sign, err3 := long.sub(short).sign()
+	sign, err3 := long.Sub(short).Sign()
 	return err1 == nil && err2 == nil && err3 == nil && sign <= 0
 }
 
-// share is by how much an edge grows for each unit of drift per ply of a seam,
-// where that is exact.
-func (f *frame) share(edge, seam int) (r units.Ratio, ok bool) {
-	for k, j := range f.edges[edge].seams {
-		if j != seam {
+// share is by how much an edge grows for each unit of drift per ply of a seam, where
+// that is exact.
+func (f *frame) share(edge, seam int) (share units.Ratio, ok bool) {
+	for _, r := range f.edges[edge].refs {
+		if r.seam != seam {
 			continue
 		}
-		if f.edges[edge].slopes[k].root != 1 {
-			return r, false
+		c, exact := r.cosecant.Exact()
+		if !exact {
+			return share, false
 		}
-		x := f.spec.Edges[edge].Crossings[k]
-		r = r.Add(f.edges[edge].slopes[k].times.Mul(units.RatioOf(int64(x.Times*x.Plies), 1)))
+		share = share.Add(c.Mul(units.RatioOf(int64(r.plies), 1)))
 	}
 	if f.edges[edge].own == seam {
-		r = r.Add(f.spec.Edges[edge].Turn)
+		turn, exact := f.edges[edge].spec.Turn.InRadians().Exact()
+		return share.Add(turn), exact
 	}
-	return r, true
+	return share, true
 }
 
-// try works out the whole assembly with one seam changed, and keeps the change
-// if it mends a pair.
-func (s *search) try(act Act, edge, j int, spec seam.Any) {
-	name := s.spec.Seams[j].Name
-	if s.tries >= MaxTries || slices.ContainsFunc(s.found, func(r Remedy) bool { return r.Seam == name && r.Spec == spec }) {
+// try works out the whole with one seam changed, and keeps the change if it mends a pair.
+func (s *search) try(act Act, edge, j int, again joint) {
+	name := s.seams[j].name
+	r := Remedy{Act: act, Edge: s.edges[edge].spec.Name, Seam: name, Spec: again.spec, Cut: again.sides[0].Cut, Take: again.sides[0].Taken}
+	if s.tries >= maxTries || slices.ContainsFunc(s.found, func(o Remedy) bool {
+		return o.Seam == name && o.Spec == again.spec && o.Cut == r.Cut && o.Take == r.Take && (name != "" || o.Edge == r.Edge)
+	}) {
 		return
 	}
 	s.tries++
-	plan, err := spec.Plan()
-	if err != nil {
-		return
-	}
 	f := *s.frame
 	f.seams = slices.Clone(s.seams)
-	f.seams[j] = plan
-	r := Remedy{Act: act, Edge: s.spec.Edges[edge].Name, Seam: name, Spec: spec, Cut: plan.Upper.Cut, Take: plan.Upper.Taken}
+	f.seams[j] = again
 	if act == CutDrift {
 		r.Cuts = 2
 		for e := range s.edges {
@@ -337,24 +366,24 @@ func (s *search) try(act Act, edge, j int, spec seam.Any) {
 	s.keep(r, &f, func(pair [2]int) bool { return s.touches(pair[0], j) || s.touches(pair[1], j) })
 }
 
-// keep counts what a change comes to, the frame being the assembly with the
-// change made, and keeps it if it mends a pair.
+// keep counts what a change comes to, the frame being the whole with the change made, and
+// keeps it if it mends a pair.
 func (s *search) keep(r Remedy, changed *frame, touched func(pair [2]int) bool) {
-	_, pairs, err := changed.measure()
-	if err != nil {
+	none := func(int) string { return "" }
+	if changed.measure(none, none) != nil {
 		return
 	}
-	var most sum
-	for i, w := range pairs {
-		switch was := s.now[i].fit; {
-		case was == Mismatch && w.fit != Mismatch:
+	var most units.Near
+	for i, w := range changed.judged {
+		switch was := s.judged[i]; {
+		case was.mismatched() && !w.mismatched():
 			r.Mends++
-		case was != Mismatch && w.fit == Mismatch:
+		case !was.mismatched() && w.mismatched():
 			r.Breaks++
 		}
 		if touched(s.pairs[i]) {
-			left, err1 := w.change().without()
-			more, err2 := left.sub(most).sign()
+			left, err1 := without(w.change())
+			more, err2 := left.Sub(most).Sign()
 			if err1 != nil || err2 != nil {
 				return
 			}
@@ -363,8 +392,9 @@ func (s *search) keep(r Remedy, changed *frame, touched func(pair [2]int) bool) 
 			}
 		}
 	}
-	r.Left = most.near().Settled()
+	r.Left = most.Settled()
 	if r.Mends > 0 {
+		r.After = changed.matches()
 		s.found = append(s.found, r)
 	}
 }

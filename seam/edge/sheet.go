@@ -3,6 +3,7 @@ package edge
 import (
 	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -37,8 +38,7 @@ func (p Plan) Sheet() ticket.Sheet {
 		l := ticket.Line{Label: "drafted, between the seam lines", Result: ticket.About(p.Drafted), Terms: make([]ticket.Term, 1, len(e.Takes)+1)}
 		l.Terms[0] = ticket.Term{Amount: ticket.Long(e.Along), Name: "raw end to raw end"}
 		for _, t := range e.Takes {
-			at, _ := slopeOf(t.Slant)
-			l.Terms = append(l.Terms, ticket.Term{Op: ticket.Minus, Amount: ticket.About(at.along(t.Drafted.MulInt(int64(t.Plies)))), Name: sew.OrElse(t.Name, "a seam")})
+			l.Terms = append(l.Terms, ticket.Term{Op: ticket.Minus, Amount: t.along(t.Drafted), Name: sew.OrElse(t.Name, "a seam")})
 		}
 		s.Lines = append(s.Lines, l)
 	}
@@ -51,21 +51,17 @@ func (p Plan) Sheet() ticket.Sheet {
 	if e.Own != (Take{}) {
 		s.Lines = append(s.Lines, e.Own.driftLine(" moves the line out"))
 		if !e.Turn.IsZero() {
-			s.Lines = append(s.Lines, ticket.Line{Label: "the curve turns that into", Result: ticket.Long(e.Own.Drift().Scale(e.Turn)), Terms: []ticket.Term{
-				{Amount: ticket.Long(e.Own.Drift()), Name: "moved out"},
-				{Op: ticket.By, Amount: ticket.Times(e.Turn), Name: "turning"},
-			}})
+			s.Lines = append(s.Lines, e.turned("the curve turns that into", e.Own.Drift(), "moved out"))
 		}
 	}
 	s.Lines = append(s.Lines, p.sewnLine("as sewn, between the seam lines"))
 	if e.Own != (Take{}) && !e.Turn.IsZero() {
-		s.Lines = append(s.Lines, ticket.Line{Label: "along the cut edge (for cutting only)", Result: ticket.About(p.CutLength), Terms: []ticket.Term{
-			{Amount: ticket.Long(e.Own.Cut), Name: "as cut"},
-			{Op: ticket.By, Amount: ticket.Times(e.Turn), Name: "turning"},
-			{Op: ticket.Plus, Amount: ticket.About(p.Drafted), Name: "as drafted"},
-		}})
-		l := &s.Lines[len(s.Lines)-1]
-		l.Terms = e.spread(l.Terms)
+		s.Lines = append(s.Lines, e.turned("the curve turns the allowance into", e.Own.Cut, "as cut"))
+		l := ticket.Line{Label: "along the cut edge (for cutting only)", Result: ticket.About(p.CutLength), Terms: []ticket.Term{
+			{Amount: ticket.About(p.Drafted), Name: "as drafted"},
+		}}
+		l.Terms = append(e.spread(l.Terms), ticket.Term{Amount: e.turn(e.Own.Cut), Name: "for the curve"})
+		s.Lines = append(s.Lines, l)
 	}
 	s.Steps = []ticket.Step{p.step()}
 	for _, t := range e.Takes {
@@ -87,23 +83,35 @@ func (t Take) driftLine(does string) ticket.Line {
 	}}
 }
 
-// onEdge is what a take adds to the edge.
-func (t Take) onEdge() ticket.Amount {
-	at, _ := slopeOf(t.Slant)
-	return ticket.About(at.along(t.Drift().MulInt(int64(t.Plies))))
+// along is a length of each ply, measured along the edge.
+func (t Take) along(l units.Length) ticket.Amount {
+	c, _ := cosecant(t.Slant)
+	return ticket.About(c.Of(l.MulInt(int64(t.Plies))).Settled())
 }
 
 func (t Take) alongLine() ticket.Line {
-	l := ticket.Line{Label: sew.OrElse(t.Name, "seam") + " adds to the edge", Result: t.onEdge()}
-	at, _ := slopeOf(t.Slant)
-	if at.root != 1 {
+	l := ticket.Line{Label: sew.OrElse(t.Name, "seam") + " adds to the edge", Result: t.along(t.Drift())}
+	c, _ := cosecant(t.Slant)
+	by, exact := c.Exact()
+	if !exact {
 		return l // the sine is irrational: the result is stated
 	}
-	l.Terms = make([]ticket.Term, 2, 3)
-	l.Terms[0] = ticket.Term{Amount: ticket.Long(t.Drift()), Name: "each ply"}
-	l.Terms[1] = ticket.Term{Op: ticket.By, Amount: ticket.Of(t.Plies), Name: "plies"}
+	l.Terms = []ticket.Term{ticket.Add(t.Drift(), "each ply"), ticket.Multiply(t.Plies, "plies")}
 	if !t.Slant.IsZero() {
-		l.Terms = append(l.Terms, ticket.Term{Op: ticket.By, Amount: ticket.Times(at.times), Name: "for the slant, 1 over the sine"})
+		l.Terms = append(l.Terms, ticket.Term{Op: ticket.By, Amount: ticket.Times(by), Name: "for the slant, 1 over the sine"})
+	}
+	return l
+}
+
+// turn is how much longer the line is for lying so far out.
+func (e Spec) turn(out units.Length) ticket.Amount {
+	return ticket.About(e.Turn.InRadians().Of(out).Settled())
+}
+
+func (e Spec) turned(label string, out units.Length, name string) ticket.Line {
+	l := ticket.Line{Label: label, Result: e.turn(out)}
+	if r, exact := e.Turn.InRadians().Exact(); exact {
+		l.Terms = []ticket.Term{ticket.Add(out, name), {Op: ticket.By, Amount: ticket.Times(r), Name: "turning in radians"}}
 	}
 	return l
 }
@@ -116,11 +124,11 @@ func (p Plan) sewnLine(label string) ticket.Line {
 	l.Terms = e.spread(l.Terms)
 	for _, t := range e.Takes {
 		if !t.Drift().IsZero() {
-			l.Terms = append(l.Terms, ticket.Term{Amount: t.onEdge(), Name: sew.OrElse(t.Name, "a seam")})
+			l.Terms = append(l.Terms, ticket.Term{Amount: t.along(t.Drift()), Name: sew.OrElse(t.Name, "a seam")})
 		}
 	}
-	if d := e.Own.Drift().Scale(e.Turn); !d.IsZero() {
-		l.Terms = append(l.Terms, ticket.Term{Amount: ticket.Long(d), Name: "its own seam"})
+	if !e.Own.Drift().IsZero() && !e.Turn.IsZero() {
+		l.Terms = append(l.Terms, ticket.Term{Amount: e.turn(e.Own.Drift()), Name: "its own seam"})
 	}
 	return l
 }
@@ -141,7 +149,7 @@ func (p Plan) step() ticket.Step {
 		Check: ticket.Check{
 			What: "between the seam lines at its ends",
 			Want: ticket.About(p.Sewn),
-			Give: sew.Hand(),
+			Give: sew.Hand(noun.Tape(p.Spec)),
 			Mend: "what it is out, divided by the plies that the crossing seams have in it, is what each of these plies must take more or less",
 		},
 	}
@@ -150,7 +158,7 @@ func (p Plan) step() ticket.Step {
 // Sheet is the plan as work: both edges, the difference as drafted and as sewn,
 // and how to put them together.
 func (p PairPlan) Sheet() ticket.Sheet {
-	if p.Fit == NoFit {
+	if p.Fit == 0 {
 		return ticket.Sheet{Title: "No edges"} // the plan of no match has nothing to say
 	}
 	long, short := p.Long.Spec.Name, p.Short.Spec.Name
@@ -182,15 +190,15 @@ func difference(label string, is, a, b units.Near, of, less string) ticket.Line 
 }
 
 // smooth is what can be eased in and lie smooth, spread over all of the edge.
-func (p PairPlan) smooth() units.Near { return p.Short.Sewn.Scale(sew.SmoothEase()) }
+func (m Match) smooth() units.Near { return m.ShortSewn.Scale(sew.SmoothEase()) }
 
 func (p PairPlan) limitLine() ticket.Line {
 	l := ticket.Line{Label: "ease that the pattern drew, which is the limit here", Result: ticket.About(p.Limit)}
-	if !p.Spec.MaxEase.IsZero() {
+	if most, given := p.Spec.MaxEase.Get(); given {
 		l.Label = "most that may be eased in, by the limit given"
 		l.Terms = []ticket.Term{
 			{Amount: ticket.About(p.Short.Sewn), Name: p.Short.Spec.Name},
-			{Op: ticket.By, Amount: ticket.Times(p.Spec.MaxEase), Name: "limit of ease"},
+			{Op: ticket.By, Amount: ticket.Times(most), Name: "limit of ease"},
 		}
 	}
 	return l
@@ -217,8 +225,8 @@ func (p PairPlan) join() ticket.Step {
 	return st
 }
 
-func (p PairPlan) cautions(list []ticket.Caution) []ticket.Caution {
-	names := p.Long.Spec.Name + " to " + p.Short.Spec.Name
+func (p Match) cautions(list []ticket.Caution) []ticket.Caution {
+	names := p.LongName + " to " + p.ShortName
 	drawn, err := p.Drafted.Sign()
 	switch {
 	case p.Fit == Mismatch:
@@ -259,11 +267,12 @@ func (p AssemblyPlan) Sheet() ticket.Sheet {
 		}
 	}
 	for _, m := range p.Pairs {
-		long, short := m.Long.Spec.Name, m.Short.Spec.Name
-		name := long + " to " + short
+		long, _ := p.Edge(m.LongName)
+		short, _ := p.Edge(m.ShortName)
+		name := m.LongName + " to " + m.ShortName
 		s.Lines = append(s.Lines,
-			difference(name+", as drafted", m.Drafted, m.Long.Drafted, m.Short.Drafted, long, short),
-			difference(name+", "+m.Fit.String(), m.Sewn, m.Long.Sewn, m.Short.Sewn, long, short))
+			difference(name+", as drafted", m.Drafted, long.Drafted, short.Drafted, m.LongName, m.ShortName),
+			difference(name+", "+m.Fit.String(), m.Sewn, m.LongSewn, m.ShortSewn, m.LongName, m.ShortName))
 		s.Cautions = m.cautions(s.Cautions)
 	}
 	return s

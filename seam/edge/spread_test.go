@@ -23,7 +23,7 @@ func TestSpreadDrawsNoEase(t *testing.T) {
 		Pairs: []Partners{{Long: "neck", Short: "band"}, {Long: "band", Short: "facing"}},
 	}
 	before := mustPlan(t, a)
-	rs, err := a.Remedies()
+	rs, err := remedies(a)
 	if err != nil || before.Mismatched() != 2 {
 		t.Fatal(before.Mismatched(), err)
 	}
@@ -68,7 +68,7 @@ func TestCutsOfOpenEnds(t *testing.T) {
 			Edges: []Course{{Name: "hem", Net: in("20"), Crossings: c.crossings}, {Name: "band", Net: in("20")}},
 			Pairs: []Partners{{Long: "hem", Short: "band"}},
 		}
-		rs, err := a.Remedies()
+		rs, err := remedies(a)
 		if err != nil || len(rs) == 0 || rs[0].Act != CutDrift || rs[0].Cuts != c.cuts {
 			t.Errorf("%s: %+v, %v, want %d cuts", c.why, rs, err, c.cuts)
 		}

@@ -124,10 +124,10 @@ type Edge struct {
 	Crossed noun.Map[Crossing] `json:"crossed,omitzero"`
 	// Own is the seam along the edge itself. May be omitted where none moves it.
 	Own string `json:"own,omitzero"`
-	// Turn is how far the line turns in all, in radians: positive where it bulges
+	// Turn is how far the line turns in all: positive where it bulges
 	// outward, negative where it is hollow. May be omitted; the default is a straight
 	// line, whose length no change of its own seam moves.
-	Turn units.Ratio `json:"turn,omitzero" noun:"zero"`
+	Turn units.Angle `json:"turn,omitzero" noun:"zero"`
 }
 
 // A Crossing is how a seam or a hem crosses an edge.
@@ -140,9 +140,9 @@ type Crossing struct {
 	// Ply is which ply of the seam the edge is, where plies is 1. May be omitted; the
 	// default is the upper one.
 	Ply edge.Ply `json:"ply,omitzero"`
-	// Slant is the tangent of the angle between the edge and the seam. May be omitted;
-	// the default is square.
-	Slant units.Ratio `json:"slant,omitzero" noun:"zero"`
+	// Slant is the angle between the edge and the seam. May be omitted; the seam is then
+	// square to the edge.
+	Slant units.Angle `json:"slant,omitzero"`
 }
 
 // A Pair is two edges that are sewn together.
@@ -155,7 +155,7 @@ type Pair struct {
 	How How `json:"how,omitzero"`
 	// MaxEase is the most that the longer one may be longer, as a share of the other, and
 	// be eased in. May be omitted; the default is what the pattern drew.
-	MaxEase units.Ratio `json:"maxEase,omitzero"`
+	MaxEase units.Given[units.Ratio] `json:"maxEase,omitzero"`
 }
 
 // A Part is something made or set that is no seam and no hem.

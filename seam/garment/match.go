@@ -19,18 +19,12 @@ func (p *Plan) match() error {
 		return p.renamed(err)
 	}
 	for i, name := range p.Spec.Remedies {
-		left, err := p.remedies(a)
-		if err != nil {
-			return err
-		}
+		left := p.remedies(plan)
 		k := slices.IndexFunc(left, func(r Remedy) bool { return r.Name == name })
 		if k < 0 {
 			return fault.Faults{{Path: at("remedies", i), Got: fault.Quote(name), Kind: fault.Unknown, Limit: oneOf(left)}}
 		}
-		if a, err = left[k].Remedy.Apply(a); err != nil {
-			return err
-		}
-		if plan, err = a.Plan(); err != nil {
+		if plan, err = plan.Mended(left[k].Remedy); err != nil {
 			return err
 		}
 		p.Chosen = append(p.Chosen, left[k])
@@ -47,8 +41,8 @@ func (p *Plan) match() error {
 		p.Edges = append(p.Edges, out)
 	}
 	p.pairs(plan, unknown)
-	p.Remedies, err = p.remedies(a)
-	return err
+	p.Remedies = p.remedies(plan)
+	return nil
 }
 
 // renamed is the faults of an assembly with the paths of this garment.
@@ -179,13 +173,10 @@ func (p *Plan) pairs(plan edge.AssemblyPlan, unknown []bool) {
 
 // remedies are those of an assembly that nothing forbids: what is meant is not undone,
 // and what is done is not done again.
-func (p *Plan) remedies(a edge.Assembly) ([]Remedy, error) {
-	all, err := a.Remedies()
-	if err != nil {
-		return nil, err
-	}
+func (p *Plan) remedies(plan edge.AssemblyPlan) []Remedy {
 	var out []Remedy
-	for _, r := range all {
+	for _, r := range plan.Remedies {
+		r.After = nil // with lengths that stand in for those not known
 		one := Remedy{Name: r.Act.String() + " " + r.Seam, Remedy: r}
 		switch r.Act {
 		case edge.SpreadPartner:
@@ -193,8 +184,9 @@ func (p *Plan) remedies(a edge.Assembly) ([]Remedy, error) {
 				continue
 			}
 			one.Name = r.Act.String() + " " + r.Edge
-			i := slices.IndexFunc(a.Edges, func(c edge.Course) bool { return c.Name == r.Edge })
-			one.Spread = r.Net.Sub(a.Edges[i].Net)
+			if e, ok := plan.Edge(r.Edge); ok {
+				one.Spread = r.Net.Sub(e.Spec.Net)
+			}
 		case edge.ChangePass, edge.CutDrift:
 			if find(p.Spec.Changes, r.Seam).Meant {
 				continue
@@ -205,5 +197,5 @@ func (p *Plan) remedies(a edge.Assembly) ([]Remedy, error) {
 		}
 		out = append(out, one)
 	}
-	return out, nil
+	return out
 }

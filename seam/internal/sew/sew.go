@@ -35,18 +35,25 @@ func OrElse(name, other string) string {
 }
 
 // Hand is how closely a length round a garment can be sewn and measured.
-func Hand() ticket.Amount { return ticket.Long(units.Inch.Frac(1, 16)) }
+func Hand(t units.Tape) ticket.Amount { return ticket.Long(Straightness(t)) }
 
-// Straightness is how far a row of stitching may wander, a row of Trims.
-func Straightness() units.Length { return Inch(1, 16) }
+// Straightness is how far a row of stitching may wander: a row of Trims, and 1.5 mm on a
+// metric tape by common practice.
+func Straightness(t units.Tape) units.Length { return t.Of(Inch(1, 16), units.Millimetre.Frac(3, 2)) }
 
 // StraightnessCite cites [Straightness].
-func StraightnessCite() source.Cite {
+func StraightnessCite(t units.Tape) source.Cite {
+	if t == units.MetricTape {
+		return source.Practise("how far a row may wander")
+	}
 	return source.Cite{For: "how far a row may wander", ID: "clothing-sewing-specification", Place: "p. 17", Known: source.Read}
 }
 
-// StandardCite cites the allowance of home patterns.
-func StandardCite() source.Cite {
+// Standard is the allowance of home patterns. Both figures stand on one page.
+func Standard(t units.Tape) units.Length { return t.Of(Inch(5, 8), units.Millimetre.Of(15)) }
+
+// StandardCite cites [Standard].
+func StandardCite(units.Tape) source.Cite {
 	return source.Cite{For: "allowance of home patterns", ID: "clothing-construction-handbook", Place: "plain seam", Known: source.Read}
 }
 
