@@ -92,7 +92,7 @@ func TestSpread(t *testing.T) {
 		}
 	}
 	p := plan(t, g)
-	for _, r := range p.Remedies {
+	for _, r := range p.AsSewn.Remedies {
 		if r.Act != edge.SpreadPartner {
 			continue
 		}
@@ -120,7 +120,7 @@ func TestNothingSubstituted(t *testing.T) {
 	g.Hems[0].Spec.First = units.Inch.Frac(1, 4)
 	g.Hems[0].Spec.Depth = units.Inch.Of(1)
 	p := plan(t, g)
-	if len(p.Cuts) != 0 || len(p.Chosen) != 0 || len(p.Remedies) != 0 {
+	if len(p.Cuts) != 0 || len(p.Chosen) != 0 || len(p.AsSewn.Remedies) != 0 {
 		t.Errorf("cuts %v, chosen %v", p.Cuts, p.Chosen)
 	}
 	for _, e := range p.Edges {
@@ -266,7 +266,7 @@ func FuzzRead(f *testing.F) {
 		f.Fatal(err)
 	}
 	f.Add(bytes.Replace(text, []byte(`"ends": "1 in"`), []byte(`"ends": "1 in", "work": 1`), 1))
-	f.Add([]byte(`{"edges":[{"name":"a","net":"1 in","crossings":[{"seam":"s","slant":"1"}]}],"seams":[{"name":"s","spec":{"kind":"french"}}]}`))
+	f.Add([]byte(`{"edges":[{"name":"a","net":"1 in","crossings":[{"seam":"s","slant":"45 deg"}]}],"seams":[{"name":"s","spec":{"kind":"french"}}]}`))
 	f.Add([]byte(`{"edges":[{"name":"a","of":"b","depth":"1 in","turn":"-9"},{"name":"b","net":"1 in"}],"pieces":[{"name":"p","wide":"1 in","long":"2 in","count":3}],"cloth":{"width":"9 in","have":"9 in","work":1}}`))
 	f.Fuzz(func(t *testing.T, text []byte) {
 		if len(text) > 20_000 {

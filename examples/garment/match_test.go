@@ -75,11 +75,11 @@ func TestFollowsWhatIsSpread(t *testing.T) {
 	          {"name": "edging", "net": "15 1/2 in"}],
 	"pairs": [{"long": "neck", "short": "collar"}, {"long": "outer", "short": "edging", "maxEase": "1/100"}]}`)
 	p := plan(t, g)
-	for _, r := range p.Remedies {
+	for _, r := range p.AsSewn.Remedies {
 		if r.Act != edge.SpreadPartner {
 			continue
 		}
-		a, err := g.Apply(r, p.AsSewn.Spec)
+		a, err := r.Apply(p.AsSewn.Spec)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -25,9 +25,8 @@ import (
 // as sewn with nothing trimmed, and as chosen.
 type Plan struct {
 	Spec     Garment           `json:"spec,omitzero"`
-	AsSewn   edge.AssemblyPlan `json:"asSewn,omitzero"`   // the seams as given, nothing trimmed first
-	Remedies []edge.Remedy     `json:"remedies,omitzero"` // what would mend the edges, the best first
-	Chosen   []edge.Remedy     `json:"chosen,omitzero"`   // the remedies taken
+	AsSewn   edge.AssemblyPlan `json:"asSewn,omitzero"` // the seams as given, nothing trimmed first
+	Chosen   []edge.Remedy     `json:"chosen,omitzero"` // the remedies taken
 	AsChosen edge.AssemblyPlan `json:"asChosen,omitzero"`
 	Edges    []EdgePlan        `json:"edges,omitzero"`
 	Hems     []HemPlan         `json:"hems,omitzero"`
@@ -468,7 +467,7 @@ func (w *planner) assemble() error {
 		a.Seams = append(a.Seams, edge.Joint{Name: s.Name, Spec: s.Spec})
 	}
 	for i, e := range w.g.Edges {
-		c := edge.Course{Name: e.Name, Net: w.net[i], Crossings: e.Crossings, Turn: units.Radians(e.Turn)}
+		c := edge.Course{Name: e.Name, Net: w.net[i], Of: e.Of, Crossings: e.Crossings, Turn: units.Radians(e.Turn)}
 		if e.Of != "" {
 			c.Crossings = w.g.Edges[w.g.edge(e.Of)].Crossings
 		}
@@ -478,74 +477,19 @@ func (w *planner) assemble() error {
 	if w.p.AsSewn, err = a.Plan(); err != nil {
 		return err
 	}
-	if w.p.Remedies, err = w.remedies(a, w.p.AsSewn); err != nil {
-		return err
-	}
 	w.p.AsChosen = w.p.AsSewn
-	left := w.p.Remedies
 	for range MaxParts {
-		best := slices.IndexFunc(left, func(r edge.Remedy) bool { return r.Mends > r.Breaks })
-		if w.p.AsChosen.Mismatched() == 0 || best < 0 {
+		best := slices.IndexFunc(w.p.AsChosen.Remedies, func(r edge.Remedy) bool { return r.Mends > r.Breaks })
+		if best < 0 {
 			break
 		}
-		if a, err = w.g.Apply(left[best], a); err != nil {
-			return err
-		}
-		w.p.Chosen = append(w.p.Chosen, left[best])
-		if w.p.AsChosen, err = a.Plan(); err != nil {
-			return err
-		}
-		if left, err = w.remedies(a, w.p.AsChosen); err != nil {
+		r := w.p.AsChosen.Remedies[best]
+		w.p.Chosen = append(w.p.Chosen, r)
+		if w.p.AsChosen, err = w.p.AsChosen.Mended(r); err != nil {
 			return err
 		}
 	}
 	return nil
-}
-
-// remedies are those of the assembly. Where one spreads an edge that others lie
-// along, what it mends and spoils is counted again with these following.
-func (w *planner) remedies(a edge.Assembly, now edge.AssemblyPlan) ([]edge.Remedy, error) {
-	rs := slices.Clone(now.Remedies)
-	for i := range rs {
-		if rs[i].Act != edge.SpreadPartner || !slices.ContainsFunc(w.g.Edges, func(e Edge) bool { return e.Of == rs[i].Edge }) {
-			continue
-		}
-		b, err := w.g.Apply(rs[i], a)
-		if err != nil {
-			return nil, err
-		}
-		after, err := b.Plan()
-		if err != nil {
-			return nil, err
-		}
-		rs[i].Mends, rs[i].Breaks, rs[i].After = 0, 0, after.Pairs
-		for k, m := range now.Pairs {
-			was, is := m.Fit == edge.Mismatch, after.Pairs[k].Fit == edge.Mismatch
-			if was && !is {
-				rs[i].Mends++
-			} else if is && !was {
-				rs[i].Breaks++
-			}
-		}
-	}
-	return slices.DeleteFunc(rs, func(r edge.Remedy) bool { return r.Mends == 0 }), nil
-}
-
-// Apply carries a remedy out on an assembly of the garment's seams and edges. An
-// edge that lies along one whose piece is spread follows it.
-func (g Garment) Apply(r edge.Remedy, a edge.Assembly) (edge.Assembly, error) {
-	b, err := r.Apply(a)
-	if err != nil || r.Act != edge.SpreadPartner {
-		return b, err
-	}
-	k := g.edge(r.Edge)
-	by := b.Edges[k].Spread.Sub(a.Edges[k].Spread)
-	for i, e := range g.Edges {
-		if e.Of == r.Edge {
-			b.Edges[i].Spread = b.Edges[i].Spread.Add(by)
-		}
-	}
-	return b, nil
 }
 
 func (w *planner) hems() {

@@ -110,8 +110,8 @@ func TestSteps(t *testing.T) {
 // slant of each: with the tangent 4/3 the sine is 4/5, and four plies give 5/16.
 func TestMendOfASlant(t *testing.T) {
 	const neck = `{"seams": [{"name": "raglan", "spec": {"kind": "plain", "drafted": "5/8 in", "first": "5/8 in"}}],
-		"edges": [{"name": "neck", "net": "16 in", "crossings": [{"seam": "raglan", "slant": "4/3"}, {"seam": "raglan", "slant": "4/3"}]}],
+		"edges": [{"name": "neck", "net": "16 in", "crossings": [{"seam": "raglan", "slant": "slope 4/3"}, {"seam": "raglan", "slant": "slope 4/3"}]}],
 		"work": [{"title": "Raglan seams", "seams": ["raglan"], "check": [{"edge": "neck"}]}]}`
 	has(t, sheetOf(t, neck), "5/16 in too long: take the seam of each raglan wider by 1/16 in (2 seams x 2 plies, at their slant)")
-	has(t, sheetOf(t, strings.ReplaceAll(neck, `, "slant": "4/3"`, "")), "1/4 in too long: take the seam of each raglan wider by 1/16 in (2 seams x 2 plies);")
+	has(t, sheetOf(t, strings.ReplaceAll(neck, `, "slant": "slope 4/3"`, "")), "1/4 in too long: take the seam of each raglan wider by 1/16 in (2 seams x 2 plies);")
 }

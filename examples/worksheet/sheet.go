@@ -332,13 +332,13 @@ func (w *writer) remedies(p *part) {
 	if mis == 0 {
 		return
 	}
-	if len(w.p.Remedies) == 0 {
+	if len(w.p.AsSewn.Remedies) == 0 {
 		p.under("What mends it")
 		p.say("Nothing that is known here mends %s: do not cut before it is settled.", w.out(w.p.AsSewn))
 		return
 	}
 	p.under("What mends it, the best first")
-	for i, r := range w.p.Remedies {
+	for i, r := range w.p.AsSewn.Remedies {
 		left := "nothing left over"
 		if !r.Left.IsZero() {
 			left = "leaves a pair out by " + w.n(r.Left) + " from what the pattern drew"

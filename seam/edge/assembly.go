@@ -84,6 +84,10 @@ type Course struct {
 	// OwnPly is which ply of that seam the edge is. May be omitted; the default is the
 	// upper one.
 	OwnPly Ply `json:"ownPly,omitzero"`
+	// Of is the name of the edge along which this one lies, on the same piece, as the outer
+	// edge of a collar: where that one is spread, so is this. May be omitted; the edge then
+	// follows none.
+	Of string `json:"of,omitzero"`
 	// Turn is how far the line turns in all: positive where the allowance lies outside the
 	// curve, negative where inside. May be omitted; the default is a straight line.
 	Turn units.Angle `json:"turn,omitzero" noun:"zero"`
@@ -260,10 +264,20 @@ func (a Assembly) frame(p *AssemblyPlan, before AssemblyPlan) (*frame, error) {
 		c := &a.Edges[i]
 		edges.label(&one, i, c.Name)
 		one.Need("net", c.Net)
-		e := edgeFrame{own: -1}
+		e := edgeFrame{own: -1, of: -1}
 		set.of(c.cross(&one, &e, f.seams, seams))
 		e.spec = Spec{Name: c.Name, Net: c.Net, Spread: c.Spread, Turn: c.Turn}
 		f.edges = append(f.edges, e)
+		audit.Include("edges["+strconv.Itoa(i)+"]", one.Err())
+	}
+	for i, c := range a.Edges {
+		if c.Of == "" {
+			continue
+		}
+		var one fault.Audit
+		if f.edges[i].of = edges.find(&one, "of", c.Of, "edge"); f.edges[i].of == i {
+			one.Fault("of", fault.Quote(c.Of), "another edge", fault.Conflict)
+		}
 		audit.Include("edges["+strconv.Itoa(i)+"]", one.Err())
 	}
 	for i, q := range a.Pairs {

@@ -78,13 +78,12 @@ type Spec struct {
 
 // A Plan is what an edge comes to once the seams that cross it are sewn.
 type Plan struct {
-	Spec      Spec         `json:"spec,omitzero"`      // as solved; a copy of the caller's Takes
-	Assumed   []string     `json:"assumed,omitzero"`   // what a default filled; a field of Takes is named once for all of them
-	Drafted   units.Near   `json:"drafted,omitzero"`   // between the drafted seam lines
-	Sewn      units.Near   `json:"sewn,omitzero"`      // between the seam lines as sewn, along the edge's own seam line as sewn
-	Change    units.Near   `json:"change,omitzero"`    // Sewn less Drafted
-	CutLength units.Near   `json:"cutLength,omitzero"` // along the raw edge of the own seam, between the drafted seam lines, once spread; shorter than Drafted where the line is concave. Never compare it with another edge
-	Budget    units.Length `json:"budget,omitzero"`    // how far the edge may come out either way where each ply of each crossing seam wanders by 1/16 in, or 1.5 mm, as sewers are allowed; a difference below it is finer than the hand
+	Spec      Spec       `json:"spec,omitzero"`      // as solved; a copy of the caller's Takes
+	Assumed   []string   `json:"assumed,omitzero"`   // what a default filled; a field of Takes is named once for all of them
+	Drafted   units.Near `json:"drafted,omitzero"`   // between the drafted seam lines
+	Sewn      units.Near `json:"sewn,omitzero"`      // between the seam lines as sewn, along the edge's own seam line as sewn
+	Change    units.Near `json:"change,omitzero"`    // Sewn less Drafted
+	CutLength units.Near `json:"cutLength,omitzero"` // along the raw edge of the own seam, between the drafted seam lines, once spread; shorter than Drafted where the line is concave. Never compare it with another edge
 }
 
 // filled says which fields of takes a default filled.
@@ -120,10 +119,19 @@ func (w lengths) change() units.Near { return w.sewn.Sub(w.drafted) }
 func (w lengths) plan() Plan {
 	p := Plan{Spec: w.spec, Drafted: w.drafted, Sewn: w.sewn, Change: w.change(), CutLength: w.cut}
 	units.Settle(&p.Drafted, &p.Sewn, &p.Change, &p.CutLength)
-	for _, t := range w.spec.Takes {
-		p.Budget = p.Budget.Add(sew.Straightness(noun.Tape(w.spec)).MulInt(int64(t.Plies)))
-	}
 	return p
+}
+
+// Budget is how far the edge may come out either way where each ply of each seam that
+// crosses it wanders by 1/16 in, or 1.5 mm, as sewers are allowed: a neck crossed by two
+// shoulder seams, 4 plies, 1/4 in. A difference below it is finer than the hand. The
+// figure is in [seam.Trims].
+func (p Plan) Budget() units.Length {
+	plies := 0
+	for _, t := range p.Spec.Takes {
+		plies += t.Plies
+	}
+	return sew.Straightness(noun.Tape(p.Spec)).MulInt(int64(plies))
 }
 
 // Plan works out the edge. The faults are [fault.Faults]; a sum of slanted crossings

@@ -234,10 +234,10 @@ func ExampleMeeting_Plan() {
 }
 
 // How far off the neck may be, sewn by hand and eye.
-func ExamplePlan_budget() {
+func ExamplePlan_Budget() {
 	shoulder := edge.Take{Name: "shoulder", Drafted: units.Inch.Frac(5, 8)}
 	p, err := edge.Spec{Net: units.Inch.Mixed(16, 1, 2), Takes: []edge.Take{shoulder, shoulder}}.Plan()
-	fmt.Println(p.Budget, err)
+	fmt.Println(p.Budget(), err)
 	// Output:
 	// 1/4 in <nil>
 }

@@ -28,6 +28,7 @@ type edgeFrame struct {
 	spec    Spec // without its takes
 	refs    []ref
 	own     int // the seam along it, -1 for none
+	of      int // the edge that it is spread with, -1 for none
 	ownSide int
 }
 

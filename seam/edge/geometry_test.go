@@ -307,8 +307,8 @@ func TestMirroredAllowance(t *testing.T) {
 func TestErrorBudget(t *testing.T) {
 	take := edge.Take{Drafted: in(5, 8)}
 	p := edgeOf(t, edge.Spec{Net: in(85, 2), Takes: []edge.Take{take, take}})
-	if p.Budget != in(1, 4) {
-		t.Errorf("%v", p.Budget)
+	if p.Budget() != in(1, 4) {
+		t.Errorf("%v", p.Budget())
 	}
 }
 

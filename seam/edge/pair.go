@@ -217,7 +217,7 @@ func (m Pair) frame() *frame {
 		return seam, side
 	}
 	for i, e := range [...]Spec{m.Long, m.Short} {
-		one := edgeFrame{spec: e, own: -1}
+		one := edgeFrame{spec: e, own: -1, of: -1}
 		for _, t := range e.Takes {
 			seam, side := place(t, fmt.Sprint("across ", i))
 			c, _ := cosecant(t.Slant) // checked before

@@ -67,7 +67,12 @@ func (r Remedy) Apply(a Assembly) (Assembly, error) {
 			return Assembly{}, r.noEdge()
 		}
 		a = a.clone()
-		a.Edges[i].Spread = r.Net.Sub(a.Edges[i].Net)
+		by := r.Net.Sub(a.Edges[i].Net).Sub(a.Edges[i].Spread)
+		for k := range a.Edges {
+			if k == i || a.Edges[k].Of == r.Edge {
+				a.Edges[k].Spread = a.Edges[k].Spread.Add(by)
+			}
+		}
 		return a, nil
 	}
 	return Assembly{}, r.noAct()
@@ -294,7 +299,7 @@ func (s *search) spread(i int) {
 	}
 	for side, e := range at {
 		one := s.measured[e].spec
-		if len(s.edges[e].refs) > 0 || s.tries >= maxTries || one.Net.IsZero() {
+		if len(s.edges[e].refs) > 0 || s.edges[e].of >= 0 || s.tries >= maxTries || one.Net.IsZero() {
 			continue
 		}
 		net := one.Net.Add(one.Spread).Add(moved)
@@ -307,8 +312,13 @@ func (s *search) spread(i int) {
 		s.tries++
 		f := *s.frame
 		f.edges = slices.Clone(f.edges)
-		f.edges[e].spec.Spread = net.Sub(one.Net)
-		s.keep(Remedy{Act: SpreadPartner, Edge: one.Name, Net: net}, &f, func(pair [2]int) bool { return pair[0] == e || pair[1] == e })
+		with := func(k int) bool { return k == e || f.edges[k].of == e }
+		for k := range f.edges {
+			if with(k) {
+				f.edges[k].spec.Spread = f.edges[k].spec.Spread.Add(net.Sub(one.Net).Sub(one.Spread))
+			}
+		}
+		s.keep(Remedy{Act: SpreadPartner, Edge: one.Name, Net: net}, &f, func(pair [2]int) bool { return with(pair[0]) || with(pair[1]) })
 	}
 }
 
