@@ -502,6 +502,10 @@ func unlike(path string, k units.Ratio, a, b reflect.Value) string {
 	default:
 		switch a.Kind() {
 		case reflect.Interface:
+			if a.IsNil() || b.IsNil() {
+				same = a.IsNil() && b.IsNil()
+				break
+			}
 			return unlike(path, k, a.Elem(), b.Elem())
 		case reflect.Struct:
 			for i := range a.NumField() {

@@ -28,16 +28,16 @@ const (
 	UnderPly                // the ply of which draftedUnder and cutUnder speak
 )
 
-var plies = name.Of[Ply]("ply", "none", "upper", "under")
+var plyNames = name.Of[Ply]("ply", "none", "upper", "under")
 
 // String is the ply's name.
-func (p Ply) String() string { return plies.String(p) }
+func (p Ply) String() string { return plyNames.String(p) }
 
 // MarshalText is the ply's name.
-func (p Ply) MarshalText() ([]byte, error) { return plies.Marshal(p) }
+func (p Ply) MarshalText() ([]byte, error) { return plyNames.Marshal(p) }
 
 // UnmarshalText takes a ply's name.
-func (p *Ply) UnmarshalText(text []byte) error { return plies.Unmarshal(p, text) }
+func (p *Ply) UnmarshalText(text []byte) error { return plyNames.Unmarshal(p, text) }
 
 // A Joint is a seam of a garment: a name and how it is sewn. A left and a right seam
 // sewn alike are one Joint.
@@ -317,8 +317,8 @@ func (c *Course) cross(a *fault.Audit, e *edgeFrame, seams []joint, places names
 		one.Count("times", x.Times, 0, MaxTimes)
 		one.Count("plies", x.Plies, 0, 2)
 		switch {
-		case x.Ply != 0 && !plies.Valid(x.Ply):
-			plies.Check(&one, "ply", x.Ply)
+		case x.Ply != 0 && !plyNames.Valid(x.Ply):
+			plyNames.Check(&one, "ply", x.Ply)
 		case x.Ply != 0 && x.Plies != 1:
 			one.Fault("ply", x.Ply.String(), "none unless plies is 1", fault.Unused)
 		case x.Plies == 1 && x.Ply == 0:
@@ -351,8 +351,8 @@ func (c *Course) cross(a *fault.Audit, e *edgeFrame, seams []joint, places names
 		e.own = places.find(a, "own", c.Own, "seam")
 	}
 	switch {
-	case c.OwnPly != 0 && !plies.Valid(c.OwnPly):
-		plies.Check(a, "ownPly", c.OwnPly)
+	case c.OwnPly != 0 && !plyNames.Valid(c.OwnPly):
+		plyNames.Check(a, "ownPly", c.OwnPly)
 	case c.OwnPly != 0 && c.Own == "":
 		a.Fault("ownPly", c.OwnPly.String(), "none without own", fault.Unused)
 	case c.OwnPly == 0 && c.Own != "":

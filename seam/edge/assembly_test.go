@@ -121,8 +121,7 @@ func TestAssemblyWorked(t *testing.T) {
 		t.Run(c.why, func(t *testing.T) {
 			a := shirt(c.first, c.second)
 			if c.cut != "" {
-				s := a.Seams[0].Spec
-				s.Cut = in(c.cut)
+				s := a.Seams[0].Spec.Cutting(in(c.cut), units.Length{})
 				var err error
 				if a, err = a.With("shoulder", s); err != nil {
 					t.Fatal(err)
@@ -202,8 +201,9 @@ func TestShirtEveryKind(t *testing.T) {
 	before := mustPlan(t, a)
 	changed := 0
 	for j, joint := range a.Seams {
-		for kind := range seam.Kinds {
-			spec := seam.Spec{Kind: kind, Drafted: in("5/8")}
+		for spec := range seam.Kinds() {
+			kind := spec.Kind()
+			spec = spec.With(seam.Allowance{Drafted: in("5/8")})
 			b, err := a.With(joint.Name, spec)
 			if err != nil {
 				t.Fatalf("%s %v: %v", joint.Name, kind, err)
@@ -427,9 +427,13 @@ func TestAssemblyLocal(t *testing.T) {
 }
 
 // anySeam is a seam of any kind that can be sewn.
-func anySeam(rnd *rand.Rand) seam.Spec {
+func anySeam(rnd *rand.Rand) seam.Any {
+	kinds := slices.Collect(seam.Kinds())
 	for range 50 {
-		s := seam.Any{Seam: seam.Kind(1 + rnd.IntN(int(seam.Graded))){Allowance: seam.Allowance{Drafted: units.Inch.Frac(rnd.Int64N(20)+8, 16)}, First: units.Inch.Frac(rnd.Int64N(16)+2, 16)}}
+		s := kinds[rnd.IntN(len(kinds))].With(seam.Allowance{Drafted: units.Inch.Frac(rnd.Int64N(20)+8, 16)})
+		if taking, ok := s.Taking(units.Inch.Frac(rnd.Int64N(16)+2, 16)); ok {
+			s = taking
+		}
 		if rnd.IntN(3) == 0 {
 			s = seam.Any{Seam: seam.French{Allowance: seam.Allowance{Drafted: in("5/8")}, First: units.Inch.Frac(rnd.Int64N(6)+2, 16), Second: units.Inch.Frac(rnd.Int64N(6)+3, 16)}}
 		}

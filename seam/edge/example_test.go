@@ -149,7 +149,7 @@ func ExampleRemedy() {
 		return
 	}
 	for _, r := range p.Remedies {
-		fmt.Printf("%v, %s: cut %v, take %v: %v\n", r.Act, r.Seam, r.Spec.Cut, r.Spec.Take, r.After[0].Fit)
+		fmt.Printf("%v, %s: cut %v, take %v: %v\n", r.Act, r.Seam, r.Cut, r.Take, r.After[0].Fit)
 	}
 	// Output:
 	// cut-drift, shoulder: cut 7/16 in, take 7/16 in: fits
@@ -183,8 +183,8 @@ func ExampleAssembly_Plan() {
 
 func ExampleAssembly_With() {
 	a := exampleShirt()
-	s := a.Seams[0].Spec
-	s.Cut = units.Inch.Frac(7, 16) // the shoulders cut to what they take
+	cut := units.Inch.Frac(7, 16) // the shoulders cut to what they take
+	s := a.Seams[0].Spec.Cutting(cut, cut)
 	b, err := a.With("shoulder", s)
 	if err != nil {
 		fmt.Println(err)
