@@ -107,3 +107,120 @@ func title(t *testing.T, id string) string {
 	}
 	return s.Title
 }
+
+func checkSheet(t *testing.T, sh ticket.Sheet) {
+	t.Helper()
+	if err := sh.Check(); err != nil {
+		t.Error(err)
+	}
+	if sh.Title == "" || len(sh.Steps) == 0 || len(sh.Lines) == 0 || len(sh.Cautions) < 2 || len(sh.Sources) == 0 {
+		t.Errorf("the sheet says too little: %+v", sh)
+	}
+	checked := false
+	for _, st := range sh.Steps {
+		for _, text := range []string{st.Do, st.Press, st.Note, st.Check.What, st.Check.Mend} {
+			if strings.ContainsAny(text, "0123456789") {
+				t.Errorf("a measure as text: %q", text)
+			}
+		}
+		if st.Do == "" || (!st.At.IsZero() && st.From == "") {
+			t.Errorf("step without its verb or its guide: %+v", st)
+		}
+		if st.Check.What != "" {
+			checked = true
+			if st.Check.Want.IsZero() || st.Check.Mend == "" {
+				t.Errorf("a check that does not help: %+v", st.Check)
+			}
+		}
+	}
+	if !checked {
+		t.Error("nothing is checked")
+	}
+	for _, c := range sh.Sources {
+		if c.For == "" {
+			t.Errorf("a citation for nothing: %+v", c)
+		}
+		if _, ok := source.Lookup(c.ID); !ok && (c.ID != "" || c.Known != source.Practice) {
+			t.Errorf("no such source: %+v", c)
+		}
+	}
+	for line := range strings.SplitSeq(sh.Text(units.Notation{}), "\n") {
+		if len(line) > ticket.Columns {
+			t.Errorf("a line too long: %q", line)
+		}
+	}
+}
+
+// someSeams are seams that between them reach every step and caution.
+func someSeams() []seam.Seam {
+	wide := seam.Allowance{Drafted: in(1, 1), DraftedUnder: in(5, 4), Cut: in(7, 8), CutUnder: in(3, 4), Fraying: true}
+	all := []seam.Seam{
+		seam.Plain{Allowance: seam.Allowance{Fraying: true}, Trim: in(3, 8)}, seam.Plain{Allowance: wide, First: in(7, 16)}, seam.Plain{Aside: true},
+		seam.Plain{Allowance: seam.Allowance{Cut: in(1, 2)}}, seam.Plain{Allowance: seam.Allowance{CutUnder: in(1, 2)}, First: in(1, 4)},
+		seam.French{Allowance: wide, First: in(3, 16), Second: in(1, 4)}, seam.French{First: in(3, 8), Second: in(3, 8)}, seam.French{Second: in(5, 32)},
+		seam.French{First: in(1, 32), Second: in(1, 4)}, seam.French{Allowance: seam.Allowance{Thickness: in(1, 32)}, First: in(3, 16), Second: in(1, 4)},
+		seam.FlatFelled{First: in(1, 2), Width: in(3, 8), Trim: in(11, 32)}, seam.FlatFelled{Allowance: wide, First: in(3, 8)}, seam.MockFelled{Allowance: wide, First: in(3, 8)},
+		seam.Bound{Trim: in(3, 8), Width: in(3, 8)}, seam.Bound{Allowance: seam.Allowance{Drafted: units.Inch.Of(8)}}, seam.Bound{Allowance: wide, First: in(3, 8)},
+		seam.TurnedStitched{Trim: in(5, 16)}, seam.MockFrench{Trim: in(5, 16)}, seam.UntrimmedFell{Allowance: seam.Allowance{Thickness: in(1, 32)}},
+		seam.Welt{Allowance: wide, First: in(3, 8)}, seam.Welt{Finish: seam.Pinked}, seam.Slot{Finish: seam.Zigzagged}, seam.Slot{Trim: in(5, 16)},
+		seam.Lapped{Row: in(1, 16)}, seam.LappedRaw{Lap: in(5, 8)}, seam.HongKong{Allowance: seam.Allowance{Thickness: in(1, 32)}}, seam.HongKong{Strip: in(3, 2), Trim: in(1, 2)},
+		seam.SelfBound{Allowance: wide, First: in(1, 2)}, seam.Piped{Trim: in(5, 16)}, seam.Graded{Layers: seam.MaxLayers},
+	}
+	for s := range seam.Kinds() {
+		all = append(all, s.Seam, s.Seam.With(seam.Allowance{Fraying: true}), s.Seam.With(seam.Allowance{Tape: units.MetricTape}))
+	}
+	return all
+}
+
+func TestSheets(t *testing.T) {
+	for _, s := range someSeams() {
+		checkSheet(t, planned(t, s).Sheet())
+	}
+	if sh := (seam.Plan{}).Sheet(); sh.Title != "No seam" || len(sh.Steps) > 0 {
+		t.Errorf("the sheet of no seam: %+v", sh)
+	}
+}
+
+func TestCautions(t *testing.T) {
+	const (
+		raw     = "The raw edges"
+		smaller = "The seam takes more"
+		tight   = "Very little cloth"
+		near    = "The first row lies"
+	)
+	for _, c := range []struct {
+		why  string
+		spec seam.Seam
+		want string // cautions after the two that every sheet has
+	}{
+		{"plain in cloth that holds", seam.Plain{}, ""},
+		{"plain in cloth that frays", seam.Plain{Allowance: seam.Allowance{Fraying: true}}, raw},
+		{"bound in cloth that frays", seam.Bound{Allowance: seam.Allowance{Fraying: true}}, ""},
+		{"pinked in cloth that frays", seam.Plain{Allowance: seam.Allowance{Fraying: true}, Finish: seam.Pinked}, raw},
+		{"overcast in cloth that frays", seam.Plain{Allowance: seam.Allowance{Fraying: true}, Finish: seam.Overcast}, ""},
+		{"a welt in cloth that frays", seam.Welt{Allowance: seam.Allowance{Fraying: true}}, raw},
+		{"a lapped seam in cloth that frays", seam.Lapped{Allowance: seam.Allowance{Fraying: true}}, raw},
+		{"a hairline", seam.Hairline{}, "Too little is left"},
+		{"an untrimmed fell", seam.UntrimmedFell{}, "The two plies give up"},
+		{"an untrimmed fell cut for it", seam.UntrimmedFell{Allowance: seam.Allowance{Drafted: in(1, 4), DraftedUnder: in(1, 2)}}, ""},
+		{"raw edges lapped by one allowance", seam.LappedRaw{Lap: in(5, 8)}, "A lap narrower"},
+		{"a welt, tight", seam.Welt{Row: in(9, 32), Trim: in(1, 4)}, tight},
+		{"smaller than drafted", seam.French{First: in(3, 8), Second: in(3, 8)}, smaller},
+		{"French, just clear", seam.French{First: in(3, 8), Second: in(3, 16)}, ""},
+		{"French, tight", seam.French{First: in(3, 8), Second: in(1, 4), Trim: in(13, 64)}, tight},
+		{"French, near the raw edge", seam.French{Allowance: seam.Allowance{Fraying: true}, First: in(1, 16), Second: in(1, 4)}, near},
+		{"fell, tight", seam.FlatFelled{First: in(5, 8), Width: in(3, 8), Trim: in(11, 32)}, tight},
+	} {
+		cautions := planned(t, c.spec).Sheet().Cautions
+		if len(cautions) < 2 || cautions[0] != ticket.CutCare() || cautions[1] != ticket.IronCare() {
+			t.Fatalf("%s: %+v", c.why, cautions)
+		}
+		rest := cautions[2:]
+		switch {
+		case c.want == "" && len(rest) > 0, c.want != "" && len(rest) != 1:
+			t.Errorf("%s: %+v", c.why, rest)
+		case c.want != "" && !strings.HasPrefix(rest[0].Text, c.want):
+			t.Errorf("%s: %q", c.why, rest[0].Text)
+		}
+	}
+}
