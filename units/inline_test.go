@@ -11,7 +11,7 @@ import (
 
 // TestInlining names the functions that the compiler must keep putting into their
 // callers: without it the common operations cost a second call. The addition itself is
-// not among them, see "Representation" in DEVELOPERS.md.
+// not among them, see NOTES.md.
 func TestInlining(t *testing.T) {
 	cmd := exec.Command("go", "build", "-o", filepath.Join(t.TempDir(), "units.a"), "-gcflags=-m", ".")
 	cmd.Env = append(os.Environ(), "GOARCH=amd64", "GOFLAGS=-buildvcs=false")

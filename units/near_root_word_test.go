@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/noun/nountest"
 )
 
 // TestRootQuickly takes roots of numbers of all sizes, of which the smaller are
@@ -12,7 +13,7 @@ import (
 // refining them further agrees.
 func TestRootQuickly(t *testing.T) {
 	r := seeded(77)
-	for range 20_000 {
+	for range nountest.Rounds(20_000) {
 		num, den := 1+r.Int64N(1<<(1+r.IntN(62))), 1+r.Int64N(1<<(1+r.IntN(30)))
 		a := units.RatioOf(num, den)
 		within := units.RatioOf(1+r.Int64N(50), 1<<r.IntN(58))

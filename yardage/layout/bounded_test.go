@@ -11,6 +11,7 @@ import (
 	"testing"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/noun/nountest"
 )
 
 // coil is a square spiral of so many corners, and some more wide at each turn.
@@ -219,7 +220,8 @@ func TestRailHolds(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
 	far := func() int64 { return r.Int64N(2*growRoom) - growRoom }
 	both := [2]int{}
-	for range 20_000 {
+	rounds := nountest.Rounds(20_000)
+	for range rounds {
 		var g grower
 		at, d := vertex{far(), far()}, vertex{far(), far()}
 		g.rail(at, d, r.Int64N(growRoom), true)
@@ -245,7 +247,7 @@ func TestRailHolds(t *testing.T) {
 			both[0]++
 		}
 	}
-	if both[0] < 2000 || both[1] < 2000 {
+	if min(both[0], both[1]) < rounds/10 {
 		t.Errorf("%v", both)
 	}
 }
