@@ -168,23 +168,15 @@ func (p BandPlan) cautions() []ticket.Caution {
 }
 
 func (p BandPlan) sources() []source.Cite {
-	cites := []source.Cite{
+	all := append([]source.Cite{
 		{For: "the laps are left out before the band is divided", ID: "cotton-dress-bulletin", Place: "gather in fullness", Known: source.Read},
 		{For: "length and depth as cut", ID: "waistband-defining-page", Place: "step 1", Known: source.Read},
-	}
-	for _, key := range p.Assumed {
-		switch key {
-		case "ease":
-			cites = append(cites, usual(bandEase, p.Spec.Tape).Cite)
-		case "underlap":
-			cites = append(cites, usual(underlap, p.Spec.Tape).Cite)
-		}
-	}
+	}, cites(p.Assumed, p.Spec.Tape, map[string]string{"ease": bandEase, "underlap": underlap})...)
 	switch p.Spec.Taken {
 	case Eased:
-		cites = append(cites, easeLimitRow().Cite())
+		all = append(all, easeLimitRow().Cite())
 	case Gathered:
-		cites = append(cites, citeGathers(), usual(rowInside, p.Spec.Tape).Cite)
+		all = append(all, citeGathers(), usual(rowInside, p.Spec.Tape).Cite)
 	}
-	return cites
+	return all
 }

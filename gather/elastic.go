@@ -213,11 +213,7 @@ func (p ElasticPlan) Sheet() ticket.Sheet {
 		})
 	}
 	sheet.Sources = []source.Cite{source.Practise("elastic is measured at rest, by the body and not by the cloth")}
-	for _, key := range p.Assumed {
-		if key == "lap" {
-			sheet.Sources = append(sheet.Sources, usual(elasticLap, e.Tape).Cite)
-		}
-	}
+	sheet.Sources = append(sheet.Sources, cites(p.Assumed, e.Tape, map[string]string{"lap": elasticLap, "opening": openingLeast})...)
 	join := ticket.Step{
 		Do: "Lap the ends, without a twist, and stitch them in a square", At: ticket.Long(e.Lap.Or(units.Length{})), From: "one end to the other, of the lap",
 		Check: ticket.Check{What: "the elastic once round, at rest", Want: ticket.Long(p.Relaxed), Mend: "unpick the join and lap it again, before it is set in"},

@@ -17,6 +17,8 @@ func Nouns() []noun.Entry {
 		noun.Of[Cuff]("gather.cuff"),
 		noun.Of[Band]("gather.band"),
 		noun.Of[Pleats]("gather.pleats"),
+		noun.Of[Cartridge]("gather.cartridge"),
+		noun.Of[Kick]("gather.kick"),
 		noun.Of[Elastic]("gather.elastic"),
 		noun.Of[CircleSkirt]("gather.circle"),
 		noun.Of[Flounce]("gather.flounce"),

@@ -293,11 +293,11 @@ func (s Pleats) counted(a *fault.Audit) int {
 		}
 		return int(max(1, n))
 	case !s.Section.IsZero() && !s.Pitch.IsZero():
-		return wholePleats(a, "section", s.Section, pleated, s.Pitch, s.Flat)
+		return wholePleats(a, "section", s.Section, pleated, s.Pitch, s.Flat, MaxPleats)
 	case alike && !s.Pitch.IsZero():
-		return wholePleats(a, "cloth", s.Cloth, s.Cloth.Sub(s.Flat), s.Pitch.Add(s.Depth.MulInt(both)), s.Flat)
+		return wholePleats(a, "cloth", s.Cloth, s.Cloth.Sub(s.Flat), s.Pitch.Add(s.Depth.MulInt(both)), s.Flat, MaxPleats)
 	case alike && !s.Section.IsZero():
-		return wholePleats(a, "cloth", s.Cloth, s.Cloth.Sub(s.Section), s.Depth.MulInt(both), s.Section)
+		return wholePleats(a, "cloth", s.Cloth, s.Cloth.Sub(s.Section), s.Depth.MulInt(both), s.Section, MaxPleats)
 	}
 	a.Fault("count", "", "1 to "+strconv.Itoa(MaxPleats)+", or section and pitch, or about", fault.Missing)
 	return 0
@@ -305,11 +305,11 @@ func (s Pleats) counted(a *fault.Audit) int {
 
 // wholePleats is how many steps a length holds, where that is a whole number; else
 // it records a fault that names the lengths on either side, beside what is fixed.
-func wholePleats(a *fault.Audit, path string, got, length, step, fixed units.Length) int {
+func wholePleats(a *fault.Audit, path string, got, length, step, fixed units.Length, most int64) int {
 	n, ok := length.Div(step).Int(units.Down)
 	switch {
-	case !ok || n > MaxPleats || n < 0:
-		a.Fault(path, got.String(), "for 1 to "+strconv.Itoa(MaxPleats)+" pleats", fault.Range)
+	case !ok || n > most || n < 0:
+		a.Fault(path, got.String(), "for 1 to "+strconv.FormatInt(most, 10)+" pleats", fault.Range)
 		return 0
 	case n > 0 && step.MulInt(n) == length:
 		return int(n)

@@ -18,9 +18,16 @@ const (
 	gatherStitch  = "gathering stitch"
 	easeLimit     = "limit of ease before gathers"
 	chalkStep     = "mark of a radius"
-	elasticLap    = "lap of elastic"
-	openingLeast  = "opening of a casing"
-	openingMore   = "opening of a casing, beyond the elastic"
+
+	kickDepth       = "depth of a kick pleat"
+	cartridgeStitch = "stitch of cartridge pleats"
+	cartridgeTurn   = "fold above cartridge pleats"
+	cartridgeRows   = "rows of cartridge pleats"
+	cartridgeApart  = "from row to row of cartridge pleats"
+
+	elasticLap   = "lap of elastic"
+	openingLeast = "opening of a casing"
+	openingMore  = "opening of a casing, beyond the elastic"
 )
 
 // A DefaultRow is what something is taken to be where it is not given.
@@ -51,6 +58,15 @@ var defaultRows = [...]DefaultRow{
 	{Of: easeLimit, Tape: units.MetricTape, Length: millimetres(50), Cite: source.Practise(easeLimit)},
 	{Of: chalkStep, Tape: units.InchTape, Length: units.Inch.Frac(1, 16), Cite: source.Practise(chalkStep)},
 	{Of: chalkStep, Tape: units.MetricTape, Length: millimetres(1), Cite: source.Practise(chalkStep)},
+	{Of: kickDepth, Tape: units.InchTape, Length: eighths(16), Cite: source.Cite{For: kickDepth, ID: "kick-pleat-drafting-page", Known: source.Read}},
+	{Of: kickDepth, Tape: units.MetricTape, Length: millimetres(55), Cite: source.Cite{For: kickDepth, ID: "kick-pleat-metric-page", Known: source.Read}},
+	{Of: cartridgeStitch, Tape: units.InchTape, Length: eighths(4), Cite: source.Cite{For: cartridgeStitch, ID: "cartridge-pleats-page", Known: source.Read}},
+	{Of: cartridgeStitch, Tape: units.MetricTape, Length: millimetres(10), Cite: source.Practise(cartridgeStitch)},
+	{Of: cartridgeTurn, Tape: units.InchTape, Length: eighths(8), Cite: source.Cite{For: cartridgeTurn, ID: "cartridge-pleats-page", Known: source.Read}},
+	{Of: cartridgeTurn, Tape: units.MetricTape, Length: millimetres(25), Cite: source.Practise(cartridgeTurn)},
+	{Of: cartridgeRows, Count: 2, Cite: source.Cite{For: cartridgeRows, ID: "cartridge-pleats-page", Known: source.Read}},
+	{Of: cartridgeApart, Tape: units.InchTape, Length: eighths(2), Cite: source.Cite{For: cartridgeApart, ID: "cartridge-how-to", Known: source.Read}},
+	{Of: cartridgeApart, Tape: units.MetricTape, Length: millimetres(6), Cite: source.Practise(cartridgeApart)},
 	{Of: elasticLap, Tape: units.InchTape, Length: eighths(4), Cite: source.Cite{For: elasticLap, ID: "aprons-and-skirts-bulletin", Place: "slippers", Known: source.Read}},
 	{Of: elasticLap, Tape: units.MetricTape, Length: millimetres(10), Cite: source.Practise(elasticLap)},
 	{Of: openingLeast, Tape: units.InchTape, Length: eighths(16), Cite: source.Practise(openingLeast)},
@@ -79,6 +95,17 @@ func usual(of string, tape units.Tape) DefaultRow {
 		}
 	}
 	return DefaultRow{}
+}
+
+// cites are the citations of the defaults among what was assumed, by their keys.
+func cites(assumed []string, tape units.Tape, of map[string]string) []source.Cite {
+	var all []source.Cite
+	for _, key := range assumed {
+		if name, ok := of[key]; ok {
+			all = append(all, usual(name, tape).Cite)
+		}
+	}
+	return all
 }
 
 // fill sets a length that is not given to its default.
