@@ -25,22 +25,12 @@ type Bound struct {
 // Plan works the seam out.
 func (s Bound) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s Bound) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking moves the row, and keeps the width where it can.
 func (s Bound) Taking(each units.Length) (Seam, bool) {
+	a := s.Allowance
 	s.First = each
-	whole := s
-	whole.Trim = units.Length{}
-	usual := whole
-	usual.Width = units.Length{}
-	all := whole
-	all.Width = each
-	return taking(each, s, whole, usual, all)
+	return taking(each, s, Bound{Allowance: a, First: each, Width: s.Width}, Bound{Allowance: a, First: each}, Bound{Allowance: a, First: each, Width: each})
 }
-
-func (s Bound) taken() (upper, under units.Length) { return s.First, s.First }
 
 func (s *Bound) solve(v *solver) {
 	if !v.row(&s.First) {
@@ -57,8 +47,7 @@ func (s *Bound) solve(v *solver) {
 
 func (s Bound) answer(p *Plan) {
 	p.Finished, p.Plies = s.Width, 7
-	p.Upper.trim(s.Trim, s.Width, s.First)
-	p.Under.trim(s.Trim, s.Width, s.First)
+	p.trim(s.Trim, s.Width, s.First)
 	p.strip("single binding", s.Width.MulInt(4))
 	p.strip("folded double", s.Width.MulInt(6))
 	p.strip("folded double, with a fixed seam", s.Width.MulInt(4).Add(fixedSeam.of(s.Allowance)))

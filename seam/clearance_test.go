@@ -83,12 +83,12 @@ func TestThickCloth(t *testing.T) {
 	} {
 		plies := c.spec.Plies()
 		plies.Thickness = c.least.Sub(in(1, 1000))
-		p := planned(t, c.spec.With(plies))
+		p := planned(t, on(c.spec, plies))
 		if err := p.Sheet().Check(); err != nil {
 			t.Errorf("%+v: %v", c.spec, err)
 		}
 		plies.Thickness = c.least
-		if _, err := c.spec.With(plies).Plan(); err == nil || err.Error() != c.fault {
+		if _, err := on(c.spec, plies).Plan(); err == nil || err.Error() != c.fault {
 			t.Errorf("%+v: %v, want %s", c.spec, err, c.fault)
 		}
 	}

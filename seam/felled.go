@@ -50,12 +50,6 @@ func (s FlatFelled) Plan() (Plan, error) { return plan(s) }
 // Plan works the seam out.
 func (s MockFelled) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s FlatFelled) With(a Allowance) Seam { s.Allowance = a; return s }
-
-// With is the same seam on plies of another allowance.
-func (s MockFelled) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking moves the row, and keeps the width where it can.
 func (s FlatFelled) Taking(each units.Length) (Seam, bool) {
 	var tries []Seam
@@ -79,9 +73,6 @@ func (s MockFelled) Taking(each units.Length) (Seam, bool) {
 	}
 	return taking(each, MockFelled(t.(FlatFelled)))
 }
-
-func (s FlatFelled) taken() (upper, under units.Length) { return s.First, s.First }
-func (s MockFelled) taken() (upper, under units.Length) { return s.First, s.First }
 
 func (s *FlatFelled) solve(v *solver) {
 	v.follows(&s.First, s.Width, 1, s.Turned, "first")
@@ -122,7 +113,6 @@ func (s FlatFelled) answer(p *Plan) {
 	if !s.Trim.Add(s.Turned).Less(s.Width) {
 		p.Plies = 4
 	}
-	p.Upper.trim(s.First, s.First, s.First)
 	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.Width.Sub(clearance.of(s.Allowance)).Min(s.First))
 }
 

@@ -30,9 +30,6 @@ type French struct {
 // Plan works the seam out.
 func (s French) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s French) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking widens the first pass, so that the ridge stays, or narrows the second, so that
 // enough is caught; where that cannot be, it changes the other, or takes halves.
 func (s French) Taking(each units.Length) (Seam, bool) {
@@ -41,7 +38,7 @@ func (s French) Taking(each units.Length) (Seam, bool) {
 		is = p.Spec.Seam.(French)
 	}
 	passes := [...][2]units.Length{{each.Sub(is.Second), is.Second}, {is.First, each.Sub(is.First)}, {each.DivInt(2), each.DivInt(2)}}
-	if now, _ := is.taken(); each.Less(now) {
+	if each.Less(is.First.Add(is.Second)) {
 		passes[0], passes[1] = passes[1], passes[0]
 	}
 	var tries []Seam
@@ -52,10 +49,6 @@ func (s French) Taking(each units.Length) (Seam, bool) {
 		tries = append(tries, s, untrimmed)
 	}
 	return taking(each, tries...)
-}
-
-func (s French) taken() (upper, under units.Length) {
-	return s.First.Add(s.Second), s.First.Add(s.Second)
 }
 
 func (s *French) solve(v *solver) {
@@ -79,6 +72,7 @@ func (s *French) solve(v *solver) {
 			s.First, s.Second = s.Cut.DivInt(2), s.Cut.DivInt(2)
 		}
 	}
+	v.upper, v.under = s.First.Add(s.Second), s.First.Add(s.Second)
 	if low := narrowest.of(s.Allowance); s.Second.Cmp(low) <= 0 {
 		v.audit.Fault("second", s.Second.String(), "more than {0} (the trimmed edges must fit inside)", fault.Range, low)
 	}
@@ -96,8 +90,7 @@ func (s French) inside() units.Length { return s.Second.Sub(s.Trim).Sub(s.Thickn
 func (s French) answer(p *Plan) {
 	p.Finished, p.Plies = s.Second, 5
 	most := s.Second.Sub(clearance.of(s.Allowance)).Sub(s.Thickness).Min(s.First)
-	p.Upper.trim(s.Second.Add(s.Trim), s.least(s.First, s.Trim), most)
-	p.Under.trim(s.Second.Add(s.Trim), s.least(s.First, s.Trim), most)
+	p.trim(s.Second.Add(s.Trim), s.least(s.First, s.Trim), most)
 	if t := s.Thickness; !t.IsZero() { // the first pass lies where the half round begins, and is measured flat
 		p.Turn = round(t, 0).Plus(standsOut(t, 0).Neg())
 		p.TurnUnder = p.Turn

@@ -35,9 +35,6 @@ type Graded struct {
 // Plan works the seam out.
 func (s Graded) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s Graded) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking moves the row, and keeps the grades where it can.
 func (s Graded) Taking(each units.Length) (Seam, bool) {
 	s.First = each
@@ -47,8 +44,6 @@ func (s Graded) Taking(each units.Length) (Seam, bool) {
 	bare.Narrowest = units.Length{}
 	return taking(each, s, usual, bare)
 }
-
-func (s Graded) taken() (upper, under units.Length) { return s.First, s.First }
 
 func (s *Graded) solve(v *solver) {
 	if !v.row(&s.First) {

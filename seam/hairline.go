@@ -21,9 +21,6 @@ type Hairline struct {
 // Plan works the seam out.
 func (s Hairline) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s Hairline) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking moves the row.
 func (s Hairline) Taking(each units.Length) (Seam, bool) {
 	s.First = each
@@ -31,8 +28,6 @@ func (s Hairline) Taking(each units.Length) (Seam, bool) {
 	usual.Trim = units.Length{}
 	return taking(each, s, usual)
 }
-
-func (s Hairline) taken() (upper, under units.Length) { return s.First, s.First }
 
 func (s *Hairline) solve(v *solver) {
 	if v.row(&s.First) {
@@ -42,8 +37,7 @@ func (s *Hairline) solve(v *solver) {
 
 func (s Hairline) answer(p *Plan) {
 	p.Finished, p.Plies, p.Raw = s.Trim, 3, true
-	p.Upper.trim(s.Trim, s.least(s.First, s.Trim), s.First)
-	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.First)
+	p.trim(s.Trim, s.least(s.First, s.Trim), s.First)
 }
 
 func (s Hairline) sheet(p Plan, sh *ticket.Sheet) {

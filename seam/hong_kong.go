@@ -31,22 +31,13 @@ type HongKong struct {
 // Plan works the seam out.
 func (s HongKong) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s HongKong) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking moves the row, and keeps the width where it can.
 func (s HongKong) Taking(each units.Length) (Seam, bool) {
 	s.First = each
-	whole := s
-	whole.Trim = units.Length{}
-	width := s
-	width.Width = units.Length{}
-	usual := whole
-	usual.Width = units.Length{}
-	return taking(each, s, whole, width, usual)
+	whole, usual := s, s
+	whole.Trim, usual.Trim, usual.Width = units.Length{}, units.Length{}, units.Length{}
+	return taking(each, s, whole, usual)
 }
-
-func (s HongKong) taken() (upper, under units.Length) { return s.First, s.First }
 
 func (s *HongKong) solve(v *solver) {
 	if !v.row(&s.First) {
@@ -81,8 +72,7 @@ func (s HongKong) answer(p *Plan) {
 	p.Finished, p.Plies = s.Width, 5
 	p.strip("least", s.leastStrip())
 	p.strip("on the under face", s.wrapped())
-	p.Upper.trim(s.Trim, s.Width, s.First)
-	p.Under.trim(s.Trim, s.Width, s.First)
+	p.trim(s.Trim, s.Width, s.First)
 }
 
 func (s HongKong) sheet(p Plan, sh *ticket.Sheet) {

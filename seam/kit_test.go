@@ -19,6 +19,9 @@ func planned(t *testing.T, s interface{ Plan() (seam.Plan, error) }) seam.Plan {
 	return p
 }
 
+// on is a seam on plies of another allowance.
+func on(s seam.Seam, a seam.Allowance) seam.Any { return seam.Any{Seam: s}.With(a) }
+
 // huge is 10 to the power of 19 n inches.
 func huge(n int) units.Length {
 	l := units.Inch.Of(1)

@@ -26,9 +26,6 @@ type Lapped struct {
 // Plan works the seam out.
 func (s Lapped) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s Lapped) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking turns and laps so much.
 func (s Lapped) Taking(each units.Length) (Seam, bool) {
 	s.Turned, s.Lap = each, each
@@ -37,11 +34,10 @@ func (s Lapped) Taking(each units.Length) (Seam, bool) {
 	return taking(each, s, usual)
 }
 
-func (s Lapped) taken() (upper, under units.Length) { return s.Turned, s.Lap }
-
 func (s *Lapped) solve(v *solver) {
 	fill(&s.Turned, s.Cut)
 	fill(&s.Lap, s.CutUnder)
+	v.upper, v.under = s.Turned, s.Lap
 	narrow, name := s.Turned, "turned"
 	if s.Lap.Less(narrow) {
 		narrow, name = s.Lap, "lap"
@@ -135,9 +131,6 @@ type LappedTurned struct {
 // Plan works the seam out.
 func (s LappedTurned) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s LappedTurned) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking keeps the lap, or what is turned, or laps as much as is usual.
 func (s LappedTurned) Taking(each units.Length) (Seam, bool) {
 	usual := s.usualLap(each)
@@ -146,11 +139,6 @@ func (s LappedTurned) Taking(each units.Length) (Seam, bool) {
 		LappedTurned{s.Allowance, each.Sub(s.Turned).MulInt(2), s.Turned},
 		LappedTurned{s.Allowance, usual, each.Sub(usual.DivInt(2))},
 		LappedTurned{s.Allowance, each, each.DivInt(2)})
-}
-
-func (s LappedTurned) taken() (upper, under units.Length) {
-	each := s.Turned.Add(s.Lap.DivInt(2))
-	return each, each
 }
 
 func (s *LappedTurned) solve(v *solver) {
@@ -176,6 +164,8 @@ func (s *LappedTurned) solve(v *solver) {
 			s.Lap = s.Cut.Sub(s.Turned).MulInt(2)
 		}
 	}
+	v.upper = s.Turned.Add(s.Lap.DivInt(2))
+	v.under = v.upper
 	if s.Turned.Sign() > 0 && s.Turned.Less(s.Lap) {
 		v.thin(round(s.Thickness, 0), s.Turned, "the fold must leave an edge turned")
 		return
@@ -199,8 +189,7 @@ func (s LappedTurned) answer(p *Plan) {
 	}
 	low := s.least(p.Upper.Taken, units.Length{}).Min(s.Turned)
 	most := s.Lap.Sub(clearance.of(s.Allowance))
-	p.Upper.trim(p.Upper.Taken, low, most)
-	p.Under.trim(p.Under.Taken, low, most)
+	p.trim(p.Upper.Taken, low, most)
 	p.Turn = lapTurn(s.Thickness)
 	p.TurnUnder = p.Turn
 }
@@ -274,15 +263,10 @@ type LappedRaw struct {
 // Plan works the seam out.
 func (s LappedRaw) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s LappedRaw) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking laps twice as much.
 func (s LappedRaw) Taking(each units.Length) (Seam, bool) {
 	return taking(each, LappedRaw{s.Allowance, each.MulInt(2)})
 }
-
-func (s LappedRaw) taken() (upper, under units.Length) { return s.Lap.DivInt(2), s.Lap.DivInt(2) }
 
 func (s *LappedRaw) solve(v *solver) {
 	if s.Cut == s.CutUnder {
@@ -291,12 +275,11 @@ func (s *LappedRaw) solve(v *solver) {
 	if s.Lap.IsZero() {
 		v.missing("lap")
 	}
+	v.upper, v.under = s.Lap.DivInt(2), s.Lap.DivInt(2)
 }
 
 func (s LappedRaw) answer(p *Plan) {
 	p.Finished, p.Plies, p.Rows, p.Raw = s.Lap, 2, 2, true
-	p.Upper.trim(p.Upper.Taken, p.Upper.Taken, p.Upper.Taken)
-	p.Under.trim(p.Under.Taken, p.Under.Taken, p.Under.Taken)
 }
 
 func (s LappedRaw) sheet(p Plan, sh *ticket.Sheet) {

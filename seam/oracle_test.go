@@ -572,7 +572,7 @@ func TestOracleFindsWrongFormulas(t *testing.T) {
 		}},
 		{"a welt leaves no raw edge", seam.Welt{}, func(p *seam.Plan, _ *measures) { p.Raw = false }},
 	} {
-		p := planned(t, w.seam.With(drafted))
+		p := planned(t, on(w.seam, drafted))
 		m := measuresOf(p)
 		if out := differs(p, m); len(out) > 0 {
 			t.Fatalf("%v: differs before anything is planted: %v", m.kind, out)

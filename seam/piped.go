@@ -22,9 +22,6 @@ type Piped struct {
 // Plan works the seam out.
 func (s Piped) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s Piped) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking moves the row.
 func (s Piped) Taking(each units.Length) (Seam, bool) {
 	s.First = each
@@ -32,8 +29,6 @@ func (s Piped) Taking(each units.Length) (Seam, bool) {
 	whole.Trim = units.Length{}
 	return taking(each, s, whole)
 }
-
-func (s Piped) taken() (upper, under units.Length) { return s.First, s.First }
 
 func (s *Piped) solve(v *solver) {
 	if v.row(&s.First) {
@@ -48,8 +43,7 @@ func (s Piped) round() units.Near { return units.Pi().Of(s.Cord.Add(s.Thickness)
 func (s Piped) answer(p *Plan) {
 	p.Finished, p.Plies, p.Raw = s.Trim, 5, true
 	p.Strips = []Strip{{"to cover the cord", s.round().Plus(s.First.MulInt(2))}}
-	p.Upper.trim(s.Trim, s.least(s.First, s.Trim), s.First)
-	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.First)
+	p.trim(s.Trim, s.least(s.First, s.Trim), s.First)
 }
 
 func (s Piped) sheet(p Plan, sh *ticket.Sheet) {

@@ -27,9 +27,6 @@ type Plain struct {
 // Plan works the seam out.
 func (s Plain) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s Plain) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking moves the row.
 func (s Plain) Taking(each units.Length) (Seam, bool) {
 	s.First = each
@@ -37,8 +34,6 @@ func (s Plain) Taking(each units.Length) (Seam, bool) {
 	whole.Trim = units.Length{}
 	return taking(each, s, whole)
 }
-
-func (s Plain) taken() (upper, under units.Length) { return s.First, s.First }
 
 func (s *Plain) solve(v *solver) {
 	if v.row(&s.First) {
@@ -51,8 +46,7 @@ func (s Plain) answer(p *Plan) {
 	if s.Aside {
 		p.Plies = 3
 	}
-	p.Upper.trim(s.Trim, s.least(s.First, s.Trim), s.First)
-	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.First)
+	p.trim(s.Trim, s.least(s.First, s.Trim), s.First)
 }
 
 // pressed is the last pressing of a seam in one row, with its check.

@@ -108,6 +108,12 @@ func (d *Side) trim(left, least, most units.Length) {
 	d.TrimMin, d.TrimMax = least, most.Max(least)
 }
 
+// trim says it of both plies alike.
+func (p *Plan) trim(left, least, most units.Length) {
+	p.Upper.trim(left, least, most)
+	p.Under.trim(left, least, most)
+}
+
 // strip adds a strip to the plan.
 func (p *Plan) strip(rule string, width units.Length) {
 	p.Strips = append(p.Strips, Strip{rule, units.Exactly(width)})

@@ -18,28 +18,26 @@ type Seam interface {
 	// Taking is the same kind of seam, made to take so much from each ply. It is false
 	// where the kind cannot.
 	Taking(each units.Length) (Seam, bool)
-	// With is the same seam on plies of another allowance.
-	With(Allowance) Seam
 	// Plies is the seam's own allowance.
 	Plies() Allowance
 
-	taken() (upper, under units.Length) // what a solved seam takes from each ply
-	answer(*Plan)                       // fills what the kind alone knows
-	sheet(Plan, *ticket.Sheet)          // adds the work
-	size(Plan) size                     // what a drawing must have room for
-	draw(*sketch)                       // draws the stages
+	answer(*Plan)              // fills what the kind alone knows
+	sheet(Plan, *ticket.Sheet) // adds the work
+	size(Plan) size            // what a drawing must have room for
+	draw(*sketch)              // draws the stages
 }
 
-// A kind is a kind of seam: its name in JSON, the title of its sheet, and its type.
+// A kind is a kind of seam: its name in JSON, the title of its sheet, and what is done
+// with its type.
 type kind struct {
 	name, title string
 	empty       Seam
-	begin       func() any        // a pointer to a new one
-	seam        func(of any) Seam // the one that such a pointer points to, nil for another
-	is          func(of Seam) bool
+	begin       func() any                 // a pointer to a new one
+	seam        func(of any) Seam          // the one that such a pointer points to, nil for another
+	with        func(Seam, Allowance) Seam // the same on plies of another allowance, nil for another
 }
 
-func kindOf[S Seam](name, title string) kind {
+func kindOf[S Seam, P pointer[S]](name, title string) kind {
 	var empty S
 	return kind{name, title, empty, func() any { return new(S) },
 		func(of any) Seam {
@@ -48,7 +46,14 @@ func kindOf[S Seam](name, title string) kind {
 			}
 			return nil
 		},
-		func(of Seam) bool { _, is := of.(S); return is }}
+		func(of Seam, a Allowance) Seam {
+			s, ok := of.(S)
+			if !ok {
+				return nil
+			}
+			*P(&s).plies() = a
+			return s
+		}}
 }
 
 var kinds = [...]kind{
@@ -89,7 +94,7 @@ type Any struct{ Seam }
 // kind is the kind held; an empty one where none is.
 func (a Any) kind() kind {
 	for _, k := range kinds {
-		if k.is(a.Seam) {
+		if k.with(a.Seam, Allowance{}) != nil {
 			return k
 		}
 	}
@@ -125,7 +130,7 @@ func (a Any) With(b Allowance) Any {
 	if a.Kind() == "" {
 		return a
 	}
-	return Any{a.Seam.With(b)}
+	return Any{a.kind().with(a.Seam, b)}
 }
 
 // On is the same seam with defaults that follow a tape, where it has none of its own.

@@ -36,7 +36,7 @@ func TestDriftOfEachPly(t *testing.T) {
 
 // with gives a spec both plies drafted and cut with 5/8 in.
 func with(s seam.Seam) seam.Seam {
-	return s.With(seam.Allowance{Drafted: in(5, 8), DraftedUnder: in(5, 8), Cut: in(5, 8), CutUnder: in(5, 8)})
+	return on(s, seam.Allowance{Drafted: in(5, 8), DraftedUnder: in(5, 8), Cut: in(5, 8), CutUnder: in(5, 8)}).Seam
 }
 
 func TestDefaults(t *testing.T) {
@@ -135,7 +135,7 @@ func TestDefaults(t *testing.T) {
 		p := planned(t, c.given)
 		plies := c.want.Plies()
 		plies.Tape = units.InchTape
-		if want := c.want.With(plies); p.Spec.Seam != want || strings.Join(p.Assumed, " ") != "tape "+c.assumed {
+		if want := on(c.want, plies); p.Spec != want || strings.Join(p.Assumed, " ") != "tape "+c.assumed {
 			t.Errorf("%s:\n got %+v\n     %s\nwant %+v\n     %s", c.why, p.Spec.Seam, p.Assumed, want, c.assumed)
 		}
 	}

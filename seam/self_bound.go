@@ -31,9 +31,6 @@ type SelfBound struct {
 // Plan works the seam out.
 func (s SelfBound) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s SelfBound) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking moves the row, and keeps the width where it can.
 func (s SelfBound) Taking(each units.Length) (Seam, bool) {
 	var tries []Seam
@@ -48,8 +45,6 @@ func (s SelfBound) Taking(each units.Length) (Seam, bool) {
 	}
 	return taking(each, tries...)
 }
-
-func (s SelfBound) taken() (upper, under units.Length) { return s.First, s.First }
 
 func (s *SelfBound) solve(v *solver) {
 	v.follows(&s.First, s.Width, 2, s.Turned, "first")
@@ -127,7 +122,6 @@ func (s SelfBound) answer(p *Plan) {
 	if back := s.Width.MulInt(2).Sub(s.Turned); s.Width.Less(s.Turned) && !s.Trim.Less(back) {
 		p.Plies = 6
 	}
-	p.Upper.trim(s.First, s.First, s.First)
 	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.Width.Sub(clearance.of(s.Allowance)).Min(s.First.Sub(s.Turned.MulInt(2))))
 }
 

@@ -167,7 +167,7 @@ func someSeams() []seam.Seam {
 		seam.SelfBound{Allowance: wide, First: in(1, 2)}, seam.Piped{Trim: in(5, 16)}, seam.Graded{Layers: seam.MaxLayers},
 	}
 	for s := range seam.Kinds() {
-		all = append(all, s.Seam, s.Seam.With(seam.Allowance{Fraying: true}), s.Seam.With(seam.Allowance{Tape: units.MetricTape}))
+		all = append(all, s.Seam, s.With(seam.Allowance{Fraying: true}).Seam, s.With(seam.Allowance{Tape: units.MetricTape}).Seam)
 	}
 	return all
 }

@@ -29,22 +29,13 @@ type Slot struct {
 // Plan works the seam out.
 func (s Slot) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s Slot) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking moves the folds, and keeps the rows where it can.
 func (s Slot) Taking(each units.Length) (Seam, bool) {
 	s.First = each
-	whole := s
-	whole.Trim = units.Length{}
-	row := s
-	row.Row = units.Length{}
-	usual := whole
-	usual.Row = units.Length{}
-	return taking(each, s, whole, row, usual)
+	whole, usual := s, s
+	whole.Trim, usual.Trim, usual.Row = units.Length{}, units.Length{}, units.Length{}
+	return taking(each, s, whole, usual)
 }
-
-func (s Slot) taken() (upper, under units.Length) { return s.First, s.First }
 
 func (s *Slot) solve(v *solver) {
 	if !v.row(&s.First) {
@@ -69,8 +60,7 @@ func (s Slot) answer(p *Plan) {
 	p.Finished, p.Plies, p.Rows, p.Raw = s.Row.MulInt(2), 3, 2, s.Finish.raw()
 	p.strip("least underlay", s.underlay())
 	low := s.underlay().DivInt(2).Min(s.Trim)
-	p.Upper.trim(s.Trim, low, s.First)
-	p.Under.trim(s.Trim, low, s.First)
+	p.trim(s.Trim, low, s.First)
 }
 
 func (s Slot) sheet(p Plan, sh *ticket.Sheet) {

@@ -12,16 +12,20 @@ import (
 // A solver carries the allowance of a seam while that is solved, and what is wrong.
 type solver struct {
 	*Allowance
-	audit   fault.Audit
-	derived string // the field that follows from what is given, so that it rests on no default
+	audit        fault.Audit
+	upper, under units.Length // what the seam takes from each ply
+	derived      string       // the field that follows from what is given, so that it rests on no default
 }
 
-// plan works out a seam of any kind.
-func plan[S Seam, P interface {
+// A pointer is a pointer to a seam of one kind, which can be solved in place.
+type pointer[S any] interface {
 	*S
 	plies() *Allowance
 	solve(*solver)
-}](s S) (Plan, error) {
+}
+
+// plan works out a seam of any kind.
+func plan[S Seam, P pointer[S]](s S) (Plan, error) {
 	given := s
 	v := solver{Allowance: P(&s).plies()}
 	v.each(s)
@@ -30,21 +34,20 @@ func plan[S Seam, P interface {
 	}
 	v.fill(noun.Tape(s))
 	P(&s).solve(&v)
-	upper, under := s.taken()
-	v.enough("cut", v.Cut, v.Drafted, upper)
-	v.enough("cutUnder", v.CutUnder, v.DraftedUnder, under)
+	v.enough("cut", v.Cut, v.Drafted, v.upper)
+	v.enough("cutUnder", v.CutUnder, v.DraftedUnder, v.under)
 	assumed := slices.DeleteFunc(noun.Assumed(given, s), func(key string) bool { return key == v.derived })
 	p := Plan{
 		Spec: Any{s}, Assumed: assumed,
-		Upper: Side{Drafted: v.Drafted, Cut: v.Cut, Taken: upper, Drift: v.Cut.Sub(upper), Left: upper},
-		Under: Side{Drafted: v.DraftedUnder, Cut: v.CutUnder, Taken: under, Drift: v.CutUnder.Sub(under), Left: under},
+		Upper: Side{Drafted: v.Drafted, Cut: v.Cut, Taken: v.upper, Drift: v.Cut.Sub(v.upper), Left: v.upper, TrimMin: v.upper, TrimMax: v.upper},
+		Under: Side{Drafted: v.DraftedUnder, Cut: v.CutUnder, Taken: v.under, Drift: v.CutUnder.Sub(v.under), Left: v.under, TrimMin: v.under, TrimMax: v.under},
 	}
 	if v.audit.Failed() {
 		return Plan{}, inOrder(v.audit.Err(p.Assumed...), noun.Keys(s))
 	}
 	p.Gain = p.Upper.Drift.Add(p.Under.Drift)
-	p.Piece = swatch.of(*v.Allowance).Max(upper.Max(under).MulInt(4))
-	p.Across = p.Piece.MulInt(2).Sub(upper).Sub(under)
+	p.Piece = swatch.of(*v.Allowance).Max(v.upper.Max(v.under).MulInt(4))
+	p.Across = p.Piece.MulInt(2).Sub(v.upper).Sub(v.under)
 	s.answer(&p)
 	units.Settle(&p.Turn, &p.TurnUnder)
 	for i := range p.Strips {
@@ -103,6 +106,7 @@ func (v *solver) row(first *units.Length) bool {
 	if first.IsZero() {
 		v.missing("first")
 	}
+	v.upper, v.under = *first, *first
 	return !first.IsZero()
 }
 

@@ -96,7 +96,7 @@ func TestTurnDrawn(t *testing.T) {
 		for _, thick := range []units.Length{in(1, 125), in(1, 32), in(1, 16)} {
 			plies := s.Plies()
 			plies.Thickness = thick
-			p := planned(t, s.With(plies))
+			p := planned(t, on(s, plies))
 			upper, under, ok := drawThick(p)
 			if !ok || !inside(p.Upper.Taken, p.Turn, upper) || !inside(p.Under.Taken, p.TurnUnder, under) {
 				t.Errorf("%v of %v: turn %v and %v, drawn %v to %v and %v to %v", p.Spec.Kind(), thick, p.Turn, p.TurnUnder, upper.lo, upper.hi, under.lo, under.hi)

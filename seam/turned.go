@@ -50,12 +50,6 @@ func (s TurnedStitched) Plan() (Plan, error) { return plan(s) }
 // Plan works the seam out.
 func (s MockFrench) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s TurnedStitched) With(a Allowance) Seam { s.Allowance = a; return s }
-
-// With is the same seam on plies of another allowance.
-func (s MockFrench) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking moves the row, and keeps the width where it can.
 func (s TurnedStitched) Taking(each units.Length) (Seam, bool) {
 	s.First = each
@@ -75,9 +69,6 @@ func (s MockFrench) Taking(each units.Length) (Seam, bool) {
 		MockFrench{Allowance: s.Allowance, First: each, Width: s.Width}, MockFrench{Allowance: s.Allowance, First: each, Turned: s.Turned},
 		MockFrench{Allowance: s.Allowance, First: each})
 }
-
-func (s TurnedStitched) taken() (upper, under units.Length) { return s.First, s.First }
-func (s MockFrench) taken() (upper, under units.Length)     { return s.First, s.First }
 
 func (s *TurnedStitched) solve(v *solver) { v.turned(s, usualTurned.of(s.Allowance)) }
 
@@ -103,8 +94,7 @@ func (v *solver) turned(s *TurnedStitched, usual units.Length) {
 
 func (s TurnedStitched) answer(p *Plan) {
 	p.Finished, p.Turned, p.Plies = s.Width, s.Turned, 3
-	p.Upper.trim(s.Trim, s.Turned.MulInt(2), s.First)
-	p.Under.trim(s.Trim, s.Turned.MulInt(2), s.First)
+	p.trim(s.Trim, s.Turned.MulInt(2), s.First)
 }
 
 func (s MockFrench) answer(p *Plan) {

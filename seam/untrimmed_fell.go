@@ -25,13 +25,8 @@ type UntrimmedFell struct {
 // Plan works the seam out.
 func (s UntrimmedFell) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s UntrimmedFell) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking is false: the plies give up unequal amounts.
 func (s UntrimmedFell) Taking(units.Length) (Seam, bool) { return s, false }
-
-func (s UntrimmedFell) taken() (upper, under units.Length) { return s.Width, s.Width.Add(s.Turned) }
 
 func (s *UntrimmedFell) solve(v *solver) {
 	offset := s.Cut.Less(s.CutUnder)
@@ -44,6 +39,7 @@ func (s *UntrimmedFell) solve(v *solver) {
 		usual = usual.Min(s.CutUnder.Sub(s.Cut))
 	}
 	fill(&s.Turned, usual)
+	v.upper, v.under = s.Width, s.Width.Add(s.Turned)
 	fault.AtMost(&v.audit, "turned", s.Turned, s.Width, "width", ErrFlat)
 	// The upper raw edge reaches into the fold no further than where the half round begins.
 	if !s.Thickness.IsZero() && !standsOut(s.Thickness, 1).Less(s.Width) {
@@ -53,8 +49,6 @@ func (s *UntrimmedFell) solve(v *solver) {
 
 func (s UntrimmedFell) answer(p *Plan) {
 	p.Finished, p.Turned, p.Plies, p.Rows = s.Width, s.Turned, 4, 2
-	p.Upper.trim(p.Upper.Taken, p.Upper.Taken, p.Upper.Taken)
-	p.Under.trim(p.Under.Taken, p.Under.Taken, p.Under.Taken)
 	if t := s.Thickness; !t.IsZero() {
 		// The under ply goes round the upper raw edge, which reaches into the fold no
 		// further than where the half round begins.

@@ -31,22 +31,13 @@ type Welt struct {
 // Plan works the seam out.
 func (s Welt) Plan() (Plan, error) { return plan(s) }
 
-// With is the same seam on plies of another allowance.
-func (s Welt) With(a Allowance) Seam { s.Allowance = a; return s }
-
 // Taking moves the row that makes the seam, and keeps the other where it can.
 func (s Welt) Taking(each units.Length) (Seam, bool) {
 	s.First = each
-	whole := s
-	whole.Trim = units.Length{}
-	row := s
-	row.Row = units.Length{}
-	usual := whole
-	usual.Row = units.Length{}
-	return taking(each, s, whole, row, usual)
+	whole, usual := s, s
+	whole.Trim, usual.Trim, usual.Row = units.Length{}, units.Length{}, units.Length{}
+	return taking(each, s, whole, Welt{Allowance: s.Allowance, First: each, Trim: s.Trim, Finish: s.Finish}, usual)
 }
-
-func (s Welt) taken() (upper, under units.Length) { return s.First, s.First }
 
 func (s *Welt) solve(v *solver) {
 	if !v.row(&s.First) {
