@@ -15,7 +15,7 @@ func (a Angle) InRadians() NearRatio {
 // rise is the angle of the tangent of a slope, in radians. One of thousands of
 // digits is enclosed as far as any.
 func (a Angle) rise() NearRatio {
-	v, err := point(a.v).arcTangent()
+	v, err := made(exact{}, exact{num: 2}, point(a.v).code()+"t")
 	if err != nil {
 		v = interval{hi: exact{num: 2}}
 	}
@@ -28,9 +28,9 @@ func (a Angle) InDegrees() NearRatio {
 	case turned:
 		return NearRatio{point(a.v.mulInt(360))}
 	case arced:
-		return a.InRadians().InDegrees()
+		return a.InRadians().inDegrees()
 	}
-	return a.rise().InDegrees().Plus(Ratio{exact{num: 90 * int64(a.quarters)}})
+	return a.rise().inDegrees().Plus(Ratio{exact{num: 90 * int64(a.quarters)}})
 }
 
 // InTurns is a as a part of a turn: exact for what is one.
@@ -65,25 +65,44 @@ func (a Angle) Tan() (NearRatio, error) {
 			return NearRatio{point(exact{num: -1})}, nil
 		}
 	}
-	return a.InRadians().Tan()
+	s, err := a.mixed(0)
+	c := s
+	if err == nil {
+		c, err = a.mixed(1)
+	}
+	switch {
+	case err != nil:
+		return NearRatio{}, err
+	case c == interval{}:
+		return NearRatio{}, ErrDomain
+	}
+	if s, err = s.over(c); err == nil {
+		s, err = s.closely()
+	}
+	if err != nil {
+		return NearRatio{}, err
+	}
+	return NearRatio{s}, nil
+}
+
+// mixed is the sine of so many quarter turns and a, which is no slope.
+func (a Angle) mixed(quarters int64) (interval, error) {
+	if a.form == turned {
+		return sinePi(a.v.mulInt(2).add(fraction(quarters, 2)))
+	}
+	return a.v.sine(quarters)
 }
 
 // sine is the sine of a and so many quarter turns.
 func (a Angle) sine(quarters int64) interval {
 	one := exact{num: 1}
-	var s interval
-	var err error
-	switch a.form {
-	case turned:
-		s, err = sinePi(a.v.mulInt(2).add(fraction(quarters, 2)))
-	case arced:
-		s, err = point(a.v).sine(quarters)
-	default:
+	if a.form == sloped {
 		// Where h h = 1 + t t, the sine is t/h and the cosine 1/h.
 		square := one.add(a.v.mul(a.v))
 		up := [4]exact{a.v, one, a.v.neg(), one.neg()}[(int64(a.quarters)+quarters)&3]
 		return root(square).times(up.quo(square)).nearly().cut(one.neg(), one)
 	}
+	s, err := a.mixed(quarters)
 	if err != nil {
 		return interval{lo: one.neg(), hi: one}
 	}

@@ -28,12 +28,6 @@ func TestRootOfManyDigits(t *testing.T) {
 		if n, err := units.Sqrt(inch.Times(inch).Scale(q), units.Length{}); !errors.Is(err, units.ErrBound) || !n.IsZero() {
 			t.Errorf("%d bits: %v", r.Num().BitLen(), err)
 		}
-		if r.IsInt() {
-			r = new(big.Rat).Inv(r) // no sine is above 1
-		}
-		if n, err := units.ExactlyRatio(units.FromRat(r)).Asin(); !errors.Is(err, units.ErrBound) || !n.IsZero() {
-			t.Errorf("the arc of %d bits: %v", r.Num().BitLen(), err)
-		}
 		if n, err := units.Hypot(inch.Scale(q), inch, units.Length{}); !errors.Is(err, units.ErrBound) || !n.IsZero() {
 			t.Errorf("%d bits: %v", r.Num().BitLen(), err)
 		}

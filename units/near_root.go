@@ -299,3 +299,16 @@ func (n Near) Hypot(m Near, within Length) (Near, error) {
 	v, err := square.each(func(end interval) (interval, error) { return root(end.lo).refine(within.v) })
 	return Near{v}, err
 }
+
+// each encloses a growing function of an enclosure whose making is not known.
+func (n interval) each(f func(interval) (interval, error)) (interval, error) {
+	lo, err := f(point(n.lo))
+	if err != nil {
+		return interval{}, err
+	}
+	hi, err := f(point(n.hi))
+	if err != nil {
+		return interval{}, err
+	}
+	return interval{lo: lo.lo, hi: hi.hi}, nil
+}

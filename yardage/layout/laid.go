@@ -137,11 +137,7 @@ func (p Piece) Bias() (sin, cos units.Ratio) {
 func (p Piece) OffBias() units.NearRatio {
 	t := p.tilt()
 	// tan(45 - x) is sin/cos, so tan(x) is (cos - sin)/(cos + sin).
-	off, err := units.NearRatio{}.Plus(units.RatioOf(t.cos-t.sin, t.cos+t.sin)).Atan()
-	if err != nil {
-		return units.NearRatio{}
-	}
-	return off.InDegrees()
+	return units.Slope(units.RatioOf(t.cos-t.sin, t.cos+t.sin)).InDegrees()
 }
 
 // slanted is the piece turned to lie on the bias; it may be turned by quarters
