@@ -14,8 +14,10 @@ func Example_convert() {
 	for _, text := range seams {
 		l := units.MustParse(text)
 		printed := "not printed"
-		if row, ok := units.GuideInches.Find(l); ok {
-			printed = row.Printed.String()
+		for row := range units.ChartRows() {
+			if row.Chart == "guide-inches" && row.Of == l {
+				printed = row.Printed.String()
+			}
 		}
 		fmt.Printf("%-7s is %v mm, the chart has %s\n", text, l.In(units.Millimetre), printed)
 	}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/source"
 )
 
 // The highwayman's shirt is drafted in inches, and the linen came in metric.
@@ -166,18 +167,20 @@ func ExampleUnit() {
 	// Output: 1 5/8 in 13 1/2 in 1 in
 }
 
-// Three charts, and three answers for half an inch.
-func ExampleChart() {
+// Charts do not agree on half an inch.
+func ExampleChartRows() {
 	half := units.MustParse("1/2 in")
-	for _, c := range []units.Chart{units.GuideInches, units.TailoringInches, units.QuarterInches, units.GuideYards} {
-		r, ok := c.Find(half)
-		fmt.Println(c, r.Printed, ok)
+	for r := range units.ChartRows() {
+		if r.Of == half {
+			fmt.Println(r.Chart, r.Printed, "off by", r.Off())
+		}
 	}
 	// Output:
-	// guide-inches 12 mm true
-	// tailoring-inches 13 mm true
-	// quarter-inches 12.5 mm true
-	// guide-yards 0 in false
+	// guide-inches 12 mm off by -0.7 mm
+	// tailoring-inches 13 mm off by 0.3 mm
+	// quarter-inches 12.5 mm off by -0.2 mm
+	// decimal-inches 1/2 in off by 0 in
+	// envelope-inches 13 mm off by 0.3 mm
 }
 
 func ExampleMetresBought() {
@@ -193,9 +196,9 @@ func ExampleMetresBought() {
 }
 
 // An old pattern asks for an ell of lace, and there are several.
-func ExampleClothNamed() {
-	for m := range units.ClothNamed("ell") {
-		if m.Known == "read" {
+func ExampleOldMeasures() {
+	for m := range units.OldMeasures() {
+		if m.Name == "ell" && m.Known == source.Read {
 			fmt.Println(m.Where, m.Length)
 		}
 	}

@@ -2,152 +2,62 @@ package units
 
 import (
 	"iter"
-	"strconv"
+
+	"example.com/clothyard/units/source"
 )
 
-// A Chart is a printed table of rounded equivalents. The trade's tables disagree
-// with each other, and none is right for all uses, so each stands alone, as it
-// was printed, and the caller names the one she follows. The zero value is no
-// chart.
-type Chart uint8
-
-// The charts.
-const (
-	NoChart Chart = iota
-
-	GuideInches     // inches to millimetres up to 3/4 in, then to about 1/10 cm; 1/2 in is 12 mm
-	TailoringInches // a tailor's inches to centimetres, the whole inches to easy numbers
-	QuarterInches   // inches to the quarter centimetre, with slips
-	DecimalInches   // sixteenths of an inch as decimals, exact
-	EnvelopeInches  // seam allowances as pattern envelopes pair them: 5/8 in is 1.5 cm
-
-	GuideYards    // yards to the tenth of a centimetre
-	MixedYards    // yards to the half, quarter or tenth of a centimetre
-	BoughtYards   // yards to metres as bought, see [MetresBought]
-	SchoolYards   // fractions of a yard in inches, exact
-	DetailedYards // more fractions of a yard in inches, exact
-)
-
-var charts = [...]struct {
-	name, source, known string
-	cells               []chartCell
-}{
-	NoChart:         {name: "none"},
-	GuideInches:     {"guide-inches", "imperial-metric-guide", "read", guideInches[:]},
-	TailoringInches: {"tailoring-inches", "metric-system-tailoring", "read", tailoringInches[:]},
-	QuarterInches:   {"quarter-inches", "metric-rounding-article", "read", quarterInches[:]},
-	DecimalInches:   {"decimal-inches", "decimal-inch-list", "read", decimalInches[:]},
-	EnvelopeInches:  {"envelope-inches", "envelope-metric-chart", "memory", envelopeInches[:]},
-	GuideYards:      {"guide-yards", "imperial-metric-guide", "read", guideYards[:]},
-	MixedYards:      {"mixed-yards", "yardage-conversion-chart", "read", mixedYards[:]},
-	BoughtYards:     {"bought-yards", "metric-rounding-article", "read", boughtYards[:]},
-	SchoolYards:     {"school-yards", "school-needlework", "read", schoolYards[:]},
-	DetailedYards:   {"detailed-yards", "yard-fraction-list", "read", detailedYards[:]},
-}
-
-type chartCell struct{ of, printed Length }
-
-// A ChartRow is one row of a [Chart].
+// A ChartRow is a row of a printed chart of rounded equivalents. The trade's charts
+// disagree with each other, and none is right for all uses, so each stands alone, as
+// it was printed, and the caller names the one she follows. Nothing is read between
+// two rows.
 type ChartRow struct {
-	Of      Length // what is looked up, exact
-	Printed Length // what the chart prints for it
+	Chart   string       // the chart's name, as in guide-inches
+	Of      Length       // what is looked up, exact
+	Printed Length       // what the chart prints for it
+	Source  string       // id in the list of sources
+	Known   source.Known // how the figures are known
 }
 
 // Off is how far the printed length is from the exact one: Printed less Of.
 func (r ChartRow) Off() Length { return r.Printed.Sub(r.Of) }
 
-// Charts yields every chart, [NoChart] excepted.
-func Charts(yield func(Chart) bool) {
-	for c := NoChart + 1; int(c) < len(charts); c++ {
-		if !yield(c) {
-			return
-		}
-	}
+var charts = [...]struct {
+	name, source string
+	known        source.Known
+	cells        []chartCell
+}{
+	{"guide-inches", "imperial-metric-guide", source.Read, guideInches[:]},           // inches to millimetres up to 3/4 in, then to about 1/10 cm; 1/2 in is 12 mm
+	{"tailoring-inches", "metric-system-tailoring", source.Read, tailoringInches[:]}, // a tailor's inches to centimetres, the whole inches to easy numbers
+	{"quarter-inches", "metric-rounding-article", source.Read, quarterInches[:]},     // inches to the quarter centimetre, with slips
+	{"decimal-inches", "decimal-inch-list", source.Read, decimalInches[:]},           // sixteenths of an inch as decimals, exact
+	{"envelope-inches", "envelope-metric-chart", source.Memory, envelopeInches[:]},   // seam allowances as pattern envelopes pair them: 5/8 in is 1.5 cm
+	{"guide-yards", "imperial-metric-guide", source.Read, guideYards[:]},             // yards to the tenth of a centimetre
+	{"mixed-yards", "yardage-conversion-chart", source.Read, mixedYards[:]},          // yards to the half, quarter or tenth of a centimetre
+	{"bought-yards", "metric-rounding-article", source.Read, boughtYards[:]},         // yards to metres as bought, see MetresBought
+	{"school-yards", "school-needlework", source.Read, schoolYards[:]},               // fractions of a yard in inches, exact
+	{"detailed-yards", "yard-fraction-list", source.Read, detailedYards[:]},          // more fractions of a yard in inches, exact
 }
 
-// Rows yields the rows of c in the order printed.
-func (c Chart) Rows() iter.Seq[ChartRow] {
+type chartCell struct{ of, printed Length }
+
+// ChartRows yields the rows of every chart, each in the order printed.
+func ChartRows() iter.Seq[ChartRow] {
 	return func(yield func(ChartRow) bool) {
-		if int(c) >= len(charts) {
-			return
-		}
-		for _, cell := range charts[c].cells {
-			if !yield(ChartRow{cell.of, cell.printed}) {
-				return
+		for _, c := range charts {
+			for _, cell := range c.cells {
+				if !yield(ChartRow{c.name, cell.of, cell.printed, c.source, c.known}) {
+					return
+				}
 			}
 		}
 	}
 }
 
-// Find is the row of c for exactly l. It reports false where the chart has none:
-// nothing is read between two rows.
-func (c Chart) Find(l Length) (ChartRow, bool) {
-	for r := range c.Rows() {
-		if r.Of == l {
-			return r, true
-		}
-	}
-	return ChartRow{}, false
-}
-
-// Source is the id of the chart's source in the list of sources.
-func (c Chart) Source() string {
-	if int(c) < len(charts) {
-		return charts[c].source
-	}
-	return ""
-}
-
-// Known is how the figures are known: read, from the source, or memory.
-func (c Chart) Known() string {
-	if int(c) < len(charts) {
-		return charts[c].known
-	}
-	return ""
-}
-
-// String is the chart's name, as in guide-inches.
-func (c Chart) String() string {
-	if int(c) < len(charts) {
-		return charts[c].name
-	}
-	return "Chart(" + strconv.Itoa(int(c)) + ")"
-}
-
-// MarshalText is the chart's name, empty for [NoChart].
-func (c Chart) MarshalText() ([]byte, error) {
-	switch {
-	case c == NoChart:
-		return nil, nil
-	case int(c) >= len(charts):
-		return nil, &ParseError{Input: c.String(), Found: c.String(), Want: "a chart"}
-	}
-	return []byte(c.String()), nil
-}
-
-// UnmarshalText takes a chart's name; empty text is [NoChart].
-func (c *Chart) UnmarshalText(text []byte) error {
-	if len(text) == 0 {
-		*c = NoChart
-		return nil
-	}
-	want := ""
-	for known := range Charts {
-		if known.String() == string(text) {
-			*c = known
-			return nil
-		}
-		want += ", " + known.String()
-	}
-	in := clip(string(text))
-	return &ParseError{Input: in, Found: quoteFound(in), Want: "one of" + want[1:]}
-}
-
 // MetresBought is the length of cloth to ask for in metres where l is wanted: the
 // next 5 cm at or above l, a surplus of 1 mm or less over 5 cm being let go, as
-// 7/8 yd (80.01 cm) is bought as 80 cm. It is zero for a length of zero or less,
-// and at least 5 cm for any other. All 29 cells of [BoughtYards] follow this
-// rule; that table leaves some lengths out, and the rule does not.
+// 7/8 yd (80.01 cm) is bought as 80 cm. It is zero for a length that is not positive,
+// and at least 5 cm for any other. All 29 cells of the chart bought-yards follow
+// this rule; that chart leaves some lengths out, and the rule does not.
 func MetresBought(l Length) Length {
 	if l.Sign() <= 0 {
 		return Length{}

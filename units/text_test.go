@@ -97,13 +97,6 @@ func TestTextRoundTrips(t *testing.T) {
 			t.Errorf("%v through %q: %v, %v", m, b, back, err)
 		}
 	}
-	for c := range units.Charts {
-		b, err := c.MarshalText()
-		var back units.Chart
-		if err != nil || back.UnmarshalText(b) != nil || back != c {
-			t.Errorf("%v through %q: %v, %v", c, b, back, err)
-		}
-	}
 }
 
 func trip[T interface {
@@ -234,7 +227,6 @@ func TestFormatVerbs(t *testing.T) {
 		{"%d", units.Exactly(l), "%!d(units.Near=1 5/8 in)"}, {"%10s", units.Exactly(l), "  1 5/8 in"},
 		{"%d", units.Pi(), "%!d(units.NearRatio=3.1415926535 +- 0.0000000005)"}, {"%v", units.Pi(), "3.1415926535 +- 0.0000000005"},
 		{"%v", units.Inch, "in"}, {"%v", units.NoUnit, "none"}, {"%v", units.Unit(99), "Unit(99)"}, {"%v", units.Up, "up"}, {"%v", units.Mode(99), "Mode(99)"}, {"%v", units.Mode(5), "Mode(5)"},
-		{"%v", units.GuideInches, "guide-inches"}, {"%v", units.Chart(200), "Chart(200)"}, {"%v", units.NoChart, "none"},
 	} {
 		if got := fmt.Sprintf(c.verb, c.v); got != c.want {
 			t.Errorf("%s of %s is %s, want %s", c.verb, c.want, got, c.want)
@@ -261,18 +253,11 @@ func TestKindsOfText(t *testing.T) {
 	if b, err := units.NoUnit.MarshalText(); err != nil || len(b) != 0 {
 		t.Error("NoUnit")
 	}
-	if b, err := units.NoChart.MarshalText(); err != nil || len(b) != 0 {
-		t.Error("NoChart")
-	}
-	var c units.Chart = units.GuideInches
-	if c.UnmarshalText([]byte("guide")) == nil || c != units.GuideInches || c.UnmarshalText(nil) != nil || c != units.NoChart {
-		t.Error("a chart's name")
-	}
 	var m units.Mode
 	if m.UnmarshalText([]byte("")) == nil || m.UnmarshalText([]byte("nearest")) == nil {
 		t.Error("a mode's name")
 	}
-	for _, bad := range []encoding.TextMarshaler{units.Unit(99), units.Unit(units.Ligne + 1), units.Mode(99), units.Mode(units.ToZero + 1), units.Chart(200)} {
+	for _, bad := range []encoding.TextMarshaler{units.Unit(99), units.Unit(units.Ligne + 1), units.Mode(99), units.Mode(units.ToZero + 1)} {
 		if b, err := bad.MarshalText(); err == nil || b != nil {
 			t.Errorf("%v is written %q", bad, b)
 		}
