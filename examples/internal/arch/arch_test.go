@@ -108,7 +108,7 @@ func TestTopLevel(t *testing.T) {
 var reflects = map[string]bool{"units/fault": true, "units/noun": true, "units/noun/nountest": true}
 
 // below are the packages that units itself stands on.
-var below = map[string]bool{"units/fault": true, "units/name": true}
+var below = map[string]bool{"units/fault": true, "units/name": true, "units/source": true}
 
 // harness is what the tests of the packages call: it compares with go-cmp, and
 // reads JSON as strangers do, floats and all.
@@ -140,7 +140,7 @@ func TestImports(t *testing.T) {
 					t.Errorf("%s imports %s", f.path, path)
 				}
 				if f.dir == "units" && own && !below[strings.TrimPrefix(path, module+"/")] {
-					t.Errorf("%s imports %s: units imports fault and name alone", f.path, path)
+					t.Errorf("%s imports %s: units imports fault, name and source alone", f.path, path)
 				}
 			}
 			if path == "unsafe" || path == "reflect" && library && !reflects[f.dir] {
