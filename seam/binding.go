@@ -3,8 +3,10 @@ package seam
 import (
 	"strconv"
 
+	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/strip"
 	"example.com/clothyard/units/ticket"
 )
@@ -15,7 +17,7 @@ const MaxCorners = 1000
 // A Binding is a strip for a bound edge or for piping: how wide it is cut, how
 // long it must be, and how many strips of the cloth make it. It is the EDGE that
 // is bound here, in place of a seam or a facing; a seam whose allowances are bound
-// is a [Spec] of kind [Bound]. Zero means not given.
+// is [Bound].
 //
 // The width follows from the geometry: a single strip is Seam + 2 x Finished +
 // Turn, which is the rule of four times finished where all are alike; a double one
@@ -23,35 +25,51 @@ const MaxCorners = 1000
 // wide, and four times finished and 1 in where it is 1/2 in; piping is the way
 // round the cord and twice Seam.
 type Binding struct {
-	Kind     BindingKind  `json:"kind,omitzero"`     // which strip; there is no default
-	Finished units.Length `json:"finished,omitzero"` // the width that shows on each face of the edge
-	Cord     units.Length `json:"cord,omitzero"`     // diameter of the cord
-
-	// Seam is from the raw edge of the strip, laid to the raw edge of the garment,
-	// to the first row. Default Finished; of piping 5/8 in, [Standard].
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape on
+	// whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
+	// Kind is which strip it is.
+	Kind BindingKind `json:"kind,omitzero"`
+	// Finished is the width that shows on each face of the edge.
+	Finished units.Length `json:"finished,omitzero"`
+	// Cord is the diameter of the cord of piping.
+	Cord units.Length `json:"cord,omitzero"`
+	// Seam is from the raw edge of the strip, laid to the raw edge of the garment, to the
+	// first row. May be omitted; the default is finished, and of piping 5/8 in, or 1.5 cm.
 	Seam units.Length `json:"seam,omitzero"`
-	Turn units.Length `json:"turn,omitzero"` // turned in at the free edge of a single strip; default Seam
-	// Give is added to the width for what turning takes and for a bias strip
-	// narrowing as it is stretched. Default 1/8 in for a strip on the bias, none
-	// for a straight one: common practice.
-	Give units.Length `json:"give,omitzero"`
-	Bias bool         `json:"bias,omitzero"` // it is cut on the bias, at half a right angle to the grain
-
-	// Allowance is what the pattern drew beyond the line where the finished edge
-	// is to lie. A bound edge takes nothing, so all of it is cut off first. Not
-	// given: there is none.
-	Allowance units.Length `json:"allowance,omitzero"`
-	// Curve is how far the edge bends in radians, less than 0 where the allowance lies
-	// inside the curve, as in [edge.Spec].Turn; with Allowance only. Not given: a
-	// straight edge.
-	Curve units.Ratio `json:"curve,omitzero"`
-
-	Edge    units.Length `json:"edge,omitzero"`    // length to be bound or piped, on its seam line; not given: the width alone is worked out
-	Ring    bool         `json:"ring,omitzero"`    // the edge closes, and the strip with it
-	Corners int          `json:"corners,omitzero"` // square outward corners that the strip is mitred round; at most [MaxCorners]
-	Ends    units.Length `json:"ends,omitzero"`    // beyond the edge at each open end, to be turned in
-	Join    units.Length `json:"join,omitzero"`    // allowance of the joins of the strip, square to the join; default 1/4 in, common practice
-	Cloth   units.Length `json:"cloth,omitzero"`   // usable width of the cloth, across which the strips are cut; not given: the strip is of one piece
+	// Turn is what is turned in at the free edge of a single strip. May be omitted; the
+	// default is seam.
+	Turn units.Length `json:"turn,omitzero"`
+	// Give is added to the width for what turning takes and for a bias strip narrowing as it
+	// is stretched. May be omitted; the default is 1/8 in, or 3 mm, for a strip on the bias,
+	// and 0 for a straight one: common practice.
+	Give units.Given[units.Length] `json:"give,omitzero"`
+	// Bias says that it is cut on the bias, at half a right angle to the grain.
+	Bias bool `json:"bias,omitzero"`
+	// Allowance is what the pattern drew beyond the line where the finished edge is to lie. A
+	// bound edge takes nothing, so all of it is cut off first. May be omitted; the default is
+	// 0.
+	Allowance units.Length `json:"allowance,omitzero" noun:"zero"`
+	// Curve is how far the edge turns, negative where the allowance lies inside the curve, as
+	// at a neck; with allowance only. May be omitted; the default is a straight edge.
+	Curve units.Angle `json:"curve,omitzero" noun:"zero"`
+	// Edge is the length to be bound or piped, on its seam line. May be omitted; the width
+	// alone is then worked out.
+	Edge units.Length `json:"edge,omitzero"`
+	// Ring says that the edge closes, and the strip with it.
+	Ring bool `json:"ring,omitzero"`
+	// Corners is how many square outward corners the strip is mitred round, at most 1000. May
+	// be omitted; the default is 0.
+	Corners int `json:"corners,omitzero" noun:"zero"`
+	// Ends is what lies beyond the edge at each open end, to be turned in. May be omitted;
+	// the default is 0.
+	Ends units.Length `json:"ends,omitzero" noun:"zero"`
+	// Join is the allowance of the joins of the strip, square to the join. May be omitted;
+	// the default is 1/4 in, or 6 mm: common practice.
+	Join units.Length `json:"join,omitzero"`
+	// Cloth is the usable width of the cloth, across which the strips are cut. May be
+	// omitted; the strip is then of one piece.
+	Cloth units.Length `json:"cloth,omitzero"`
 }
 
 // A BindingPlan is what the strip comes to. It is comparable.
@@ -64,7 +82,7 @@ type BindingPlan struct {
 
 	// IfLeft is how much longer the finished edge would be if Allowance were left
 	// on: Curve x Allowance. A neck left with its allowance is smaller.
-	IfLeft units.Length `json:"ifLeft,omitzero"`
+	IfLeft units.Near `json:"ifLeft,omitzero"`
 
 	Mitres units.Length `json:"mitres,omitzero"` // what the corners need beyond the length of the seam line: twice Seam each
 	Needed units.Length `json:"needed,omitzero"` // the strip between its end seams, or round: Edge and Mitres; zero where Edge is not given
@@ -81,10 +99,8 @@ type BindingPlan struct {
 	Uses units.Near `json:"uses,omitzero"`
 }
 
-// joinUsual is the allowance of a join of strips: common practice.
-func joinUsual() units.Length { return inch(1, 4) }
-
 func (b Binding) audit(a *fault.Audit) {
+	b.Tape.Check(a, "tape")
 	if bindingNames.Check(a, "kind", b.Kind); a.Failed() {
 		return
 	}
@@ -105,13 +121,13 @@ func (b Binding) audit(a *fault.Audit) {
 	}
 	a.NotNegative("seam", b.Seam)
 	only("turn", b.Turn, b.Kind == SingleBinding)
-	a.NotNegative("give", b.Give)
+	a.NotNegative("give", b.give())
 	only("allowance", b.Allowance, binds)
 	switch {
 	case !binds && !b.Curve.IsZero():
 		a.Unused("curve", b.Curve, false, b.Kind)
 	case binds && b.Allowance.IsZero() && !b.Curve.IsZero():
-		a.Fault("curve", short(b.Curve.String()), "none where allowance is not given", fault.Unused)
+		a.Fault("curve", b.Curve.String(), "none where allowance is not given", fault.Unused)
 	}
 	a.NotNegative("edge", b.Edge)
 	long := !b.Edge.IsZero()
@@ -149,53 +165,49 @@ func (b Binding) audit(a *fault.Audit) {
 // Plan works out the strip. The faults are [fault.Faults].
 func (b Binding) Plan() (BindingPlan, error) {
 	var a fault.Audit
+	given := b
+	b.Tape = noun.Tape(b)
 	if b.audit(&a); a.Failed() {
 		return BindingPlan{}, a.Err()
 	}
 	var p BindingPlan
-	var set assumptions
-	fill := func(to *units.Length, name string, l units.Length) {
-		if to.IsZero() && !l.IsZero() {
-			*to = l
-			set.add(name)
-		}
+	if b.Kind == Piping {
+		fill(&b.Seam, sew.Standard(b.Tape))
 	}
-	switch b.Kind {
-	case Piping:
-		fill(&b.Seam, "seam", Standard())
-	default:
-		fill(&b.Seam, "seam", b.Finished)
-	}
+	fill(&b.Seam, b.Finished)
 	if b.Kind == SingleBinding {
-		fill(&b.Turn, "turn", b.Seam)
+		fill(&b.Turn, b.Seam)
 	}
-	if b.Bias {
-		fill(&b.Give, "give", inch(1, 8))
+	if b.Bias && b.Give.IsZero() {
+		b.Give = units.Give(b.Tape.Of(inch(1, 8), mm(3)))
 	}
 	if !b.Cloth.IsZero() {
-		fill(&b.Join, "join", joinUsual())
+		fill(&b.Join, b.Tape.Of(inch(1, 4), mm(6)))
 	}
-	p.Spec, p.Assumed = b, set.list()
+	p.Spec, p.Assumed = b, noun.Assumed(given, b)
 	flat := b.flat()
 	p.Bare = units.Pi().Of(b.Cord).Plus(flat)
-	p.Width = p.Bare.Plus(b.Give)
-	p.IfLeft = b.Allowance.Scale(b.Curve)
+	p.Width = p.Bare.Plus(b.give())
+	p.IfLeft = b.Curve.InRadians().Of(b.Allowance)
 	if b.Edge.IsZero() {
-		units.Settle(&p.Width, &p.Bare, &p.Each, &p.JoinLoss, &p.Sewn, &p.Spare, &p.Uses)
+		units.Settle(&p.Width, &p.Bare, &p.IfLeft, &p.Each, &p.JoinLoss, &p.Sewn, &p.Spare, &p.Uses)
 		return p, nil
 	}
 	p.Mitres = b.Seam.MulInt(2 * int64(b.Corners))
 	p.Needed = b.Edge.Add(p.Mitres)
 	if b.Cloth.IsZero() {
-		units.Settle(&p.Width, &p.Bare, &p.Each, &p.JoinLoss, &p.Sewn, &p.Spare, &p.Uses)
+		units.Settle(&p.Width, &p.Bare, &p.IfLeft, &p.Each, &p.JoinLoss, &p.Sewn, &p.Spare, &p.Uses)
 		return p, nil
 	}
 	if p.strips(&a); a.Failed() {
 		return BindingPlan{}, a.Err()
 	}
-	units.Settle(&p.Width, &p.Bare, &p.Each, &p.JoinLoss, &p.Sewn, &p.Spare, &p.Uses)
+	units.Settle(&p.Width, &p.Bare, &p.IfLeft, &p.Each, &p.JoinLoss, &p.Sewn, &p.Spare, &p.Uses)
 	return p, nil
 }
+
+// give is what is added to the width.
+func (b Binding) give() units.Length { return b.Give.Or(units.Length{}) }
 
 // flat is the part of the width that does not go round a cord, without Give.
 func (b Binding) flat() units.Length {
@@ -236,16 +248,6 @@ func (p *BindingPlan) strips(a *fault.Audit) {
 		p.Uses = p.Width.MulInt(n)
 		return
 	}
-	side := units.Pi().Mul(root).Of(b.Cord).Add(root.Of(b.flat().Add(b.Give)))
+	side := units.Pi().Mul(root).Of(b.Cord).Add(root.Of(b.flat().Add(b.give())))
 	p.Uses = side.MulInt(n).Plus(b.Cloth)
-}
-
-// Solve fills in the defaults. It fails as [Binding.Plan] does, and then returns
-// b as it is.
-func (b Binding) Solve() (Binding, error) {
-	p, err := b.Plan()
-	if err != nil {
-		return b, err
-	}
-	return p.Spec, nil
 }

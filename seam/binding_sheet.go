@@ -1,6 +1,7 @@
 package seam
 
 import (
+	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -32,12 +33,12 @@ func (p BindingPlan) Sheet() ticket.Sheet {
 		wide.Terms = append(wide.Terms, ticket.Term{Amount: ticket.About(p.Bare.Plus(b.flat().Neg())), Name: "round the cord"}, plus(b.flat(), "both allowances"))
 		sh.Sources = append(sh.Sources, source.Practise("way round the cord and both allowances"))
 	}
-	if !b.Give.IsZero() {
-		wide.Terms = append(wide.Terms, plus(b.Give, "give"))
+	if !b.give().IsZero() {
+		wide.Terms = append(wide.Terms, plus(b.give(), "give"))
 	}
 	sh.Lines = append(sh.Lines, wide)
 	if !b.Curve.IsZero() {
-		sh.Lines = append(sh.Lines, line("the edge would differ by, were the allowance left on", p.IfLeft, plus(b.Allowance, "allowance"), ticket.Term{Op: ticket.By, Amount: ticket.Times(b.Curve), Name: "bend in radians"}))
+		sh.Lines = append(sh.Lines, bent("the edge would differ by, were the allowance left on", p.IfLeft, b.Allowance, "allowance", b.Curve))
 	}
 	p.lengthLines(&sh)
 	p.steps(&sh)
@@ -94,12 +95,12 @@ func (p BindingPlan) steps(sh *ticket.Sheet) {
 	}
 	if !b.Allowance.IsZero() {
 		add(ticket.Step{Do: "Cut the allowance off the edge: a bound edge takes nothing", At: ticket.Long(b.Allowance), From: "the raw edge",
-			Check: ticket.Check{What: "what is cut off, across", Want: ticket.Long(b.Allowance), Give: ticket.Long(straightness()), Mend: "cut again to the drawn line; an edge left too high makes a neck too small"}})
+			Check: ticket.Check{What: "what is cut off, across", Want: ticket.Long(b.Allowance), Give: ticket.Long(sew.Straightness(b.Tape)), Mend: "cut again to the drawn line; an edge left too high makes a neck too small"}})
 	}
 	seamed := ticket.Step{Do: "Stitch the strip to the edge", Together: ticket.RightTogether, At: ticket.Long(b.Seam), From: "the raw edges, which lie together"}
 	if b.Kind == Piping {
 		add(ticket.Step{Do: "Fold the strip over the cord, wrong side in, and stitch close to the cord",
-			Check: ticket.Check{What: "from the stitching to both raw edges", Want: ticket.Long(b.Seam), Give: ticket.Long(straightness()), Mend: "trim the wider allowance, or move the cord along the fold"}})
+			Check: ticket.Check{What: "from the stitching to both raw edges", Want: ticket.Long(b.Seam), Give: ticket.Long(sew.Straightness(b.Tape)), Mend: "trim the wider allowance, or move the cord along the fold"}})
 		seamed.Do = "Baste the piping to the edge, then close the seam just inside the first row"
 		add(seamed)
 		return
@@ -122,7 +123,7 @@ func (p BindingPlan) steps(sh *ticket.Sheet) {
 	}
 	add(seamed)
 	wrap := ticket.Step{Do: "Turn the strip over the edge and stitch its fold down just over the first row",
-		Check: ticket.Check{What: "the binding, on the face", Want: ticket.Long(b.Finished), Give: ticket.Long(straightness()), Mend: "trim the raw edges inside it evenly where it is too wide; where it is too narrow unpick and stitch nearer"}}
+		Check: ticket.Check{What: "the binding, on the face", Want: ticket.Long(b.Finished), Give: ticket.Long(sew.Straightness(b.Tape)), Mend: "trim the raw edges inside it evenly where it is too wide; where it is too narrow unpick and stitch nearer"}}
 	if b.Kind == SingleBinding {
 		add(ticket.Step{Do: "Press the free edge in", At: ticket.Long(b.Turn), From: "the free edge"})
 	}

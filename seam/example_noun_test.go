@@ -18,7 +18,7 @@ func ExampleBinding_Plan() {
 	in := units.Inch
 	p, err := seam.Binding{
 		Kind: seam.SingleBinding, Finished: in.Frac(1, 4), Bias: true,
-		Allowance: in.Frac(5, 8), Curve: units.RatioOf(-7, 2),
+		Allowance: in.Frac(5, 8), Curve: units.Radians(units.RatioOf(-7, 2)),
 		Edge: in.Mixed(16, 1, 2), Ends: in.Frac(1, 2), Cloth: in.Of(10),
 	}.Plan()
 	if err != nil {
@@ -65,7 +65,7 @@ func ExampleRow_Plan() {
 
 // The inner stand of a collar, of linen 1/64 in thick.
 func ExampleRoll_Plan() {
-	p, err := seam.Roll{Apart: units.Inch.Frac(1, 64), Quarters: 4}.Plan()
+	p, err := seam.Roll{Apart: units.Inch.Frac(1, 64), Angle: units.Turns(units.RatioOf(1, 1))}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -78,7 +78,7 @@ func ExampleRoll_Plan() {
 // The under collar of the highwayman's shirt.
 func ExampleFavour_Plan() {
 	in := units.Inch
-	p, err := seam.Favour{Edge: in.Mixed(15, 3, 4), Bend: units.RatioOf(1, 2)}.Plan()
+	p, err := seam.Favour{Edge: in.Mixed(15, 3, 4), Bend: units.Radians(units.RatioOf(1, 2))}.Plan()
 	if err != nil {
 		fmt.Println(err)
 		return

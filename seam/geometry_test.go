@@ -36,7 +36,7 @@ func TestTurnOfLayers(t *testing.T) {
 	nearTo(t, "denim", denim.Turn, "0.0178 in")
 	nearTo(t, "four seams, both plies", denim.Turn.MulInt(8), "0.1427 in")
 	nearTo(t, "lawn", planned(t, seam.French{Allowance: seam.Allowance{Thickness: in(8, 1000)}}).Turn, "0.0046 in")
-	ring, err := seam.Roll{Apart: in(1, 64), Quarters: 4}.Plan()
+	ring, err := seam.Roll{Apart: in(1, 64), Angle: units.Turns(units.RatioOf(1, 1))}.Plan()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -44,7 +44,7 @@ func TestTurnOfLayers(t *testing.T) {
 	if got, _, err := ring.Shorter.Round(in(1, 32), units.HalfAway); err != nil || got != in(3, 32) {
 		t.Errorf("to a mark: %v, %v", got, err)
 	}
-	over, err := seam.Roll{Apart: in(1, 16), Quarters: 2}.Plan()
+	over, err := seam.Roll{Apart: in(1, 16), Angle: units.Degrees(units.RatioOf(180, 1))}.Plan()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -56,8 +56,8 @@ func TestTurnOfLayers(t *testing.T) {
 
 // 6: favouring changes the length of the under piece.
 func TestFavouring(t *testing.T) {
-	p, err := seam.Favour{Edge: in(63, 4), Bend: units.RatioOf(1, 2)}.Plan()
-	if err != nil || p.Shorter != in(1, 32) || p.Row.Spec.Distance != in(1, 16) || p.Corner != in(1, 1) {
+	p, err := seam.Favour{Edge: in(63, 4), Bend: rad(1, 2)}.Plan()
+	if err != nil || p.Shorter != units.Exactly(in(1, 32)) || p.Row.Spec.Distance != in(1, 16) || p.Corner != in(1, 1) {
 		t.Errorf("%+v, %v", p, err)
 	}
 }

@@ -2,41 +2,47 @@ package seam
 
 import (
 	"slices"
+	"strings"
 
+	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
-// A Row is a finishing line of stitching: how far it runs from what it follows,
-// and what it must catch or clear. See [RowKind] for what each kind reads. Zero
-// means not given.
+// A Row is a finishing line of stitching: how far it runs from what it follows, and what
+// it must catch or clear. See [RowKind] for what each kind reads.
 type Row struct {
-	Kind      RowKind      `json:"kind,omitzero"`      // which row; there is no default
-	Allowance units.Length `json:"allowance,omitzero"` // of the seam beside it, from the seam line to the raw edge; default 5/8 in, [Standard]
-
-	// Distance is from what the kind says. Default, each as printed: staystitch
-	// and ease-stitch 1/8 in, reinforcement 1/4 in, edgestitch 1/8 in, topstitch
-	// 1/4 in; and by common practice understitch 1/16 in. See [Trims].
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape on
+	// whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
+	// Kind is which row it is.
+	Kind RowKind `json:"kind,omitzero"`
+	// Allowance is that of the seam beside it, from the seam line to the raw edge. May be
+	// omitted; the default is 5/8 in, or 1.5 cm.
+	Allowance units.Length `json:"allowance,omitzero"`
+	// Distance is from what the kind says. May be omitted; the defaults, as printed in
+	// inches, are for staystitch, ease-stitch and edgestitch 1/8 in (3 mm), for reinforcement
+	// and topstitch 1/4 in (6 mm), and by common practice for understitch 1/16 in (1.5 mm).
 	Distance units.Length `json:"distance,omitzero"`
-
-	// Trim is what is left of the allowance, from the seam line, once it is
-	// trimmed. Of a reinforcement 3/8 in by default; not given for the others:
-	// nothing is trimmed.
+	// Trim is what is left of the allowance, from the seam line, once it is trimmed. May be
+	// omitted; the default is 3/8 in (1 cm) for a reinforcement, and for the others nothing
+	// is trimmed.
 	Trim units.Length `json:"trim,omitzero"`
-
-	// Layer is how far the narrowest layer reaches that the row must catch on the
-	// wrong side: the graded allowances, the free edge of a facing. It is measured
-	// from where Distance is. Not given: it is not looked at.
-	Layer  units.Length `json:"layer,omitzero"`
-	Margin units.Length `json:"margin,omitzero"` // how far inside the end of Layer the row must stay; default 1/8 in for topstitch and else 1/16 in, common practice
-
-	// Start and End are the near and the far end of what the row must run clear
-	// of, such as a buttonhole that lies square to it, measured from where
-	// Distance is. Not given: nothing.
-	Start units.Length `json:"start,omitzero"`
-	End   units.Length `json:"end,omitzero"` // the far end; see Start
+	// Layer is how far the narrowest layer reaches that the row must catch on the wrong side
+	// (the graded allowances, the free edge of a facing), from where distance is measured.
+	// May be omitted; it is then not looked at.
+	Layer units.Length `json:"layer,omitzero"`
+	// Margin is how far inside the end of layer the row must stay. May be omitted; the
+	// default is 1/8 in (3 mm) for topstitch and else 1/16 in (1.5 mm): common practice.
+	Margin units.Length `json:"margin,omitzero"`
+	// Start is the near end of what the row must run clear of, such as a buttonhole that lies
+	// square to it, from where distance is measured. May be omitted; the default is 0.
+	Start units.Length `json:"start,omitzero" noun:"zero"`
+	// End is the far end of the same. May be omitted where there is nothing to run clear of.
+	End units.Length `json:"end,omitzero"`
 }
 
 // A RowPlan is where the row runs. It is comparable.
@@ -52,6 +58,7 @@ type RowPlan struct {
 }
 
 func (r Row) audit(a *fault.Audit) {
+	r.Tape.Check(a, "tape")
 	if rowNames.Check(a, "kind", r.Kind); a.Failed() {
 		return
 	}
@@ -78,14 +85,14 @@ func (r Row) audit(a *fault.Audit) {
 }
 
 // usual is the default of Distance.
-func (k RowKind) usual() units.Length {
-	switch k {
+func (r Row) usual() units.Length {
+	switch r.Kind {
 	case StayStitch, EaseStitch, EdgeStitch:
-		return inch(1, 8)
+		return r.Tape.Of(inch(1, 8), mm(3))
 	case UnderStitch:
-		return inch(1, 16)
+		return sew.Straightness(r.Tape)
 	}
-	return inch(1, 4)
+	return r.Tape.Of(inch(1, 4), mm(6))
 }
 
 // Plan works out the row. The faults are [fault.Faults]. A row that misses its
@@ -93,24 +100,19 @@ func (k RowKind) usual() units.Length {
 // much.
 func (r Row) Plan() (RowPlan, error) {
 	var a fault.Audit
+	given := r
+	r.Tape = noun.Tape(r)
 	if r.audit(&a); a.Failed() {
 		return RowPlan{}, a.Err()
 	}
 	p := RowPlan{Caught: true}
-	var set assumptions
-	fill := func(to *units.Length, name string, l units.Length) {
-		if to.IsZero() {
-			*to = l
-			set.add(name)
-		}
-	}
 	in := r.Kind.inAllowance()
 	if in {
-		fill(&r.Allowance, "allowance", Standard())
+		fill(&r.Allowance, sew.Standard(r.Tape))
 	}
-	fill(&r.Distance, "distance", r.Kind.usual())
+	fill(&r.Distance, r.usual())
 	if r.Kind == Reinforcement {
-		fill(&r.Trim, "trim", inch(3, 8).Min(r.Allowance))
+		fill(&r.Trim, r.Tape.Of(inch(3, 8), mm(10)).Min(r.Allowance))
 	}
 	if in && !r.Distance.Less(r.Allowance) {
 		a.Fault("distance", r.Distance.String(), "less than "+r.Allowance.String()+" (allowance)", fault.Range)
@@ -119,11 +121,9 @@ func (r Row) Plan() (RowPlan, error) {
 		return RowPlan{}, a.Err()
 	}
 	if !r.Layer.IsZero() {
-		least := inch(1, 16)
-		if r.Kind == TopStitch {
-			least = inch(1, 8)
+		if fill(&r.Margin, sew.Straightness(r.Tape)); r.Kind == TopStitch && given.Margin.IsZero() {
+			r.Margin = r.Tape.Of(inch(1, 8), mm(3))
 		}
-		fill(&r.Margin, "margin", least)
 		p.Beyond = r.Layer.Sub(r.Distance)
 		p.Caught = !p.Beyond.Less(r.Margin)
 	}
@@ -141,18 +141,8 @@ func (r Row) Plan() (RowPlan, error) {
 			p.Clear = in.Neg().Max(out.Neg())
 		}
 	}
-	p.Spec, p.Assumed = r, set.list()
+	p.Spec, p.Assumed = r, noun.Assumed(given, r)
 	return p, nil
-}
-
-// Solve fills in the defaults. It fails as [Row.Plan] does, and then returns r as
-// it is.
-func (r Row) Solve() (Row, error) {
-	p, err := r.Plan()
-	if err != nil {
-		return r, err
-	}
-	return p.Spec, nil
 }
 
 // Sheet is the plan as work.
@@ -162,7 +152,7 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		return ticket.Sheet{Title: "No row", Assumed: p.Assumed}
 	}
 	sh := ticket.Sheet{Title: r.Kind.title(), Assumed: p.Assumed, Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()}}
-	st := ticket.Step{At: ticket.Long(r.Distance), Check: ticket.Check{Want: ticket.Long(r.Distance), Give: ticket.Long(straightness()),
+	st := ticket.Step{At: ticket.Long(r.Distance), Check: ticket.Check{Want: ticket.Long(r.Distance), Give: ticket.Long(sew.Straightness(r.Tape)),
 		Mend: "unpick where it wanders and stitch again from a guide on the plate"}}
 	switch r.Kind {
 	case StayStitch:
@@ -190,7 +180,7 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		st.Check.What = "from the row to " + st.From
 		sh.Lines = append(sh.Lines, line("row", r.Distance))
 	}
-	if r.Distance.Less(inch(1, 8)) {
+	if r.Distance.Less(r.Tape.Of(inch(1, 8), mm(3))) {
 		st.Check.Give = ticket.Amount{} // no room to wander by as much
 	}
 	sh.Steps = []ticket.Step{st}
@@ -220,16 +210,19 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		sh.Lines = append(sh.Lines, l)
 		warn("The row runs through what it must clear: move one of them, or turn a buttonhole to lie along the row.")
 	}
-	sh.Sources = append(sh.Sources, r.Kind.cite(), straightnessCite())
+	sh.Sources = append(sh.Sources, r.cite(), sew.StraightnessCite(r.Tape))
 	if slices.Contains(p.Assumed, "allowance") {
-		sh.Sources = append(sh.Sources, standardCite())
+		sh.Sources = append(sh.Sources, sew.StandardCite())
 	}
 	return sh
 }
 
-// cite is where the usual distance of a row is printed.
-func (k RowKind) cite() source.Cite {
-	switch k {
+// cite is where the usual distance of a row is printed, in inches.
+func (r Row) cite() source.Cite {
+	if r.Tape == units.MetricTape {
+		return source.Practise(strings.ToLower(r.Kind.title()) + ", how far from what it follows")
+	}
+	switch r.Kind {
 	case StayStitch:
 		return source.Cite{For: "staystitching, from the cut edge", ID: "clothing-construction-handbook", Known: source.Read}
 	case EaseStitch:

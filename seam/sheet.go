@@ -3,6 +3,7 @@ package seam
 import (
 	"slices"
 
+	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
@@ -45,9 +46,9 @@ func (p Plan) begin(sh *ticket.Sheet, taken ...ticket.Line) {
 		})
 	}
 	if p.assumes("drafted") {
-		sh.Sources = append(sh.Sources, standardCite())
+		sh.Sources = append(sh.Sources, sew.StandardCite())
 	}
-	sh.Sources = append(sh.Sources, straightnessCite())
+	sh.Sources = append(sh.Sources, sew.StraightnessCite(p.Spec.Plies().Tape))
 }
 
 // assumes reports whether the field of that key rests on a default.

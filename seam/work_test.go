@@ -13,9 +13,10 @@ import (
 	"example.com/clothyard/units/strip"
 )
 
+func rad(num, den int64) units.Angle { return units.Radians(units.RatioOf(num, den)) }
+
 func TestWorkRefusals(t *testing.T) {
 	minus := in(-1, 8)
-	r := units.RatioOf
 	inch := in(1, 1)
 	for _, c := range []struct {
 		why   string
@@ -26,11 +27,11 @@ func TestWorkRefusals(t *testing.T) {
 		{"no strip", seam.Binding{}, "kind", fault.Missing},
 		{"no such strip", seam.Binding{Kind: 99}, "kind", fault.Unknown},
 		{"single, nothing", seam.Binding{Kind: seam.SingleBinding}, "finished", fault.Missing},
-		{"single, below zero", seam.Binding{Kind: seam.SingleBinding, Finished: minus, Cord: minus, Seam: minus, Turn: minus, Give: minus, Allowance: minus, Edge: minus, Corners: -1, Ends: minus, Join: minus, Cloth: minus},
+		{"single, below zero", seam.Binding{Kind: seam.SingleBinding, Finished: minus, Cord: minus, Seam: minus, Turn: minus, Give: units.Give(minus), Allowance: minus, Edge: minus, Corners: -1, Ends: minus, Join: minus, Cloth: minus},
 			"finished cord seam turn give allowance edge corners ends join cloth", fault.Sign},
-		{"single, without an edge", seam.Binding{Kind: seam.SingleBinding, Finished: inch, Curve: r(1, 2), Ring: true, Corners: 4, Ends: inch, Join: inch, Cloth: inch}, "curve ring corners ends join cloth", fault.Unused},
+		{"single, without an edge", seam.Binding{Kind: seam.SingleBinding, Finished: inch, Curve: rad(1, 2), Ring: true, Corners: 4, Ends: inch, Join: inch, Cloth: inch}, "curve ring corners ends join cloth", fault.Unused},
 		{"double, what it does not read", seam.Binding{Kind: seam.DoubleBinding, Finished: inch, Cord: inch, Turn: inch}, "cord turn", fault.Unused},
-		{"piping, what it does not read", seam.Binding{Kind: seam.Piping, Finished: inch, Cord: inch, Turn: inch, Allowance: inch, Curve: r(1, 2), Edge: inch, Corners: 4}, "finished turn allowance curve corners", fault.Unused},
+		{"piping, what it does not read", seam.Binding{Kind: seam.Piping, Finished: inch, Cord: inch, Turn: inch, Allowance: inch, Curve: rad(1, 2), Edge: inch, Corners: 4}, "finished turn allowance curve corners", fault.Unused},
 		{"piping, nothing", seam.Binding{Kind: seam.Piping}, "cord", fault.Missing},
 		{"a ring with ends", seam.Binding{Kind: seam.DoubleBinding, Finished: inch, Edge: inch, Ring: true, Ends: inch}, "ends", fault.Unused},
 		{"a join in no cloth", seam.Binding{Kind: seam.DoubleBinding, Finished: inch, Edge: inch, Join: inch}, "join", fault.Unused},
@@ -45,20 +46,16 @@ func TestWorkRefusals(t *testing.T) {
 		{"topstitch, below zero", seam.Row{Kind: seam.TopStitch, Distance: minus, Layer: minus, Margin: minus, Start: minus, End: minus}, "distance layer margin start end", fault.Sign},
 		{"an end before its start", seam.Row{Kind: seam.TopStitch, Start: inch, End: inch}, "end", fault.Range},
 		{"a row in the raw edge, a trim beyond it", seam.Row{Kind: seam.StayStitch, Distance: in(5, 8), Trim: inch}, "distance trim", fault.Range},
-		{"no roll", seam.Roll{}, "apart quarters", fault.Missing},
-		{"a roll below zero", seam.Roll{Apart: minus, Quarters: -1, Angle: r(-1, 2), Length: minus}, "apart quarters angle length", fault.Sign},
-		{"a roll told twice", seam.Roll{Apart: inch, Quarters: 4, Angle: r(1, 2)}, "angle", fault.Unused},
-		{"a roll too far", seam.Roll{Apart: inch, Quarters: math.MaxInt}, "quarters", fault.Range},
-		{"a roll of nothing", seam.Roll{Apart: inch, Quarters: 4, Length: inch}, "length", fault.Range},
+		{"no roll", seam.Roll{}, "apart angle", fault.Missing},
+		{"a roll below zero", seam.Roll{Apart: minus, Angle: rad(-1, 2), Length: minus}, "apart angle length", fault.Sign},
+		{"a roll of nothing", seam.Roll{Apart: inch, Angle: units.Turns(units.RatioOf(1, 1)), Length: inch}, "length", fault.Range},
 		{"a favour below zero", seam.Favour{By: minus, Edge: minus}, "by edge", fault.Sign},
-		{"a favour of nothing", seam.Favour{By: inch, Edge: inch, Bend: r(1, 1)}, "edge", fault.Range},
+		{"a favour of nothing", seam.Favour{By: inch, Edge: inch, Bend: rad(1, 1)}, "edge", fault.Range},
 		{"a trim as wide as the allowance", seam.Row{Kind: seam.StayStitch, Trim: in(5, 8)}, "", fault.Range},
-		{"an inner layer of nothing", seam.Roll{Apart: in(1, 1), Angle: r(1, 1), Length: in(1, 1)}, "length", fault.Range},
-		{"an under piece of nothing", seam.Favour{By: in(1, 1), Edge: in(1, 1), Bend: r(1, 1)}, "edge", fault.Range},
+		{"an inner layer of nothing", seam.Roll{Apart: in(1, 1), Angle: rad(1, 1), Length: in(1, 1)}, "length", fault.Range},
+		{"an under piece of nothing", seam.Favour{By: in(1, 1), Edge: in(1, 1), Bend: rad(1, 1)}, "edge", fault.Range},
 		{"as many corners as may be", seam.Binding{Kind: seam.DoubleBinding, Finished: in(1, 4), Edge: in(1, 1), Corners: seam.MaxCorners}, "", fault.Range},
 		{"one more", seam.Binding{Kind: seam.DoubleBinding, Finished: in(1, 4), Edge: in(1, 1), Corners: seam.MaxCorners + 1}, "corners", fault.Range},
-		{"as many quarters as may be", seam.Roll{Apart: in(1, 64), Quarters: seam.MaxQuarters}, "", fault.Range},
-		{"one more", seam.Roll{Apart: in(1, 64), Quarters: seam.MaxQuarters + 1}, "quarters", fault.Range},
 		{"a kind one past the last", seam.Row{Kind: seam.TopStitch + 1}, "kind", fault.Unknown},
 		{"a strip one past the last", seam.Binding{Kind: seam.Piping + 1}, "kind", fault.Unknown},
 	} {
@@ -87,8 +84,8 @@ func TestWorkHuge(t *testing.T) {
 		for _, spec := range []any{
 			seam.Binding{Kind: seam.Piping, Cord: big, Edge: big, Cloth: big, Bias: true}, seam.Binding{Kind: seam.DoubleBinding, Finished: big, Edge: big, Corners: 1000},
 			seam.Row{Kind: seam.StayStitch, Allowance: big}, seam.Row{Kind: seam.TopStitch, Distance: big, Layer: big, Start: in(1, 1), End: big},
-			seam.Roll{Apart: big, Quarters: 4}, seam.Roll{Apart: in(1, 64), Quarters: 1, Length: big},
-			seam.Favour{By: big, Bend: units.RatioOf(-1, 3), Edge: big},
+			seam.Roll{Apart: big, Angle: rad(6, 1)}, seam.Roll{Apart: in(1, 64), Angle: units.Turns(units.RatioOf(1, 4)), Length: big},
+			seam.Favour{By: big, Bend: rad(-1, 3), Edge: big},
 		} {
 			if _, err := nountest.Planned(t, seam.Nouns(), spec); err != nil {
 				nountest.Paths(t, err)
@@ -151,10 +148,10 @@ func TestBindingStrips(t *testing.T) {
 // A strip is sewn to a curve as the curve asks.
 func TestBindingFollowsTheCurve(t *testing.T) {
 	for _, c := range []struct {
-		curve units.Ratio
+		curve units.Angle
 		says  string
 	}{
-		{units.RatioOf(-7, 2), "stretch the strip a little"}, {units.RatioOf(7, 2), "ease the strip in"}, {units.Ratio{}, ""},
+		{rad(-7, 2), "stretch the strip a little"}, {rad(7, 2), "ease the strip in"}, {units.Angle{}, ""},
 	} {
 		p, err := seam.Binding{Kind: seam.SingleBinding, Finished: in(1, 4), Bias: true, Allowance: in(5, 8), Curve: c.curve, Edge: in(20, 1), Corners: 1}.Plan()
 		if err != nil {

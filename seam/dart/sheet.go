@@ -44,7 +44,7 @@ func (p Plan) Sheet() ticket.Sheet {
 		sh.Sources = append(sh.Sources, source.Cite{For: "the last stitches on the fold", ID: "darts-course-page", Known: source.Read})
 	}
 	if slices.Contains(p.Assumed, "allowance") {
-		sh.Sources = append(sh.Sources, sew.StandardCite(d.Tape))
+		sh.Sources = append(sh.Sources, sew.StandardCite())
 	}
 	return sh
 }

@@ -8,6 +8,7 @@ import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/name"
+	"example.com/clothyard/units/noun"
 )
 
 // Bounds of an [Assembly].
@@ -111,6 +112,9 @@ type Partners struct {
 // An Assembly is the seams and the edges of a garment, by name. It answers what a change
 // to one seam does to every edge that it crosses, and to every partner of these.
 type Assembly struct {
+	// Tape is the measure that the defaults of the seams follow. May be omitted; the default
+	// is the tape on whose marks most of the given lengths lie, inches where they are equal.
+	Tape units.Tape `json:"tape,omitzero"`
 	// Seams are the seams, at most 200.
 	Seams []Joint `json:"seams,omitzero"`
 	// Edges are the edges, 1 to 200.
@@ -230,6 +234,9 @@ func (a Assembly) plan(before AssemblyPlan) (AssemblyPlan, error) {
 // the plan's spec.
 func (a Assembly) frame(p *AssemblyPlan, before AssemblyPlan) (*frame, error) {
 	var audit fault.Audit
+	if a.Tape != 0 {
+		a.Tape.Check(&audit, "tape")
+	}
 	audit.Count("seams", len(a.Seams), 0, MaxSeams)
 	audit.Count("edges", len(a.Edges), 1, MaxEdges)
 	for i := 0; i < min(len(a.Edges), MaxEdges); i++ {
@@ -241,6 +248,9 @@ func (a Assembly) frame(p *AssemblyPlan, before AssemblyPlan) (*frame, error) {
 	if audit.Failed() {
 		return nil, audit.Err()
 	}
+	if a.Tape == 0 {
+		a.Tape, p.Assumed = noun.Tape(a), []string{"tape"}
+	}
 	a = a.clone()
 	f := &frame{}
 	seams, edges := names{}, names{}
@@ -248,14 +258,15 @@ func (a Assembly) frame(p *AssemblyPlan, before AssemblyPlan) (*frame, error) {
 	for i, j := range a.Seams {
 		var one fault.Audit
 		seams.label(&one, i, j.Name)
-		if i < len(before.Seams) && before.Spec.Seams[i].Spec == j.Spec {
+		s := j.Spec.On(a.Tape)
+		if i < len(before.Seams) && before.Spec.Seams[i].Spec.On(a.Tape) == s {
 			p.Seams[i] = before.Seams[i]
 		} else {
 			var err error
-			p.Seams[i], err = j.Spec.Plan()
+			p.Seams[i], err = s.Plan()
 			one.Include("spec", err)
 		}
-		f.seams = append(f.seams, sewn(j.Name, j.Spec, p.Seams[i]))
+		f.seams = append(f.seams, sewn(j.Name, s, p.Seams[i]))
 		audit.Include("seams["+strconv.Itoa(i)+"]", one.Err())
 	}
 	var set filledAt
@@ -293,7 +304,7 @@ func (a Assembly) frame(p *AssemblyPlan, before AssemblyPlan) (*frame, error) {
 		f.pairs, f.limits = append(f.pairs, at), append(f.limits, limit{q.MaxEase, q.MaxGathers})
 		audit.Include("pairs["+strconv.Itoa(i)+"]", one.Err())
 	}
-	p.Spec, p.Assumed = a, set.keys()
+	p.Spec, p.Assumed = a, append(p.Assumed, set.keys()...)
 	return f, audit.Err()
 }
 

@@ -185,7 +185,7 @@ func TestAssemblyUnequalPlies(t *testing.T) {
 	if n := len(p.Edges[0].Spec.Takes); n != 2 {
 		t.Errorf("%d takes, want one for each ply", n)
 	}
-	if want := []string{"edges.crossings.times", "edges.crossings.plies", "edges.crossings.ply", "edges.ownPly"}; !slices.Equal(p.Assumed, want) {
+	if want := []string{"tape", "edges.crossings.times", "edges.crossings.plies", "edges.crossings.ply", "edges.ownPly"}; !slices.Equal(p.Assumed, want) {
 		t.Errorf("assumed %q, want %q", p.Assumed, want)
 	}
 	if err := p.Sheet().Check(); err != nil {

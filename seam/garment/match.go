@@ -74,6 +74,7 @@ func oneOf(all []Remedy) string {
 // between them is nothing.
 func (p *Plan) assembly() (a edge.Assembly, unknown []bool) {
 	g := p.Spec
+	a.Tape = g.Tape
 	for _, s := range p.Seams {
 		a.Seams = append(a.Seams, edge.Joint{Name: s.Name, Spec: s.Sewn.Spec})
 	}
