@@ -58,15 +58,6 @@ func unused(a *fault.Audit, path string, l units.Length, why string) {
 	}
 }
 
-// chosen collects the names of fields filled with a default, and joins them once.
-type chosen struct {
-	names []string
-}
-
-func (c *chosen) add(name string) {
-	c.names = append(c.names, name)
-}
-
 // eighth is the default for how far a hole reaches past the button's place, and
 // sixteenth the default mark of the tape: see [Spacings].
 // On a metric tape they are what one would say there: common practice.
@@ -78,12 +69,10 @@ func sixteenth(t units.Tape) units.Length {
 	return t.Of(units.Inch.Frac(1, 16), units.Millimetre.Of(1))
 }
 
-// tape fills the tape of a Spec from its lengths.
-func tape(a *fault.Audit, t *units.Tape, spec any, assumed *chosen) {
-	if *t != 0 {
-		t.Check(a, "tape")
-		return
+// fillTape fills the tape of a Spec from its lengths.
+func fillTape(a *fault.Audit, t *units.Tape, spec any) {
+	if *t == 0 {
+		*t = noun.Tape(spec)
 	}
-	*t = noun.Tape(spec)
-	assumed.add("tape")
+	t.Check(a, "tape")
 }

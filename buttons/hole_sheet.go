@@ -20,11 +20,14 @@ func (p HolePlan) Sheet() ticket.Sheet {
 		return append(t, ticket.Term{Amount: a, Name: name})
 	}
 	needs := add(make([]ticket.Term, 0, 3), ticket.Long(s.Diameter), "diameter")
-	if s.Outline == Ball {
+	switch s.Outline {
+	case Ball:
 		girth := ticket.About(halfGirth(s.Diameter))
 		sheet.Lines = append(sheet.Lines, ticket.Line{Label: "half the girth of the ball, pi times half its diameter", Result: girth})
 		needs = add(needs[:0], girth, "half the girth")
-	} else {
+	case Shaped:
+		needs = []ticket.Term{{Amount: ticket.Long(s.Wrap), Name: "wrap"}, {Op: ticket.Over, Amount: ticket.Of(2)}}
+	default:
 		needs = add(needs, ticket.Long(s.Thickness), "thickness")
 	}
 	if !s.Ease.IsZero() {
@@ -67,7 +70,15 @@ func (p HolePlan) Sheet() ticket.Sheet {
 			ticket.Step{Do: "Mark the outer end of the hole, towards the front edge", At: ticket.Long(s.Reach), From: "the centre line"},
 			ticket.Step{Do: "Mark the inner end of the hole, away from the front edge", At: ticket.Long(p.End), From: "the centre line"})
 	}
+	if !s.Eye.IsZero() {
+		sheet.Steps = append(sheet.Steps, ticket.Step{Do: "Punch the eye, its middle where the button lies", At: ticket.Long(s.Eye), From: "across",
+			Note: "the shank stands in the eye"})
+	}
 	sheet.Steps = append(sheet.Steps, ticket.Step{Do: "Stitch the hole and cut it from both ends to the middle", Note: "put a pin across each end before cutting"})
+	if s.Outline == Shaped {
+		sheet.Steps = append([]ticket.Step{{Do: "Wrap a strip of paper once round the button, crosswise over its highest part", At: ticket.Long(s.Wrap), From: "end to end",
+			Note: "half of it must pass the hole"}}, sheet.Steps...)
+	}
 	sheet.Cautions = []ticket.Caution{ticket.CutCare()}
 	for r := range HoleRules {
 		if r.Outline == s.Outline {

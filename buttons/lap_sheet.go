@@ -25,21 +25,39 @@ func (p LapPlan) Sheet() ticket.Sheet {
 	}
 	if slices.Contains(p.Assumed, "lap") {
 		r := defaultLap(s.Tape)
-		line("lap, by the rule assumed", lap,
-			ticket.Term{Amount: ticket.Long(s.Diameter), Name: "diameter"},
-			ticket.Term{Op: ticket.By, Amount: ticket.Times(r.Times)},
-			ticket.Term{Op: ticket.Plus, Amount: ticket.Long(r.Add)})
+		terms := []ticket.Term{
+			{Amount: ticket.Long(s.Diameter), Name: "diameter"},
+			{Op: ticket.By, Amount: ticket.Times(r.Times)},
+			{Op: ticket.Plus, Amount: ticket.Long(r.Add)},
+		}
+		if !s.Row.IsZero() {
+			terms = append(terms, ticket.Add(s.Row, "row"))
+		}
+		line("lap, by the rule assumed", lap, terms...)
+	}
+	stand, standing := lap, "lap"
+	if !s.Row.IsZero() {
+		stand, standing = ticket.Long(s.line()), "line of the buttons"
+		line("line of the buttons and holes, from the edge", stand,
+			ticket.Term{Amount: lap, Name: "lap"}, ticket.Less(s.Row, "row"))
+		line("from row to row", ticket.Long(p.Apart), ticket.Term{Amount: ticket.Long(s.Row), Name: "row"}, ticket.Multiply(2, ""))
 	}
 	if !s.Diameter.IsZero() {
 		line("lap past the button", ticket.Long(p.Beyond),
-			ticket.Term{Amount: lap, Name: "lap"},
+			ticket.Term{Amount: stand, Name: standing},
 			ticket.Term{Op: ticket.Minus, Amount: ticket.Long(s.Diameter.DivInt(2)), Name: "half the diameter"})
 	}
 	inner, outer := ticket.Long(p.InnerEnd), ticket.Long(p.OuterEnd)
 	sheet.Steps = append(sheet.Steps, ticket.Step{Do: "Draw the centre line", At: lap, From: "the front edge"})
+	if !s.Row.IsZero() {
+		sheet.Steps = append(sheet.Steps,
+			ticket.Step{Do: "Draw the line of the holes and of the outer buttons", At: ticket.Long(s.line()), From: "the front edge"},
+			ticket.Step{Do: "Draw the line of the inner buttons beyond the centre line", At: ticket.Long(p.Apart), From: "the line of the holes",
+				Note: "both rows lie as far from the centre line"})
+	}
 	if s.Setting == Horizontal {
 		line("outer end of the hole", outer,
-			ticket.Term{Amount: lap, Name: "lap"},
+			ticket.Term{Amount: stand, Name: standing},
 			ticket.Term{Op: ticket.Minus, Amount: ticket.Long(s.Reach), Name: "reach"})
 		line("inner end of the hole", inner,
 			ticket.Term{Amount: outer, Name: "outer end"},
@@ -48,7 +66,7 @@ func (p LapPlan) Sheet() ticket.Sheet {
 			ticket.Step{Do: "Mark the outer ends of the holes", At: outer, From: "the front edge"},
 			ticket.Step{Do: "Mark the inner ends of the holes", At: inner, From: "the front edge"})
 	} else {
-		sheet.Steps = append(sheet.Steps, ticket.Step{Do: "Mark the holes along the centre line", At: lap, From: "the front edge"})
+		sheet.Steps = append(sheet.Steps, ticket.Step{Do: "Mark the holes along the line of the buttons", At: stand, From: "the front edge"})
 	}
 	if !s.Topstitch.IsZero() {
 		row := ticket.Long(s.Topstitch)
@@ -66,7 +84,7 @@ func (p LapPlan) Sheet() ticket.Sheet {
 		case p.Crosses:
 			line("the hole lies along the topstitching for", ticket.Long(p.Clash))
 			step.Do = "Do not topstitch here: the row would run along the holes"
-			step.Note = "move the row off the centre line"
+			step.Note = "move the row off the line of the buttons"
 		case s.Topstitch.Less(p.OuterEnd) || s.Topstitch == p.OuterEnd:
 			line("clear between the topstitching and the hole", ticket.Long(p.Clear),
 				ticket.Term{Amount: outer, Name: "outer end"},

@@ -69,9 +69,10 @@ func (r Row) solve() (s Row, set int, assumed []string, err error) {
 	}
 	var a fault.Audit
 	given := r
-	var names chosen
-	tape(&a, &r.Tape, r, &names)
-	assumed = names.names
+	fillTape(&a, &r.Tape, r)
+	if given.Tape == 0 {
+		assumed = []string{"tape"}
+	}
 	if r.single() {
 		r.Count, r.Last = 1, r.First
 	} else if r = r.fill(&a); !a.Failed() {

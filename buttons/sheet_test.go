@@ -35,10 +35,13 @@ func sheets(t *testing.T) map[string]ticket.Sheet {
 	keep("row of one", p.Sheet(), err)
 	p, err = buttons.Row{First: long("1 in"), Count: 1200, Gap: long("1 in")}.Plan()
 	keep("long row", p.Sheet(), err)
-	for o := range buttons.Outlines {
+	for _, o := range []buttons.Outline{buttons.NoOutline, buttons.Flat, buttons.Ball, buttons.Shaped} {
 		for _, place := range []units.Length{{}, long("6 in")} {
 			for _, s := range []buttons.Setting{buttons.NoSetting, buttons.Vertical, buttons.Horizontal} {
 				h := buttons.Hole{Diameter: long("9/20 in"), Outline: o, Setting: s, Ease: long("1/32 in")}
+				if o == buttons.Shaped {
+					h.Diameter, h.Wrap, h.Eye = units.Length{}, long("1 1/4 in"), h.Place
+				}
 				if s != buttons.NoSetting {
 					h.Place = place
 				}
@@ -47,7 +50,7 @@ func sheets(t *testing.T) map[string]ticket.Sheet {
 			}
 		}
 	}
-	for s := range buttons.Settings {
+	for _, s := range []buttons.Setting{buttons.Vertical, buttons.Horizontal} {
 		for _, row := range []string{"0 in", "1/4 in", "5/8 in", "3/4 in", "1 1/8 in", "2 in"} {
 			p, err := buttons.Lap{Hole: long("9/16 in"), Diameter: long("1 in"), Setting: s, Topstitch: long(row)}.Plan()
 			keep("lap "+s.String()+" "+row, p.Sheet(), err)
@@ -106,7 +109,7 @@ func TestSheetsSay(t *testing.T) {
 		{"row of one", "Mark button 1.", "gap"},
 		{"long row", "Mark button 1200.", "not so"},
 		{"lap horizontal 1 1/8 in", "Do not topstitch here", "clear between"},
-		{"lap vertical 3/4 in", "move the row off the centre line", "set the holes vertical"},
+		{"lap vertical 3/4 in", "move the row off the line of the buttons", "set the holes vertical"},
 		{"lap vertical 1/4 in", "clear between the topstitching and the hole", "Do not"},
 		{"lap horizontal 5/8 in", "leave a little between them", "Do not"},
 		{"lap horizontal 2 in", "clear between the hole and the topstitching", "Do not"},

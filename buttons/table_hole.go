@@ -7,14 +7,14 @@ import (
 
 // A HoleRule is a printed rule for the length of a buttonhole, a sum of shares of
 // the button's measures. They disagree: the longest asks half as much again as
-// the shortest. A [Hole] takes diameter + thickness for a flat button and half
-// the girth for a ball, and leaves the rest to Ease.
+// the shortest. A [Hole] takes diameter + thickness for a flat button, half the girth
+// for a ball and half the wrap for others, and leaves the rest to Ease.
 type HoleRule struct {
 	Name      string       // what it says
 	Outline   Outline      // the buttons that it is for
 	Diameter  units.Ratio  // times the diameter
 	Thickness units.Ratio  // times the thickness, or the height of the shank
-	Girth     units.Ratio  // times the way round a ball
+	Girth     units.Ratio  // times the way round: of a ball, or of a strip of paper
 	Add       units.Length // and so much more
 	Source    string       // id of the source, see [source.Lookup]
 	Place     string       // page or section
@@ -37,11 +37,12 @@ var (
 	none units.Ratio
 )
 
-// As printed, 11 rows. The wrap of a flat button is twice its diameter and
+// As printed. The wrap of a flat button is twice its diameter and
 // thickness, so half the wrap is the sum of the two.
 var holeRules = [...]HoleRule{
 	{"half the wrap and an eighth", Flat, one, one, none, units.Inch.Frac(1, 8), "extension-buttonhole-guide", "", source.Read},
 	{"half the wrap and an eighth", Ball, none, none, half, units.Inch.Frac(1, 8), "extension-buttonhole-guide", "", source.Read},
+	{"half the wrap and an eighth", Shaped, none, none, half, units.Inch.Frac(1, 8), "extension-buttonhole-guide", "", source.Read},
 	{"the diameter", Flat, one, none, none, units.Length{}, "needlework-encyclopedia", "figure 29", source.Read},
 	{"one and a quarter times the diameter", Ball, units.RatioOf(5, 4), none, none, units.Length{}, "textiles-and-clothing", "Making button holes", source.Read},
 	{"diameter and thickness", Flat, one, one, none, units.Length{}, "buttonhole-measuring-page", "", source.Read},
