@@ -147,7 +147,7 @@ func ExampleGridFor() {
 	fmt.Println(err)
 	// Output:
 	// 1 3/8 yd <nil>
-	// yardage: not in the printed table
+	// to 47 in: not in the printed table, want 32, 35 to 36, 39, 41, 44 to 45, 50, 52 to 54, 58 to 60 or 66 in, the widths of the chart
 }
 
 // What sources print for one cloth: a swatch decides.

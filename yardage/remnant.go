@@ -1,10 +1,9 @@
 package yardage
 
 import (
-	"strconv"
-
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/name"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -23,35 +22,19 @@ const (
 	TooWide           // the lay given is wider than the cloth will be
 )
 
-var verdictNames = [...]string{NoVerdict: "", LayItOut: "lay-it-out", AsAsked: "as-asked", Fits: "fits-by-lay", TooLong: "lay-too-long", TooWide: "lay-too-wide"}
+var verdicts = name.Of[Verdict]("verdict", "none", "lay-it-out", "as-asked", "fits-by-lay", "lay-too-long", "lay-too-wide")
 
-// Verdicts yields every Verdict, NoVerdict excepted.
-func Verdicts(yield func(Verdict) bool) {
-	for v := LayItOut; v <= TooWide && yield(v); v++ {
-	}
-}
+// Verdicts yields every Verdict but NoVerdict.
+func Verdicts(yield func(Verdict) bool) { verdicts.All()(yield) }
 
-// String is the name of v, empty for NoVerdict.
-func (v Verdict) String() string {
-	if int(v) < len(verdictNames) {
-		return verdictNames[v]
-	}
-	return "Verdict(" + strconv.Itoa(int(v)) + ")"
-}
+// String is the name of v, and none for [NoVerdict].
+func (v Verdict) String() string { return verdicts.String(v) }
 
-// MarshalText is the name of v.
-func (v Verdict) MarshalText() ([]byte, error) { return []byte(v.String()), nil }
+// MarshalText is the name of v, empty for [NoVerdict].
+func (v Verdict) MarshalText() ([]byte, error) { return verdicts.Marshal(v) }
 
-// UnmarshalText takes the name of a Verdict; empty text is NoVerdict.
-func (v *Verdict) UnmarshalText(text []byte) error {
-	for i, name := range verdictNames {
-		if name == string(text) {
-			*v = Verdict(i)
-			return nil
-		}
-	}
-	return unknownText(string(text), "lay-it-out, as-asked, fits-by-lay, lay-too-long or lay-too-wide")
-}
+// UnmarshalText reads the name of a Verdict; empty text is [NoVerdict].
+func (v *Verdict) UnmarshalText(text []byte) error { return verdicts.Unmarshal(v, text) }
 
 // A Remnant is a piece of cloth in hand, set against what the envelope asks and,
 // if one is known, against the length of a lay.
@@ -71,7 +54,6 @@ type Remnant struct {
 // A RemnantPlan is what the remnant comes to.
 type RemnantPlan struct {
 	Spec        Remnant      `json:"spec,omitzero"`        // as given
-	Assumed     []string     `json:"assumed,omitzero"`     // always empty
 	Short       units.Length `json:"short,omitzero"`       // Asked less Have: below zero where there is more than asked; zero if Asked is not given
 	ByArea      units.Length `json:"byArea,omitzero"`      // Asked x AskedWidth / HaveWidth: an estimate that decides nothing; zero if not given
 	Washed      units.Length `json:"washed,omitzero"`      // length expected after washing

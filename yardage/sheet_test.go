@@ -169,8 +169,8 @@ func labels(sheet ticket.Sheet) string {
 // Each line and each check of a sheet is there when it says something, and only then.
 func TestSheetLines(t *testing.T) {
 	want := map[string]string{
-		"width, chart":    "by area 108 in; by the printed chart 103 1/2 in; with the chart's allowance 112 1/2 in; check 112 1/2 in",
-		"width, area":     "by area 45 in; with the chart's allowance 54 in; check 54 in",
+		"width, chart":    "by area 108 in; by the printed chart 103 1/2 in; with what is added 112 1/2 in; check 112 1/2 in",
+		"width, area":     "by area 45 in; with what is added 54 in; row 2 of the chart, asked 58 1/2 in; row 2 of the chart, on this width 45 in; row 3 of the chart, asked 63 in; row 3 of the chart, on this width 49 1/2 in; check 54 in",
 		"purchase, plain": "length of the lay 80 in; to buy 81 in; surplus 1 in; check 81 in; check 80 in",
 		"purchase, all": "repeat after washing 289.56 mm; lay in whole repeats 2606.04 mm; with the ends 2656.84 mm; before washing 110 2/19 in; to buy 3000 mm; surplus 8 12/2413 in; " +
 			"check 3000 mm; check 2850 mm; check 2606.04 mm",

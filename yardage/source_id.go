@@ -3,6 +3,8 @@ package yardage
 // The ids of the sources in the one list of [source.Sources].
 const (
 	srcGrid            = "width-conversion-chart"
+	srcGridCopy        = "yardage-conversion-chart"
+	srcWidthAdded      = "width-conversion-additions"
 	srcExtensionGrid   = "extension-width-chart"
 	srcGrid32          = "width-chart-32-inch"
 	srcEnvelope        = "envelope-metric-chart"

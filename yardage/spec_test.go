@@ -9,6 +9,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun/nountest"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/yardage"
 )
@@ -24,50 +25,6 @@ func money(t testing.TB, s string) decimal.Decimal {
 		t.Fatal(err)
 	}
 	return d
-}
-
-func TestEnumerationsRoundTrip(t *testing.T) {
-	n := 0
-	for v := range yardage.Trusts {
-		text, _ := v.MarshalText()
-		var back yardage.Trust
-		if err := back.UnmarshalText(text); err != nil || back != v || len(text) == 0 {
-			t.Errorf("%v: %v, %v", v, back, err)
-		}
-		n++
-	}
-	for range yardage.Trusts {
-		break
-	}
-	for v := range yardage.Verdicts {
-		text, _ := v.MarshalText()
-		var back yardage.Verdict
-		if err := back.UnmarshalText(text); err != nil || back != v || len(text) == 0 {
-			t.Errorf("%v: %v, %v", v, back, err)
-		}
-		n++
-	}
-	for range yardage.Verdicts {
-		break
-	}
-	if n != 7 {
-		t.Errorf("%d names, want 7", n)
-	}
-	var tr yardage.Trust
-	var ve yardage.Verdict
-	long := string(make([]byte, 1000))
-	if err := tr.UnmarshalText([]byte("guess")); !errors.Is(err, fault.Unknown) {
-		t.Error(err)
-	}
-	if err := ve.UnmarshalText([]byte(long)); !errors.Is(err, fault.Unknown) || len(err.Error()) > 2000 {
-		t.Error(err)
-	}
-	if yardage.Trust(3).String() != "unknown" || yardage.Verdict(6).String() != "Verdict(6)" {
-		t.Error("the first value out of range has a name")
-	}
-	if yardage.Trust(99).String() != "unknown" || yardage.Verdict(99).String() != "Verdict(99)" {
-		t.Error("a value out of range has a name")
-	}
 }
 
 func TestSwatchSolvesEachOfThree(t *testing.T) {
@@ -278,4 +235,33 @@ func TestBiasSpare(t *testing.T) {
 	if mark, _, err := p.Diagonal().Round(in("1/8 in"), units.Down); err != nil || mark != in("28 1/4 in") {
 		t.Errorf("diagonal %v, %v", mark, err)
 	}
+}
+
+// Off the chart the nearest rows are named, what is added has its reason, and a piece
+// that is wider than the cloth is refused.
+func TestWidthOffTheChart(t *testing.T) {
+	_, err := yardage.GridFor(in("2 1/8 yd"), in("36 in"), in("45 in"))
+	if want := "asked 2 1/8 yd: not in the printed table, want 2 yd (row 2, 1 5/8 yd) or 2 1/4 yd (row 3, 1 3/4 yd), the nearest of the chart"; err == nil || err.Error() != want {
+		t.Errorf("%v, want %s", err, want)
+	}
+	for ask, rows := range map[string][]int{"1 yd": {1}, "2 1/8 yd": {2, 3}, "9 yd": {12}} {
+		p, err := yardage.Width{Asked: in(ask), From: in("36 in"), To: in("45 in")}.Plan()
+		var got []int
+		for _, n := range p.Near {
+			got = append(got, n.Row)
+		}
+		if err != nil || !slices.Equal(got, rows) {
+			t.Errorf("%s: rows %v, want %v; %v", ask, got, rows, err)
+		}
+	}
+	p, err := yardage.Width{Asked: in("2 yd"), From: in("36 in"), To: in("45 in"), Nap: true, Sleeves: true, Repeat: in("8 in"), HalfDrop: true, Widest: in("23 in")}.Plan()
+	if err != nil || len(p.Reasons) != 3 || p.Added != in("21 in") || !p.Single {
+		t.Errorf("%+v, %v", p, err)
+	}
+	p, err = yardage.Width{Asked: in("2 yd"), From: in("36 in"), To: in("45 in"), Widest: in("22 1/2 in")}.Plan()
+	if err != nil || p.Reasons != nil || p.Single {
+		t.Errorf("half the cloth, folded: %+v, %v", p, err)
+	}
+	nountest.Refused(t, yardage.Nouns(), yardage.Width{Asked: in("2 yd"), From: in("36 in"), To: in("45 in"), Widest: in("46 in")}, "widest", fault.Range)
+	nountest.Refused(t, yardage.Nouns(), yardage.Width{Asked: in("2 yd"), From: in("36 in"), To: in("45 in"), HalfDrop: true}, "halfDrop", fault.Unused)
 }

@@ -23,7 +23,6 @@ type Swatch struct {
 // A SwatchPlan is the swatch with all of it known.
 type SwatchPlan struct {
 	Spec     Swatch       `json:"spec,omitzero"`     // as solved
-	Assumed  []string     `json:"assumed,omitzero"`  // always empty
 	Lost     units.Length `json:"lost,omitzero"`     // Before less After
 	LostWide units.Length `json:"lostWide,omitzero"` // WidthBefore less WidthAfter
 	AreaLoss units.Ratio  `json:"areaLoss,omitzero"` // 1 - (1 - Shrink)(1 - WidthShrink); zero where the width is not given

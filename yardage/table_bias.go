@@ -8,9 +8,9 @@ import (
 // A printed chart of bias strips: 12 cells. It lies between three quarters of
 // the area and the whole of it with no steady factor, so it is data, not a rule.
 
-// A BiasCell is one cell of the printed chart: how much bias a length of cloth of
+// A BiasRow is one cell of the printed chart: how much bias a length of cloth of
 // one width gives, the source saying about.
-type BiasCell struct {
+type BiasRow struct {
 	Width  units.Length // of the cloth
 	Length units.Length // of the cloth
 	Strip  units.Length // width of the strip as cut
@@ -25,10 +25,10 @@ var biasHalves = [4][3]int64{{9, 11, 14}, {20, 26, 28}, {32, 40, 44}, {44, 52, 5
 var biasWidths = [3]int64{36, 48, 54}
 
 // BiasChart yields every cell, the shortest cloth first.
-func BiasChart(yield func(BiasCell) bool) {
+func BiasChart(yield func(BiasRow) bool) {
 	for row, cells := range biasHalves {
 		for column, n := range cells {
-			c := BiasCell{units.Inch.Of(biasWidths[column]), units.Yard.Frac(int64(row)+1, 4), units.Inch.Mixed(1, 5, 8), units.Yard.Frac(n, 2), srcBiasChart, source.Read}
+			c := BiasRow{units.Inch.Of(biasWidths[column]), units.Yard.Frac(int64(row)+1, 4), units.Inch.Mixed(1, 5, 8), units.Yard.Frac(n, 2), srcBiasChart, source.Read}
 			if !yield(c) {
 				return
 			}
@@ -38,11 +38,11 @@ func BiasChart(yield func(BiasCell) bool) {
 
 // BiasFor is the printed cell for a cloth, or [ErrOutside]: the chart is not
 // extended to other widths, lengths or strips.
-func BiasFor(width, length, strip units.Length) (BiasCell, error) {
+func BiasFor(width, length, strip units.Length) (BiasRow, error) {
 	for c := range BiasChart {
 		if c.Width == width && c.Length == length && c.Strip == strip {
 			return c, nil
 		}
 	}
-	return BiasCell{}, ErrOutside
+	return BiasRow{}, ErrOutside
 }

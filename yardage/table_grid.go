@@ -4,6 +4,7 @@ import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/ticket"
 )
 
 // The printed chart of garment lengths by width of cloth: 12 rows, one garment
@@ -12,11 +13,11 @@ import (
 // is data: no rule of area or rounding makes it, so nothing is computed from it.
 
 // ErrOutside is returned for a look-up that a printed table does not hold.
-const ErrOutside fault.Kind = "yardage: not in the printed table"
+const ErrOutside fault.Kind = "not in the printed table"
 
-// A GridCell is one cell of the printed chart.
-type GridCell struct {
-	Row      int          // counted from 1; all the cells of a row are one garment
+// A GridRow is one cell of a printed chart. Source tells the prints apart.
+type GridRow struct {
+	Row      int          // counted from 1 in its own print; all the cells of a row are one garment
 	From, To units.Length // the widths of cloth that head the column, equal where one is printed
 	Length   units.Length // the length of cloth for that garment on that width
 	Source   string       // id of the source, see [source.Lookup]
@@ -66,16 +67,41 @@ func gridKnown(row, column int) source.Known {
 	return source.Read
 }
 
-func gridCell(row, column int) GridCell {
+func gridCellRow(row, column int) GridRow {
 	c := gridColumns[column]
-	return GridCell{row + 1, units.Inch.Of(c.from), units.Inch.Of(c.to), gridLength(row, column), gridSource(row, column), gridKnown(row, column)}
+	return GridRow{row + 1, units.Inch.Of(c.from), units.Inch.Of(c.to), gridLength(row, column), gridSource(row, column), gridKnown(row, column)}
 }
 
-// Grid yields every cell of the printed chart, row by row.
-func Grid(yield func(GridCell) bool) {
+// A second print of the chart leaves out one row and the widest column, and heads its
+// last column otherwise. The cells that it has agree.
+const (
+	gridLeftOut   = 10
+	gridLastWidth = 60
+)
+
+// Grid yields every cell of the printed charts: the first print and its 32 in column row
+// by row, then the second print.
+func Grid(yield func(GridRow) bool) {
 	for row := range gridEighths {
 		for column := range gridColumns {
-			if !yield(gridCell(row, column)) {
+			if !yield(gridCellRow(row, column)) {
+				return
+			}
+		}
+	}
+	n := 0
+	for row := range gridEighths {
+		if row+1 == gridLeftOut {
+			continue
+		}
+		n++
+		for column := 1; column < len(gridColumns)-1; column++ {
+			c := gridCellRow(row, column)
+			c.Row, c.Source = n, srcGridCopy
+			if column == len(gridColumns)-2 {
+				c.From = units.Inch.Of(gridLastWidth)
+			}
+			if !yield(c) {
 				return
 			}
 		}
@@ -126,13 +152,47 @@ func gridFind(asked, from, to units.Length) (f, t gridPlace, row int, ok bool) {
 	return f, t, 0, false
 }
 
-// GridFor is the printed cell for a garment that asks a length on cloth of one
-// width, on cloth of another. A length between two rows or a width under no
-// heading is [ErrOutside]: the chart is not extended.
-func GridFor(asked, from, to units.Length) (GridCell, error) {
-	_, t, row, ok := gridFind(asked, from, to)
-	if !ok {
-		return GridCell{}, ErrOutside
+// gridNear is the rows of the chart next to a length between them: the last below it
+// and the first above it, on both widths.
+func gridNear(asked units.Length, from, to int) (near []GridPair) {
+	for row := range gridEighths {
+		p := GridPair{row + 1, gridLength(row, from), gridLength(row, to)}
+		if asked.Less(p.Asked) {
+			return append(near, p)
+		}
+		near = []GridPair{p}
 	}
-	return gridCell(row, t.column), nil
+	return near
+}
+
+// GridFor finds the printed cell for a garment that asks a length on cloth of one
+// width, on cloth of another. The chart is not extended: a width under no heading and a
+// length between two rows are faults of kind [ErrOutside], which name the headings or
+// the nearest rows.
+func GridFor(asked, from, to units.Length) (GridRow, error) {
+	var a fault.Audit
+	f, t, row, ok := gridFind(asked, from, to)
+	if ok {
+		return gridCellRow(row, t.column), nil
+	}
+	for _, w := range []struct {
+		path  string
+		width units.Length
+	}{{"from", from}, {"to", to}} {
+		if _, ok := gridColumn(w.width); !ok {
+			a.Fault(w.path, w.width.String(), "32, 35 to 36, 39, 41, 44 to 45, 50, 52 to 54, 58 to 60 or 66 in, the widths of the chart", ErrOutside)
+		}
+	}
+	if !a.Failed() {
+		yards := units.Notation{Unit: units.Yard}
+		limit := ""
+		for i, p := range gridNear(asked, f.column, t.column) {
+			if i > 0 {
+				limit += " or "
+			}
+			limit += yards.Exact(p.Asked) + " (row " + ticket.Of(p.Row).String() + ", " + yards.Exact(p.Length) + ")"
+		}
+		a.Fault("asked", yards.Exact(asked), limit+", the nearest of the chart", ErrOutside)
+	}
+	return GridRow{}, a.Err()
 }

@@ -20,9 +20,12 @@ func TestTables(t *testing.T) {
 		}
 	}
 	cells, memory := 0, 0
-	var rows [13][]yardage.GridCell
+	var rows [13][]yardage.GridRow
 	for c := range yardage.Grid {
 		sources("grid", c.Source, c.Known)
+		if c.Source == "yardage-conversion-chart" {
+			continue
+		}
 		cells++
 		if c.Known == source.Memory {
 			memory++

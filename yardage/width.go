@@ -1,10 +1,9 @@
 package yardage
 
 import (
-	"strconv"
-
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/name"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -20,59 +19,106 @@ const (
 	ByArea        // the chart has no such cell: area, which is an estimate only
 )
 
-var trustNames = [...]string{NoTrust: "", Chart: "chart", ByArea: "area"}
+var trusts = name.Of[Trust]("trust", "none", "chart", "area")
 
-// Trusts yields every Trust, NoTrust excepted.
-func Trusts(yield func(Trust) bool) {
-	for t := Chart; t <= ByArea && yield(t); t++ {
-	}
-}
+// Trusts yields every Trust but NoTrust.
+func Trusts(yield func(Trust) bool) { trusts.All()(yield) }
 
-// String is the name of t, empty for NoTrust.
-func (t Trust) String() string {
-	if int(t) < len(trustNames) {
-		return trustNames[t]
-	}
-	return "unknown"
-}
+// String is the name of t, and none for [NoTrust].
+func (t Trust) String() string { return trusts.String(t) }
 
-// MarshalText is the name of t.
-func (t Trust) MarshalText() ([]byte, error) { return []byte(t.String()), nil }
+// MarshalText is the name of t, empty for [NoTrust].
+func (t Trust) MarshalText() ([]byte, error) { return trusts.Marshal(t) }
 
-// UnmarshalText takes the name of a Trust; empty text is NoTrust.
-func (t *Trust) UnmarshalText(text []byte) error {
-	for i, name := range trustNames {
-		if name == string(text) {
-			*t = Trust(i)
-			return nil
-		}
-	}
-	return unknownText(string(text), "chart or area")
-}
+// UnmarshalText reads the name of a Trust; empty text is [NoTrust].
+func (t *Trust) UnmarshalText(text []byte) error { return trusts.Unmarshal(t, text) }
 
 // A Width is a length asked for on cloth of one width, to be bought on another.
 type Width struct {
 	Asked units.Length `json:"asked,omitzero"` // the length asked, as on the envelope
-	From  units.Length `json:"from,omitzero"`  // the width of cloth it is asked on
+	From  units.Length `json:"from,omitzero"`  // the width of cloth that it is asked on
 	To    units.Length `json:"to,omitzero"`    // the width of the cloth to be bought
-	// Nap adds the chart's own 1/4 yd, printed for one-way cloth, sleeves cut in
-	// one with the body, or a large difference of width (how large is not printed).
+	// Nap is set for cloth that goes one way only, with a nap or a pattern. It is one of
+	// three reasons for which the chart adds 1/4 yd, once.
 	Nap bool `json:"nap,omitzero"`
+	// Sleeves is set where the sleeves are cut in one with the body.
+	Sleeves bool `json:"sleeves,omitzero"`
+	// Jump is set where the widths differ by much; the chart does not say by how much.
+	Jump bool `json:"jump,omitzero"`
+	// Repeat is the length of a large pattern repeat, of which one more is bought. May be
+	// omitted; the default is a plain cloth.
+	Repeat units.Length `json:"repeat,omitzero"`
+	// HalfDrop is set where the pattern steps down half a repeat from one selvedge to the
+	// other; half a repeat more is bought. It needs a repeat.
+	HalfDrop bool `json:"halfDrop,omitzero"`
+	// Widest is the width across the cloth of the widest piece. May be omitted. A piece
+	// that is wider than the cloth is a fault.
+	Widest units.Length `json:"widest,omitzero"`
+	// Doubt is set to buy 1/2 yd more where it is not known what the pieces take.
+	Doubt bool `json:"doubt,omitzero"`
 }
 
 // A WidthPlan sets the printed chart and the area side by side. Neither proves
 // that the pieces fit: only a lay does.
 type WidthPlan struct {
 	Spec      Width        `json:"spec,omitzero"`      // as given
-	Assumed   []string     `json:"assumed,omitzero"`   // always empty
-	ByArea    units.Length `json:"byArea,omitzero"`    // Asked x From / To, exact; an estimate, not a bound
+	ByArea    units.Length `json:"byArea,omitzero"`    // asked x from / to, exact; an estimate, not a bound
 	HasGrid   bool         `json:"hasGrid,omitzero"`   // the chart has the row and both columns
 	GridRow   int          `json:"gridRow,omitzero"`   // the row of the chart, counted from 1; zero without one
 	ByGrid    units.Length `json:"byGrid,omitzero"`    // the printed cell; zero without one
-	GridKnown source.Known `json:"gridKnown,omitzero"` // Memory where either column, or how it was found, is from memory
-	Added     units.Length `json:"added,omitzero"`     // the chart's allowance where Nap is set
-	Trusted   Trust        `json:"trusted,omitzero"`   // which of the two to go by
-	Guide     units.Length `json:"guide,omitzero"`     // the trusted figure and Added
+	GridKnown source.Known `json:"gridKnown,omitzero"` // from memory where either column, or how it was found, is from memory
+	// Near is the rows just below and just above, where the chart has both widths and no
+	// row of the length asked.
+	Near    []GridPair   `json:"near,omitzero"`
+	Reasons []Reason     `json:"reasons,omitzero"` // what is added, each with its reason; nil where nothing is
+	Added   units.Length `json:"added,omitzero"`   // all of it
+	Trusted Trust        `json:"trusted,omitzero"` // which of the two to go by
+	Guide   units.Length `json:"guide,omitzero"`   // the trusted figure with what is added
+	// Single is set where the widest piece is wider than half of the cloth: it is cut from
+	// one ply, on cloth that lies open.
+	Single bool `json:"single,omitzero"`
+}
+
+// A GridPair is one row of the chart on two widths.
+type GridPair struct {
+	Row    int          `json:"row,omitzero"`    // counted from 1
+	Asked  units.Length `json:"asked,omitzero"`  // on the width asked
+	Length units.Length `json:"length,omitzero"` // on the width to be bought
+}
+
+// A Reason is cloth that is added, and for what.
+type Reason struct {
+	For    string       `json:"for,omitzero"`    // the reason, or several for which it is added once
+	Length units.Length `json:"length,omitzero"` // what is added
+}
+
+// reasons lists what is added, each for its own reason.
+func (s Width) reasons() (all []Reason) {
+	why := ""
+	for _, r := range []struct {
+		set bool
+		why string
+	}{{s.Nap, "one-way cloth"}, {s.Sleeves, "sleeves cut in one with the body"}, {s.Jump, "a large difference of width"}} {
+		if r.set && why != "" {
+			why += ", "
+		}
+		if r.set {
+			why += r.why
+		}
+	}
+	if why != "" {
+		all = append(all, Reason{why, gridAdded()})
+	}
+	if !s.Repeat.IsZero() {
+		all = append(all, Reason{"one repeat more, to place the pattern", s.Repeat})
+	}
+	if s.HalfDrop {
+		all = append(all, Reason{"half a repeat, for the half drop", s.Repeat.DivInt(2)})
+	}
+	if s.Doubt {
+		all = append(all, Reason{"doubt", units.Yard.Frac(1, 2)})
+	}
+	return all
 }
 
 // Plan works out both figures.
@@ -81,6 +127,13 @@ func (s Width) Plan() (WidthPlan, error) {
 	a.Need("asked", s.Asked)
 	a.Need("from", s.From)
 	a.Need("to", s.To)
+	a.NotNegative("repeat", s.Repeat)
+	if s.HalfDrop && s.Repeat.IsZero() {
+		a.Fault("halfDrop", "true", "none without a repeat", fault.Unused)
+	}
+	if a.NotNegative("widest", s.Widest); s.To.Sign() > 0 && s.To.Less(s.Widest) {
+		fault.AtMost(&a, "widest", s.Widest, s.To, "to: no length of this cloth holds the piece", fault.Range)
+	}
 	if a.Failed() {
 		return WidthPlan{}, a.Err()
 	}
@@ -95,10 +148,17 @@ func (s Width) Plan() (WidthPlan, error) {
 		}
 		p.Trusted, p.Guide = Chart, p.ByGrid
 	}
-	if s.Nap {
-		p.Added = gridAdded()
-		p.Guide = p.Guide.Add(p.Added)
+	if f, ok := gridColumn(s.From); ok && !p.HasGrid {
+		if t, ok := gridColumn(s.To); ok {
+			p.Near = gridNear(s.Asked, f.column, t.column)
+		}
 	}
+	p.Reasons = s.reasons()
+	for _, r := range p.Reasons {
+		p.Added = p.Added.Add(r.Length)
+	}
+	p.Guide = p.Guide.Add(p.Added)
+	p.Single = s.To.DivInt(2).Less(s.Widest)
 	return p, nil
 }
 
@@ -113,8 +173,19 @@ func (p WidthPlan) Sheet() ticket.Sheet {
 		sh.Lines = append(sh.Lines, line("by the printed chart", ticket.Long(p.ByGrid)))
 		base = p.ByGrid
 	}
-	if s.Nap {
-		sh.Lines = append(sh.Lines, line("with the chart's allowance", ticket.Long(p.Guide), long(base, p.Trusted.String()), long(p.Added, "allowance")))
+	if !p.Guide.IsZero() {
+		sh.Answer = []ticket.Line{{Label: "buy about, until a lay is made", Result: ticket.Cloth(p.Guide)}}
+	}
+	if len(p.Reasons) > 0 {
+		terms := []ticket.Term{long(base, p.Trusted.String())}
+		for _, r := range p.Reasons {
+			terms = append(terms, long(r.Length, r.For))
+		}
+		sh.Lines = append(sh.Lines, line("with what is added", ticket.Long(p.Guide), terms...))
+	}
+	for _, n := range p.Near {
+		row := "row " + ticket.Of(n.Row).String() + " of the chart, "
+		sh.Lines = append(sh.Lines, line(row+"asked", ticket.Cloth(n.Asked)), line(row+"on this width", ticket.Cloth(n.Length)))
 	}
 	sh.Steps = []ticket.Step{{
 		Do: "Lay the pattern pieces between two tapes set as far apart as the new width", At: ticket.Long(s.To), From: "selvedge to selvedge, less the selvedges themselves",
@@ -129,6 +200,9 @@ func (p WidthPlan) Sheet() ticket.Sheet {
 	case p.ByGrid.Less(p.ByArea):
 		sh.Cautions = append(sh.Cautions, ticket.Caution{Text: "The chart is below the area figure: it counts on a closer lay on this width.", Refer: "a lay decides"})
 	}
+	if p.Single {
+		sh.Cautions = append(sh.Cautions, ticket.Caution{Text: "The widest piece is wider than half of this cloth: lay the cloth open and cut each copy apart.", Refer: "a lay decides"})
+	}
 	if p.GridKnown == source.Memory {
 		sh.Cautions = append(sh.Cautions, ticket.Caution{Text: "The chart's figure, or the column for this width, is from memory of the print.", Refer: "the printed chart decides"})
 	}
@@ -139,19 +213,12 @@ func (p WidthPlan) Sheet() ticket.Sheet {
 			sh.Sources = append(sh.Sources, source.Cite{For: "the columns and widths from memory", ID: srcExtensionGrid, Known: source.Memory})
 		}
 	}
-	if s.Nap && !p.HasGrid {
-		sh.Sources = append(sh.Sources, source.Cite{For: "the allowance", ID: srcGrid, Known: source.Read})
+	if (s.Nap || s.Sleeves || s.Jump) && !p.HasGrid {
+		sh.Sources = append(sh.Sources, source.Cite{For: "the quarter yard added", ID: srcGrid, Known: source.Read})
+	}
+	if !s.Repeat.IsZero() || s.Doubt {
+		sh.Sources = append(sh.Sources, source.Cite{For: "a repeat more, or half a yard in doubt", ID: srcWidthAdded, Known: source.Read})
 	}
 	sh.Sources = append(sh.Sources, source.Cite{For: "the area figure", Known: source.Computed})
 	return sh
-}
-
-// unknownText is the fault for a name that is none of those listed.
-func unknownText(got, want string) error {
-	if len(got) > fault.MaxName {
-		got = got[:fault.MaxName]
-	}
-	var a fault.Audit
-	a.Fault("text", strconv.Quote(got), want, fault.Unknown)
-	return a.Err()
 }

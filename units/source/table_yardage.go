@@ -49,4 +49,5 @@ var yardageSources = [...]Source{
 	{ID: "bias-cheat-sheet", Title: "Continuous bias binding cheat sheets", Year: "2018", Publisher: "getasquiltingstudio.com/2018/04", Rank: Other},
 	{ID: "continuous-bias-page", Title: "Easy continuous bias", Publisher: "qualitysewing.com", Rank: Other},
 	{ID: "bias-strip-chart", Title: "Running yards of bias strips", Publisher: "nancysnotions.com/text/content/pages/rsbiasstrips.html", Rank: Other},
+	{ID: "width-conversion-additions", Title: "Fabric width conversion", Publisher: "sew4home.com, width conversion page", Rank: Other},
 }
