@@ -57,7 +57,7 @@ func TestDrawFaults(t *testing.T) {
 		{"no tucks", hem.TucksPlan{}.Sections, l("1/16"), "spec.kind: not given, want one of spaced, pin, blind, growth"},
 		{"a plan of nothing", hem.Plan{Spec: hem.Spec{Kind: hem.Bound, Doubled: true}}.Sections, l("1/16"),
 			"spec.depth: not given, want more than 0 in\nspec.seam: not given, want more than 0 in"},
-		{"a plan that contradicts itself", double.Sections, l("1/16"), "[0].Stitches[0].Pierce cloth, cloth, cloth: section: the stitch does not pierce what it names, want nothing"},
+		{"a plan that contradicts itself", double.Sections, l("1/16"), "[0].stitches[0].pierce cloth, cloth, cloth: section: the stitch does not pierce what it names, want nothing"},
 		{"below zero", hemmed(hem.Spec{Kind: hem.Single, Depth: l("1")}), l("-1"), "thickness -1 in: wrong sign, want 0 in or more"},
 		{"thicker than the turn", hemmed(hem.Spec{Kind: hem.Double, First: l("1/4"), Depth: l("1")}), l("5/16"), "thickness 5/16 in: out of range, want at most 1/4 in (spec.first)"},
 		{"thicker than what is left of it", hemmed(hem.Spec{Kind: hem.Narrow, First: l("1/2"), Trim: l("1/8")}), l("3/16"), "thickness 3/16 in: out of range, want at most 1/8 in (spec.depth)"},
@@ -71,7 +71,7 @@ func TestDrawFaults(t *testing.T) {
 		{"a casing with its upper row on the edge of the turn", cased(hem.Casing{Kind: hem.ElasticCasing, Width: l("1"), Ease: l("1/4"), Turn: l("1 3/8"), Heading: l("1/4")}), units.Length{},
 			"finishedToUpper 1/4 in: out of range, want more or less than 1/4 in, where the raw edge of the turn lies"},
 		{"a thick casing", cased(hem.Casing{Kind: hem.CordCasing, Width: l("1"), Ease: l("1/4")}), l("3/8"), "thickness 3/8 in: out of range, want at most 1/4 in (rawToFold)"},
-		{"a casing that contradicts itself", casing.Sections, l("1/16"), "[0].Dimensions[1].Amount 1 1/4 in: disagrees with what else is given, want 5 in (from From to To)\n[0].Dimensions[2].Amount 1/8 in: disagrees with what else is given, want 3 5/8 in (from From to To)"},
+		{"a casing that contradicts itself", casing.Sections, l("1/16"), "[0].dimensions[1].amount 1 1/4 in: disagrees with what else is given, want 5 in (the distance between its ends)\n[0].dimensions[2].amount 1/8 in: disagrees with what else is given, want 3 5/8 in (the distance between its ends)"},
 		{"a thick tuck", tucked(hem.Tucks{Kind: hem.PinTuck, Count: 1}), l("1"), "thickness 1 in: out of range, want at most 1/16 in (spec.depth)"},
 	} {
 		ds, err := c.draw(c.thick)

@@ -159,19 +159,3 @@ func TestRootTooLong(t *testing.T) {
 		t.Errorf("%v", err)
 	}
 }
-
-func TestNearAllocations(t *testing.T) {
-	d := units.Inch.Frac(9, 20)
-	pi := units.Pi()
-	for what, f := range map[string]func(){
-		"Of":    func() { pi.Of(d) },
-		"Plus":  func() { pi.Of(d).Plus(d) },
-		"Add":   func() { pi.Of(d).Add(pi.Of(d)) },
-		"Scale": func() { pi.Scale(units.RatioOf(1, 2)).Of(d) },
-		"Round": func() { _, _, _ = pi.Of(d).Round(units.Inch.Frac(1, 16), units.Up) },
-	} {
-		if n := testing.AllocsPerRun(100, f); n > 0 {
-			t.Errorf("%s takes %v allocations", what, n)
-		}
-	}
-}

@@ -156,21 +156,6 @@ func TestNearRatioMore(t *testing.T) {
 	}
 }
 
-func TestAngleAllocations(t *testing.T) {
-	d := units.Inch.Frac(5, 8)
-	for what, f := range map[string]func(){
-		"Diagonal": func() { units.Diagonal().Of(d) },
-		"Degrees":  func() { units.Degrees(units.RatioOf(40, 1)) },
-		"Arc":      func() { units.Degrees(units.RatioOf(40, 1)).Arc(d) },
-		"Cmp":      func() { _, _ = units.Diagonal().Of(d).MulInt(3).Cmp(units.Diagonal().Of(d)) },
-		"sin 45":   func() { units.Degrees(units.RatioOf(45, 1)).Sin() },
-	} {
-		if n := testing.AllocsPerRun(100, f); n > 0 {
-			t.Errorf("%s takes %v allocations", what, n)
-		}
-	}
-}
-
 // How long a strip is the bias of a square of 24 in for a highwayman's sash?
 func ExampleDiagonal() {
 	along := units.Diagonal().Of(units.Inch.Of(24))

@@ -32,7 +32,7 @@ func TestRowOnAnEdge(t *testing.T) {
 				turned(&d, f)
 				err := d.Check()
 				var faults fault.Faults
-				if !errors.As(err, &faults) || len(faults) != 1 || faults[0].Path != "Stitches[0]" || faults[0].Limit != "clear of the edge of short" {
+				if !errors.As(err, &faults) || len(faults) != 1 || faults[0].Path != "stitches[0]" || faults[0].Limit != "clear of the edge of short" {
 					t.Errorf("side %d, %v, turned %s: %v", side, names, turn, err)
 				}
 			}

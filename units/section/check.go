@@ -61,7 +61,7 @@ func crossings(a *fault.Audit, d Drawing, boxes []box) {
 				continue // a turn
 			}
 			if p.x0.Less(q.x1) && q.x0.Less(p.x1) && p.y0.Less(q.y1) && q.y0.Less(p.y1) {
-				a.Fault(index("Plies", q.ply)+"."+index("Path", q.part), q.b.text(),
+				a.Fault(index("plies", q.ply)+"."+index("path", q.part), q.b.text(),
 					"clear of "+d.Plies[p.ply].Name+" on its way to "+p.b.text(), ErrCross)
 				break
 			}
@@ -109,7 +109,7 @@ func (s Stitch) pierces(a *fault.Audit, path string, d Drawing, boxes []box) {
 		names[i] = h.name
 	}
 	if !slices.Equal(names, s.Pierce) {
-		a.Fault(path+".Pierce", list(s.Pierce), list(names), ErrPierce)
+		a.Fault(path+".pierce", list(s.Pierce), list(names), ErrPierce)
 	}
 }
 

@@ -54,7 +54,7 @@ func ExampleDrawing_Check() {
 	fmt.Println(uncut.Check())
 	// Output:
 	// <nil>
-	// Stitches[1] (-1/4 in, 3/32 in): section: the stitch does not pierce what it names, want clear of the edge of upper
+	// stitches[1] (-1/4 in, 3/32 in): section: the stitch does not pierce what it names, want clear of the edge of upper
 }
 
 // A pen runs along, folds and runs back.

@@ -1,16 +1,33 @@
 package section_test
 
 import (
+	"encoding/json"
 	"flag"
 	"os"
+	"reflect"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/section"
 )
 
-var update = flag.Bool("update", false, "write the pictures of testdata anew")
+var update = flag.Bool("update", false, "write the pictures of testdata")
+
+// A drawing reads back equal from its JSON.
+func TestJSON(t *testing.T) {
+	for name, d := range golden() {
+		text, err := json.Marshal(d)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var back section.Drawing
+		if err := json.Unmarshal(text, &back); err != nil || !reflect.DeepEqual(d, back) {
+			t.Errorf("%s: %s reads back as %+v, %v", name, text, back, err)
+		}
+	}
+}
 
 // TestGolden holds every picture, as it was rendered and looked at.
 func TestGolden(t *testing.T) {

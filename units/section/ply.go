@@ -10,8 +10,8 @@ import (
 // A Point is a place in the drawing: X along the cloth, plus to the right; Y
 // across it, plus upwards.
 type Point struct {
-	X units.Length // along the cloth
-	Y units.Length // across the cloth, in drawn thicknesses
+	X units.Length `json:"x,omitzero"` // along the cloth
+	Y units.Length `json:"y,omitzero"` // across the cloth, in drawn thicknesses
 }
 
 // At is the point (x, y).
@@ -23,25 +23,24 @@ type Fill uint8
 
 // The fills.
 const (
-	NoFill  Fill = iota // not given
-	Blank               // white
-	Hatched             // slanted lines
-	Dotted              // dots
-	Crossed             // slanted lines both ways
+	Blank   Fill = iota + 1 // white
+	Hatched                 // slanted lines
+	Dotted                  // dots
+	Crossed                 // slanted lines both ways
 )
 
 var fillNames = name.Of[Fill]("fill", "none", "blank", "hatched", "dotted", "crossed")
 
-// String is the name of the fill; none for [NoFill].
+// String is the name of the fill.
 func (f Fill) String() string { return fillNames.String(f) }
 
-// MarshalText is the name of the fill, empty for [NoFill].
+// MarshalText is the name of the fill.
 func (f Fill) MarshalText() ([]byte, error) { return fillNames.Marshal(f) }
 
-// UnmarshalText takes the name of a fill. Empty text is [NoFill].
+// UnmarshalText takes the name of a fill.
 func (f *Fill) UnmarshalText(text []byte) error { return fillNames.Unmarshal(f, text) }
 
-// Fills yields every fill, [NoFill] excepted.
+// Fills yields every fill.
 func Fills() iter.Seq[Fill] { return fillNames.All() }
 
 // An End is how a ply ends. The zero value is not given.
@@ -49,25 +48,24 @@ type End uint8
 
 // The ends.
 const (
-	NoEnd  End = iota // not given
-	RunsOn            // the garment goes on beyond the drawing
-	Raw               // a raw edge that shows
-	Hidden            // a raw edge shut in: cloth above and below it, cloth or a stitch ahead
-	Neat              // an edge finished by itself, as overcast, or a selvedge
+	RunsOn End = iota + 1 // the garment goes on beyond the drawing
+	Raw                   // a raw edge that shows
+	Hidden                // a raw edge shut in: cloth above and below it, cloth or a stitch ahead
+	Neat                  // an edge finished by itself, as overcast, or a selvedge
 )
 
 var endNames = name.Of[End]("end", "none", "runs-on", "raw", "hidden", "neat")
 
-// String is the name of the end; none for [NoEnd].
+// String is the name of the end.
 func (e End) String() string { return endNames.String(e) }
 
-// MarshalText is the name of the end, empty for [NoEnd].
+// MarshalText is the name of the end.
 func (e End) MarshalText() ([]byte, error) { return endNames.Marshal(e) }
 
-// UnmarshalText takes the name of an end. Empty text is [NoEnd].
+// UnmarshalText takes the name of an end.
 func (e *End) UnmarshalText(text []byte) error { return endNames.Unmarshal(e, text) }
 
-// Ends yields every end, [NoEnd] excepted.
+// Ends yields every end.
 func Ends() iter.Seq[End] { return endNames.All() }
 
 // A Face says on which side of its path a ply has its right side, which is drawn
@@ -97,12 +95,12 @@ func Faces() iter.Seq[Face] { return faceNames.All() }
 
 // A Ply is one piece of cloth, folded.
 type Ply struct {
-	Name   string  // what it is: "upper"; no two plies bear one name
-	Fill   Fill    // its pattern
-	Path   []Point // the middle of its thickness from one end to the other, each turn square; see [Pen]
-	Start  End     // how it ends at the first point
-	Finish End     // how it ends at the last point
-	Face   Face    // where its right side is
+	Name   string  `json:"name,omitzero"`   // what it is: "upper"; no two plies bear one name
+	Fill   Fill    `json:"fill,omitzero"`   // its pattern
+	Path   []Point `json:"path,omitzero"`   // the middle of its thickness from one end to the other, each turn square; see [Pen]
+	Start  End     `json:"start,omitzero"`  // how it ends at the first point
+	Finish End     `json:"finish,omitzero"` // how it ends at the last point
+	Face   Face    `json:"face,omitzero"`   // where its right side is
 }
 
 // A Pen draws the path of a ply: it runs along, steps up or down over other cloth

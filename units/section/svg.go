@@ -471,4 +471,4 @@ func (p *page) words() string {
 	return b.String()
 }
 
-var endWords = [...]string{NoEnd: "", RunsOn: "runs on", Raw: "a raw edge that shows", Hidden: "a raw edge shut in", Neat: "a finished edge"}
+var endWords = [...]string{RunsOn: "runs on", Raw: "a raw edge that shows", Hidden: "a raw edge shut in", Neat: "a finished edge"}

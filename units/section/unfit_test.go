@@ -33,13 +33,13 @@ func TestUnfit(t *testing.T) {
 			}
 		}
 		for path, put := range map[string]func(*section.Drawing){
-			"Title":         func(d *section.Drawing) { d.Title += bad },
-			"Plies[0].Name": func(d *section.Drawing) { d.Plies = append([]section.Ply{}, d.Plies...); d.Plies[0].Name += bad },
-			"Stitches[0].Name": func(d *section.Drawing) {
+			"title":         func(d *section.Drawing) { d.Title += bad },
+			"plies[0].name": func(d *section.Drawing) { d.Plies = append([]section.Ply{}, d.Plies...); d.Plies[0].Name += bad },
+			"stitches[0].name": func(d *section.Drawing) {
 				d.Stitches = append([]section.Stitch{}, d.Stitches...)
 				d.Stitches[0].Name += bad
 			},
-			"Dimensions[0].Name": func(d *section.Drawing) {
+			"dimensions[0].name": func(d *section.Drawing) {
 				d.Dimensions = append([]section.Dimension{}, d.Dimensions...)
 				d.Dimensions[0].Name += bad
 			},
