@@ -33,6 +33,7 @@ func (p CuffPlan) Sheet() ticket.Sheet {
 	}
 	return ticket.Sheet{
 		Title:   "A sleeve gathered into its cuff",
+		Answer:  []ticket.Line{ticket.Sum("cut the cuff long", p.CutLength), ticket.Sum("and deep", p.CutDepth), {Label: "fullness", Result: ticket.Times(p.Fullness)}},
 		Assumed: p.Assumed,
 		Lines:   p.working(),
 		Steps: []ticket.Step{

@@ -82,11 +82,20 @@ func TestRuffleFaults(t *testing.T) {
 	}{
 		{"nothing given", func(r *gather.Ruffle) { *r = gather.Ruffle{} }, []string{"strip.strip.pieces", "strip.strip.each", "strip.edge", "strip.fullness", "depth"}, fault.Missing},
 		{"everything wrong at once", func(r *gather.Ruffle) {
-			r.Strip.Edge, r.Cut, r.Depth, r.Hem, r.Allowance, r.Inside = in("-1"), in("-1"), in("-1"), in("-1"), in("-1"), in("-1")
+			r.Strip.Edge, r.Cut, r.Depth, r.Hem, r.Heading, r.Top, r.Allowance, r.Inside, r.Width = in("-1"), in("-1"), in("-1"), in("-1"), in("-1"), in("-1"), in("-1"), in("-1"), in("-1")
 			r.Rows, r.Corners, r.Parts = -1, math.MinInt, math.MaxInt
-		}, []string{"strip.edge", "cut", "depth", "hem", "allowance", "inside", "rows", "corners", "parts"}, fault.Sign},
+		}, []string{"strip.edge", "cut", "depth", "hem", "heading", "top", "allowance", "inside", "rows", "corners", "parts", "width"}, fault.Sign},
 		{"a join without an allowance", func(r *gather.Ruffle) { r.Strip.Strip.Allowance = units.Given[units.Length]{} }, []string{"strip.strip.allowance"}, fault.Missing},
 		{"a hem on a fold", func(r *gather.Ruffle) { r.Hem = in("1") }, []string{"hem"}, fault.Unused},
+		{"a heading on a fold", func(r *gather.Ruffle) { r.Heading = in("1") }, []string{"heading"}, fault.Unused},
+		{"the hem of no heading", func(r *gather.Ruffle) { r.Top = in("1/4") }, []string{"top"}, fault.Unused},
+		{"a heading in a seam", func(r *gather.Ruffle) { r.Folded, r.Heading, r.Allowance = false, in("1"), in("5/8") }, []string{"allowance"}, fault.Unused},
+		{"rows above the heading", func(r *gather.Ruffle) { r.Folded, r.Heading, r.Rows = false, in("3/8"), 3 }, []string{"heading"}, fault.Range},
+		{"cut too shallow for its heading", func(r *gather.Ruffle) {
+			r.Folded, r.Heading, r.Top, r.Depth, r.Cut = false, in("1"), in("1/4"), in("0"), in("1 1/4")
+		}, []string{"cut"}, fault.Range},
+		{"cut another depth than its heading makes", func(r *gather.Ruffle) { r.Folded, r.Heading, r.Cut = false, in("1"), in("3") }, []string{"cut"}, fault.Conflict},
+		{"cloth too narrow for any piece", func(r *gather.Ruffle) { r.Width = in("3 23/32") }, []string{"width"}, fault.Range},
 		{"too many rows", func(r *gather.Ruffle) { r.Rows = gather.MaxRows + 1 }, []string{"rows"}, fault.Range},
 		{"too many parts", func(r *gather.Ruffle) { r.Parts = gather.MaxParts + 1 }, []string{"parts"}, fault.Range},
 		{"too many corners", func(r *gather.Ruffle) { r.Corners = gather.MaxCorners + 1 }, []string{"corners"}, fault.Range},

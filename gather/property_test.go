@@ -68,6 +68,24 @@ func TestRuffleProperties(t *testing.T) {
 		if p.Clear != nearest || p.Crowded != (found && (nearest.IsZero() || nearest.Less(one.Strip.Strip.Allowance.Or(units.Length{})))) {
 			t.Fatalf("%+v: clear %v (%v), by trying %v", one, p.Clear, p.Crowded, nearest)
 		}
+		if one.Strip.Strip.Ring {
+			clear, span := p.Shift, p.Strip.Strip.Sewn
+			for k := range int64(p.Spec.Parts) {
+				mark := p.Shift.Add(p.StripPart.MulInt(k))
+				for _, join := range p.Joins {
+					d := join.Full.Sub(mark).Abs()
+					clear = clear.Min(d.Min(span.Sub(d).Abs()))
+				}
+			}
+			if clear != p.Shift {
+				t.Fatalf("%+v: shifted by %v a join lies %v from a mark", one, p.Shift, clear)
+			}
+		}
+		two := one
+		two.Strip.Strip.Each = p.ForTwo
+		if q, err := two.Plan(); err == nil && q.Strip.Fullness != units.RatioOf(2, 1) {
+			t.Fatalf("%+v: pieces of %v make a fullness of %v", one, p.ForTwo, q.Strip.Fullness)
+		}
 		if got := p.StripPart.MulInt(int64(p.Spec.Parts)); got != p.Strip.Strip.Sewn {
 			t.Fatalf("%+v: the parts come to %v of %v", one, got, p.Strip.Strip.Sewn)
 		}

@@ -20,10 +20,12 @@ const (
 const ErrCurve fault.Kind = "turns too sharply for the depth"
 
 // A Ruffle is a strip gathered by one long edge onto an edge of the garment, the
-// other long edge free. Zero means "not given".
+// other long edge free; or, with a heading, gathered below its upper edge and laid
+// on, both edges free. Zero means "not given".
 //
 // Of cut, depth and allowance one may be left out: cut is depth + hem + allowance,
-// or twice depth + allowance where the strip is folded.
+// or twice depth + allowance where the strip is folded. With a heading it is depth +
+// hem + heading + top.
 type Ruffle struct {
 	// Tape is the measure that defaults follow. May be omitted; the default is the
 	// tape on whose marks most of the given lengths lie, inches where they are equal.
@@ -40,11 +42,18 @@ type Ruffle struct {
 	// Hem is the hem allowance of the free edge. May be omitted; the default is 0, for
 	// a selvedge or an edge finished in another way. A folded strip has none.
 	Hem units.Length `json:"hem,omitzero" noun:"zero"`
+	// Heading is how far the ruffle stands up beyond the row that it is stitched on by:
+	// as far as depth where it is gathered along its middle, a double heading. May be
+	// omitted; the gathered edge is then in a seam. A folded strip has none.
+	Heading units.Length `json:"heading,omitzero"`
+	// Top is the hem allowance of the heading's edge. May be omitted; the default is 0.
+	Top units.Length `json:"top,omitzero" noun:"zero"`
 	// Allowance is the seam allowance of the gathered edge. May be omitted; the
-	// default is 5/8 in or 1.5 cm.
+	// default is 5/8 in or 1.5 cm. A ruffle with a heading has none.
 	Allowance units.Length `json:"allowance,omitzero"`
 	// Inside is how far the gathering row lies from the seam line, inside the
-	// allowance. May be omitted; the default is 1/8 in or 3 mm.
+	// allowance; with a heading and several rows, from the row of stitching. May be
+	// omitted; the default is 1/8 in or 3 mm.
 	Inside units.Length `json:"inside,omitzero"`
 	// Rows is how many gathering rows there are, 1 to 3; see [RufflePlan]. May be
 	// omitted; the default is 1.
@@ -59,6 +68,9 @@ type Ruffle struct {
 	// Parts is how many equal parts are marked on strip and edge, 1 to 1000. May be
 	// omitted; the default is 4.
 	Parts int `json:"parts,omitzero"`
+	// Width is the usable width of the cloth. May be omitted; what cloth it takes is
+	// then not known.
+	Width units.Length `json:"width,omitzero"`
 }
 
 // A RufflePlan is what a ruffle comes to.
@@ -66,7 +78,8 @@ type Ruffle struct {
 // The first row lies inside the seam line, within the allowance, so that the seam
 // hides it. A second lies as far on the other side of the seam line, where it holds
 // the folds flat and is unpicked afterwards; a third lies twice as far nearer the
-// raw edge than the first.
+// raw edge than the first. With a heading a single row lies where the ruffle is
+// stitched on.
 type RufflePlan struct {
 	Spec          Ruffle          `json:"spec,omitzero"`          // as solved
 	Assumed       []string        `json:"assumed,omitzero"`       // the fields filled with a default
@@ -83,6 +96,10 @@ type RufflePlan struct {
 	Joins         []Mark          `json:"joins,omitzero"`         // each join of the strip, and where it lies on the edge once the strip is gathered evenly; in a ring the last closes it
 	Clear         units.Length    `json:"clear,omitzero"`         // least distance on the strip from a join to a mark between its ends; zero where there is no such pair
 	Crowded       bool            `json:"crowded,omitzero"`       // a join lies so near a mark that the mark falls on the join's own allowance
+	Shift         units.Length    `json:"shift,omitzero"`         // of a ring, how far from the closing join the first mark is best set, so that all joins are as clear of the marks
+	ForTwo        units.Length    `json:"forTwo,omitzero"`        // length to cut each piece to for a fullness of exactly 2
+	Across        units.Length    `json:"across,omitzero"`        // the cloth it takes with the pieces cut across it; zero where they are longer than width
+	Along         units.Length    `json:"along,omitzero"`         // the cloth it takes with the pieces cut along it; zero where they are deeper than width
 }
 
 // Plan works out the ruffle. The faults are [fault.Faults]; [ErrCurve] is the fault
@@ -94,7 +111,7 @@ func (r Ruffle) Plan() (RufflePlan, error) {
 	if a.Failed() {
 		return RufflePlan{}, a.Err()
 	}
-	if net := r.net(); !r.Cut.IsZero() && !r.Depth.IsZero() && r.Allowance.IsZero() {
+	if net := r.net(); !r.Cut.IsZero() && !r.Depth.IsZero() && r.Allowance.IsZero() && r.Heading.IsZero() {
 		if r.Allowance = net.Sub(r.Depth); r.Allowance.Sign() <= 0 {
 			a.Fault("cut", r.Cut.String(), "more than {0} (what depth and hem come to)", fault.Conflict, r.around(r.Depth))
 			return RufflePlan{}, a.Err()
@@ -102,7 +119,9 @@ func (r Ruffle) Plan() (RufflePlan, error) {
 	}
 	given := r
 	r.Tape = noun.Tape(r)
-	fill(&r.Allowance, seamAllowance, r.Tape)
+	if r.Heading.IsZero() {
+		fill(&r.Allowance, seamAllowance, r.Tape)
+	}
 	fill(&r.Inside, rowInside, r.Tape)
 	fillCount(&r.Rows, oneRow)
 	fillCount(&r.Parts, quarters)
@@ -125,6 +144,11 @@ func (r Ruffle) Plan() (RufflePlan, error) {
 		p.Joins = append(p.Joins, Mark{Full: at, Edge: at.Unscale(sp.Fullness)})
 	}
 	p.clearance()
+	st := sp.Strip.Spec
+	p.ForTwo = sp.Edge.MulInt(2).Add(sp.Strip.Lost).DivInt(int64(st.Pieces))
+	if p.cloth(&a); a.Failed() {
+		return RufflePlan{}, a.Err(p.Assumed...)
+	}
 	units.Settle(&p.Outer)
 	p.OuterFullness = p.OuterFullness.Settled()
 	return p, nil
@@ -142,7 +166,18 @@ func (r Ruffle) audit(a *fault.Audit, strip error) {
 	if r.Folded && r.Hem.Sign() > 0 {
 		a.Fault("hem", r.Hem.String(), "none where folded", fault.Unused)
 	}
+	a.NotNegative("heading", r.Heading)
+	if r.Folded && r.Heading.Sign() > 0 {
+		a.Fault("heading", r.Heading.String(), "none where folded", fault.Unused)
+	}
+	a.NotNegative("top", r.Top)
+	if r.Heading.IsZero() && r.Top.Sign() > 0 {
+		a.Fault("top", r.Top.String(), "none without heading", fault.Unused)
+	}
 	a.NotNegative("allowance", r.Allowance)
+	if r.Heading.Sign() > 0 && r.Allowance.Sign() > 0 {
+		a.Fault("allowance", r.Allowance.String(), "none with a heading", fault.Unused)
+	}
 	a.NotNegative("inside", r.Inside)
 	if r.Rows != 0 {
 		a.Count("rows", r.Rows, 1, MaxRows)
@@ -151,9 +186,13 @@ func (r Ruffle) audit(a *fault.Audit, strip error) {
 	if r.Parts != 0 {
 		a.Count("parts", r.Parts, 1, MaxParts)
 	}
+	a.NotNegative("width", r.Width)
 }
 
-// net is depth + allowance, where cut is given.
+// upper is what the strip has above the line that it is stitched on by.
+func (r Ruffle) upper() units.Length { return units.Sum(r.Heading, r.Top, r.Allowance) }
+
+// net is what of cut is not hem: depth, and what lies above the seam line.
 func (r Ruffle) net() units.Length {
 	if r.Folded {
 		return r.Cut.DivInt(2)
@@ -161,7 +200,7 @@ func (r Ruffle) net() units.Length {
 	return r.Cut.Sub(r.Hem)
 }
 
-// around is the depth as cut whose depth and seam allowance are net.
+// around is the depth as cut that leaves net.
 func (r Ruffle) around(net units.Length) units.Length {
 	if r.Folded {
 		return net.MulInt(2)
@@ -171,38 +210,72 @@ func (r Ruffle) around(net units.Length) units.Length {
 
 // solveDepth fills cut or depth.
 func (r *Ruffle) solveDepth(a *fault.Audit) {
-	sum := r.Depth.Add(r.Allowance)
+	sum, what := r.Depth.Add(r.upper()), "depth, hem and allowance"
+	if !r.Heading.IsZero() {
+		what = "depth, hem, heading and top"
+	}
 	switch {
 	case r.Cut.IsZero():
 		r.Cut = r.around(sum)
 	case r.Depth.IsZero():
-		if r.Depth = r.net().Sub(r.Allowance); r.Depth.Sign() <= 0 {
-			a.Fault("cut", r.Cut.String(), "more than {0} (what seam and hem take)", fault.Range, r.around(r.Allowance))
+		if r.Depth = r.net().Sub(r.upper()); r.Depth.Sign() <= 0 {
+			a.Fault("cut", r.Cut.String(), "more than {0} (what seam and hem take)", fault.Range, r.around(r.upper()))
 		}
 	case r.net() != sum:
-		a.Fault("cut", r.Cut.String(), "{0} (what depth, hem and allowance come to)", fault.Conflict, r.around(sum))
+		a.Fault("cut", r.Cut.String(), "{0} (what "+what+" come to)", fault.Conflict, r.around(sum))
 	}
 }
 
 // placeRows finds the gathering rows, which must lie on the strip.
 func (p *RufflePlan) placeRows(a *fault.Audit) {
-	r := p.Spec
+	r, upper := p.Spec, p.Spec.upper()
+	if !r.Heading.IsZero() && r.Rows == 1 {
+		p.Row = upper
+		return
+	}
 	least, why := r.Inside, "inside"
 	if r.Rows > 2 {
 		least, why = r.Inside.MulInt(3), "the third row lies three times inside from the seam"
 	}
-	if r.Allowance.Cmp(least) <= 0 {
-		a.Fault("allowance", r.Allowance.String(), "more than {0} ("+why+")", fault.Range, least)
+	path, room := "allowance", r.Allowance
+	if !r.Heading.IsZero() {
+		path, room = "heading", r.Heading
+	}
+	if room.Cmp(least) <= 0 {
+		a.Fault(path, room.String(), "more than {0} ("+why+")", fault.Range, least)
 	}
 	if r.Rows > 1 && r.Depth.Cmp(r.Inside) <= 0 {
 		a.Fault("rows", strconv.Itoa(r.Rows), "1 (the second would lie beyond the free edge)", fault.Range)
 	}
-	p.Row = r.Allowance.Sub(r.Inside)
+	p.Row = upper.Sub(r.Inside)
 	if r.Rows > 1 {
-		p.SecondRow = r.Allowance.Add(r.Inside)
+		p.SecondRow = upper.Add(r.Inside)
 	}
 	if r.Rows > 2 {
-		p.ThirdRow = r.Allowance.Sub(r.Inside.MulInt(3))
+		p.ThirdRow = upper.Sub(r.Inside.MulInt(3))
+	}
+}
+
+// cloth finds what cloth the strip takes.
+func (p *RufflePlan) cloth(a *fault.Audit) {
+	r, st := p.Spec, p.Strip.Strip.Spec
+	if r.Width.IsZero() {
+		return
+	}
+	// rows is the cloth of all pieces, so long across it and so long along it.
+	rows := func(across, along units.Length) units.Length {
+		side, ok := r.Width.Div(across).Int(units.Down)
+		if !ok || side > int64(st.Pieces) {
+			side = int64(st.Pieces)
+		}
+		if side == 0 {
+			return units.Length{}
+		}
+		return along.MulInt((int64(st.Pieces) + side - 1) / side)
+	}
+	p.Across, p.Along = rows(st.Each, p.CutDepth), rows(p.CutDepth, st.Each)
+	if p.Across.IsZero() && p.Along.IsZero() {
+		a.Fault("width", r.Width.String(), "at least {0} (one piece, laid along the cloth or across it)", fault.Range, st.Each.Min(p.CutDepth))
 	}
 }
 
@@ -250,6 +323,10 @@ func (p *RufflePlan) curve(a *fault.Audit) {
 func (p *RufflePlan) clearance() {
 	joins := p.Joins
 	if p.Strip.Strip.Spec.Ring {
+		// Marks that begin elsewhere meet the joins again and again, at every common part
+		// of the ring: half of that is as clear of all as can be.
+		both := int64(len(joins)) * int64(p.Spec.Parts)
+		p.Shift = p.Strip.Strip.Sewn.MulInt(gcd(int64(len(joins)), int64(p.Spec.Parts))).DivInt(2 * both)
 		joins = joins[:len(joins)-1]
 	}
 	if len(joins) == 0 || len(p.Marks) == 0 {
@@ -269,4 +346,12 @@ func (p *RufflePlan) clearance() {
 		}
 	}
 	p.Crowded = p.Clear.Less(p.Strip.Strip.Spec.Allowance.Or(units.Length{})) || p.Clear.IsZero()
+}
+
+// gcd is the greatest common divisor of two numbers from 1 on.
+func gcd(a, b int64) int64 {
+	for b != 0 {
+		a, b = b, a%b
+	}
+	return a
 }

@@ -13,6 +13,13 @@ func (p RufflePlan) Sheet() ticket.Sheet {
 	if r.Folded {
 		title = "A double ruffle, folded and gathered by its raw edges"
 	}
+	switch {
+	case r.Heading.IsZero():
+	case r.Heading == r.Depth:
+		title = "A ruffle with a double heading, gathered along its middle"
+	default:
+		title = "A ruffle with a heading"
+	}
 	steps := []ticket.Step{
 		{Do: "Cut the pieces to their length", At: ticket.Long(sp.Spec.Each), From: "one cut end to the other"},
 		{Do: "Cut the pieces to their depth", At: ticket.Long(p.CutDepth), From: "one long edge to the other"},
@@ -23,7 +30,8 @@ func (p RufflePlan) Sheet() ticket.Sheet {
 	steps = append(steps, p.ends()...)
 	steps = append(steps, p.gathering()...)
 	return ticket.Sheet{
-		Title: title, Steps: steps, Lines: p.working(), Assumed: p.Assumed, Cautions: p.cautions(),
+		Answer: p.Strip.answer(ticket.Sum("and deep", p.CutDepth)),
+		Title:  title, Steps: steps, Lines: p.working(), Assumed: p.Assumed, Cautions: p.cautions(),
 		Sources: []source.Cite{
 			citeGathers(), citeQuarters(), usual(rowInside, r.Tape).Cite,
 			source.Practise("a line beside a curve is longer or shorter by distance times turning"),
@@ -55,6 +63,9 @@ func (p RufflePlan) ends() []ticket.Step {
 	if !r.Hem.IsZero() {
 		steps = append(steps, ticket.Step{Do: "Hem the free edge", At: ticket.Long(r.Hem), From: "the raw edge"})
 	}
+	if !r.Top.IsZero() {
+		steps = append(steps, ticket.Step{Do: "Hem the edge of the heading", At: ticket.Long(r.Top), From: "the raw edge"})
+	}
 	if !sp.Ends.IsZero() {
 		steps = append(steps, ticket.Step{Do: "Turn and hem the two ends", At: ticket.Long(sp.Ends), From: "the raw end", Check: check})
 	}
@@ -82,7 +93,7 @@ func (p RufflePlan) gathering() []ticket.Step {
 	if ring {
 		note = "begin and end at the closing join, and leave the threads long"
 	}
-	if r.Rows < 2 {
+	if r.Rows < 2 && r.Heading.IsZero() {
 		note += "; a second row as far beyond the seam line holds the folds flat, where the cloth closes over needle marks once it is unpicked"
 	}
 	steps = append(steps, ticket.Step{Do: "Run the gathering row with a long stitch", At: ticket.Long(p.Row), From: "the raw edge", Note: note})
@@ -102,9 +113,15 @@ func (p RufflePlan) gathering() []ticket.Step {
 	if !p.SecondRow.IsZero() {
 		last.Note = "then take out the row that shows"
 	}
+	together := ticket.RightTogether
+	if !r.Heading.IsZero() {
+		together = ticket.WrongOnRight
+		last.Do, last.At, last.From = "Stitch the ruffle down along the gathers, between the rows where there are several", ticket.Long(r.Heading), "the upper edge"
+		last.Check.What, last.Press = "from the stitching to the free edge", ""
+	}
 	return append(steps,
 		ticket.Step{
-			Do: "Pin mark to mark, draw up the threads and spread the gathers evenly", Together: ticket.RightTogether,
+			Do: "Pin mark to mark, draw up the threads and spread the gathers evenly", Together: together,
 			Check: ticket.Check{
 				What: "the ruffle between two marks", Want: ticket.Long(p.EdgePart),
 				Mend: "move the gathers along the thread until it is",
@@ -116,6 +133,12 @@ func (p RufflePlan) gathering() []ticket.Step {
 func (p RufflePlan) working() []ticket.Line {
 	r := p.Spec
 	depth := []ticket.Term{ticket.Add(r.Depth, "depth"), ticket.Add(r.Allowance, "allowance")}
+	if !r.Heading.IsZero() {
+		depth[1] = ticket.Add(r.Heading, "heading")
+		if !r.Top.IsZero() {
+			depth = append(depth, ticket.Add(r.Top, "its hem"))
+		}
+	}
 	switch {
 	case r.Folded:
 		depth = append(depth, ticket.Multiply(2, "because it is folded"))
@@ -136,11 +159,30 @@ func (p RufflePlan) working() []ticket.Line {
 			outer.Terms = append(outer.Terms, ticket.Term{Op: ticket.Minus, Amount: ticket.About(arc.n.Neg()), Name: arc.name})
 		}
 	}
+	row := []ticket.Term{ticket.Add(r.upper(), "to the seam line"), ticket.Less(r.Inside, "inside it")}
+	switch {
+	case p.Row == r.upper():
+		row = nil
+	case r.Heading.IsZero():
+		row = []ticket.Term{ticket.Add(r.Allowance, "allowance"), ticket.Less(r.Inside, "inside the seam")}
+	}
 	lines := append(p.Strip.working(), ticket.Sum("depth as cut", p.CutDepth, depth...), outer, p.outerFullness(),
-		ticket.Sum("gathering row from the raw edge", p.Row, ticket.Add(r.Allowance, "allowance"), ticket.Less(r.Inside, "inside the seam")))
+		ticket.Sum("gathering row from the raw edge", p.Row, row...))
 	lines = append(lines, markLines(p.Marks, Mark{p.StripPart, p.EdgePart}, " on the strip", " on the edge", Mark{}, "")...)
 	if !p.Clear.IsZero() || p.Crowded {
 		lines = append(lines, ticket.Sum("nearest that a join comes to a mark", p.Clear))
+	}
+	if p.Crowded && !p.Shift.IsZero() {
+		lines = append(lines, ticket.Sum("first mark, clear of all joins, from the closing join", p.Shift))
+	}
+	if two := units.RatioOf(2, 1); p.Strip.Fullness != two {
+		lines = append(lines, ticket.Sum("for a fullness of exactly 2 cut each piece", p.ForTwo))
+	}
+	if !p.Across.IsZero() {
+		lines = append(lines, ticket.Sum("cloth, the pieces cut across it", p.Across))
+	}
+	if !p.Along.IsZero() {
+		lines = append(lines, ticket.Sum("cloth, the pieces cut along it", p.Along))
 	}
 	return lines
 }
@@ -160,8 +202,8 @@ func (p RufflePlan) outerFullness() ticket.Line {
 func (p RufflePlan) cautions() []ticket.Caution {
 	cautions := []ticket.Caution{ticket.CutCare(), ticket.IronCare()}
 	add := func(text, refer string) { cautions = append(cautions, ticket.Caution{Text: text, Refer: refer}) }
-	if !p.Spec.Folded && p.Spec.Hem.IsZero() {
-		add("No hem is allowed for: unless the free edge is a selvedge it frays. Overcast or bind it.", "common practice")
+	if !p.Spec.Folded && (p.Spec.Hem.IsZero() || !p.Spec.Heading.IsZero() && p.Spec.Top.IsZero()) {
+		add("No hem is allowed for: unless a free edge is a selvedge it frays. Overcast or bind it.", "common practice")
 	}
 	if p.Crowded {
 		add("A join lies on a mark or so near it that the mark falls on the join's own allowance: the gathers will lie thick there. Shift the start of the strip, or mark another number of parts.", "common practice")

@@ -251,6 +251,29 @@ func TestDepth(t *testing.T) {
 	}
 }
 
+// TestHeading: a heading stands above the stitching in place of an allowance, and one
+// as deep as the ruffle is double.
+func TestHeading(t *testing.T) {
+	r := frill()
+	r.Folded, r.Heading, r.Top, r.Hem, r.Width = false, in("1 1/4"), in("1/4"), in("1/4"), in("12 1/2")
+	for rows, want := range [][3]string{{"1 1/2", "0", "0"}, {"1 3/8", "1 5/8", "0"}, {"1 3/8", "1 5/8", "1 1/8"}} {
+		r.Rows = rows + 1
+		p, err := r.Plan()
+		if err != nil || p.CutDepth != in("3") || [3]units.Length{p.Row, p.SecondRow, p.ThirdRow} != [3]units.Length{in(want[0]), in(want[1]), in(want[2])} {
+			t.Errorf("%d rows: %v deep, rows at %v, %v and %v, %v", r.Rows, p.CutDepth, p.Row, p.SecondRow, p.ThirdRow, err)
+			continue
+		}
+		// Three pieces of 12 1/4 in, 3 in deep: three rows across, or four side by side along.
+		if p.Across != in("9") || p.Along != in("12 1/4") || p.Spec.Allowance != in("0") {
+			t.Errorf("%v across, %v along, allowance %v", p.Across, p.Along, p.Spec.Allowance)
+		}
+		if sheet := p.Sheet(); !strings.Contains(sheet.Title, "double heading") {
+			t.Error(sheet.Title)
+		}
+		check(t, "a heading", p)
+	}
+}
+
 func TestCuffSolve(t *testing.T) {
 	for _, test := range []struct {
 		why        string

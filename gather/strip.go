@@ -121,6 +121,7 @@ func (s Strip) audit(a *fault.Audit, known bool) {
 func (p StripPlan) Sheet() ticket.Sheet {
 	sheet := p.Strip.Sheet()
 	sheet.Title = "A strip gathered onto an edge"
+	sheet.Answer = p.answer()
 	sheet.Lines = p.working()
 	sheet.Steps = append(sheet.Steps, ticket.Step{
 		Do:   "Run the gathering thread along the strip and draw it up to the edge",
@@ -132,6 +133,16 @@ func (p StripPlan) Sheet() ticket.Sheet {
 	})
 	sheet.Sources = append(sheet.Sources, citeGathers(), citeQuarters())
 	return sheet
+}
+
+// answer is what is cut and how full that is, with what else is said of the pieces.
+func (p StripPlan) answer(more ...ticket.Line) []ticket.Line {
+	st := p.Strip.Spec
+	if st.Pieces == 0 {
+		return nil
+	}
+	lines := append([]ticket.Line{{Label: "pieces", Result: ticket.Of(st.Pieces)}, ticket.Sum("cut each long", st.Each)}, more...)
+	return append(lines, ticket.Line{Label: "fullness", Result: ticket.Times(p.Fullness)})
 }
 
 // working is the lines that strip and ruffle share.

@@ -62,6 +62,7 @@ var gatherSources = [...]Source{
 	{ID: "kick-pleat-article", Title: "How to sew a basic kick pleat", Year: "2012", Publisher: "threadsmagazine.com/item/28038", Rank: Paper},
 	{ID: "kick-pleat-drafting-page", Title: "Drafting a kick pleat", Year: "2014", Publisher: "nicoleathome.com/2014/09", Rank: Other},
 	{ID: "kick-pleat-metric-page", Title: "Make a kick pleat", Year: "2020", Publisher: "budgetsew.com", Rank: Other},
+	{ID: "tiered-skirt-handout", Author: "Dilley", Title: "The Well Proportioned Tiered Skirt (class handout)", Year: "2014", Publisher: "docslides.com", Rank: Other},
 	{ID: "pleat-pattern-page", Title: "Drafting a pattern for pleats", Year: "2012", Publisher: "patterntable.wordpress.com/2012/06/23", Rank: Other},
 	{ID: "skirt-sums-page", Title: "Skirt math", Year: "2012", Publisher: "bluestgirl.blogspot.com/2012/06/skirt-math.html", Rank: Other},
 	{ID: "skirt-ruffle-page", Title: "Respect the ruffle", Year: "2011", Publisher: "amuseabroad.blogspot.com/2011/11", Rank: Other},
