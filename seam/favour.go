@@ -16,7 +16,7 @@ type Favour struct {
 	// whose marks most of the given lengths lie, inches where they are equal.
 	Tape units.Tape `json:"tape,omitzero"`
 	// By is how much smaller the under piece is at each outside edge, square to it. May be
-	// omitted; the default is 1/16 in (1.5 mm) for fine cloth and 1/8 in (3 mm) for thick:
+	// omitted; the default is 1/16 in (2 mm) for fine cloth and 1/8 in (3 mm) for thick:
 	// common practice.
 	By units.Length `json:"by,omitzero"`
 	// Thick says that the cloth is thick.
@@ -50,7 +50,7 @@ func (f Favour) Plan() (FavourPlan, error) {
 	if a.NotNegative("edge", f.Edge); a.Failed() {
 		return FavourPlan{}, a.Err()
 	}
-	if fill(&f.By, f.Tape.Of(inch(1, 16), units.Millimetre.Frac(3, 2))); f.Thick && given.By.IsZero() {
+	if fill(&f.By, f.Tape.Of(inch(1, 16), units.Millimetre.Of(2))); f.Thick && given.By.IsZero() {
 		f.By = f.Tape.Of(inch(1, 8), mm(3))
 	}
 	p := FavourPlan{Spec: f, Assumed: noun.Assumed(given, f), Corner: f.Tape.Of(inch(1, 1), mm(25))}

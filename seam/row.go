@@ -25,7 +25,7 @@ type Row struct {
 	Allowance units.Length `json:"allowance,omitzero"`
 	// Distance is from what the kind says. May be omitted; the defaults, as printed in
 	// inches, are for staystitch, ease-stitch and edgestitch 1/8 in (3 mm), for reinforcement
-	// and topstitch 1/4 in (6 mm), and by common practice for understitch 1/16 in (1.5 mm).
+	// and topstitch 1/4 in (6 mm), and by common practice for understitch 1/16 in (2 mm).
 	Distance units.Length `json:"distance,omitzero"`
 	// Trim is what is left of the allowance, from the seam line, once it is trimmed. May be
 	// omitted; the default is 3/8 in (1 cm) for a reinforcement, and for the others nothing
@@ -36,7 +36,7 @@ type Row struct {
 	// May be omitted; it is then not looked at.
 	Layer units.Length `json:"layer,omitzero"`
 	// Margin is how far inside the end of layer the row must stay. May be omitted; the
-	// default is 1/8 in (3 mm) for topstitch and else 1/16 in (1.5 mm): common practice.
+	// default is 1/8 in (3 mm) for topstitch and else 1/16 in (2 mm): common practice.
 	Margin units.Length `json:"margin,omitzero"`
 	// Start is the near end of what the row must run clear of, such as a buttonhole that lies
 	// square to it, from where distance is measured. May be omitted; the default is 0.

@@ -123,7 +123,7 @@ func (w lengths) plan() Plan {
 }
 
 // Budget is how far the edge may come out either way where each ply of each seam that
-// crosses it wanders by 1/16 in, or 1.5 mm, as sewers are allowed: a neck crossed by two
+// crosses it wanders by 1/16 in, or 2 mm, as sewers are allowed: a neck crossed by two
 // shoulder seams, 4 plies, 1/4 in. A difference below it is finer than the hand. The
 // figure is in [seam.Trims].
 func (p Plan) Budget() units.Length {

@@ -25,9 +25,9 @@ func OrElse(name, other string) string {
 // Hand is how closely a length round a garment can be sewn and measured.
 func Hand(t units.Tape) ticket.Amount { return ticket.Long(Straightness(t)) }
 
-// Straightness is how far a row of stitching may wander: a row of Trims, and 1.5 mm on a
+// Straightness is how far a row of stitching may wander: a row of Trims, and 2 mm on a
 // metric tape by common practice.
-func Straightness(t units.Tape) units.Length { return t.Of(Inch(1, 16), units.Millimetre.Frac(3, 2)) }
+func Straightness(t units.Tape) units.Length { return t.Of(Inch(1, 16), units.Millimetre.Of(2)) }
 
 // StraightnessCite cites [Straightness].
 func StraightnessCite(t units.Tape) source.Cite {
