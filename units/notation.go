@@ -277,17 +277,6 @@ func (n Notation) appendParts(b []byte, l Length, f *form, places int) []byte {
 	return appendUnit(b, count, f.unit, n)
 }
 
-// ExactNear is the text of v in n's unit: as [Notation.Exact] where v is exact, else a
-// middle and a bound in decimals. [ParseNear] reads it back to bounds that enclose those
-// of v, unless n has a decimal comma.
-func (n Notation) ExactNear(v Near) string {
-	if l, ok := v.Exact(); ok {
-		return n.Exact(l)
-	}
-	u := n.form().unit
-	return v.v.decimals(exact{num: u.size()}, " "+u.String(), n.mark())
-}
-
 // decimals is how many decimals r needs, if it ends within 18.
 func (r Ratio) decimals() (int, bool) {
 	if r.v.isWide() {

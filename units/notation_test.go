@@ -237,33 +237,3 @@ func TestNotationCheck(t *testing.T) {
 		}
 	}
 }
-
-// TestExactNear: a Near is written in the unit that a length is written in.
-func TestExactNear(t *testing.T) {
-	circle := units.Circle(units.Inch.Of(1)).Settled()
-	for _, c := range []struct {
-		n    units.Notation
-		want string
-	}{
-		{units.Notation{}, "3.1415926535 in +- 0.0000000009 in"},
-		{units.Notation{Unit: units.Centimetre}, "7.979645340 cm +- 0.000000002 cm"},
-		{units.Notation{Unit: units.Millimetre, DecimalComma: true}, "79,79645340 mm +- 0,00000002 mm"},
-		{units.Notation{Unit: units.Yard, Compound: true}, "3.1415926535 in +- 0.0000000009 in"},
-	} {
-		got := c.n.ExactNear(circle)
-		if got != c.want {
-			t.Errorf("a circle in %+v is %s, want %s", c.n, got, c.want)
-		}
-		if c.n.DecimalComma {
-			continue
-		}
-		back, err := units.ParseNear(got)
-		lo, hi := circle.Bounds()
-		if low, high := back.Bounds(); err != nil || lo.Less(low) || high.Less(hi) {
-			t.Errorf("%s is read as %v, %v", got, back, err)
-		}
-		if got := c.n.ExactNear(units.Exactly(units.MustParse("15 mm"))); got != c.n.Exact(units.MustParse("15 mm")) {
-			t.Error(got)
-		}
-	}
-}

@@ -149,7 +149,7 @@ func (a exact) roundBig(step exact, m Mode) exact {
 // 64: the k-th place is k num / den steps. The zero tape finds none.
 type tape struct {
 	step     exact
-	neg      bool   // the span is below zero
+	neg      bool   // the span is negative
 	num, den uint64 // one gap in steps
 	fine     uint64 // a remainder of 1 is 1/fine base units
 }
@@ -177,7 +177,7 @@ func (t *tape) at(k uint64, m Mode) (mark, residue Length, ok bool) {
 	if q >= top-1 {
 		return mark, residue, false
 	}
-	over := t.neg // the residue is below zero
+	over := t.neg // the residue is negative
 	if r > 0 {
 		half := 1
 		if r < t.den-r {

@@ -63,7 +63,7 @@ func (u Unit) mustSize() int64 {
 	panic("units: " + u.String() + " is not a unit of length")
 }
 
-// Valid reports whether u is one of the units, [NoUnit] excepted.
+// Valid reports whether u is one of the units; [NoUnit] is none.
 func (u Unit) Valid() bool { return u.size() > 0 }
 
 // Metric reports whether u is a millimetre, a centimetre or a metre.
@@ -142,7 +142,7 @@ func (u *Unit) UnmarshalText(text []byte) error {
 	return nil
 }
 
-// Units yields every unit, [NoUnit] excepted.
+// Units yields every unit but [NoUnit].
 func Units(yield func(Unit) bool) {
 	for u := Inch; u <= Ligne; u++ {
 		if !yield(u) {

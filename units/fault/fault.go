@@ -49,10 +49,10 @@ type Fault struct {
 }
 
 // Want is Limit with its amounts put in.
-func (f *Fault) Want() string { return f.WantIn(func(amount string) string { return amount }) }
+func (f *Fault) Want() string { return f.wantIn(func(amount string) string { return amount }) }
 
-// WantIn is Limit with its amounts put in, each as write writes it.
-func (f *Fault) WantIn(write func(amount string) string) string {
+// wantIn is Limit with its amounts put in, each as write writes it.
+func (f *Fault) wantIn(write func(amount string) string) string {
 	if len(f.Amounts) == 0 {
 		return f.Limit
 	}
@@ -89,7 +89,7 @@ func (f *Fault) Text(write func(amount string) string) string {
 	}
 	if f.Limit != "" {
 		b.WriteString(", want ")
-		b.WriteString(f.WantIn(write))
+		b.WriteString(f.wantIn(write))
 	}
 	if f.At != "" {
 		b.WriteString(" (" + f.At + ")")

@@ -46,7 +46,7 @@ func (n Names[K]) String(k K) string {
 	return n.of + "(" + strconv.Itoa(int(k)) + ")"
 }
 
-// Valid reports whether k is one of the values that have names, zero excepted.
+// Valid reports whether k is one of the values that have names; zero is none.
 func (n Names[K]) Valid(k K) bool { return k != 0 && int(k) < len(n.names) }
 
 // All yields every value but zero.
@@ -60,8 +60,8 @@ func (n Names[K]) All() iter.Seq[K] {
 	}
 }
 
-// List is what there is to choose from: one of the names, the zero value's
-// excepted.
+// List is what there is to choose from: one of the names, without the zero
+// value's.
 func (n Names[K]) List() string { return "one of " + strings.Join(n.names[1:], ", ") }
 
 // Marshal is the name of k as text, empty for zero. It fails with a

@@ -90,7 +90,7 @@ func (f Face) MarshalText() ([]byte, error) { return faceNames.Marshal(f) }
 // UnmarshalText takes the name of a face. Empty text is [NoFace].
 func (f *Face) UnmarshalText(text []byte) error { return faceNames.Unmarshal(f, text) }
 
-// Faces yields every face, [NoFace] excepted.
+// Faces yields every face but [NoFace].
 func Faces() iter.Seq[Face] { return faceNames.All() }
 
 // A Ply is one piece of cloth, folded.
@@ -139,7 +139,7 @@ func (p Pen) Along(d units.Length) Pen {
 	return p.To(p.at().X.Add(d))
 }
 
-// Step goes up by so many thicknesses, down if minus.
+// Step goes up by a number of thicknesses, down where it is negative.
 func (p Pen) Step(plies int) Pen {
 	if len(p.path) == 0 {
 		return p
@@ -159,7 +159,7 @@ func (p Pen) Back(d units.Length) Pen {
 	return p.Along(d.Neg())
 }
 
-// Fold steps so many thicknesses, one to fold flat, and runs back by d.
+// Fold steps a number of thicknesses, one to fold flat, and runs back by d.
 func (p Pen) Fold(plies int, d units.Length) Pen { return p.Step(plies).Back(d) }
 
 // Path is the path drawn.

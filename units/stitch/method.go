@@ -22,7 +22,7 @@ type Method uint8
 
 // The methods.
 const (
-	ByRatio    Method = iota + 1 // so many lengths of thread to one of seam, from a table or the caller
+	ByRatio    Method = iota + 1 // a number of lengths of thread to one of seam, from a table or the caller
 	ByGeometry                   // the path of the thread through cloth of a thickness, by a printed formula
 	BySample                     // the thread unpicked from a sewn sample
 )

@@ -6,6 +6,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 )
 
 // MaxCorners is the greatest number of corners of a [Binding].
@@ -114,7 +115,7 @@ func (s Binding) check(a *fault.Audit) {
 	a.NotNegative("allowance", s.Allowance)
 	// What a crossed join is trimmed off is a triangle as high as half its base.
 	if s.Joint == Crossed && s.Width.Sign() > 0 && s.Width.Times(s.Width).Cmp(s.Allowance.Times(s.Allowance).MulInt(2)) < 0 {
-		most := limit(units.Diagonal().Of(s.Width.DivInt(2)), units.Down)
+		most := s.limit(units.Diagonal().Of(s.Width.DivInt(2)), units.Down)
 		a.Fault("allowance", s.Allowance.String(), "at most {0} (what stands beyond the join, by width)", fault.Range, most)
 	}
 	a.NotNegative("ends", s.Ends)
@@ -161,7 +162,7 @@ func (p BindingPlan) joins(pieces int) int {
 	return pieces - 1
 }
 
-// sewn is the length of so many pieces after the joins and the ends.
+// sewn is the length of a number of pieces after the joins and the ends.
 func (p BindingPlan) sewn(pieces int) units.Near {
 	whole := p.Spec.Each.MulInt(int64(pieces)).Sub(p.Spec.Ends.MulInt(2))
 	return p.PerJoin.MulInt(int64(p.joins(pieces))).Neg().Plus(whole)
@@ -195,7 +196,7 @@ func (p BindingPlan) each(a *fault.Audit) units.Length {
 	case s.Step.IsZero() && exact:
 		return l
 	case s.Step.IsZero():
-		a.Fault("step", "", "a mark to which each goes up, from {0}", fault.Missing, limit(one, units.Down))
+		a.Fault("step", "", "a mark to which each goes up, from {0}", fault.Missing, s.limit(one, units.Down))
 		return l
 	}
 	mark, _, err := one.Round(s.Step, units.Up)
@@ -216,7 +217,7 @@ func (p BindingPlan) pieces(a *fault.Audit) int {
 		return 2
 	}
 	if taken := p.side().MulInt(2); p.reaches(a, taken, s.Each) {
-		a.Fault("each", s.Each.String(), "more than {0} (what the joins take from a piece between two)", fault.Range, limit(taken, units.Up))
+		a.Fault("each", s.Each.String(), "more than {0} (what the joins take from a piece between two)", fault.Range, s.limit(taken, units.Up))
 		return 1
 	}
 	if p.less(a, p.sewn(MaxPieces), p.Wanted) {
@@ -248,15 +249,15 @@ func (p BindingPlan) audit(a *fault.Audit) {
 	taken := p.side().MulInt(sides)
 	switch {
 	case sides > 0 && p.reaches(a, taken, s.Each):
-		a.Fault("each", s.Each.String(), "more than {0} (what the joins take from one piece)", fault.Range, limit(taken, units.Up))
+		a.Fault("each", s.Each.String(), "more than {0} (what the joins take from one piece)", fault.Range, s.limit(taken, units.Up))
 	case p.reaches(a, p.Lost, s.Each.MulInt(int64(s.Pieces))):
-		a.Fault("each", s.Each.String(), "more than {0} (what the joins and ends take from each)", fault.Range, limit(p.Lost.DivInt(int64(s.Pieces)), units.Up))
+		a.Fault("each", s.Each.String(), "more than {0} (what the joins and ends take from each)", fault.Range, s.limit(p.Lost.DivInt(int64(s.Pieces)), units.Up))
 	case !ends.IsZero() && p.reaches(a, p.side(), s.Each.Sub(ends)):
-		a.Fault("ends", s.Ends.String(), "less than {0} (where the first join lies)", fault.Range, limit(p.side().Neg().Plus(s.Each), units.Down))
+		a.Fault("ends", s.Ends.String(), "less than {0} (where the first join lies)", fault.Range, s.limit(p.side().Neg().Plus(s.Each), units.Down))
 	}
 	if !s.Edge.IsZero() && p.less(a, p.Sewn, p.Wanted) {
 		most := p.Sewn.Plus(s.Edge.Sub(p.Wanted)) // less the mitres and Over
-		a.Fault("edge", s.Edge.String(), "at most {0} (what the pieces given bind)", fault.Conflict, limit(most, units.Down))
+		a.Fault("edge", s.Edge.String(), "at most {0} (what the pieces given bind)", fault.Conflict, s.limit(most, units.Down))
 	}
 }
 
@@ -269,12 +270,13 @@ func (p BindingPlan) side() units.Near {
 	return p.PerJoin.DivInt(2)
 }
 
-// limit is n as a limit names it, rounded to a mark on the side that satisfies it.
-func limit(n units.Near, m units.Mode) fmt.Stringer {
+// limit is n as a limit names it, rounded to a mark of the tape on the side that
+// satisfies it.
+func (s Binding) limit(n units.Near, m units.Mode) fmt.Stringer {
 	if l, ok := n.Exact(); ok {
 		return l
 	}
-	mark, _, err := n.Round(units.Inch.Frac(1, 32), m)
+	mark, _, err := n.Round(noun.Tape(s).Of(units.Inch.Frac(1, 32), units.Millimetre.Frac(1, 2)), m)
 	if err != nil || mark.IsZero() {
 		return n
 	}

@@ -257,6 +257,16 @@ func ExampleBinding() {
 	// to spare: about 5 7/8 in = about 117 7/8 in as sewn - 112 in wanted
 }
 
+// What a metric binding lacks is told in marks of a metric tape.
+func TestMetricLimit(t *testing.T) {
+	cm := func(s string) units.Length { return units.MustParse(s + " cm") }
+	_, err := strip.Binding{Joint: strip.Slanted, Pieces: 3, Each: cm("2"), Allowance: cm("1")}.Plan()
+	var f fault.Faults
+	if !errors.As(err, &f) || f[0].Amounts[0] != "28.5 mm" {
+		t.Error(err)
+	}
+}
+
 // meet reports whether two enclosures have a length in common, as two of one length
 // have.
 func meet(a, b units.Near) bool {

@@ -1,11 +1,14 @@
 package nountest
 
 import (
+	"bytes"
 	"encoding"
 	"encoding/csv"
 	"errors"
 	"fmt"
+	"io/fs"
 	"os"
+	"path/filepath"
 	"reflect"
 	"slices"
 	"strconv"
@@ -39,7 +42,8 @@ type Sum func(given map[string]string) (answers map[string]any, err error)
 // Handbook works every line of the handbook file at path, with the nouns of a
 // package and the sums that are no nouns, by their kinds. It fails for an answer
 // that differs, an id or sum that stands twice, a source that is not in the list, a
-// line without a reason, and a noun or sum that no line asks for.
+// line without a reason, a noun or sum that no line asks for, and an id that stands in
+// omitted.csv beside the file too.
 func Handbook(t *testing.T, path string, nouns []noun.Entry, sums map[string]Sum) {
 	t.Helper()
 	file, err := os.Open(path)
@@ -74,6 +78,11 @@ func Handbook(t *testing.T, path string, nouns []noun.Entry, sums map[string]Sum
 			l.noun(t, nouns)
 		})
 	}
+	for id, reason := range omitted(t, path) {
+		if ids[id] || reason == "" {
+			t.Errorf("%s is omitted, and asked for all the same or without a reason", id)
+		}
+	}
 	for kind := range sums {
 		if !slices.ContainsFunc(rows[1:], func(row []string) bool { return row[1] == kind }) {
 			t.Errorf("%s: no line asks for %s", path, kind)
@@ -84,6 +93,28 @@ func Handbook(t *testing.T, path string, nouns []noun.Entry, sums map[string]Sum
 			t.Errorf("%s: no line asks for %s", path, e.Name())
 		}
 	}
+}
+
+// omitted are the ids and reasons in omitted.csv beside the file, if there is one:
+// printed figures that no line asks for.
+func omitted(t *testing.T, path string) map[string]string {
+	t.Helper()
+	out := map[string]string{}
+	text, err := os.ReadFile(filepath.Join(filepath.Dir(path), "omitted.csv"))
+	if errors.Is(err, fs.ErrNotExist) {
+		return out
+	}
+	rows, err := csv.NewReader(bytes.NewReader(text)).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, row := range rows[1:] {
+		if _, twice := out[row[0]]; twice {
+			t.Errorf("%s is omitted twice", row[0])
+		}
+		out[row[0]] = row[1]
+	}
+	return out
 }
 
 // A line is a line of the file.
