@@ -1,7 +1,7 @@
 // Package gather works out cloth that is drawn up onto a shorter edge: a strip
 // and its fullness, a ruffle that goes round a curve, a sleeve gathered into its
 // cuff, a band and the edge that is taken up onto it, a section laid in pleats,
-// elastic, a skirt that is part of a circle, a flounce.
+// elastic, a skirt that is part of a circle, a flounce, a skirt of tiers.
 //
 //	// three pieces of 12 1/4 in onto a collar of 15 3/4 in: fullness 2 1/7
 //	p, err := gather.Strip{Strip: pieces, Edge: collar}.Plan()

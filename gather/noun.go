@@ -22,5 +22,6 @@ func Nouns() []noun.Entry {
 		noun.Of[Elastic]("gather.elastic"),
 		noun.Of[CircleSkirt]("gather.circle"),
 		noun.Of[Flounce]("gather.flounce"),
+		noun.Of[Tiers]("gather.tiers"),
 	)
 }
