@@ -72,7 +72,7 @@ type Binding struct {
 	Cloth units.Length `json:"cloth,omitzero"`
 }
 
-// A BindingPlan is what the strip comes to. It is comparable.
+// A BindingPlan is what the strip comes to.
 type BindingPlan struct {
 	Spec    Binding  `json:"spec,omitzero"`    // as solved
 	Assumed []string `json:"assumed,omitzero"` // the fields of Spec filled with a default
@@ -85,9 +85,9 @@ type BindingPlan struct {
 	IfLeft units.Near `json:"ifLeft,omitzero"`
 
 	Mitres units.Length `json:"mitres,omitzero"` // what the corners need beyond the length of the seam line: twice Seam each
-	Needed units.Length `json:"needed,omitzero"` // the strip between its end seams, or round: Edge and Mitres; zero where Edge is not given
+	Needed units.Length `json:"needed,omitzero"` // the strip between its end seams, or round: Edge and Mitres; zero where Edge is omitted
 
-	Pieces   int        `json:"pieces,omitzero"`   // strips to be cut; zero where Cloth or Edge is not given
+	Pieces   int        `json:"pieces,omitzero"`   // strips to be cut; zero where Cloth or Edge is omitted
 	Joins    int        `json:"joins,omitzero"`    // how often they are joined
 	Each     units.Near `json:"each,omitzero"`     // how long one strip is, along it: the width of the cloth, and more on the bias
 	JoinLoss units.Near `json:"joinLoss,omitzero"` // what one join takes along the strip: twice Join, and more on the bias, whose ends are slanted

@@ -35,7 +35,7 @@ type FavourPlan struct {
 	Spec    Favour       `json:"spec,omitzero"`    // as solved
 	Assumed []string     `json:"assumed,omitzero"` // the fields of Spec filled with a default
 	Shorter units.Near   `json:"shorter,omitzero"` // how much shorter its outside edge comes out: By times Bend; negative where it is longer
-	Under   units.Near   `json:"under,omitzero"`   // its outside edge: Edge less Shorter; zero where Edge is not given
+	Under   units.Near   `json:"under,omitzero"`   // its outside edge: Edge less Shorter; zero where Edge is omitted
 	Row     RowPlan      `json:"row,omitzero"`     // the understitching that holds it
 	Corner  units.Length `json:"corner,omitzero"`  // how far before a corner the understitching stops: 1 in, or 2.5 cm, common practice
 }

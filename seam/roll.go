@@ -28,7 +28,7 @@ type Roll struct {
 type RollPlan struct {
 	Spec    Roll       `json:"spec,omitzero"`    // as given
 	Shorter units.Near `json:"shorter,omitzero"` // how much shorter the inner layer must be, or longer the outer
-	Inner   units.Near `json:"inner,omitzero"`   // Length less Shorter; zero where Length is not given
+	Inner   units.Near `json:"inner,omitzero"`   // Length less Shorter; zero where Length is omitted
 
 	// Flat is what one flat fold of a cloth as thick as Apart takes from each side of it,
 	// (pi/2 - 1)/2 of the thickness: less than a third, and ignored in a hem.

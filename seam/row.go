@@ -45,13 +45,13 @@ type Row struct {
 	End units.Length `json:"end,omitzero"`
 }
 
-// A RowPlan is where the row runs. It is comparable.
+// A RowPlan is where the row runs.
 type RowPlan struct {
 	Spec    Row      `json:"spec,omitzero"`    // as solved
 	Assumed []string `json:"assumed,omitzero"` // the fields of Spec filled with a default
 
 	FromRaw units.Length `json:"fromRaw,omitzero"` // from the raw edge as cut, for a row in the allowance; else zero
-	Beyond  units.Length `json:"beyond,omitzero"`  // from the row to the end of Layer, or to the trimmed edge; zero where neither was given, less than zero where the row misses it
+	Beyond  units.Length `json:"beyond,omitzero"`  // from the row to the end of Layer, or to the trimmed edge; zero where neither is given, negative where the row misses it
 	Caught  bool         `json:"caught,omitzero"`  // the layer is caught with Margin to spare, or the trimming leaves the row in; true where neither was given
 	Crosses units.Length `json:"crosses,omitzero"` // how far the row runs inside Start to End, from the nearer of them; zero where it runs clear
 	Clear   units.Length `json:"clear,omitzero"`   // how far it runs clear of Start to End; zero where it crosses or nothing was given

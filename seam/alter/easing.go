@@ -37,7 +37,7 @@ type Easing struct {
 	Limit units.Ratio `json:"limit,omitzero"`
 }
 
-// A ZonePlan is what one zone takes. It is comparable.
+// A ZonePlan is what one zone takes.
 type ZonePlan struct {
 	From units.Length `json:"from,omitzero"` // where it begins, along the shorter edge
 	Ease units.Length `json:"ease,omitzero"` // what is eased into it
@@ -82,7 +82,7 @@ func SleeveZones(front, back units.Length) []Zone {
 }
 
 // Plan places the ease. The faults are [fault.Faults]. An edge that is longer
-// than its partner is a mismatch, never ease less than zero: it is refused.
+// than its partner is a mismatch, never negative ease: it is refused.
 func (e Easing) Plan() (EasingPlan, error) {
 	var a fault.Audit
 	a.Need("long", e.Long)

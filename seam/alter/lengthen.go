@@ -28,7 +28,7 @@ type Lengthening struct {
 }
 
 // A LengtheningPlan is what both edges come to, each drawn again as a straight
-// line from end to end. It is comparable.
+// line from end to end.
 type LengtheningPlan struct {
 	Spec       Lengthening `json:"spec,omitzero"`       // as given
 	Before     units.Near  `json:"before,omitzero"`     // both edges, before the change

@@ -57,11 +57,11 @@ type Letting struct {
 	Seams []Let `json:"seams,omitzero"`
 }
 
-// A LetPlan is what one of the seams gives. It is comparable.
+// A LetPlan is what one of the seams gives.
 type LetPlan struct {
 	Has   units.Length `json:"has,omitzero"`   // what is left of the allowance on each ply beyond the drafted or the sewn line: all that the seam takes, less what was trimmed off the shorter ply
 	Gives units.Length `json:"gives,omitzero"` // the most that each ply can give: Has less Least; zero where it can give nothing
-	Each  units.Length `json:"each,omitzero"`  // what each ply gives; less than zero takes in
+	Each  units.Length `json:"each,omitzero"`  // what each ply gives; it is negative where it takes in
 	Seam  units.Length `json:"seam,omitzero"`  // what each seam gives: twice Each
 	Total units.Length `json:"total,omitzero"` // what all seams alike give
 	Take  units.Length `json:"take,omitzero"`  // what the seam then takes from each ply, from the raw edge as it is then: Has less Each
@@ -98,10 +98,10 @@ func (l Letting) Plan() (LettingPlan, error) {
 	l.Tape = noun.Tape(l)
 	p := LettingPlan{Spec: l, Seams: make([]LetPlan, len(l.Seams))}
 	p.Spec.Seams = append(make([]Let, 0, len(l.Seams)), l.Seams...)
-	var assumed letFields
+	var assumed filled
 	for i := range p.Spec.Seams {
 		var one fault.Audit
-		assumed |= p.Spec.Seams[i].look(&one, &p.Seams[i], l.Total.Sign(), l.Tape)
+		p.Spec.Seams[i].look(&one, &assumed, &p.Seams[i], l.Total.Sign(), l.Tape)
 		if one.Failed() {
 			a.Include("seams["+strconv.Itoa(i)+"]", one.Err())
 		}
@@ -109,10 +109,10 @@ func (l Letting) Plan() (LettingPlan, error) {
 	if a.Failed() {
 		return LettingPlan{}, a.Err()
 	}
-	p.Assumed = assumed.list()
 	if given == 0 {
-		p.Assumed = append([]string{"tape"}, p.Assumed...)
+		p.Assumed = []string{"tape"}
 	}
+	p.Assumed = append(p.Assumed, assumed.keys()...)
 	if p.spread(&a); a.Failed() {
 		return LettingPlan{}, a.Err()
 	}
@@ -127,26 +127,23 @@ func (l Letting) Plan() (LettingPlan, error) {
 	return p, nil
 }
 
-// letFields is a set of the fields of [Let] that a default filled.
-type letFields uint8
+// filled says which fields of the seams a default filled.
+type filled struct{ times, least, then bool }
 
-const (
-	letTimes letFields = 1 << iota
-	letLeast
-	letThen
-)
-
-func (f letFields) list() (names []string) {
-	for bit, name := range [...]string{"seams.times", "seams.least", "seams.then"} {
-		if f>>bit&1 != 0 {
-			names = append(names, name)
+func (f filled) keys() (names []string) {
+	for _, one := range [...]struct {
+		set bool
+		key string
+	}{{f.times, "seams.times"}, {f.least, "seams.least"}, {f.then, "seams.then"}} {
+		if one.set {
+			names = append(names, one.key)
 		}
 	}
 	return names
 }
 
 // look checks one seam, fills its defaults and finds what it has to give.
-func (s *Let) look(a *fault.Audit, p *LetPlan, sign int, tape units.Tape) (set letFields) {
+func (s *Let) look(a *fault.Audit, set *filled, p *LetPlan, sign int, tape units.Tape) {
 	a.Text("name", s.Name)
 	before, err := s.Spec.On(tape).Plan()
 	if err != nil {
@@ -158,20 +155,20 @@ func (s *Let) look(a *fault.Audit, p *LetPlan, sign int, tape units.Tape) (set l
 		a.Fault("each", s.Each.String(), "of the sign of total", fault.Conflict)
 	}
 	if a.Failed() {
-		return 0
+		return
 	}
 	if s.Times == 0 {
-		s.Times, set = 1, set|letTimes
+		s.Times, set.times = 1, true
 	}
 	if s.Least.IsZero() {
-		s.Least, set = leastTake(tape), set|letLeast
+		s.Least, set.least = leastTake(tape), true
 	}
 	if s.Then.Kind() == "" {
-		s.Then, set = s.Spec, set|letThen
+		s.Then, set.then = s.Spec, true
 	}
 	if before.Upper.Taken != before.Under.Taken {
 		a.Fault("spec", before.Under.Taken.String()+" from the under ply", before.Upper.Taken.String()+", as from the upper: both plies give alike", fault.Conflict)
-		return 0
+		return
 	}
 	p.Before = before
 	p.Has = before.Upper.Taken
@@ -182,7 +179,6 @@ func (s *Let) look(a *fault.Audit, p *LetPlan, sign int, tape units.Tape) (set l
 	if s.Each.Sign() > 0 {
 		fault.AtMost(a, "each", s.Each, p.Gives, "what its allowance can give", fault.Range)
 	}
-	return set
 }
 
 // spread shares the total out: first the amounts that are fixed, then equal

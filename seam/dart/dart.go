@@ -59,7 +59,7 @@ type Spec struct {
 }
 
 // A Plan is what a dart comes to. Where Length is given all but the legs are
-// exact; where only Leg is given they are irrational as a rule. It is comparable.
+// exact; where only Leg is given they are irrational as a rule.
 type Plan struct {
 	Spec    Spec     `json:"spec,omitzero"`    // as solved
 	Assumed []string `json:"assumed,omitzero"` // the fields of Spec filled with a default
@@ -76,7 +76,7 @@ type Plan struct {
 	Half   units.Near `json:"half,omitzero"` // half of AtSeam: each leg from the fold, at the seam line
 
 	// Trued is what must be added to the other leg at the cut edge, so that both
-	// are Leg; less than zero is cut off. Zero where Other was not given.
+	// are Leg; a negative amount is cut off. Zero where Other is omitted.
 	Trued units.Length `json:"trued,omitzero"`
 
 	// Cap is the shape of the cut edge across the dart, so that it meets the seam
@@ -170,8 +170,8 @@ func (d *Spec) fill() {
 
 // Take is the dart as it crosses the edge it opens on, for the Takes of an
 // [edge.Spec]: one seam of two plies, each from the fold to the leg at the seam line.
-// Drafted is what the pattern's own dart takes there, both halves; not given, as
-// much as this one does. It is false where what the dart takes is irrational, and
+// Drafted is what the pattern's own dart takes there, both halves; zero stands for
+// as much as this one does. It is false where what the dart takes is irrational, and
 // for one that is double-pointed, which takes from no edge.
 func (p Plan) Take(name string, drafted units.Length) (edge.Take, bool) {
 	half, ok := p.Half.Exact()

@@ -296,7 +296,7 @@ func (r Remedy) Step() ticket.Step {
 			Do:   "Spread or fold the pattern of the " + r.Edge + " at the places where the seams of its partner meet it",
 			At:   ticket.Long(r.Net),
 			From: "seam line to seam line, once it is changed",
-			Note: "share the change equally among those places, and draw what lies along the edge anew",
+			Note: "share the change equally among those places, and draw again what lies along the edge",
 		}
 	}
 	return ticket.Step{}
