@@ -50,6 +50,11 @@ root: units: not decided within the limit of precision`
 	var none fault.Audit
 	none.Include("takes", nil)
 	none.NotNegative("edge", units.Length{})
+	none.Need("edge", units.Inch.Of(1))
+	fault.AtMost(&none, "cut", units.Inch.Of(1), units.Inch.Of(1), "drafted", fault.Range)
+	none.Count("pieces", 9, 1, 9)
+	none.Unused("cut", units.Inch.Of(1), true, units.Inch)
+	none.Text("name", "neck, centre to centre")
 	if none.Failed() || none.Err() != nil {
 		t.Error("an audit without faults fails")
 	}
@@ -187,5 +192,26 @@ func TestVisibleJSON(t *testing.T) {
 	}
 	if got := string(fault.VisibleJSON([]byte("[\n\t\"\u202e\"\n]"))); got != "[\n\t\"\\u202e\"\n]" {
 		t.Errorf("%q", got)
+	}
+}
+
+func TestUnder(t *testing.T) {
+	for _, c := range []struct{ path, inner, want string }{
+		{"seams[1]", "spec.trim", "seams[1].spec.trim"},
+		{"takes", "[2].taken", "takes[2].taken"},
+		{"tin", "", "tin"},
+		{"", "trim", "trim"},
+	} {
+		given := fault.Faults{{Path: c.inner, Kind: fault.Range}}
+		if got := fault.Under(c.path, given); len(got) != 1 || got[0].Path != c.want || given[0].Path != c.inner {
+			t.Errorf("%q under %q is %v", c.inner, c.path, got)
+		}
+	}
+	plain := fault.Kind("broken")
+	if got := fault.Under("lay", plain); len(got) != 1 || got[0].Path != "lay" || !errors.Is(got, plain) {
+		t.Errorf("%v", got)
+	}
+	if fault.Under("lay", nil) != nil || fault.Faults(nil).OrNil() != nil {
+		t.Error("no error becomes one")
 	}
 }

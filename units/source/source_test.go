@@ -47,3 +47,39 @@ func TestOneIDForAPublication(t *testing.T) {
 		t.Errorf("%d titles, %d addresses", len(titles), len(addresses))
 	}
 }
+
+// Every source has an id of its own that names no person and no address, a title,
+// and a rank.
+func TestSources(t *testing.T) {
+	seen := map[string]bool{}
+	n := 0
+	for s := range source.Sources() {
+		n++
+		switch {
+		case s.ID == "" || s.Title == "" || s.Rank < source.Law || s.Rank > source.Other:
+			t.Errorf("%+v is not complete", s)
+		case seen[s.ID]:
+			t.Errorf("%s stands twice", s.ID)
+		case strings.ContainsAny(s.ID, ". /_") || s.ID != strings.ToLower(s.ID):
+			t.Errorf("the id %q", s.ID)
+		}
+		for _, name := range strings.Fields(strings.ToLower(s.Author)) {
+			if len(name) > 4 && strings.Contains(s.ID, strings.Trim(name, ".,")) && s.Rank == source.Other {
+				t.Errorf("the id %q names its author %q", s.ID, s.Author)
+			}
+		}
+		seen[s.ID] = true
+		if got, ok := source.Lookup(s.ID); !ok || got != s || !strings.Contains(s.String(), s.Title) {
+			t.Errorf("Lookup(%s) = %v, %v", s.ID, got, ok)
+		}
+	}
+	if n < 50 {
+		t.Errorf("only %d sources", n)
+	}
+	if _, ok := source.Lookup("no-such-source"); ok {
+		t.Error("a source that is not there is found")
+	}
+	for range source.Sources() {
+		break // may stop early
+	}
+}

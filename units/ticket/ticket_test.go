@@ -8,102 +8,11 @@ import (
 	"unicode/utf8"
 
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
 func in(s string) units.Length { return units.MustParse(s + " in") }
-
-func TestFaultText(t *testing.T) {
-	for _, c := range []struct {
-		f    fault.Fault
-		want string
-	}{
-		{fault.Fault{Path: "Takes[2].Taken", Got: "3/4 in", Limit: "at most 5/8 in (Cut)", Kind: fault.Range}, "Takes[2].Taken 3/4 in: out of range, want at most 5/8 in (Cut)"},
-		{fault.Fault{Path: "Kind", Kind: fault.Missing}, "Kind: not given"},
-		{fault.Fault{Got: "JSON at byte 3", Kind: fault.Form}, "JSON at byte 3: cannot be read"},
-		{fault.Fault{}, ""},
-	} {
-		if got := c.f.Error(); got != c.want {
-			t.Errorf("got  %s\nwant %s", got, c.want)
-		}
-	}
-}
-
-func TestFaultsAreErrors(t *testing.T) {
-	var a fault.Audit
-	if a.Err() != nil || a.Failed() {
-		t.Error("an audit of nothing fails")
-	}
-	a.Need("First", units.Length{})
-	a.Need("Second", in("-1"))
-	a.NotNegative("Trim", in("-1/8"))
-	fault.AtMost(&a, "Take", in("3/4"), in("5/8"), "Cut", fault.Conflict)
-	a.Unused("Second", in("1"), false, units.Inch)
-	a.Count("Pieces", 0, 1, 9)
-	a.Count("Pieces", 10, 1, 9)
-	a.Text("Name", strings.Repeat("a", fault.MaxName+1))
-	a.Text("Name", "two\nlines")
-	a.Text("Name", "\xff")
-	a.Include("Strip", fault.Faults{{Path: "Each", Kind: fault.Missing}})
-	a.Include("Strip", nil)
-	// What is right adds nothing.
-	a.Need("First", in("1"))
-	a.NotNegative("Trim", units.Length{})
-	fault.AtMost(&a, "Take", in("5/8"), in("5/8"), "Cut", fault.Conflict)
-	a.Unused("Second", in("1"), true, units.Inch)
-	a.Count("Pieces", 9, 1, 9)
-	a.Text("Name", "neck, centre to centre")
-	err := a.Err()
-	want := `First: not given, want more than 0 in
-Second -1 in: wrong sign, want more than 0 in
-Trim -1/8 in: wrong sign, want 0 in or more
-Take 3/4 in: disagrees with what else is given, want at most 5/8 in (Cut)
-Second 1 in: not used here, want none for in
-Pieces: not given, want 1 to 9
-Pieces 10: out of range, want 1 to 9
-Name 201 bytes: out of range, want at most 200 bytes
-Name "two\nlines": cannot be read, want printable text
-Name "\xff": cannot be read, want printable text
-Strip.Each: not given`
-	if err == nil || err.Error() != want {
-		t.Errorf("got\n%v\nwant\n%s", err, want)
-	}
-	for _, kind := range []error{fault.Missing, fault.Sign, fault.Conflict, fault.Unused, fault.Range, fault.Form} {
-		if !errors.Is(err, kind) {
-			t.Errorf("errors.Is does not find %v", kind)
-		}
-	}
-	if errors.Is(err, fault.Twice) {
-		t.Error("errors.Is finds what is not there")
-	}
-	var one *fault.Fault
-	if !errors.As(err, &one) || one.Path != "First" {
-		t.Errorf("errors.As finds %v", one)
-	}
-}
-
-func TestUnder(t *testing.T) {
-	for _, c := range []struct{ path, inner, want string }{
-		{"Seams[1]", "Spec.Trim", "Seams[1].Spec.Trim"},
-		{"Takes", "[2].Taken", "Takes[2].Taken"},
-		{"Tin", "", "Tin"},
-		{"", "Trim", "Trim"},
-	} {
-		given := fault.Faults{{Path: c.inner, Kind: fault.Range}}
-		if got := fault.Under(c.path, given); len(got) != 1 || got[0].Path != c.want || given[0].Path != c.inner {
-			t.Errorf("%q under %q is %v", c.inner, c.path, got)
-		}
-	}
-	plain := fault.Kind("broken")
-	if got := fault.Under("Lay", plain); len(got) != 1 || got[0].Path != "Lay" || !errors.Is(got, plain) {
-		t.Errorf("%v", got)
-	}
-	if fault.Under("Lay", nil) != nil || fault.Faults(nil).OrNil() != nil {
-		t.Error("no error becomes one")
-	}
-}
 
 // A stitch is read at the machine: in millimetres, in whatever notation the rest is.
 func TestMachine(t *testing.T) {
@@ -231,52 +140,6 @@ func TestNames(t *testing.T) {
 	}
 }
 
-// Every source has an id of its own that names no person and no address, a title,
-// and a rank.
-func TestSources(t *testing.T) {
-	seen := map[string]bool{}
-	n := 0
-	for s := range source.Sources() {
-		n++
-		switch {
-		case s.ID == "" || s.Title == "" || s.Rank < source.Law || s.Rank > source.Other:
-			t.Errorf("%+v is not complete", s)
-		case seen[s.ID]:
-			t.Errorf("%s stands twice", s.ID)
-		case strings.ContainsAny(s.ID, ". /_") || s.ID != strings.ToLower(s.ID):
-			t.Errorf("the id %q", s.ID)
-		}
-		for _, name := range strings.Fields(strings.ToLower(s.Author)) {
-			if len(name) > 4 && strings.Contains(s.ID, strings.Trim(name, ".,")) && s.Rank == source.Other {
-				t.Errorf("the id %q names its author %q", s.ID, s.Author)
-			}
-		}
-		seen[s.ID] = true
-		if got, ok := source.Lookup(s.ID); !ok || got != s || !strings.Contains(s.String(), s.Title) {
-			t.Errorf("Lookup(%s) = %v, %v", s.ID, got, ok)
-		}
-	}
-	if n < 50 {
-		t.Errorf("only %d sources", n)
-	}
-	if _, ok := source.Lookup("no-such-source"); ok {
-		t.Error("a source that is not there is found")
-	}
-	for range source.Sources() {
-		break // may stop early
-	}
-}
-
-func TestCites(t *testing.T) {
-	if got := source.Practise("the trim").Text(); got != "the trim: common practice" {
-		t.Error(got)
-	}
-	c := source.Cite{For: "the trim", ID: "workroom-leaflet", Place: "p. 3", Known: source.Read}
-	if got := c.Text(); got != "the trim: Workroom Threads, 2011, spotidoc.com/doc/91348, p. 3 (read)" {
-		t.Error(got)
-	}
-}
-
 func TestWrap(t *testing.T) {
 	for _, text := range []string{"", "one", strings.Repeat("word ", 60), strings.Repeat("x", 300), "see www." + strings.Repeat("path/", 40) + " there"} {
 		s := ticket.Wrap("* ", "  ", text)
@@ -381,14 +244,4 @@ func ExampleLine() {
 	// each ply keeps: 3/16 in = 5/8 in drafted - 7/16 in taken
 	// each ply keeps: 5 mm (4.7625 mm) = 15.875 mm drafted - 11.1125 mm taken
 	// <nil>
-}
-
-func ExampleAudit() {
-	var a fault.Audit
-	a.Need("First", units.Length{})
-	fault.AtMost(&a, "Trim", units.Inch.Frac(1, 4), units.Inch.Frac(3, 16), "First", fault.Range)
-	fmt.Println(a.Err())
-	// Output:
-	// First: not given, want more than 0 in
-	// Trim 1/4 in: out of range, want at most 3/16 in (First)
 }
