@@ -137,7 +137,9 @@ type AssemblyPlan struct {
 	// first: the most pairs mended by the one change, then the fewest left mismatched,
 	// then cutting before changing a pass, then the fewest cuts. There are none where
 	// nothing is mismatched, and none that the kind of seam does not allow. What the
-	// pattern drew stays the limit of ease where a piece is spread.
+	// pattern drew stays the limit of ease where a piece is spread. At most 600 matches
+	// stand in all of them together: of a garment of many pairs the best are told, at
+	// least one.
 	Remedies []Remedy `json:"remedies,omitzero"`
 }
 

@@ -3,6 +3,7 @@ package edge
 import (
 	"errors"
 	"math/rand/v2"
+	"reflect"
 	"testing"
 
 	"example.com/clothyard/seam"
@@ -21,6 +22,13 @@ func provenBy(t *testing.T, a Assembly, before AssemblyPlan, r Remedy) AssemblyP
 	after, err := b.Plan()
 	if err != nil {
 		t.Fatal(err)
+	}
+	mended, err := before.Mended(r)
+	if err != nil || !reflect.DeepEqual(mended.Pairs, after.Pairs) || !reflect.DeepEqual(mended.Edges, after.Edges) || !reflect.DeepEqual(mended.Remedies, after.Remedies) {
+		t.Fatalf("%v %s: mended, the plan is another: %v", r.Act, r.Seam, err)
+	}
+	if !reflect.DeepEqual(r.After, after.Pairs) {
+		t.Fatalf("%v %s: it says that it comes to %+v; it comes to %+v", r.Act, r.Seam, r.After, after.Pairs)
 	}
 	mends, breaks := 0, 0
 	for i, m := range after.Pairs {
