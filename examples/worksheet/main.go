@@ -1,8 +1,7 @@
-// Worksheet writes the whole job of a garment on one sheet: what to check before
-// cutting, what to cut otherwise than the tissue has it, the work in order, the
-// marks, and what was changed.
+// Worksheet plans a garment on one sheet: whether the cloth does, which edges no longer
+// go together and what mends them, the work in order.
 //
-//	worksheet                          the garment of the example
+//	worksheet                              the garment of the example
 //	worksheet -units metric shirt.json
 //	worksheet -form markdown - < shirt.json
 //	worksheet -lay shirt.svg shirt.json    the lay of the pieces, drawn
@@ -15,7 +14,7 @@ package main
 
 import (
 	"bytes"
-	"context"
+	_ "embed"
 	"encoding/json"
 	"errors"
 	"flag"
@@ -23,15 +22,19 @@ import (
 	"io"
 	"os"
 	"strings"
-	"time"
 
-	"example.com/clothyard/examples/garment"
 	"example.com/clothyard/examples/internal/console"
-	whole "example.com/clothyard/seam/garment"
+	"example.com/clothyard/seam/garment"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
+	"example.com/clothyard/units/ticket"
 )
+
+// shirt is the garment of the example: a highwayman's shirt for a village theatre.
+//
+//go:embed shirt.json
+var shirt []byte
 
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
@@ -39,8 +42,8 @@ const usage = `usage: worksheet [flags] [FILE]
        worksheet [flags] -like STARTER NAME.FIELD=VALUE...
 
 FILE is a garment in JSON, - for standard input; without it the garment of the
-example is used (see examples/garment/shirt.json for every part of one). A file
-with a version is one over a starter, as -new writes it.
+example is used, examples/worksheet/shirt.json. A file says what it is like, and
+what is otherwise; -new writes one to fill in.
 
 A starter is a garment as patterns usually draw it. What is sewn otherwise is said
 by the name of the seam, as in side.kind=french; no measure is needed to learn
@@ -48,6 +51,11 @@ which edges then no longer go together, and what mends them.
 
 flags:
 `
+
+// asked is what the command line asks for.
+type asked struct {
+	units, form, lay string
+}
 
 func run(args []string, in io.Reader, out, errs io.Writer) int {
 	errs = console.Writer(errs)
@@ -57,9 +65,10 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		fmt.Fprint(errs, usage)
 		flags.PrintDefaults()
 	}
-	system := flags.String("units", "inches", "write in inches, metric or both")
-	form := flags.String("form", "text", "write as text, markdown or json")
-	drawing := flags.String("lay", "", "draw the lay of the pieces by their outlines into this file, as SVG")
+	var ask asked
+	flags.StringVar(&ask.units, "units", "", "write in inches, metric or both; as the garment is measured, if it is not given")
+	flags.StringVar(&ask.form, "form", "text", "write as text, markdown, json, or only the sources")
+	flags.StringVar(&ask.lay, "lay", "", "draw the lay of the pieces into this `file`, as SVG")
 	like := flags.String("like", "", "plan a garment like this `starter`, with what is sewn otherwise")
 	fresh := flags.String("new", "", "write a file to fill in, over this `starter`")
 	starters := flags.Bool("starters", false, "list the starters")
@@ -69,63 +78,23 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		}
 		return 2
 	}
-	notation, ok := console.Notations(*system)
-	if !ok {
-		fmt.Fprintf(errs, "worksheet: -units %q: want inches, metric or both\n", *system)
+	if wrong := ask.wrong(*like, flags.Args()); wrong != "" {
+		fmt.Fprintln(errs, "worksheet:", wrong)
 		return 2
 	}
-	write, ok := map[string]func(garment.Plan, []units.Notation) ([]byte, error){"text": asText, "markdown": asMarkdown, "json": asJSON}[*form]
-	if !ok {
-		fmt.Fprintf(errs, "worksheet: -form %q: want text, markdown or json\n", *form)
-		return 2
-	}
-	if *starters || *fresh != "" {
-		var b bytes.Buffer
-		err := list(&b)
-		if *fresh != "" {
-			b.Reset()
-			err = begin(&b, *fresh)
+	var page []byte
+	var err error
+	switch {
+	case *starters:
+		page, err = list()
+	case *fresh != "":
+		page, err = begin(*fresh)
+	default:
+		var file []byte
+		if file, err = ask.file(*like, flags.Args(), in); err == nil {
+			page, err = ask.page(file)
 		}
-		return finish(b.Bytes(), err, out, errs)
 	}
-	if *like != "" {
-		for _, pair := range flags.Args() {
-			if !strings.Contains(pair, "=") {
-				fmt.Fprintf(errs, "worksheet: %q is not NAME.FIELD=VALUE\n", pair)
-				return 2
-			}
-		}
-		pairs := flags.Args()
-		if *system == "metric" {
-			pairs = append([]string{"tape=metric"}, pairs...)
-		}
-		page, err := starter{*like, pairs}.page(*form, notation)
-		return finish(page, err, out, errs)
-	}
-	if flags.NArg() > 1 {
-		fmt.Fprintln(errs, "worksheet: one garment at a time")
-		return 2
-	}
-	file, err := open(flags.Arg(0), in)
-	if err != nil {
-		return finish(nil, err, out, errs)
-	}
-	if whole.IsFile(file) {
-		page, err := starterPage(file, *form, notation)
-		return finish(page, err, out, errs)
-	}
-	page, err := work(file, func(p garment.Plan) ([]byte, error) {
-		page, err := write(p, notation)
-		if err == nil && *drawing != "" {
-			err = draw(*drawing, p.Cloth)
-		}
-		return page, err
-	})
-	return finish(page, err, out, errs)
-}
-
-// finish writes the page, or what is wrong, and gives the exit code.
-func finish(page []byte, err error, out, errs io.Writer) int {
 	if err == nil {
 		_, err = out.Write(page)
 	}
@@ -136,50 +105,38 @@ func finish(page []byte, err error, out, errs io.Writer) int {
 	return 0
 }
 
-// patience is how long a lay is looked for, whatever work is asked.
-const patience = time.Minute
-
-// work plans the garment of a file, or that of the example where there is none, and
-// writes the page.
-func work(file []byte, write func(garment.Plan) ([]byte, error)) ([]byte, error) {
-	g, err := garment.Default()
-	if file != nil {
-		g, err = garment.Read(bytes.NewReader(file))
+// wrong is what is wrong with the command line, if anything.
+func (ask asked) wrong(like string, args []string) string {
+	if _, ok := console.Notations(ask.units); !ok && ask.units != "" {
+		return fmt.Sprintf("-units %q: want inches, metric or both", ask.units)
 	}
-	if err != nil {
-		return nil, err
+	if ask.form != "text" && ask.form != "markdown" && ask.form != "json" && ask.form != "sources" {
+		return fmt.Sprintf("-form %q: want text, markdown, json or sources", ask.form)
 	}
-	ctx, cancel := context.WithTimeout(context.Background(), patience)
-	defer cancel()
-	p, err := g.Plan(ctx)
-	if err != nil {
-		return nil, err
+	if like == "" && len(args) > 1 {
+		return "one garment at a time"
 	}
-	return write(p)
+	for _, pair := range args {
+		if like != "" && !strings.Contains(pair, "=") {
+			return fmt.Sprintf("%q is not NAME.FIELD=VALUE", pair)
+		}
+	}
+	return ""
 }
 
-// draw writes the lay of the outlines as a drawing, or that of the rectangles
-// where no piece has an outline.
-func draw(name string, c garment.ClothPlan) error {
-	lay := c.Nest
-	if len(lay.Placements) == 0 {
-		lay = c.Lay
-	}
-	svg := lay.SVG()
-	if svg == "" {
-		return errors.New("-lay: the garment has no pieces that can be drawn")
-	}
-	return os.WriteFile(name, []byte(svg), 0o644)
-}
-
-// open is the text of a file, none where none is named. Of one that is too long only so
-// much is read that the reader says so.
-func open(name string, in io.Reader) ([]byte, error) {
-	if name == "" {
-		return nil, nil
-	}
-	if name != "-" {
-		f, err := os.Open(name)
+// file is the text of the garment asked for. Of one that is too long only so much is
+// read that the reader says so.
+func (ask asked) file(like string, args []string, in io.Reader) ([]byte, error) {
+	switch {
+	case like != "":
+		if ask.units == "metric" {
+			args = append([]string{"tape=metric"}, args...)
+		}
+		return garment.Patch(like, args)
+	case len(args) == 0:
+		return shirt, nil
+	case args[0] != "-":
+		f, err := os.Open(args[0])
 		if err != nil {
 			return nil, err
 		}
@@ -187,6 +144,55 @@ func open(name string, in io.Reader) ([]byte, error) {
 		in = f
 	}
 	return io.ReadAll(io.LimitReader(in, noun.MaxBytes+1))
+}
+
+// page plans the garment of a file and writes it in the form asked for.
+func (ask asked) page(file []byte) ([]byte, error) {
+	g, dropped, err := garment.Read(bytes.NewReader(file))
+	if err != nil {
+		return nil, err
+	}
+	p, err := g.Plan()
+	if err != nil {
+		return nil, err
+	}
+	if ask.lay != "" {
+		if err := draw(ask.lay, p); err != nil {
+			return nil, err
+		}
+	}
+	if ask.form == "json" {
+		b, err := json.Marshal(p)
+		return append(fault.VisibleJSON(b), '\n'), err
+	}
+	system := ask.units
+	if system == "" {
+		system = map[units.Tape]string{units.InchTape: "inches", units.MetricTape: "metric"}[p.Spec.Tape]
+	}
+	notation, _ := console.Notations(system)
+	sheet := p.Sheet()
+	if len(dropped) > 0 {
+		sheet.Cautions = append(sheet.Cautions, ticket.Caution{Text: "Taken away with what the file took away: " + strings.Join(dropped, ", ") + "."})
+	}
+	switch ask.form {
+	case "markdown":
+		return markdown(sheet, notation), nil
+	case "sources":
+		sheet = ticket.Sheet{Title: sheet.Title, Sources: sheet.Sources}
+	default:
+		sheet.Sources = nil // nobody reads them at the machine
+	}
+	return []byte(sheet.Text(notation...)), nil
+}
+
+// draw writes the lay of the first cloth as a drawing.
+func draw(name string, p garment.Plan) error {
+	for _, l := range p.Lays {
+		if svg := l.Lay.SVG(); svg != "" {
+			return os.WriteFile(name, []byte(svg), 0o644)
+		}
+	}
+	return errors.New("-lay: no cloth is given, or no size of a piece that is cut from it")
 }
 
 // complain writes every fault on a line of its own, its path as the JSON has it.
@@ -199,15 +205,4 @@ func complain(w io.Writer, err error) {
 	for _, f := range faults {
 		fmt.Fprintln(w, "worksheet:", f)
 	}
-}
-
-func asJSON(p garment.Plan, _ []units.Notation) ([]byte, error) {
-	b, err := json.Marshal(p)
-	return append(fault.VisibleJSON(b), '\n'), err
-}
-
-func asText(p garment.Plan, in []units.Notation) ([]byte, error) { return text(sheet(p, in)), nil }
-
-func asMarkdown(p garment.Plan, in []units.Notation) ([]byte, error) {
-	return markdown(sheet(p, in)), nil
 }

@@ -16,7 +16,7 @@ func TestLike(t *testing.T) {
 	ask := []string{"-like", "blouse", "shoulder.kind=french", "shoulder.first=3/16 in", "shoulder.second=1/4 in"}
 	for form, wants := range map[string][]string{
 		"text":     {"neck comes out longer by: 3/4 in", "to mend, cut-drift shoulder (3 pairs mended)", "Stitch the first pass, WRONG SIDES TOGETHER"},
-		"markdown": {"# Blouse with a flat collar and a faced neck\n", "- neck comes out longer by: 3/4 in\n"},
+		"markdown": {"# Blouse with a flat collar and a faced neck: 3 edges do not go onto their partners\n", "- neck comes out longer by: 3/4 in\n"},
 		"json":     {`"fit":"mismatch"`, `"name":"cut-drift shoulder"`},
 	} {
 		var out, errs bytes.Buffer

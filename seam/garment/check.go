@@ -64,7 +64,7 @@ func (g Garment) check(a *fault.Audit) {
 			a.Fault(path+".do", "", "what is done", fault.Missing)
 		}
 		a.Text(path+".do", t.Do)
-		c.all(path+".sews", t.Sews, c.work, "a seam, a hem or a part")
+		c.all(path+".sews", t.Sews, append([]string{Cut}, c.work...), "a seam, a hem or a part, or "+Cut)
 		c.all(path+".check", t.Check, c.edges, "an edge")
 	}
 	c.all("changes", names(g.Changes), c.work, "a seam, a hem or a part")
@@ -75,7 +75,7 @@ func (g Garment) check(a *fault.Audit) {
 	}
 }
 
-// Cut is what [Garment.Done] says of cloth that is cut.
+// Cut is what [Garment.Done] and [Task.Sews] say of the cloth: that it is cut.
 const Cut = "cut"
 
 // A checker looks names up.
@@ -91,6 +91,8 @@ func (c checker) named(path string, all []string) {
 		switch {
 		case name == "" || strings.ContainsAny(name, `."[]`):
 			c.Fault(path, fault.Quote(name), "a name without dots, quotes and brackets", fault.Form)
+		case name == Cut:
+			c.Fault(at, "", "another name, since that says that the cloth is cut", fault.Unknown)
 		case slices.Contains(all[:i], name):
 			c.Fault(at, "", "a name that nothing else has", fault.Twice)
 		default:

@@ -8,5 +8,7 @@
 //	{"version": 1, "like": "blouse",
 //	 "changes": {"shoulder": {"sewn": {"kind": "french", "first": "3/16 in", "second": "1/4 in"}}}}
 //
-// No measure is needed to learn which edges a change moves, and by how much.
+// No measure is needed to learn which edges a change moves, and by how much. Where the
+// cloth and the sizes of the pieces are given, they are laid with their allowances as
+// they are then cut, and parts take what they need from the edges as sewn.
 package garment

@@ -7,6 +7,7 @@ import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/ticket"
+	"example.com/clothyard/yardage/layout"
 )
 
 // Bounds of a garment file.
@@ -30,6 +31,9 @@ type Garment struct {
 	// Scene is for whom or for what it is made. May be omitted.
 	Scene string `json:"scene,omitzero"`
 
+	// Cloths are the cloths there are, as they are once washed, by what they are: outer,
+	// lining, contrast, stiffening. May be omitted; nothing is then laid.
+	Cloths noun.Map[layout.Cloth] `json:"cloths,omitzero"`
 	// Pieces are the pattern pieces.
 	Pieces noun.Map[Piece] `json:"pieces,omitzero"`
 	// Seams are the seams as the pattern draws them.
@@ -72,6 +76,20 @@ type Piece struct {
 	Cloth Cloth `json:"cloth,omitzero"`
 	// Interfaced is how many are interfaced. May be omitted; the default is none.
 	Interfaced int `json:"interfaced,omitzero"`
+	// Wide is its width between its seam lines. May be omitted where it is not laid, and
+	// where there is an outline.
+	Wide units.Length `json:"wide,omitzero"`
+	// Long is its length between its seam lines, along the grain. May be omitted as Wide.
+	Long units.Length `json:"long,omitzero"`
+	// Outline are its corners on its seam lines, in order, the fold first where it is cut
+	// on one. May be omitted; the piece is then a rectangle.
+	Outline []layout.Point `json:"outline,omitzero"`
+	// Along are the seams and hems along its sides, from each corner to the next; of a
+	// rectangle the near one, right, far, left. Their allowances as cut are added. An
+	// empty text is a side that is cut as drawn. May be omitted; all are.
+	Along []string `json:"along,omitzero"`
+	// Turn is how it may be turned on the cloth. May be omitted; it then lies as drawn.
+	Turn layout.Turn `json:"turn,omitzero"`
 }
 
 // Both is a length for each tape: what a pattern in inches has, and what a metric one.
@@ -167,6 +185,9 @@ type Part struct {
 	On string `json:"on,omitzero"`
 	// Times is how many there are. May be omitted; the default is 1.
 	Times int `json:"times,omitzero"`
+	// Takes are the fields of the sum that are an edge as sewn, or the length of a cloth
+	// that its lay takes, by the name of the edge or of the cloth.
+	Takes noun.Map[string] `json:"takes,omitzero"`
 	// Spec are the fields of the sum.
 	Spec noun.Patch `json:"spec,omitzero"`
 }
@@ -175,7 +196,8 @@ type Part struct {
 type Task struct {
 	// Do is what is done.
 	Do string `json:"do,omitzero"`
-	// Sews are the seams, hems and parts that are sewn in it.
+	// Sews are the seams, hems and parts that are sewn in it. The word cut says that the
+	// cloth is laid and cut in it; else that is done after the first operation.
 	Sews []string `json:"sews,omitzero"`
 	// Check are the edges that are measured when it is done, while a wrong one still
 	// costs a row of stitching only.

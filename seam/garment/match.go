@@ -13,6 +13,9 @@ import (
 // match works out every edge and every pair, applies the remedies chosen and finds
 // those that are left.
 func (p *Plan) match() error {
+	if len(p.Spec.Edges) == 0 && len(p.Spec.Remedies) == 0 {
+		return nil // there is nothing to match
+	}
 	a, unknown := p.assembly()
 	plan, err := a.Plan()
 	if err != nil {

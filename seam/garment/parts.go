@@ -2,7 +2,9 @@ package garment
 
 import (
 	"errors"
+	"slices"
 
+	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/ticket"
@@ -43,6 +45,7 @@ func (p *Plan) parts(a *fault.Audit) {
 			a.Include(fault.Join("changes", part.Name)+".part", err)
 			continue
 		}
+		out.Needs = p.take(a, part, spec)
 		plan, err := e.Plan(spec)
 		var faults fault.Faults
 		switch {
@@ -50,14 +53,59 @@ func (p *Plan) parts(a *fault.Audit) {
 			out.Sheet = plan.Sheet()
 		case errors.As(err, &faults):
 			for _, f := range faults {
-				if f.Kind == fault.Missing {
+				if f.Kind == fault.Missing && !slices.Contains(out.Needs, f.Path) {
 					out.Needs = append(out.Needs, f.Path)
 				}
 			}
-			if len(out.Needs) < len(faults) {
+			if !missing(faults) {
 				a.Include(fault.Join("parts", part.Name)+".spec", err)
 			}
 		}
 		p.Parts = append(p.Parts, out)
 	}
+}
+
+// missing reports whether all that is wrong is that something is not given.
+func missing(faults fault.Faults) bool {
+	return !slices.ContainsFunc(faults, func(f *fault.Fault) bool { return f.Kind != fault.Missing })
+}
+
+// take fills the fields of a part that are an edge as sewn or the length of a lay, and
+// names those of which that is not known.
+func (p *Plan) take(a *fault.Audit, part noun.Item[Part], spec any) (needs []string) {
+	for _, t := range part.Value.Takes {
+		path := fault.Join(fault.Join("parts", part.Name)+".takes", t.Name)
+		l, known := p.length(t.Value)
+		switch {
+		case !known:
+			a.Fault(path, fault.Quote(t.Value), "the name of an edge, or of a cloth", fault.Unknown)
+		case l.IsZero():
+			needs = append(needs, t.Name)
+		default:
+			var patch noun.Patch
+			err := noun.Reader{}.Pairs([]string{t.Name + "=" + l.String()}, &patch)
+			if err == nil {
+				err = noun.Reader{}.Over(spec, patch, spec)
+			}
+			a.Include(path, err)
+		}
+	}
+	return needs
+}
+
+// length is the length of an edge as sewn, or of the cloth that a lay takes; 0 in where
+// it is not known exactly.
+func (p *Plan) length(name string) (l units.Length, known bool) {
+	for _, e := range p.Edges {
+		if e.Name == name {
+			l, _ = e.Sewn.Exact()
+			return l, true
+		}
+	}
+	for _, lay := range p.Lays {
+		if lay.Cloth.String() == name {
+			return lay.Lay.Used, true
+		}
+	}
+	return l, false
 }

@@ -1,6 +1,7 @@
 package garment
 
 import (
+	"context"
 	"encoding/json"
 	"slices"
 	"strconv"
@@ -12,6 +13,7 @@ import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
+	"example.com/clothyard/yardage/layout"
 )
 
 // A Plan is what becomes of a garment.
@@ -22,6 +24,7 @@ type Plan struct {
 	Hems     []HemPlan  `json:"hems,omitzero"`     // Hems are the hems, drafted and as sewn.
 	Edges    []EdgePlan `json:"edges,omitzero"`    // Edges are what becomes of the edges.
 	Pairs    []PairPlan `json:"pairs,omitzero"`    // Pairs are how the edges go together.
+	Lays     []LayPlan  `json:"lays,omitzero"`     // Lays are how the pieces lie on each cloth.
 	Parts    []PartPlan `json:"parts,omitzero"`    // Parts are the parts, planned where enough is known.
 	Chosen   []Remedy   `json:"chosen,omitzero"`   // Chosen are the remedies applied.
 	Remedies []Remedy   `json:"remedies,omitzero"` // Remedies are what would mend a pair that does not go together, the best first.
@@ -72,8 +75,17 @@ type Remedy struct {
 	Spread units.Length `json:"spread,omitzero"` // Spread is how much longer the piece of an edge is made, where that is the remedy.
 }
 
-// Plan works the garment out. The faults are [fault.Faults].
+// Plan works the garment out. The faults are [fault.Faults]. A lay is looked for as long
+// as [layout.Patience] has it.
 func (g Garment) Plan() (Plan, error) {
+	ctx, cancel := context.WithTimeout(context.Background(), layout.Patience)
+	defer cancel()
+	return g.PlanContext(ctx)
+}
+
+// PlanContext is Plan for a caller who wants to say when a lay is looked for no longer:
+// the one found by then is the answer.
+func (g Garment) PlanContext(ctx context.Context) (Plan, error) {
 	var a fault.Audit
 	g.check(&a)
 	if a.Failed() {
@@ -83,13 +95,19 @@ func (g Garment) Plan() (Plan, error) {
 	p := Plan{Spec: g}
 	p.seams(&a)
 	p.hems(&a)
-	p.parts(&a)
 	p.order(&a)
 	if a.Failed() {
 		return Plan{}, a.Err()
 	}
-	err := p.match()
-	return p, err
+	if err := p.match(); err != nil {
+		return Plan{}, err
+	}
+	p.lays(ctx, &a)
+	p.parts(&a)
+	if a.Failed() {
+		return Plan{}, a.Err()
+	}
+	return p, nil
 }
 
 // tape is the tape given, or that of the lengths: those of the changes too.
@@ -133,8 +151,10 @@ func (p *Plan) seams(a *fault.Audit) {
 		drafted = drafted.With(plies)
 		out := SeamPlan{Name: s.Name}
 		var err error
-		out.Drafted, err = drafted.Plan()
-		a.Include(fault.Join("seams", s.Name)+".sewn", err)
+		if out.Drafted, err = drafted.Plan(); err != nil {
+			a.Include(fault.Join("seams", s.Name)+".sewn", err)
+			continue
+		}
 		change := find(p.Spec.Changes, s.Name)
 		refuse(a, s.Name, "part", change.Part)
 		sewn := drafted
@@ -170,8 +190,10 @@ func (p *Plan) hems(a *fault.Audit) {
 		}
 		out := HemPlan{Name: h.Name}
 		var err error
-		out.Drafted, err = drafted.Plan()
-		a.Include(fault.Join("hems", h.Name)+".sewn", err)
+		if out.Drafted, err = drafted.Plan(); err != nil {
+			a.Include(fault.Join("hems", h.Name)+".sewn", err)
+			continue
+		}
 		change := find(p.Spec.Changes, h.Name)
 		refuse(a, h.Name, "part", change.Part)
 		sewn := drafted

@@ -16,7 +16,7 @@ import (
 // and the work in order. How a seam is sewn that is sewn otherwise than drafted is told
 // in the step that sews it first.
 func (p Plan) Sheet() ticket.Sheet {
-	sh := ticket.Sheet{Title: p.title(), Answer: p.answers(), Cautions: p.Spec.Care}
+	sh := ticket.Sheet{Title: p.title(), Answer: p.answers(), Cautions: slices.Clone(p.Spec.Care)}
 	if p.Spec.Version == 0 {
 		return sh // the plan of no garment has nothing to say
 	}
@@ -61,10 +61,43 @@ func (p Plan) Sheet() ticket.Sheet {
 	}
 	p.steps(&sh)
 	if len(p.Loose) > 0 {
-		sh.Cautions = append(slices.Clone(sh.Cautions), ticket.Caution{Text: "In no step of the work: " + strings.Join(p.Loose, ", ") + "."})
+		sh.Cautions = append(sh.Cautions, ticket.Caution{Text: "In no step of the work: " + strings.Join(p.Loose, ", ") + "."})
+	}
+	if len(p.Lays) > 0 && p.spread() {
+		sh.Cautions = append(sh.Cautions, ticket.Caution{Text: "The lay has the pieces as they are drawn: spread the pattern first, and lay them again."})
+	}
+	for _, s := range p.sheets() {
+		for _, c := range s.Cautions {
+			if !slices.Contains(sh.Cautions, c) {
+				sh.Cautions = append(sh.Cautions, c)
+			}
+		}
+		for _, c := range s.Sources {
+			if !slices.Contains(sh.Sources, c) {
+				sh.Sources = append(sh.Sources, c)
+			}
+		}
 	}
 	sh.Sources = append(sh.Sources, source.Practise("what a seam keeps of its allowance, each ply adds to every edge that it crosses"))
 	return sh
+}
+
+// sheets are those of the parts, the lays and the seams that are sewn otherwise.
+func (p Plan) sheets() (all []ticket.Sheet) {
+	for _, l := range p.Lays {
+		if len(l.Needs) == 0 {
+			all = append(all, l.Lay.Sheet())
+		}
+	}
+	for _, s := range p.Seams {
+		if s.Changed {
+			all = append(all, s.Sewn.Sheet())
+		}
+	}
+	for _, part := range p.Parts {
+		all = append(all, part.Sheet)
+	}
+	return all
 }
 
 // title is what it is, and the verdict.
@@ -82,6 +115,11 @@ func (p Plan) title() string {
 	if p.Spec.Scene != "" {
 		title += ", " + p.Spec.Scene
 	}
+	for _, l := range p.Lays {
+		if len(l.Needs) == 0 && !l.Lay.Fits {
+			title += ": the " + l.Cloth.String() + " cloth is too short"
+		}
+	}
 	switch {
 	case len(p.Pairs) == 0:
 		return title
@@ -93,8 +131,17 @@ func (p Plan) title() string {
 	return fmt.Sprintf("%s: %d edges do not go onto their partners", title, n)
 }
 
-// answers are the pairs that do not go together.
+// answers are the cloth that the lays take, and the pairs that do not go together.
 func (p Plan) answers() (lines []ticket.Line) {
+	for _, l := range p.Lays {
+		if len(l.Needs) > 0 {
+			continue
+		}
+		lines = append(lines, ticket.Line{Label: "length of the " + l.Cloth.String() + " cloth that its pieces take", Result: ticket.Long(l.Lay.Used)})
+		if !l.Lay.Fits {
+			lines = append(lines, ticket.Line{Label: "wanting of it", Result: ticket.Long(l.Lay.Spare.Neg())})
+		}
+	}
 	for _, q := range p.Pairs {
 		if q.Fit != edge.Mismatch {
 			continue
@@ -140,32 +187,51 @@ func count(n int, thing string) string {
 	return fmt.Sprintf("%d %ss", n, thing)
 }
 
-// steps adds the work in order.
+// steps adds the work in order. How a seam or a hem is sewn that is sewn otherwise than
+// drafted is told where it is sewn first.
 func (p Plan) steps(sh *ticket.Sheet) {
-	told := map[seam.Any]int{}
-	for _, t := range p.Spec.Order {
-		do := t.Do
-		if do == "" {
-			do = "Sew " + strings.Join(t.Sews, ", ")
+	if len(p.Spec.Order) == 0 {
+		sh.Steps = p.cutting()
+	}
+	told := map[any]int{}
+	cut := max(0, slices.IndexFunc(p.Spec.Order, func(t Task) bool { return slices.Contains(t.Sews, Cut) }))
+	for i, t := range p.Spec.Order {
+		step := ticket.Step{Do: t.Do}
+		if t.Do == "" {
+			step.Do = "Sew " + strings.Join(t.Sews, ", ")
 		}
-		step := ticket.Step{Do: do}
 		var how []ticket.Step
-		for _, s := range p.Seams {
-			if !slices.Contains(t.Sews, s.Name) || !s.Changed {
-				continue
+		// tell tells how something is sewn, or where that is told already: then only what
+		// is cut first is told again, as allowances may differ.
+		tell := func(name string, way any, sheet ticket.Sheet) {
+			cutting := max(0, slices.IndexFunc(sheet.Steps, func(s ticket.Step) bool { return s.From != "the drafted stitching line" }))
+			if first, ok := told[way]; ok {
+				step.Note = join(step.Note, fmt.Sprintf("%s: as from step %d on", name, first))
+				how = append(how, sheet.Steps[:cutting]...)
+				return
 			}
-			sheet := s.Sewn.Sheet()
-			if first, ok := told[s.Sewn.Spec]; ok {
-				step.Note = join(step.Note, fmt.Sprintf("%s: as from step %d on", s.Name, first))
-				continue
-			}
-			told[s.Sewn.Spec] = len(sh.Steps) + 2 + len(how)
-			step.Note = join(step.Note, s.Name+": "+strings.ToLower(sheet.Title)+", as follows")
+			told[way] = len(sh.Steps) + 2 + len(how) + cutting
+			step.Note = join(step.Note, name+": "+strings.ToLower(sheet.Title)+", as follows")
 			how = append(how, sheet.Steps...)
 		}
-		for _, part := range p.Parts {
-			if slices.Contains(t.Sews, part.Name) {
-				how = append(how, part.Sheet.Steps...)
+		if i == cut {
+			how = p.cutting()
+		}
+		for _, name := range t.Sews {
+			for _, s := range p.Seams {
+				if s.Name == name && s.Changed {
+					tell(name, s.Sewn.Spec.With(seam.Allowance{}), s.Sewn.Sheet())
+				}
+			}
+			for _, h := range p.Hems {
+				if h.Name == name && h.Changed {
+					tell(name, h.Sewn.Spec, h.Sewn.Sheet())
+				}
+			}
+			for _, part := range p.Parts {
+				if part.Name == name {
+					how = append(how, part.Sheet.Steps...)
+				}
 			}
 		}
 		sh.Steps = append(append(sh.Steps, step), how...)
@@ -173,6 +239,16 @@ func (p Plan) steps(sh *ticket.Sheet) {
 			sh.Steps = append(sh.Steps, p.measure(name)...)
 		}
 	}
+}
+
+// cutting is how the pieces are laid and cut, where they are not yet.
+func (p Plan) cutting() (steps []ticket.Step) {
+	for _, l := range p.Lays {
+		if len(l.Needs) == 0 && !slices.Contains(p.Spec.Done, Cut) {
+			steps = append(steps, l.Lay.Sheet().Steps...)
+		}
+	}
+	return steps
 }
 
 // join puts a note after another.
