@@ -187,7 +187,7 @@ func TestCordRules(t *testing.T) {
 		}
 	}
 	// The rule of the United States is for sizes 2 to 12 at the neck, 2 to 16 below.
-	for limit := range hem.CordLimits {
+	for limit := range hem.CordLimits() {
 		if limit.Source == us && (limit.From != 24 || limit.Neck != (limit.Below == 156) || !limit.Neck && limit.Below != 204) {
 			t.Errorf("%+v", limit)
 		}

@@ -183,7 +183,7 @@ func ExampleOpenings() {
 }
 
 func ExampleTurns() {
-	for t := range hem.Turns {
+	for t := range hem.Turns() {
 		if t.Kind == hem.Narrow {
 			fmt.Println(t.First, "then", t.Depth)
 		}
@@ -199,7 +199,7 @@ func ExampleTurns() {
 
 func ExampleDepths() {
 	n := 0
-	for range hem.Depths {
+	for range hem.Depths() {
 		n++
 	}
 	fmt.Println(n, "rows")

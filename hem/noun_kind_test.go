@@ -11,7 +11,7 @@ import (
 // TestPrintedComesOut: a strip that is printed in full is of the width printed, and
 // what a child's garment is let out by is one growth tuck.
 func TestPrintedComesOut(t *testing.T) {
-	for r := range hem.Strips {
+	for r := range hem.Strips() {
 		if r.Cut.IsZero() || r.Seam.IsZero() || r.Depth.IsZero() {
 			continue
 		}
@@ -20,13 +20,13 @@ func TestPrintedComesOut(t *testing.T) {
 			t.Errorf("%+v: %v %v", r, p.StripWidth, err)
 		}
 	}
-	for r := range hem.Growths {
+	for r := range hem.Growths() {
 		p, err := hem.Tucks{Kind: hem.GrowthTuck, Removed: r.Removed}.Plan()
 		if err != nil || p.PerTuck != r.Removed {
 			t.Errorf("%+v: %v", r, err)
 		}
 	}
-	for r := range hem.CordLimits {
+	for r := range hem.CordLimits() {
 		if r.None != r.Most.IsZero() || r.Below <= r.From {
 			t.Error(r)
 		}

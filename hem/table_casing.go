@@ -1,6 +1,8 @@
 package hem
 
 import (
+	"iter"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 )
@@ -21,13 +23,7 @@ type CasingEase struct {
 // lies on the tape is its default, for a rod the first for the measure that is given.
 // For a rod it is what lets the rod through: a tunnel of at least half the measure round
 // it, which is about 1 4/7 of its diameter.
-func CasingEases(yield func(CasingEase) bool) {
-	for _, e := range casingEases {
-		if !yield(e) {
-			return
-		}
-	}
-}
+func CasingEases() iter.Seq[CasingEase] { return casingEases.All() }
 
 // A CasingTurn is a printed turn of the raw edge of a casing, or the place of its
 // rows.
@@ -44,16 +40,10 @@ type CasingTurn struct {
 
 // CasingTurns yields the table of turns. The first row is the default, and the row
 // edge stitched that of Lower; on a metric tape it is the row that says so.
-func CasingTurns(yield func(CasingTurn) bool) {
-	for _, t := range casingTurns {
-		if !yield(t) {
-			return
-		}
-	}
-}
+func CasingTurns() iter.Seq[CasingTurn] { return casingTurns.All() }
 
 var (
-	casingEases = [...]CasingEase{
+	casingEases = source.Table[CasingEase]{
 		{"any elastic", ElasticCasing, inches(0, 1, 4), units.Ratio{}, false, "waistband-casing-leaflet", "", source.Read},
 		{"any elastic, at least", ElasticCasing, units.Millimetre.Of(6), units.Ratio{}, false, "casing-project-guide", "", source.Read},
 		{"any elastic, at least", ElasticCasing, inches(0, 1, 8), units.Ratio{}, false, "fold-down-casing-leaflet", "", source.Read},
@@ -69,7 +59,7 @@ var (
 		{"to the measure round the rod, metric", RodCasing, units.Centimetre.Of(1), units.Ratio{}, true, "", "", source.Practice},
 	}
 
-	casingTurns = [...]CasingTurn{
+	casingTurns = source.Table[CasingTurn]{
 		{"folded down or applied", inches(0, 1, 4), units.Length{}, units.Length{}, inches(2, 0, 1), "clothing-construction-handbook", "self-casing", source.Read},
 		{"waistband", inches(0, 1, 4), inches(0, 1, 8), units.Length{}, units.Length{}, "waistband-casing-leaflet", "", source.Read},
 		{"waistband, metric", units.Millimetre.Of(6), inches(0, 1, 16), units.Length{}, units.Length{}, "casing-project-guide", "", source.Read},
@@ -114,15 +104,9 @@ type CordLimit struct {
 
 // CordLimits yields the rules on cords that this package knows. The sizes of the
 // rule of the United States are taken as years.
-func CordLimits(yield func(CordLimit) bool) {
-	for _, l := range cordLimits {
-		if !yield(l) {
-			return
-		}
-	}
-}
+func CordLimits() iter.Seq[CordLimit] { return cordLimits.All() }
 
-var cordLimits = [...]CordLimit{
+var cordLimits = source.Table[CordLimit]{
 	{"16 CFR 1120", true, 2 * 12, 13 * 12, true, units.Length{}, "us-drawstring-rule", source.Read},
 	{"16 CFR 1120", false, 2 * 12, 17 * 12, false, units.Inch.Of(3), "us-drawstring-rule", source.Read},
 	{"EN 14682", true, 0, 7 * 12, true, units.Length{}, "eu-cords-standard", source.Read},

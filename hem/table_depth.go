@@ -1,6 +1,7 @@
 package hem
 
 import (
+	"iter"
 	"strconv"
 
 	"example.com/clothyard/units"
@@ -22,13 +23,7 @@ type Depth struct {
 }
 
 // Depths yields the table of depths, in the order of the garments.
-func Depths(yield func(Depth) bool) {
-	for _, d := range depths {
-		if !yield(d) {
-			return
-		}
-	}
-}
+func Depths() iter.Seq[Depth] { return depths.All() }
 
 // DepthsFor is every row for a garment, the highest rank of source first. It fails
 // with a [fault.Fault] of [fault.Unknown] for a garment that is not in the
@@ -54,7 +49,7 @@ func DepthsFor(garment string) ([]Depth, error) {
 
 // Taken from forty printed rows; none is averaged or converted, so that a metric
 // row is in millimetres.
-var depths = [...]Depth{
+var depths = source.Table[Depth]{
 	{"any hem", "deepest", units.Length{}, inches(3, 0, 1), "hem-preparation-page", "", source.Read},
 	{"any hem", "course of 1911", inches(0, 1, 8), inches(6, 0, 1), "domestic-art-text-book", "sampler number one", source.Read},
 	{"any hem", "deep folded hem, more than this", units.Centimetre.Of(2), units.Length{}, "garment-hem-course", "deep hem", source.Read},

@@ -1,6 +1,8 @@
 package hem
 
 import (
+	"iter"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 )
@@ -21,19 +23,13 @@ type Strip struct {
 }
 
 // Strips yields the table of strips.
-func Strips(yield func(Strip) bool) {
-	for _, s := range strips {
-		if !yield(s) {
-			return
-		}
-	}
-}
+func Strips() iter.Seq[Strip] { return strips.All() }
 
 var (
 	bindingStrip = strips[3]
 	doubledStrip = strips[4]
 
-	strips = [...]Strip{
+	strips = source.Table[Strip]{
 		{"facing", FacedHem, units.Length{}, inches(0, 1, 4), inches(0, 1, 4), units.Length{}, "school-needlework", "facing", source.Read},
 		{"hem facing", FacedHem, inches(3, 0, 1), inches(0, 1, 2), inches(0, 1, 2), inches(2, 0, 1), "hem-facing-page", "", source.Read},
 		{"placket facing", FacedHem, inches(2, 1, 4), units.Length{}, units.Length{}, units.Length{}, "sewing-lessons-model", "model 14", source.Read},
@@ -64,15 +60,9 @@ type FoldBack struct {
 }
 
 // FoldBacks yields the table of distances for a blind hem.
-func FoldBacks(yield func(FoldBack) bool) {
-	for _, b := range foldBacks {
-		if !yield(b) {
-			return
-		}
-	}
-}
+func FoldBacks() iter.Seq[FoldBack] { return foldBacks.All() }
 
-var foldBacks = [...]FoldBack{
+var foldBacks = source.Table[FoldBack]{
 	{"stretch cloth, by machine", inches(0, 1, 4), inches(0, 3, 8), "machine-handbook-blind-hem", "page 80", source.Read},
 	{"by machine", inches(0, 1, 4), inches(0, 1, 4), "blind-hem-note", "", source.Read},
 	{"by machine, turned under first", inches(0, 1, 4), inches(0, 1, 4), "double-blind-hem-note", "", source.Read},

@@ -14,7 +14,7 @@ import (
 func TestDepths(t *testing.T) {
 	garments := map[string]int{}
 	seen := map[hem.Depth]bool{}
-	for d := range hem.Depths {
+	for d := range hem.Depths() {
 		garments[d.Garment]++
 		if seen[d] {
 			t.Errorf("twice: %+v", d)
@@ -57,7 +57,7 @@ func TestDepths(t *testing.T) {
 // defaults are rows of the table from the highest rank of source.
 func TestTurns(t *testing.T) {
 	first := map[hem.Kind]hem.Turn{}
-	for turn := range hem.Turns {
+	for turn := range hem.Turns() {
 		src, _ := source.Lookup(turn.Source)
 		if d, ok := first[turn.Kind]; !ok {
 			first[turn.Kind] = turn

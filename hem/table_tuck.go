@@ -1,6 +1,8 @@
 package hem
 
 import (
+	"iter"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 )
@@ -27,26 +29,14 @@ type TuckSpace struct {
 }
 
 // TuckWidths yields the table of depths of tucks.
-func TuckWidths(yield func(TuckWidth) bool) {
-	for _, t := range tuckWidths {
-		if !yield(t) {
-			return
-		}
-	}
-}
+func TuckWidths() iter.Seq[TuckWidth] { return tuckWidths.All() }
 
 // TuckSpaces yields the table of spaces between tucks. The first row of a kind is
 // its default.
-func TuckSpaces(yield func(TuckSpace) bool) {
-	for _, t := range tuckSpaces {
-		if !yield(t) {
-			return
-		}
-	}
-}
+func TuckSpaces() iter.Seq[TuckSpace] { return tuckSpaces.All() }
 
 var (
-	tuckWidths = [...]TuckWidth{
+	tuckWidths = source.Table[TuckWidth]{
 		{"pin tuck", PinTuck, inches(0, 1, 16), "adding-tucks-page", "", source.Read},
 		{"narrow tuck", SpacedTuck, inches(0, 1, 8), "handicraft-for-girls", "exercise 41", source.Read},
 		{"tuck of a skirt", SpacedTuck, inches(0, 1, 2), "clothing-and-health", "tucks", source.Read},
@@ -55,7 +45,7 @@ var (
 		{"pin tuck, metric", PinTuck, units.Millimetre.Of(2), "", "", source.Practice},
 	}
 
-	tuckSpaces = [...]TuckSpace{
+	tuckSpaces = source.Table[TuckSpace]{
 		{"ordinary muslin", SpacedTuck, units.RatioOf(1, 2), "home-school-sewing", "chapter XXI", source.Read},
 		{"as wide as the tuck", SpacedTuck, units.RatioOf(1, 1), "tuck-gauge-column", "", source.Read},
 		{"as wide as the tuck, on old garments", GrowthTuck, units.RatioOf(1, 1), "growth-tuck-page", "", source.Read},
@@ -75,15 +65,9 @@ type Growth struct {
 }
 
 // Growths yields the table of what a child's garment is let out by.
-func Growths(yield func(Growth) bool) {
-	for _, g := range growths {
-		if !yield(g) {
-			return
-		}
-	}
-}
+func Growths() iter.Seq[Growth] { return growths.All() }
 
-var growths = [...]Growth{
+var growths = source.Table[Growth]{
 	{"sizes 1 to 3, above the waist", inches(0, 1, 2), "growing-clothes-article", "", source.Read},
 	{"sizes 1 to 3, below the waist", inches(0, 1, 2), "growing-clothes-article", "", source.Read},
 	{"sizes 4 to 6, skirt of a short dress", inches(1, 1, 2), "growing-clothes-article", "", source.Read},

@@ -1,6 +1,8 @@
 package hem
 
 import (
+	"iter"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 )
@@ -19,13 +21,7 @@ type Turn struct {
 }
 
 // Turns yields the table of turns.
-func Turns(yield func(Turn) bool) {
-	for _, t := range turns {
-		if !yield(t) {
-			return
-		}
-	}
-}
+func Turns() iter.Seq[Turn] { return turns.All() }
 
 var (
 	babyTurn   = turns[2]
@@ -33,7 +29,7 @@ var (
 	rolledMost = turns[11]
 	turnUpTurn = turns[16]
 
-	turns = [...]Turn{
+	turns = source.Table[Turn]{
 		{"wide hem", Double, inches(0, 1, 4), units.Length{}, units.Length{}, "cotton-dress-bulletin", "wide hem", source.Read},
 		{"narrow hem", Narrow, inches(0, 1, 4), inches(0, 1, 4), units.Length{}, "cotton-dress-bulletin", "narrow hem", source.Read},
 		{"baby hem", Narrow, inches(0, 1, 2), inches(0, 1, 8), inches(0, 1, 8), "baby-hem-article", "", source.Read},
