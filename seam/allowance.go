@@ -1,6 +1,7 @@
 package seam
 
 import (
+	"example.com/clothyard/seam/internal/sew"
 	"example.com/clothyard/units"
 )
 
@@ -46,7 +47,7 @@ func (a *Allowance) fill(tape units.Tape) {
 	if !a.Cut.IsZero() && other.IsZero() {
 		other = a.Cut
 	}
-	fill(&a.Drafted, a.Tape.Of(Standard(), mm(15)))
+	fill(&a.Drafted, sew.Standard(a.Tape))
 	fill(&a.DraftedUnder, a.Drafted)
 	fill(&a.Cut, a.Drafted)
 	fill(&a.CutUnder, other)

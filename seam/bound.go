@@ -36,7 +36,7 @@ func (s *Bound) solve(v *solver) {
 	if !v.row(&s.First) {
 		return
 	}
-	fill(&s.Width, usualBinding.of(s.Allowance))
+	fill(&s.Width, usualBinding.on(s.Tape))
 	left := s.First
 	if !s.Trim.IsZero() {
 		left = left.Min(s.Trim)
@@ -50,12 +50,12 @@ func (s Bound) answer(p *Plan) {
 	p.trim(s.Trim, s.Width, s.First)
 	p.strip("single binding", s.Width.MulInt(4))
 	p.strip("folded double", s.Width.MulInt(6))
-	p.strip("folded double, with a fixed seam", s.Width.MulInt(4).Add(fixedSeam.of(s.Allowance)))
+	p.strip("folded double, with a fixed seam", s.Width.MulInt(4).Add(fixedSeam.on(s.Tape)))
 }
 
 func (s Bound) sheet(p Plan, sh *ticket.Sheet) {
 	p.begin(sh, rowTakes(s.First))
-	strip, fixed := s.Width.MulInt(4), fixedSeam.of(s.Allowance)
+	strip, fixed := s.Width.MulInt(4), fixedSeam.on(s.Tape)
 	sh.Lines = append(sh.Lines,
 		line("strip, single binding", strip, plus(s.Width, "finished"), times(4)),
 		line("strip, folded double", s.Width.MulInt(6), plus(s.Width, "finished"), times(6)),

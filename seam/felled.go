@@ -79,7 +79,7 @@ func (s *FlatFelled) solve(v *solver) {
 	if !v.row(&s.First) {
 		return
 	}
-	usual := usualTrim.of(s.Allowance)
+	usual := usualTrim.on(s.Tape)
 	if row := printedFell(s.First); s.Width.IsZero() && s.Turned.IsZero() && !row.Second.IsZero() {
 		s.Width = row.Second
 		if !row.Trim.IsZero() {
@@ -92,7 +92,7 @@ func (s *FlatFelled) solve(v *solver) {
 func (s *MockFelled) solve(v *solver) {
 	v.follows(&s.First, s.Width, 1, s.Turned, "first")
 	if v.row(&s.First) {
-		v.fell((*FlatFelled)(s), usualTrim.of(s.Allowance))
+		v.fell((*FlatFelled)(s), usualTrim.on(s.Tape))
 	}
 }
 
@@ -113,7 +113,7 @@ func (s FlatFelled) answer(p *Plan) {
 	if !s.Trim.Add(s.Turned).Less(s.Width) {
 		p.Plies = 4
 	}
-	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.Width.Sub(clearance.of(s.Allowance)).Min(s.First))
+	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.Width.Sub(clearance.on(s.Tape)).Min(s.First))
 }
 
 func (s MockFelled) answer(p *Plan) { FlatFelled(s).answer(p) }

@@ -52,7 +52,7 @@ func (s French) Taking(each units.Length) (Seam, bool) {
 }
 
 func (s *French) solve(v *solver) {
-	usual := usualTrim.of(s.Allowance)
+	usual := usualTrim.on(s.Tape)
 	if s.First.IsZero() || s.Second.IsZero() {
 		row := printedFrench(s.Cut, s.First, s.Second)
 		switch equal := s.Cut == s.CutUnder; {
@@ -62,9 +62,9 @@ func (s *French) solve(v *solver) {
 				usual = row.Trim
 			}
 		case !s.First.IsZero():
-			s.Second = usualSecond.of(s.Allowance)
+			s.Second = usualSecond.on(s.Tape)
 		case !s.Second.IsZero():
-			s.First = usualFirst.of(s.Allowance)
+			s.First = usualFirst.on(s.Tape)
 		case !equal:
 			v.missing("first")
 			return
@@ -73,7 +73,7 @@ func (s *French) solve(v *solver) {
 		}
 	}
 	v.upper, v.under = s.First.Add(s.Second), s.First.Add(s.Second)
-	if low := narrowest.of(s.Allowance); s.Second.Cmp(low) <= 0 {
+	if low := narrowest.on(s.Tape); s.Second.Cmp(low) <= 0 {
 		v.audit.Fault("second", s.Second.String(), "more than {0} (the trimmed edges must fit inside)", fault.Range, low)
 	}
 	v.trimmed(&s.Trim, s.First, usual)
@@ -89,7 +89,7 @@ func (s French) inside() units.Length { return s.Second.Sub(s.Trim).Sub(s.Thickn
 
 func (s French) answer(p *Plan) {
 	p.Finished, p.Plies = s.Second, 5
-	most := s.Second.Sub(clearance.of(s.Allowance)).Sub(s.Thickness).Min(s.First)
+	most := s.Second.Sub(clearance.on(s.Tape)).Sub(s.Thickness).Min(s.First)
 	p.trim(s.Second.Add(s.Trim), s.least(s.First, s.Trim), most)
 	if t := s.Thickness; !t.IsZero() { // the first pass lies where the half round begins, and is measured flat
 		p.Turn = round(t, 0).Plus(standsOut(t, 0).Neg())

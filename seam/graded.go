@@ -52,7 +52,7 @@ func (s *Graded) solve(v *solver) {
 	if s.Layers == 0 {
 		s.Layers = 2
 	}
-	usual, trim := usualGrade.of(s.Allowance), usualTrim.of(s.Allowance)
+	usual, trim := usualGrade.on(s.Tape), usualTrim.on(s.Tape)
 	if !trim.Less(s.First) || !s.Narrowest.IsZero() && !s.Narrowest.Less(usual) {
 		usual = s.First
 	}

@@ -31,7 +31,7 @@ func (s Hairline) Taking(each units.Length) (Seam, bool) {
 
 func (s *Hairline) solve(v *solver) {
 	if v.row(&s.First) {
-		v.trimmed(&s.Trim, s.First, usualTrim.of(s.Allowance))
+		v.trimmed(&s.Trim, s.First, usualTrim.on(s.Tape))
 	}
 }
 

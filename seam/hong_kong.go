@@ -44,7 +44,7 @@ func (s *HongKong) solve(v *solver) {
 		return
 	}
 	v.trimmed(&s.Trim, s.First, s.First)
-	usual, roomy := usualBinding.of(s.Allowance), !s.Trim.Less(roomyTrim.of(s.Allowance))
+	usual, roomy := usualBinding.on(s.Tape), !s.Trim.Less(roomyTrim.on(s.Tape))
 	if roomy {
 		fill(&s.Width, usual)
 	}
@@ -53,7 +53,7 @@ func (s *HongKong) solve(v *solver) {
 		v.audit.Fault("width", s.Width.String(), "less than {0} (what is left of the allowance to bind)", fault.Range, s.Trim)
 		return
 	}
-	if strip := usualStrip.of(s.Allowance); roomy && s.Width == usual && s.leastStrip().Less(strip) {
+	if strip := usualStrip.on(s.Tape); roomy && s.Width == usual && s.leastStrip().Less(strip) {
 		fill(&s.Strip, strip)
 	}
 	fill(&s.Strip, s.Trim.Add(s.Width.MulInt(2)).Add(s.Thickness))

@@ -42,7 +42,7 @@ func (s *Lapped) solve(v *solver) {
 	if s.Lap.Less(narrow) {
 		narrow, name = s.Lap, "lap"
 	}
-	fill(&s.Row, edgeStitch.of(s.Allowance).Min(narrow.DivInt(2)))
+	fill(&s.Row, edgeStitch.on(s.Tape).Min(narrow.DivInt(2)))
 	if !s.Row.Less(narrow) {
 		v.audit.Fault("row", s.Row.String(), "less than {0} ("+name+"), to catch both allowances", fault.Range, narrow)
 		return
@@ -176,7 +176,7 @@ func (s *LappedTurned) solve(v *solver) {
 // usualLap is the usual one where that hides the turned edges and leaves something to
 // turn, else as much as is taken.
 func (s LappedTurned) usualLap(take units.Length) units.Length {
-	if lap := usualLap.of(s.Allowance); lap.Less(take.MulInt(2)) && take.MulInt(2).Less(lap.MulInt(3)) {
+	if lap := usualLap.on(s.Tape); lap.Less(take.MulInt(2)) && take.MulInt(2).Less(lap.MulInt(3)) {
 		return lap
 	}
 	return take
@@ -188,7 +188,7 @@ func (s LappedTurned) answer(p *Plan) {
 		p.Plies = 4
 	}
 	low := s.least(p.Upper.Taken, units.Length{}).Min(s.Turned)
-	most := s.Lap.Sub(clearance.of(s.Allowance))
+	most := s.Lap.Sub(clearance.on(s.Tape))
 	p.trim(p.Upper.Taken, low, most)
 	p.Turn = lapTurn(s.Thickness)
 	p.TurnUnder = p.Turn

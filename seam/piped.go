@@ -33,7 +33,7 @@ func (s Piped) Taking(each units.Length) (Seam, bool) {
 func (s *Piped) solve(v *solver) {
 	if v.row(&s.First) {
 		v.trimmed(&s.Trim, s.First, s.First)
-		fill(&s.Cord, usualCord.of(s.Allowance))
+		fill(&s.Cord, usualCord.on(s.Tape))
 	}
 }
 

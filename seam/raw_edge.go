@@ -56,7 +56,9 @@ func (f Finish) drawn() string {
 }
 
 // pinked is how far the row beside a pinked edge lies from it.
-func (a Allowance) pinked(trim units.Length) units.Length { return pinkedRow.of(a).Min(trim.DivInt(2)) }
+func (a Allowance) pinked(trim units.Length) units.Length {
+	return pinkedRow.on(a.Tape).Min(trim.DivInt(2))
+}
 
 // needs adds the room beside a pinked edge.
 func (f Finish) needs(a Allowance, trim units.Length, needs ...need) []need {

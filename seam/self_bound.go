@@ -52,7 +52,7 @@ func (s *SelfBound) solve(v *solver) {
 		return
 	}
 	least := s.leastTrim()
-	usual := usualTrim.of(s.Allowance).Min(s.First.DivInt(4)).Max(least)
+	usual := usualTrim.on(s.Tape).Min(s.First.DivInt(4)).Max(least)
 	path, value := "turned", s.Turned
 	switch {
 	case s.Width.IsZero() && s.Turned.IsZero():
@@ -122,7 +122,7 @@ func (s SelfBound) answer(p *Plan) {
 	if back := s.Width.MulInt(2).Sub(s.Turned); s.Width.Less(s.Turned) && !s.Trim.Less(back) {
 		p.Plies = 6
 	}
-	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.Width.Sub(clearance.of(s.Allowance)).Min(s.First.Sub(s.Turned.MulInt(2))))
+	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.Width.Sub(clearance.on(s.Tape)).Min(s.First.Sub(s.Turned.MulInt(2))))
 }
 
 func (s SelfBound) sheet(p Plan, sh *ticket.Sheet) {

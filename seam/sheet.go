@@ -21,10 +21,17 @@ func (p Plan) Sheet() ticket.Sheet {
 	return sh
 }
 
-// begin is what every sheet begins with: what the seam takes, the sum of the drift, the
-// cutting, the test swatch, the cautions that always hold.
+// begin is what every sheet begins with: the answer, what the seam takes, the sum of the
+// drift, the cutting, the test swatch, the cautions that always hold.
 func (p Plan) begin(sh *ticket.Sheet, taken ...ticket.Line) {
 	s := p.Spec.Plies()
+	sh.Answer = []ticket.Line{line("each ply gives up", p.Upper.Taken)}
+	if p.Upper.Taken != p.Under.Taken {
+		sh.Answer = []ticket.Line{line("the upper ply gives up", p.Upper.Taken), line("the under one", p.Under.Taken)}
+	}
+	if !p.Gain.IsZero() {
+		sh.Answer = append(sh.Answer, line("an edge crossed square comes out longer by", p.Gain).Turned("an edge crossed square comes out shorter by"))
+	}
 	sh.Lines = append(taken,
 		line("drift of the upper ply", p.Upper.Drift, plus(s.Cut, "cut"), minus(p.Upper.Taken, "taken")),
 		line("drift of the under ply", p.Under.Drift, plus(s.CutUnder, "cut"), minus(p.Under.Taken, "taken")),
@@ -106,13 +113,13 @@ func (p Plan) Swatch() ticket.Step {
 
 // check is a check of a width that a row of stitching gives.
 func (p Plan) check(what string, want units.Length, mend string) ticket.Check {
-	return ticket.Check{What: what, Want: ticket.Long(want), Give: ticket.Long(wander.of(p.Spec.Plies())), Mend: mend}
+	return ticket.Check{What: what, Want: ticket.Long(want), Give: sew.Hand(p.Spec.Plies().Tape), Mend: mend}
 }
 
 // first is the row that makes a seam, from the raw edges.
 func (p Plan) first(do string, sides ticket.Sides, first units.Length) ticket.Step {
 	st := ticket.Step{Do: do, Together: sides, At: ticket.Long(first), From: "the raw edge"}
-	if !snip.of(p.Spec.Plies()).Less(first) {
+	if !snip.on(p.Spec.Plies().Tape).Less(first) {
 		st.Note = "mark notches with chalk or thread; a snip would reach the stitching"
 	}
 	return st
@@ -142,7 +149,7 @@ func trimmed(sh *ticket.Sheet, do string, trim, first units.Length) {
 // tight warns of an edge that is hidden with less to spare than the trade asks.
 func (p Plan) tight(sh *ticket.Sheet, under string, left, first units.Length) {
 	s := p.Spec.Plies()
-	if left.Less(clearance.of(s)) {
+	if left.Less(clearance.on(s.Tape)) {
 		sh.Cautions = append(sh.Cautions, ticket.Caution{
 			Text:  "Very little cloth lies between the trimmed edge and the stitching of the " + under + ": whiskers may come through.",
 			Refer: "common practice; sew the test swatch first",

@@ -42,7 +42,7 @@ func (s *Slot) solve(v *solver) {
 		return
 	}
 	v.trimmed(&s.Trim, s.First, s.First)
-	fill(&s.Row, usualSecond.of(s.Allowance).Min(s.Trim.DivInt(2)))
+	fill(&s.Row, usualSecond.on(s.Tape).Min(s.Trim.DivInt(2)))
 	if !s.Row.Less(s.Trim) {
 		v.audit.Fault("row", s.Row.String(), "less than {0} (trim), to catch the allowance", fault.Range, s.Trim)
 		return

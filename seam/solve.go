@@ -46,7 +46,7 @@ func plan[S Seam, P pointer[S]](s S) (Plan, error) {
 		return Plan{}, inOrder(v.audit.Err(p.Assumed...), noun.Keys(s))
 	}
 	p.Gain = p.Upper.Drift.Add(p.Under.Drift)
-	p.Piece = swatch.of(*v.Allowance).Max(v.upper.Max(v.under).MulInt(4))
+	p.Piece = swatch.on(v.Tape).Max(v.upper.Max(v.under).MulInt(4))
 	p.Across = p.Piece.MulInt(2).Sub(v.upper).Sub(v.under)
 	s.answer(&p)
 	units.Settle(&p.Turn, &p.TurnUnder)

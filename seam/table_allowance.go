@@ -5,11 +5,6 @@ import (
 	"example.com/clothyard/units/source"
 )
 
-// Standard is the allowance of home patterns, 5/8 in, the default of
-// [Spec].Drafted: see [Allowances]. Printed as 1.5 cm almost everywhere, it is
-// 15.875 mm.
-func Standard() units.Length { return inch(5, 8) }
-
 // An AllowanceRow is one printed allowance.
 type AllowanceRow struct {
 	Edge   string       // what is seamed: "neckline"

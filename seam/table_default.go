@@ -8,12 +8,10 @@ import "example.com/clothyard/units"
 // half millimetre, and never the inch ones converted.
 type usual struct{ inch, metric units.Length }
 
-// of is the figure for the tape of an allowance.
-func (u usual) of(a Allowance) units.Length { return a.Tape.Of(u.inch, u.metric) }
+// on is the figure for a tape.
+func (u usual) on(t units.Tape) units.Length { return t.Of(u.inch, u.metric) }
 
 var (
-	usualDrafted = usual{inch(5, 8), mm(15)} // Allowances: the first two rows, of a school handbook
-
 	usualFirst   = usual{inch(3, 8), mm(9)}  // Enclosed: French, of a school handbook
 	usualSecond  = usual{inch(1, 4), mm(6)}  // the same
 	usualTrim    = usual{inch(1, 8), mm(3)}  // the same
@@ -33,7 +31,6 @@ var (
 	clearance = usual{inch(1, 16), units.Millimetre.Frac(3, 2)} // how much narrower an edge is than the pass that shuts it in
 	narrowest = usual{inch(1, 8), mm(3)}                        // a second pass of a French seam that is already too narrow
 	snip      = usual{inch(1, 4), mm(6)}                        // how deep a notch is snipped
-	wander    = usual{inch(1, 16), units.Millimetre.Frac(3, 2)} // Trims: seam straightness; metric practice
 	fixedSeam = usual{inch(1, 1), mm(25)}                       // Bindings: what a strip folded double has more than four times its width; metric practice
 	swatch    = usual{inch(6, 1), mm(150)}                      // the least width of a test piece
 )
@@ -41,9 +38,9 @@ var (
 // leastTrim is the narrowest edge that should be left: common practice.
 func (a Allowance) leastTrim() units.Length {
 	if a.Fraying {
-		return usual{inch(1, 8), mm(3)}.of(a)
+		return usual{inch(1, 8), mm(3)}.on(a.Tape)
 	}
-	return usual{inch(1, 16), units.Millimetre.Frac(3, 2)}.of(a)
+	return usual{inch(1, 16), units.Millimetre.Frac(3, 2)}.on(a.Tape)
 }
 
 // leastAccepted is the narrowest trim that is not refused: the metric measure printed

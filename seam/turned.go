@@ -70,7 +70,7 @@ func (s MockFrench) Taking(each units.Length) (Seam, bool) {
 		MockFrench{Allowance: s.Allowance, First: each})
 }
 
-func (s *TurnedStitched) solve(v *solver) { v.turned(s, usualTurned.of(s.Allowance)) }
+func (s *TurnedStitched) solve(v *solver) { v.turned(s, usualTurned.on(s.Tape)) }
 
 func (s *MockFrench) solve(v *solver) { v.turned((*TurnedStitched)(s), units.Length{}) }
 

@@ -33,7 +33,7 @@ func (s *UntrimmedFell) solve(v *solver) {
 	if offset {
 		fill(&s.Width, s.Cut)
 	}
-	fill(&s.Width, usualSecond.of(s.Allowance))
+	fill(&s.Width, usualSecond.on(s.Tape))
 	usual := s.Width
 	if offset && s.Width == s.Cut {
 		usual = usual.Min(s.CutUnder.Sub(s.Cut))

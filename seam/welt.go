@@ -43,8 +43,8 @@ func (s *Welt) solve(v *solver) {
 	if !v.row(&s.First) {
 		return
 	}
-	v.trimmed(&s.Trim, s.First, inside(weltTrim.of(s.Allowance).Min(s.First.DivInt(2)), s.Row))
-	usual := usualWelt.of(s.Allowance)
+	v.trimmed(&s.Trim, s.First, inside(weltTrim.on(s.Tape).Min(s.First.DivInt(2)), s.Row))
+	usual := usualWelt.on(s.Tape)
 	if !s.Trim.Less(usual) || !usual.Less(s.First) {
 		usual = s.Trim.Add(s.First).DivInt(2)
 	}
@@ -58,7 +58,7 @@ func (s *Welt) solve(v *solver) {
 func (s Welt) answer(p *Plan) {
 	p.Finished, p.Plies, p.Rows, p.Raw = s.Row, 3, 1, s.Finish.raw()
 	p.Upper.trim(s.First, s.Row.Add(s.leastTrim()).Min(s.First), s.First)
-	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.Row.Sub(clearance.of(s.Allowance)))
+	p.Under.trim(s.Trim, s.least(s.First, s.Trim), s.Row.Sub(clearance.on(s.Tape)))
 }
 
 func (s Welt) sheet(p Plan, sh *ticket.Sheet) {
