@@ -32,7 +32,7 @@ const (
 	girths  = "chapter 16"
 )
 
-// 25 rows: as printed, or common practice. 8 eighths are an inch.
+// As printed, or common practice. 8 eighths are an inch.
 var easeRows = [...]EaseRow{
 	{"bodice", "bust", eighths(12), eighths(16), false, "", costume, girths, source.Read},
 	{"dress", "waist", eighths(6), eighths(8), false, "", costume, girths, source.Read},
@@ -56,6 +56,28 @@ var easeRows = [...]EaseRow{
 	{"any woven, the least", "waist", eighths(8), eighths(16), false, "", "least-ease-page", "", source.Read},
 	{"any woven, the least", "hip", eighths(16), units.Length{}, true, "", "least-ease-page", "", source.Read},
 	{"trousers", "crotch length", eighths(8), units.Length{}, true, "", "least-ease-page", "", source.Read},
+	{"any woven, by the manual", "bust", eighths(16), eighths(32), false, "4 with a sleeve", "sewing-patterns-manual", "", source.Read},
+	{"any woven, by the manual", "waist", eighths(8), eighths(16), false, "1 for a skirt, 2 for a blouse", "sewing-patterns-manual", "", source.Read},
+	{"any woven, by the manual", "hip", eighths(16), eighths(16), false, "", "sewing-patterns-manual", "", source.Read},
+	{"wearing ease, any size", "girths", millimetres(30), millimetres(30), false, "", "ease-allowances-page", "", source.Read},
+	{"adjusted", "girths", millimetres(45), units.Length{}, true, "", "ease-allowances-page", "", source.Read},
+	{"semi-fitted", "girths", millimetres(70), units.Length{}, true, "", "ease-allowances-page", "", source.Read},
+	{"loose", "girths", millimetres(100), millimetres(150), false, "", "ease-allowances-page", "", source.Read},
+	{"fitted bodice", "bust", millimetres(40), millimetres(60), false, "", "metric-ease-page", "", source.Read},
+	{"fitted bodice", "waist", millimetres(20), millimetres(40), false, "", "metric-ease-page", "", source.Read},
+	{"fitted bodice", "hip", millimetres(40), millimetres(60), false, "", "metric-ease-page", "", source.Read},
+	{"shirt, metric", "bust", millimetres(60), millimetres(100), false, "", "metric-ease-page", "", source.Read},
+	{"shirt, metric", "waist", millimetres(40), millimetres(80), false, "", "metric-ease-page", "", source.Read},
+	{"shirt, metric", "hip", millimetres(60), millimetres(100), false, "", "metric-ease-page", "", source.Read},
+	{"tailored jacket", "bust", millimetres(80), millimetres(120), false, "", "metric-ease-page", "", source.Read},
+	{"tailored jacket", "waist", millimetres(60), millimetres(100), false, "", "metric-ease-page", "", source.Read},
+	{"tailored jacket", "hip", millimetres(80), millimetres(120), false, "", "metric-ease-page", "", source.Read},
+	{"woven trousers, metric", "waist", millimetres(40), millimetres(60), false, "", "metric-ease-page", "", source.Read},
+	{"woven trousers, metric", "hip", millimetres(40), millimetres(60), false, "", "metric-ease-page", "", source.Read},
+	{"knit trousers, metric", "waist", units.Length{}, millimetres(20), false, "", "metric-ease-page", "", source.Read},
+	{"knit trousers, metric", "hip", millimetres(20), millimetres(40), false, "", "metric-ease-page", "", source.Read},
+	{"set-in sleeve, as patterns have it", "cap", eighths(16), units.Length{}, true, "", "pattern-cap-ease-page", "", source.Read},
+	{"trousers", "crotch depth", eighths(6), units.Length{}, true, "", "least-ease-page", "", source.Read},
 	{"shirt sleeve", "cap", units.Length{}, eighths(4), false, "", "", "", source.Practice},
 	{"long sleeve in a band or cuff", "wrist", eighths(8), eighths(16), false, "", "", "", source.Practice},
 	{"cuff", "lap", eighths(6), eighths(8), false, "", "", "", source.Practice},

@@ -1,56 +1,15 @@
 package hem_test
 
 import (
-	"encoding/csv"
-	"fmt"
-	"os"
-	"strings"
 	"testing"
+
+	"example.com/clothyard/units/noun/nountest"
 )
 
 // TestEveryRow: every row of the references on hems, plackets, tucks and linen is a
 // row of the handbook, or stands among the omitted ones with the reason; none is both.
 func TestEveryRow(t *testing.T) {
-	rows := func(file string) [][]string {
-		f, err := os.Open("testdata/" + file)
-		if err != nil {
-			t.Fatal(err)
-		}
-		defer f.Close()
-		all, err := csv.NewReader(f).ReadAll()
-		if err != nil || len(all) < 2 {
-			t.Fatal(file, err)
-		}
-		return all[1:]
-	}
-	tested, omitted := map[string]bool{}, map[string]bool{}
-	for _, row := range rows("handbook.csv") {
-		tested[row[0]] = true
-	}
-	wanted := map[string]bool{}
-	for _, part := range []struct {
-		letter      string
-		first, last int
-	}{{"H", 1, 40}, {"Q", 1, 33}, {"S", 1, 80}, {"L", 1, 30}, {"E", 59, 90}} {
-		for n := part.first; n <= part.last; n++ {
-			wanted[part.letter+fmt.Sprintf("%03d", n)] = true
-		}
-	}
-	for id := range strings.FieldsSeq(workedRows) {
-		wanted[id] = true
-	}
-	for _, row := range rows("omitted.csv") {
-		id := row[0]
-		if omitted[id] || tested[id] || !wanted[id] || len(row[1]) < 6 {
-			t.Errorf("%s: omitted without need, twice or without a reason", id)
-		}
-		omitted[id] = true
-	}
-	for id := range wanted {
-		if !tested[id] && !omitted[id] {
-			t.Errorf("%s is neither tested nor omitted", id)
-		}
-	}
+	nountest.Accounted(t, "testdata", "H001-H040 Q001-Q033 S001-S080 L001-L030 E059-E090 "+workedRows)
 }
 
 // workedRows are the worked examples on hems.
