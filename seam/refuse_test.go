@@ -2,6 +2,7 @@ package seam_test
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.com/clothyard/seam"
@@ -67,7 +68,8 @@ func TestRefusals(t *testing.T) {
 		{"a Hong Kong strip that is not caught", seam.HongKong{Strip: in(3, 4)}, "strip", seam.ErrHidden},
 		{"a binding as wide as the allowance", seam.HongKong{Width: in(5, 8)}, "width", fault.Range},
 		{"unequal plies, self-bound", seam.SelfBound{Allowance: seam.Allowance{DraftedUnder: in(1, 1)}}, "first", fault.Missing},
-		{"a first fold of half", seam.SelfBound{Turned: in(5, 16)}, "turned", seam.ErrFlat},
+		{"a first fold of half", seam.SelfBound{Turned: in(5, 16)}, "turned", seam.ErrHidden},
+		{"a first fold of half, and a trim", seam.SelfBound{Turned: in(5, 16), Trim: in(1, 8)}, "turned", seam.ErrFlat},
 		{"a binding of half", seam.SelfBound{Width: in(5, 16)}, "width", seam.ErrFlat},
 		{"a binding of less than a quarter", seam.SelfBound{Width: in(1, 8)}, "width", seam.ErrFlat},
 		{"a first fold over the trimmed edge", seam.SelfBound{Turned: in(9, 32), Trim: in(1, 8)}, "turned", seam.ErrFlat},
@@ -109,7 +111,7 @@ func TestLimits(t *testing.T) {
 		{seam.Slot{Strip: in(9, 16)}, "strip 9/16 in: out of range, want at least 5/8 in (to be caught by both rows)"},
 		{seam.HongKong{Width: in(5, 8)}, "width 5/8 in: out of range, want less than 5/8 in (what is left of the allowance to bind)"},
 		{seam.HongKong{Allowance: seam.Allowance{Thickness: in(1, 32)}, Strip: in(3, 4)}, "strip 3/4 in: raw edge would show, want more than 25/32 in (for its under edge to be caught)"},
-		{seam.SelfBound{Turned: in(5, 16)}, "turned 5/16 in: would not lie flat, want less than 5/16 in (half of first)"},
+		{seam.SelfBound{Turned: in(5, 16)}, "turned 5/16 in: raw edge would show, want at most 9/32 in (half of first less 1/16 in, the least of the under ply)"},
 		{seam.SelfBound{Width: in(1, 8)}, "width 1/8 in: would not lie flat, want more than 5/32 in and less than 5/16 in (a quarter and half of first)"},
 		{seam.SelfBound{Turned: in(9, 32), Trim: in(1, 8)}, "turned 9/32 in: would not lie flat, want at most 1/4 in (the first fold meets the trimmed edge)"},
 		{seam.SelfBound{First: in(5, 8), Turned: in(1, 4), Width: in(1, 4)}, "turned 1/4 in: disagrees with what else is given, want 1/8 in (first less twice width)"},
@@ -122,6 +124,9 @@ func TestLimits(t *testing.T) {
 	} {
 		if _, err := c.spec.Plan(); err == nil || err.Error() != c.want {
 			t.Errorf("got  %v\nwant %s", err, c.want)
+		}
+		if !strings.Contains(c.want, " and less than ") && !strings.Contains(c.want, "one of") {
+			nountest.Limits(t, c.spec) // the limit is one value
 		}
 	}
 }

@@ -75,10 +75,13 @@ func (s *SelfBound) solve(v *solver) {
 	}
 	half := s.First.DivInt(2)
 	if s.Turned.Sign() <= 0 || !s.Turned.Less(half) {
-		if path == "turned" {
-			v.audit.Fault(path, value.String(), "less than {0} (half of first)", ErrFlat, half)
-		} else {
+		switch {
+		case path == "width":
 			v.audit.Fault(path, value.String(), "more than {0} and less than {1} (a quarter and half of first)", ErrFlat, half.DivInt(2), half)
+		case s.Trim.IsZero(): // what shuts in the least of the under ply is less
+			v.shutIn(path, value, s.First, least)
+		default:
+			v.audit.Fault(path, value.String(), "less than {0} (half of first)", ErrFlat, half)
 		}
 		return
 	}
