@@ -1,7 +1,7 @@
 // Package gather works out cloth that is drawn up onto a shorter edge: a strip
 // and its fullness, a ruffle that goes round a curve, a sleeve gathered into its
-// cuff, a band and the edge that is taken up onto it, a section laid in pleats,
-// elastic, a skirt that is part of a circle, a flounce, a skirt of tiers.
+// cuff, a band and the edge that is taken up onto it. Beside these stand sections
+// laid in pleats, elastic, and skirts: part of a circle, flounced, tiered or gored.
 //
 //	// three pieces of 12 1/4 in onto a collar of 15 3/4 in: fullness 2 1/7
 //	p, err := gather.Strip{Strip: pieces, Edge: collar}.Plan()
@@ -13,5 +13,5 @@
 // edge; the tables of [Fullnesses] and [Eases] tell what is usual, each row
 // with its source, and rows that disagree stand side by side.
 //
-// Shirring is not here.
+// Shirring is not here: what it draws in is measured on a sample.
 package gather

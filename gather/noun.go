@@ -23,5 +23,7 @@ func Nouns() []noun.Entry {
 		noun.Of[CircleSkirt]("gather.circle"),
 		noun.Of[Flounce]("gather.flounce"),
 		noun.Of[Tiers]("gather.tiers"),
+		noun.Of[Gores]("gather.gores"),
+		noun.Of[Godet]("gather.godet"),
 	)
 }

@@ -13,6 +13,7 @@ const (
 	foldPast      = "fold past the seam"
 	oneRow        = "one row, hidden by the seam"
 	quarters      = "quarters"
+	oneGodet      = "one godet"
 	bandEase      = "ease of a waistband"
 	underlap      = "underlap of a waistband"
 	gatherStitch  = "gathering stitch"
@@ -50,6 +51,7 @@ var defaultRows = [...]DefaultRow{
 	{Of: foldPast, Tape: units.MetricTape, Length: millimetres(3), Cite: source.Practise(foldPast)},
 	{Of: oneRow, Count: 1, Cite: source.Practise(oneRow)},
 	{Of: quarters, Count: 4, Cite: source.Practise(quarters)},
+	{Of: oneGodet, Count: 1, Cite: source.Practise(oneGodet)},
 	{Of: bandEase, Tape: units.InchTape, Length: eighths(4), Cite: source.Cite{For: bandEase, ID: costume, Place: girths, Known: source.Read}},
 	{Of: bandEase, Tape: units.MetricTape, Length: millimetres(10), Cite: source.Practise(bandEase)},
 	{Of: underlap, Tape: units.InchTape, Length: eighths(8), Cite: source.Cite{For: underlap, ID: "cotton-dress-bulletin", Place: "make the skirt band", Known: source.Read}},

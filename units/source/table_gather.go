@@ -71,6 +71,8 @@ var gatherSources = [...]Source{
 	{ID: "metric-ease-page", Title: "Ease", Publisher: "monsterkonstruktion.se/en/ease", Rank: Other},
 	{ID: "pattern-cap-ease-page", Title: "page on the cap ease of patterns", Publisher: "stitchywitchcreates.com", Rank: Other},
 	{ID: "sewing-course-notes", Title: "College sewing course notes", Publisher: "whatmakeart.github.io", Rank: Extension},
+	{ID: "perfect-dressmaking-system", Author: "Bennett", Title: "The Perfect Dressmaking System", Year: "1914", Publisher: "en.wikisource.org", Rank: Handbook},
+	{ID: "godet-skirt-article", Title: "Make a custom godet skirt", Year: "2020", Publisher: "threadsmagazine.com/2020/02/28", Rank: Paper},
 	{ID: "pleat-pattern-page", Title: "Drafting a pattern for pleats", Year: "2012", Publisher: "patterntable.wordpress.com/2012/06/23", Rank: Other},
 	{ID: "skirt-sums-page", Title: "Skirt math", Year: "2012", Publisher: "bluestgirl.blogspot.com/2012/06/skirt-math.html", Rank: Other},
 	{ID: "skirt-ruffle-page", Title: "Respect the ruffle", Year: "2011", Publisher: "amuseabroad.blogspot.com/2011/11", Rank: Other},
