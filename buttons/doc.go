@@ -1,8 +1,9 @@
 // Package buttons places buttons and their holes: a row of equally spaced
 // buttons ([Row]), the length of a buttonhole ([Hole]), whether it crosses the
-// topstitching of the front ([Lap]), and what to give up when the tin holds
-// fewer buttons than the pattern asks for ([Stock]). It is for whoever marks a
-// front, and for programs that print the marks.
+// topstitching of the front ([Lap]), loops along an edge ([Loop]), the cloth of covered
+// buttons ([Cover]), and what to give up when the tin holds fewer buttons than the
+// pattern asks for ([Stock]). It is for whoever marks a front, and for programs that
+// print the marks.
 //
 //	p, err := buttons.Row{
 //		First: units.Inch.Frac(5, 8), Last: units.Inch.Of(22), Count: 9,

@@ -11,6 +11,7 @@ func (p HolePlan) Sheet() ticket.Sheet {
 	s := p.Spec
 	sheet := ticket.Sheet{
 		Title:   "Buttonhole",
+		Answer:  []ticket.Line{{Label: "cut", Result: ticket.Long(p.Cut)}},
 		Assumed: p.Assumed,
 		Lines:   make([]ticket.Line, 0, 6),
 		Steps:   make([]ticket.Step, 0, 6),

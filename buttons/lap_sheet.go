@@ -14,6 +14,7 @@ func (p LapPlan) Sheet() ticket.Sheet {
 	s := p.Spec
 	sheet := ticket.Sheet{
 		Title:   "Lap of the front",
+		Answer:  []ticket.Line{{Label: "from the centre line to the edge", Result: ticket.Long(s.Lap)}},
 		Assumed: p.Assumed,
 		Lines:   make([]ticket.Line, 0, 8),
 		Steps:   make([]ticket.Step, 0, 4),

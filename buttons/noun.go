@@ -15,6 +15,8 @@ func Nouns() []noun.Entry {
 		noun.Of[Row]("buttons.row"),
 		noun.Of[Hole]("buttons.hole"),
 		noun.Of[Lap]("buttons.lap"),
+		noun.Of[Loop]("buttons.loop"),
+		noun.Of[Cover]("buttons.cover"),
 		noun.Of[Stock]("buttons.stock"),
 	)
 }

@@ -11,5 +11,6 @@ import (
 func TestPrinted(t *testing.T) {
 	nountest.Tables(t, "testdata/tables.csv", map[string]any{
 		"hole": buttons.HoleRules, "ligne": buttons.LigneRows, "use": buttons.Uses, "spacing": buttons.Spacings, "lap": buttons.LapRules, "limit": buttons.Limits,
+		"cover": buttons.CoverRows(), "loop": buttons.LoopRows(),
 	})
 }
