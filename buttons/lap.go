@@ -54,7 +54,8 @@ type LapPlan struct {
 
 	// Remedies are the laps that mend a crossing, the least work first: the hole set
 	// vertical on the centre line, then the row of topstitching moved inwards to lie reach
-	// clear of the hole, for which the facing must be deep enough.
+	// clear of the hole, for which the facing must be deep enough. A row along vertical
+	// holes is moved half way to the edge.
 	Remedies []Lap `json:"remedies,omitzero"`
 }
 
@@ -148,10 +149,8 @@ func (p LapPlan) remedies() (laps []Lap) {
 		laps = append(laps, turned)
 	}
 	moved := p.Spec
-	reach := moved.Reach
-	if reach.IsZero() {
-		reach = eighth(moved.Tape)
+	if moved.Topstitch = p.InnerEnd.Add(moved.Reach); moved.Setting == Vertical {
+		moved.Topstitch = moved.line().DivInt(2)
 	}
-	moved.Topstitch = p.InnerEnd.Add(reach)
 	return append(laps, moved)
 }
