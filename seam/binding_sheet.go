@@ -13,6 +13,10 @@ func (p BindingPlan) Sheet() ticket.Sheet {
 	if b.Seam.IsZero() {
 		return sh // the plan of no strip has nothing to say
 	}
+	sh.Answer = []ticket.Line{{Label: "cut the strip wide", Result: ticket.About(p.Width)}}
+	if p.Pieces > 0 {
+		sh.Answer = append(sh.Answer, ticket.Line{Label: "strips", Result: ticket.Of(p.Pieces)})
+	}
 	sh.Lines = make([]ticket.Line, 0, 8)
 	sh.Steps = make([]ticket.Step, 0, 8)
 	sh.Sources = make([]source.Cite, 0, 5)

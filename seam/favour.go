@@ -75,6 +75,7 @@ func (p FavourPlan) Sheet() ticket.Sheet {
 	if f.By.IsZero() {
 		return sh // the plan of nothing has nothing to say
 	}
+	sh.Answer = []ticket.Line{{Label: "cut the under piece smaller by", Result: ticket.Long(f.By)}}
 	sh.Lines = append(make([]ticket.Line, 0, 2), bent("outside edge shorter by", p.Shorter, f.By, "smaller", f.Bend))
 	cut := ticket.Step{Do: "Cut the under piece smaller along its outside edges, not where it joins the garment", At: ticket.Long(f.By), From: "the upper piece's edge"}
 	if !f.Edge.IsZero() {

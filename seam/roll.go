@@ -69,6 +69,7 @@ func (p RollPlan) Sheet() ticket.Sheet {
 	if r.Apart.IsZero() {
 		return sh // the plan of no roll has nothing to say
 	}
+	sh.Answer = []ticket.Line{{Label: "make the inner layer shorter by", Result: ticket.About(p.Shorter)}}
 	l := bent("inner layer shorter by", p.Shorter, r.Apart, "between the middles", r.Angle)
 	sh.Lines = append(sh.Lines, line("between the middles of the layers", r.Apart), l)
 	cut := ticket.Step{Do: "Cut the inner layer shorter than the outer, or take its end seams so much wider", At: ticket.About(p.Shorter), From: "the ends of the outer, both together",

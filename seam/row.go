@@ -152,6 +152,7 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		return ticket.Sheet{Title: "No row", Assumed: p.Assumed}
 	}
 	sh := ticket.Sheet{Title: r.Kind.title(), Assumed: p.Assumed, Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()}}
+	sh.Answer = []ticket.Line{{Label: "stitch at", Result: ticket.Long(r.Distance)}}
 	st := ticket.Step{At: ticket.Long(r.Distance), Check: ticket.Check{Want: ticket.Long(r.Distance), Give: ticket.Long(sew.Straightness(r.Tape)),
 		Mend: "unpick where it wanders and stitch again from a guide on the plate"}}
 	switch r.Kind {

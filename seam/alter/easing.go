@@ -154,6 +154,7 @@ func (p EasingPlan) Sheet() ticket.Sheet {
 	if e.Long.IsZero() {
 		return sh // the plan of nothing has nothing to say
 	}
+	sh.Answer = []ticket.Line{{Label: "ease in", Result: ticket.Long(p.Ease)}}
 	sh.Lines = append(make([]ticket.Line, 0, 1+len(p.Zones)), ticket.Sum("to be eased in", p.Ease, ticket.Add(e.Long, "longer edge"), ticket.Less(p.Short, "shorter edge")))
 	sh.Steps = append(make([]ticket.Step, 0, 2+len(p.Zones)), ticket.Step{Do: "Mark the ends of every zone on both edges, along the seam lines", Note: "with chalk or thread, from the same end"})
 	for i, o := range p.Zones {

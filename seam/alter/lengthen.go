@@ -108,6 +108,7 @@ func (p LengtheningPlan) Sheet() ticket.Sheet {
 	if l.By.IsZero() {
 		return sh // the plan of no change has nothing to say
 	}
+	sh.Answer = []ticket.Line{ticket.Line{Label: "the edge comes out longer by", Result: ticket.About(p.Gain)}.Turned("the edge comes out shorter by")}
 	do := "Cut the paper along the line and spread it"
 	if l.By.Sign() < 0 {
 		sh.Title, do = "Piece made shorter", "Fold the paper along the line and tape the fold flat"

@@ -298,6 +298,9 @@ func (p LettingPlan) Sheet() ticket.Sheet {
 		if o.Each.IsZero() {
 			continue
 		}
+		if len(sh.Answer) < 3 {
+			sh.Answer = append(sh.Answer, ticket.Line{Label: "each ply of the " + name + " seam " + way + " by", Result: ticket.Long(o.Each.Abs())})
+		}
 		sh.Lines = append(sh.Lines,
 			ticket.Sum("the "+name+" seams, "+way, o.Total.Abs(), ticket.Add(o.Each.Abs(), "each ply"), ticket.Multiply(2, ""), ticket.Multiply(s.Times, "")),
 			ticket.Sum("the new "+name+" seam takes", o.Take, ticket.Add(o.Has, "there is now"), ticket.Term{Op: sign, Amount: ticket.Long(o.Each.Abs()), Name: "each ply"}))

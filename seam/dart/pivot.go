@@ -127,6 +127,7 @@ func (p PivotPlan) Sheet() ticket.Sheet {
 	if v.Length.IsZero() {
 		return sh // the plan of no move has nothing to say
 	}
+	sh.Answer = []ticket.Line{{Label: "the new dart, straight across", Result: ticket.About(p.Width)}}
 	sh.Lines = append(sh.Lines,
 		ticket.Line{Label: "stays of the old dart, between the ends of its legs", Result: ticket.About(p.Left)},
 		ticket.Line{Label: "new dart, across its edge", Result: ticket.About(p.Width)})

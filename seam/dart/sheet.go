@@ -29,6 +29,7 @@ func (p Plan) Sheet() ticket.Sheet {
 	if d.Width.IsZero() {
 		return sh // the plan of no dart has nothing to say
 	}
+	sh.Answer = []ticket.Line{{Label: "it takes from the seam line", Result: ticket.About(p.AtSeam)}}
 	sh.Lines = make([]ticket.Line, 0, 8)
 	sh.Steps = make([]ticket.Step, 0, 10)
 	sh.Sources = append(make([]source.Cite, 0, 8),

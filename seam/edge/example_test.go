@@ -90,7 +90,7 @@ func ExamplePlan_Sheet() {
 	}.Plan()
 	fmt.Print(p.Sheet().Text(units.Notation{}))
 	// Output:
-	// Edge: armhole
+	// Edge: armhole: as sewn 19 1/8 in; longer than drafted by 3/8 in
 	// Working
 	//    drafted, between the seam lines: 18 3/4 in = 20 in raw end to raw end -
 	//      1 1/4 in shoulder

@@ -102,6 +102,7 @@ func (p MeetingPlan) Sheet() ticket.Sheet {
 	if m.Drafted.IsZero() {
 		return sh // the plan of nothing has nothing to say
 	}
+	sh.Answer = []ticket.Line{ticket.Line{Label: "the edge comes out longer by", Result: ticket.About(p.Gain)}.Turned("the edge comes out shorter by")}
 	sh.Lines = append(make([]ticket.Line, 0, 5),
 		ticket.Sum("each ply keeps", p.Drift, ticket.Add(m.Cut, "as cut"), ticket.Less(m.Taken, "taken")),
 		ticket.Line{Label: "added to the edge", Result: ticket.About(p.Gain), Terms: []ticket.Term{

@@ -34,6 +34,7 @@ func (p Plan) Sheet() ticket.Sheet {
 	if p.Sewn.IsZero() {
 		return s // the plan of no edge has nothing to say
 	}
+	s.Answer = []ticket.Line{{Label: "as sewn", Result: ticket.About(p.Sewn)}, ticket.Line{Label: "longer than drafted by", Result: ticket.About(p.Change)}.Turned("shorter than drafted by")}
 	if !e.Along.IsZero() && len(e.Takes) > 0 {
 		l := ticket.Line{Label: "drafted, between the seam lines", Result: ticket.About(p.Drafted), Terms: make([]ticket.Term, 1, len(e.Takes)+1)}
 		l.Terms[0] = ticket.Term{Amount: ticket.Long(e.Along), Name: "raw end to raw end"}
@@ -164,6 +165,7 @@ func (p PairPlan) Sheet() ticket.Sheet {
 	long, short := p.Long.Spec.Name, p.Short.Spec.Name
 	s := ticket.Sheet{
 		Title:   long + " to " + short + ": " + p.Fit.String(),
+		Answer:  []ticket.Line{ticket.Line{Label: "longer by", Result: ticket.About(p.Sewn)}.Turned("shorter by")},
 		Assumed: p.Assumed,
 		Sources: edgeSources(),
 		Lines: []ticket.Line{
@@ -270,10 +272,17 @@ func (p AssemblyPlan) Sheet() ticket.Sheet {
 		long, _ := p.Edge(m.LongName)
 		short, _ := p.Edge(m.ShortName)
 		name := m.LongName + " to " + m.ShortName
+		if m.Fit == Mismatch {
+			l := ticket.Line{Label: m.LongName + " is longer than " + m.ShortName + " by", Result: ticket.About(m.Sewn)}
+			s.Answer = append(s.Answer, l.Turned(m.LongName+" is shorter than "+m.ShortName+" by"))
+		}
 		s.Lines = append(s.Lines,
 			difference(name+", as drafted", m.Drafted, long.Drafted, short.Drafted, m.LongName, m.ShortName),
 			difference(name+", "+m.Fit.String(), m.Sewn, m.LongSewn, m.ShortSewn, m.LongName, m.ShortName))
 		s.Cautions = m.cautions(s.Cautions)
+	}
+	if len(p.Pairs) > 0 && s.Answer == nil {
+		s.Title += ": all go together"
 	}
 	return s
 }

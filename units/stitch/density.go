@@ -93,6 +93,7 @@ func (p DensityPlan) Sheet() ticket.Sheet {
 	if p.Pitch.Sign() <= 0 {
 		return sh // the plan of nothing has nothing to say
 	}
+	sh.Answer = []ticket.Line{{Label: "from one stitch to the next", Result: ticket.Machine(p.Pitch)}, {Label: "stitches to the inch", Result: ticket.Times(d.PerInch)}}
 	sh.Lines = append(sh.Lines, ticket.Line{
 		Label: "from one stitch to the next", Result: ticket.Machine(p.Pitch),
 		Terms: []ticket.Term{term(ticket.Plus, ticket.Machine(d.StitchLength), "stitch"), term(ticket.Plus, ticket.Machine(d.Space), "space")},

@@ -151,6 +151,7 @@ func (p GarmentPlan) Sheet() ticket.Sheet {
 	if len(p.Runs) == 0 {
 		return sh // the plan of nothing has nothing to say
 	}
+	sh.Answer = []ticket.Line{{Label: "thread to have", Result: ticket.Long(p.Need)}}
 	line := func(label string, result units.Length, terms ...ticket.Term) {
 		sh.Lines = append(sh.Lines, ticket.Sum(label, result, terms...))
 	}

@@ -100,8 +100,13 @@ func (p SettingPlan) Sheet() ticket.Sheet {
 	if p.Long.Sign() <= 0 {
 		return sh // the plan of nothing has nothing to say
 	}
+	if s.Needle != 0 {
+		sh.Answer = append(sh.Answer, ticket.Line{Label: "needle", Result: ticket.Of(s.Needle)})
+	}
+	sh.Answer = append(sh.Answer, ticket.Line{Label: "stitch from", Result: ticket.Machine(p.Short)}, ticket.Line{Label: "to", Result: ticket.Machine(p.Long)})
 	sh.Lines = append(sh.Lines, p.perInch("shortest stitch", p.MostPerInch, p.Short))
 	if p.Short == p.Long {
+		sh.Answer = append(sh.Answer[:len(sh.Answer)-2], ticket.Line{Label: "stitch", Result: ticket.Machine(p.Long)})
 		sh.Lines[0].Label = "stitch"
 	} else {
 		sh.Lines = append(sh.Lines, p.perInch("longest stitch", p.LeastPerInch, p.Long))

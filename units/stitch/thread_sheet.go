@@ -27,6 +27,7 @@ func (p ThreadPlan) Sheet() ticket.Sheet {
 		sh.Title = "Thread for a seam"
 		return sh // the plan of nothing has nothing to say
 	}
+	sh.Answer = []ticket.Line{{Label: "thread to have", Result: ticket.Long(p.Need)}}
 	p.perLength(&sh)
 	sh.Lines = append(sh.Lines, ticket.Line{
 		Label: "thread in the seam", Result: ticket.Long(p.Total),

@@ -30,7 +30,7 @@ func (p BindingPlan) Sheet() ticket.Sheet {
 		steps = append(steps, p.laySteps()...)
 	}
 	return ticket.Sheet{
-		Title: title, Steps: steps, Lines: p.working(),
+		Title: title, Answer: []ticket.Line{{Label: "as joined", Result: ticket.About(p.Sewn)}}, Steps: steps, Lines: p.working(),
 		Cautions: []ticket.Caution{ticket.CutCare(), ticket.IronCare()},
 		Sources:  []source.Cite{source.Practise("what a join takes, by the way the ends are cut"), source.Practise("a mitre folded flush with the raw edge takes no more than the edge")},
 	}

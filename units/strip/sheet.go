@@ -77,6 +77,7 @@ func (p Plan) Sheet() ticket.Sheet {
 	}
 	return ticket.Sheet{
 		Title:    title,
+		Answer:   []ticket.Line{{Label: "as sewn", Result: ticket.Long(p.Sewn)}},
 		Assumed:  p.Assumed,
 		Steps:    steps,
 		Lines:    lines,

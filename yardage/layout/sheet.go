@@ -19,6 +19,9 @@ const MaxSteps = 200
 // them, and the sums behind the length.
 func (p Plan) Sheet() ticket.Sheet {
 	s := ticket.Sheet{Title: "Lay of the pieces on the cloth", Lines: p.lines(), Assumed: p.Assumed}
+	if !p.Used.IsZero() {
+		s.Answer = []ticket.Line{{Label: "length of cloth", Result: ticket.Long(p.Used)}}
+	}
 	order := slices.Clone(p.Placements)
 	slices.SortStableFunc(order, func(a, b Placement) int { return cmp.Or(a.Y.Cmp(b.Y), a.X.Cmp(b.X)) })
 	shown := order[:min(len(order), MaxSteps)]
