@@ -20,6 +20,7 @@ func Nouns() []noun.Entry {
 		noun.Of[Cartridge]("gather.cartridge"),
 		noun.Of[Kick]("gather.kick"),
 		noun.Of[Elastic]("gather.elastic"),
+		noun.Of[Shirring]("gather.shirring"),
 		noun.Of[CircleSkirt]("gather.circle"),
 		noun.Of[Flounce]("gather.flounce"),
 		noun.Of[Tiers]("gather.tiers"),

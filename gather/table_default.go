@@ -20,6 +20,7 @@ const (
 	easeLimit     = "limit of ease before gathers"
 	chalkStep     = "mark of a radius"
 
+	shirringApart   = "from row to row of shirring"
 	kickDepth       = "depth of a kick pleat"
 	cartridgeStitch = "stitch of cartridge pleats"
 	cartridgeTurn   = "fold above cartridge pleats"
@@ -60,6 +61,8 @@ var defaultRows = [...]DefaultRow{
 	{Of: easeLimit, Tape: units.MetricTape, Length: millimetres(50), Cite: source.Practise(easeLimit)},
 	{Of: chalkStep, Tape: units.InchTape, Length: units.Inch.Frac(1, 16), Cite: source.Practise(chalkStep)},
 	{Of: chalkStep, Tape: units.MetricTape, Length: millimetres(1), Cite: source.Practise(chalkStep)},
+	{Of: shirringApart, Tape: units.InchTape, Length: eighths(2), Cite: source.Cite{For: shirringApart, ID: "shirring-thread", Known: source.Read}},
+	{Of: shirringApart, Tape: units.MetricTape, Length: millimetres(6), Cite: source.Practise(shirringApart)},
 	{Of: kickDepth, Tape: units.InchTape, Length: eighths(16), Cite: source.Cite{For: kickDepth, ID: "kick-pleat-drafting-page", Known: source.Read}},
 	{Of: kickDepth, Tape: units.MetricTape, Length: millimetres(55), Cite: source.Cite{For: kickDepth, ID: "kick-pleat-metric-page", Known: source.Read}},
 	{Of: cartridgeStitch, Tape: units.InchTape, Length: eighths(4), Cite: source.Cite{For: cartridgeStitch, ID: "cartridge-pleats-page", Known: source.Read}},

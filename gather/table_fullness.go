@@ -1,6 +1,8 @@
 package gather
 
 import (
+	"slices"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 )
@@ -29,8 +31,7 @@ func half(n int64) units.Ratio    { return units.RatioOf(n, 2) }
 func third(n int64) units.Ratio   { return units.RatioOf(n, 3) }
 func quarter(n int64) units.Ratio { return units.RatioOf(n, 4) }
 
-// 30 rows: those that name a publication are as it prints them, the rest are
-// common practice.
+// Rows that name a publication are as it prints them, the rest are common practice.
 var fullnessRows = [...]FullnessRow{
 	{"frill", "any", half(6), half(6), "worked example", "vocational-dressmaking-practice", "page 212", source.Read},
 	{"frill", "any", half(5), half(5), "exercise: the finished frill is two fifths of the strip", "vocational-dressmaking-practice", "page 212", source.Read},
@@ -59,9 +60,16 @@ var fullnessRows = [...]FullnessRow{
 	{"ruffle", "shoulder of an apron", half(3), half(3), "half as much more", "scientific-sewing", "fifth grade, second model", source.Practice},
 	{"apron ruffle", "any", third(4), third(4), "a third longer than the band, and 4 in for the ends", "scientific-sewing", "plain sewing apron", source.Practice},
 	{"frill", "cap or shirt", half(4), half(6), "twice; three times is very full", "workwomans-guide", "line 1377", source.Practice},
+	{"shirring", "any", half(4), half(4), "drawn to half; rows at most 1/2 in apart", "shirring-page", "", source.Read},
+	{"shirring", "light", half(3), half(4), "", "", "", source.Practice},
 	{"smocking", "any", half(5), half(5), "", "", "", source.Practice},
 	{"smocking", "light", half(6), half(6), "", "", "", source.Practice},
 	{"smocking", "batiste", half(8), half(8), "three is thin, five dense", "smocking-ratio-page", "", source.Read},
+}
+
+// fullnessFor is the first row of a use, which the table has.
+func fullnessFor(use string) FullnessRow {
+	return fullnessRows[slices.IndexFunc(fullnessRows[:], func(r FullnessRow) bool { return r.Use == use })]
 }
 
 // Fullnesses yields every row of the table of fullness.

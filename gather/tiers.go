@@ -1,7 +1,6 @@
 package gather
 
 import (
-	"slices"
 	"strconv"
 
 	"example.com/clothyard/units"
@@ -91,7 +90,7 @@ func (s Tiers) Plan() (TiersPlan, error) {
 	given := s
 	s.Tape = noun.Tape(s)
 	if s.Fullness.IsZero() {
-		s.Fullness = tiersRow().Low
+		s.Fullness = fullnessFor("tiers").Low
 	}
 	if s.First.IsZero() {
 		s.First = s.Fullness
@@ -230,11 +229,6 @@ func (p *TiersPlan) cloth(a *fault.Audit) {
 	}
 }
 
-// tiersRow is the row of the table of fullness for tiers.
-func tiersRow() FullnessRow {
-	return fullnessRows[slices.IndexFunc(fullnessRows[:], func(r FullnessRow) bool { return r.Use == "tiers" })]
-}
-
 // Sheet is how the tiers are cut, joined and gathered, with the working behind it.
 func (p TiersPlan) Sheet() ticket.Sheet {
 	s := p.Spec
@@ -292,6 +286,6 @@ func (p TiersPlan) Sheet() ticket.Sheet {
 	if units.RatioOf(8, 1).Less(p.Fullness) {
 		sheet.Cautions = append(sheet.Cautions, ticket.Caution{Text: "The hem is more than eight times the edge: every tier multiplies the cloth of the one above.", Refer: "common practice"})
 	}
-	sheet.Sources = []source.Cite{tiersRow().Cite(), citeQuarters()}
+	sheet.Sources = []source.Cite{fullnessFor("tiers").Cite(), citeQuarters()}
 	return sheet
 }
