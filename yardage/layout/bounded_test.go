@@ -6,9 +6,11 @@ import (
 	"math"
 	"math/big"
 	"math/rand/v2"
+	"runtime"
 	"strings"
 	"sync/atomic"
 	"testing"
+	"time"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/noun/nountest"
@@ -20,15 +22,15 @@ func coil(corners int, more int64) []Point {
 	k := int64(corners / 2)
 	var out, back []Point
 	x, y, long := int64(0), int64(0), 4*k+more
-	d, was := vertex{1, 0}, vertex{0, -1}
+	d, was := vertex{X: 1, Y: 0}, vertex{X: 0, Y: -1}
 	for i := range k {
 		out = append(out, at(x, y))
-		back = append(back, at(x-d.y-was.y, y+d.x+was.x)) // 1 mm inside both edges
-		x, y = x+d.x*long, y+d.y*long
+		back = append(back, at(x-d.Y-was.Y, y+d.X+was.X)) // 1 mm inside both edges
+		x, y = x+d.X*long, y+d.Y*long
 		if i%2 == 1 {
 			long -= 4
 		}
-		d, was = vertex{-d.y, d.x}, d
+		d, was = vertex{X: -d.Y, Y: d.X}, d
 	}
 	for i := range back {
 		out = append(out, back[len(back)-1-i])
@@ -120,59 +122,7 @@ func TestUnsearched(t *testing.T) {
 	}
 }
 
-// A first lay for which every pairing is made anew ends when all is spent.
-func TestFirstLayBounded(t *testing.T) {
-	g, err := alone(coil(60, 0), coil(60, 3), coil(60, 5), coil(60, 7), coil(60, 9)).check(nil)
-	if err != nil {
-		t.Fatal(err)
-	}
-	n := g.nest
-	n.divide(context.Background())
-	dear := &table{n: n}
-	most := 0
-	for a := range n.variants {
-		for b := range n.variants {
-			most = max(most, len(dear.pair(a, b).sums))
-		}
-	}
-	const spend = 2000
-	var last atomic.Int64
-	last.Store(math.MaxInt64)
-	h := hunter{t: dear, n: n, ctx: context.Background(), dice: rand.New(rand.NewPCG(1, 2)), spend: spend, last: &last}
-	h.first()
-	// It asks after each place across, for which every piece may be looked at again
-	// and again: much less than a lay takes.
-	if h.best != nil || h.done < spend || h.done > 20*spend {
-		t.Errorf("%d steps of %d, each pairing of %d sums, a lay: %v", h.done, spend, most, h.best != nil)
-	}
-}
-
-// A look at a place counts as many where very long lists are read for it.
-func TestLongLooks(t *testing.T) {
-	for _, test := range []struct {
-		pts  []Point
-		dear bool
-	}{{coil(200, 0), true}, {star(12, 900), false}} {
-		g, err := alone(test.pts).check(nil)
-		if err != nil {
-			t.Fatal(err)
-		}
-		g.nest.divide(context.Background())
-		full := newTable(g.nest)
-		full.fill(context.Background())
-		e := newEaser(full, rand.New(rand.NewPCG(1, 2)), func() bool { return false })
-		e.lie[0] = lie{0, 0, 0}
-		c := full.at(0, 0)
-		before := e.steps
-		e.pairCost(0, 0)
-		mean := len(c.lists) / (c.side * c.side)
-		if took := e.steps - before; (took > 1) != test.dear || took > int64(1+mean) {
-			t.Errorf("%d steps, lists of %d", took, mean)
-		}
-	}
-}
-
-// What takes long to check, to divide or to prove ends soon after its context.
+// What takes long to check or to prove ends soon after its context.
 func TestLate(t *testing.T) {
 	var outlines [][]Point
 	for i := range 8 {
@@ -187,13 +137,6 @@ func TestLate(t *testing.T) {
 		t.Error(err)
 	}
 	few := alone(star(40, 900), star(60, 800))
-	g, err := few.check(nil)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if g.nest.divide(patient(0)) {
-		t.Error("divided")
-	}
 	p, err := few.Plan(context.Background())
 	if err != nil {
 		t.Fatal(err)
@@ -206,15 +149,6 @@ func TestLate(t *testing.T) {
 	}
 }
 
-// A lay of outlines that are cut into triangles only in part proves nothing.
-func TestShell(t *testing.T) {
-	square := newShell("", []vertex{{0, 0}, {4, 0}, {4, 4}, {0, 4}})
-	bow := newShell("pieces[0]", []vertex{{0, 0}, {4, 4}, {4, 0}, {0, 9}})
-	if !square.slabs() || bow.slabs() {
-		t.Errorf("a square: %v, a bow: %v", square.slabs(), bow.slabs())
-	}
-}
-
 // Which side of a rail a point is on, as whole numbers of any length have it.
 func TestRailHolds(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
@@ -223,20 +157,20 @@ func TestRailHolds(t *testing.T) {
 	rounds := nountest.Rounds(20_000)
 	for range rounds {
 		var g grower
-		at, d := vertex{far(), far()}, vertex{far(), far()}
+		at, d := vertex{X: far(), Y: far()}, vertex{X: far(), Y: far()}
 		g.rail(at, d, r.Int64N(growRoom), true)
 		one := &g.rails[0]
-		q := vertex{far(), far()}
+		q := vertex{X: far(), Y: far()}
 		if r.IntN(2) == 0 { // on the line, or a step beside it
 			k := r.Int64N(5) - 2
-			size := new(big.Int).Sqrt(new(big.Int).Add(product(d.x, d.x), product(d.y, d.y))).Int64()
+			size := new(big.Int).Sqrt(new(big.Int).Add(product(d.X, d.X), product(d.Y, d.Y))).Int64()
 			take := new(big.Int).Quo(one.beyond, big.NewInt(max(size, 1))).Int64()
 			off := func(n int64) int64 {
 				return new(big.Int).Quo(product(n, take), big.NewInt(max(size, 1))).Int64()
 			}
-			q = vertex{at.x + off(d.y) + k, at.y - off(d.x) - k}
+			q = vertex{X: at.X + off(d.Y) + k, Y: at.Y - off(d.X) - k}
 		}
-		c := new(big.Int).Sub(product(d.x, q.y-at.y), product(d.y, q.x-at.x))
+		c := new(big.Int).Sub(product(d.X, q.Y-at.Y), product(d.Y, q.X-at.X))
 		want := c.Add(c, one.beyond).Sign() <= 0
 		if one.holds(q) != want {
 			t.Fatalf("%+v, %v: %v", one, q, !want)
@@ -250,4 +184,17 @@ func TestRailHolds(t *testing.T) {
 	if min(both[0], both[1]) < rounds/10 {
 		t.Errorf("%v", both)
 	}
+}
+
+// Ended fails where more goroutines go on than before. One that has done its last
+// may not have been taken off the count yet.
+func Ended(t *testing.T, before int) {
+	t.Helper()
+	for range 1000 {
+		if runtime.NumGoroutine() <= before {
+			return
+		}
+		time.Sleep(time.Millisecond)
+	}
+	t.Errorf("%d goroutines, %d before", runtime.NumGoroutine(), before)
 }

@@ -1,41 +1,40 @@
 package layout
 
 import (
-	"slices"
 	"strconv"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/yardage/layout/internal/nest"
 )
 
-// A ground is a Spec in whole numbers: a grid where all pieces are rectangles, a
-// nest where some have outlines.
+// A ground is a Spec in whole numbers of steps: a grid where all pieces are
+// rectangles, else a nest.
 type ground struct {
-	grid  grid
-	nest  *nest
+	grid  *nest.Grid
+	nest  *nest.Nest
+	step  units.Length
 	parts []int // how many parts each piece is cut in; nil: all are cut whole
 }
 
 // bound is a length that no lay is shorter than.
 func (g ground) bound() units.Length {
 	if g.nest != nil {
-		return g.nest.length(g.nest.bound)
+		return g.length(g.nest.Bound)
 	}
-	return g.grid.length(g.grid.bound)
+	return g.length(g.grid.Bound)
 }
 
 // length is n steps as a length.
-func (n *nest) length(steps int64) units.Length {
-	return units.Inch.Of(steps).Scale(units.RatioOf(1, n.perInch))
-}
+func (g ground) length(n int64) units.Length { return g.step.MulInt(n) }
 
 // nest finds the grid and all the ways the pieces, as laid, may lie; drawn are the
 // same as they are drawn.
-func (s Spec) nest(a *fault.Audit, drawn []Piece, c *clock) (*nest, bool) {
+func (s Spec) nest(a *fault.Audit, drawn []Piece, c *clock) (ground, bool) {
 	var m mesh
-	fail := func(path string, l units.Length) (*nest, bool) {
+	fail := func(path string, l units.Length) (ground, bool) {
 		a.Fault(path, l.String(), "lengths that lie on one grid, all pieces in a row at most "+strconv.FormatInt(MaxGrid/4, 10)+" steps", ErrGrid)
-		return nil, false
+		return ground{}, false
 	}
 	if !m.fine(s.Cloth.Gap) {
 		return fail("cloth.gap", s.Cloth.Gap)
@@ -47,7 +46,7 @@ func (s Spec) nest(a *fault.Audit, drawn []Piece, c *clock) (*nest, bool) {
 	for i := range s.Pieces {
 		p := &s.Pieces[i]
 		if c.over(len(p.Outline)) {
-			return nil, false
+			return ground{}, false
 		}
 		for _, q := range p.corners() {
 			if !m.fine(q.X) || !m.fine(q.Y) {
@@ -60,72 +59,35 @@ func (s Spec) nest(a *fault.Audit, drawn []Piece, c *clock) (*nest, bool) {
 			return fail(piecePath(i), w.Max(l))
 		}
 	}
-	out := &nest{perInch: m.perInch.Int64(), coarse: 1}
+	out, perInch := &nest.Nest{Coarse: 1}, m.perInch.Int64()
 	usable := s.Cloth.Usable().Min(row)
 	var total int64
 	for {
-		out.wide, _ = usable.In(units.Inch).Mul(units.RatioOf(out.perInch, 1)).Int(units.Down)
-		total, _ = row.In(units.Inch).Mul(units.RatioOf(out.perInch, 1)).Int(units.Down)
-		if out.wide >= fineness || total > MaxGrid/64 || out.perInch > MaxGrid/64 {
+		out.Wide, _ = usable.In(units.Inch).Mul(units.RatioOf(perInch, 1)).Int(units.Down)
+		total, _ = row.In(units.Inch).Mul(units.RatioOf(perInch, 1)).Int(units.Down)
+		if out.Wide >= nest.Fineness || total > MaxGrid/64 || perInch > MaxGrid/64 {
 			break
 		}
-		out.perInch *= 10
-		out.coarse *= 10
+		perInch *= 10
+		out.Coarse *= 10
 	}
-	m.perInch.SetInt64(out.perInch)
-	out.gap, _ = m.whole(s.Cloth.Gap)
+	m.perInch.SetInt64(perInch)
+	out.Gap, _ = m.whole(s.Cloth.Gap)
 	for i := range s.Pieces {
 		if c.over(len(s.Pieces[i].Outline)) {
-			return nil, false
+			return ground{}, false
 		}
 		pts, ok := m.vertices(s.Pieces[i].corners())
 		if !ok {
 			return fail(piecePath(i), row)
 		}
-		out.add(i, &s.Pieces[i], leftward(pts), &drawn[i], &s.Cloth)
+		p, twofold := &s.Pieces[i], drawn[i].twofold(&s.Cloth)
+		times, _ := drawn[i].times(&s.Cloth)
+		out.Add(nest.Piece{
+			Outline: leftward(pts), Times: times, Pair: p.Pair, Twofold: twofold, Fold: p.Fold,
+			Half: p.Turn != Keep, Quarter: p.Turn == Quarter, Marked: len(p.Notches) > 0,
+		})
 	}
-	out.least()
-	return out, s.tradeNest(out, m, a)
-}
-
-// add puts a piece in, both hands of a pair, which are one kind where a
-// placement cuts both.
-func (n *nest) add(i int, p *Piece, pts []vertex, drawn *Piece, c *Cloth) {
-	n.drawn = append(n.drawn, pts)
-	hands, twofold := []bool{false}, drawn.twofold(c)
-	if p.Pair && !twofold {
-		hands = append(hands, true)
-	}
-	first := len(n.kinds)
-	total, _ := drawn.times(c)
-	for _, mirror := range hands {
-		k := kind{piece: i, mirror: mirror, twofold: twofold, count: total / len(hands), area: twiceArea(pts)}
-		for q := range 8 {
-			if q >= 4 && !(twofold && p.Pair) {
-				break
-			}
-			over := mirror || q >= 4
-			n.way(&k, p, pts, over, q&3)
-		}
-		n.kinds = append(n.kinds, k)
-	}
-	for c := range total {
-		n.items = append(n.items, first+c%len(hands))
-	}
-}
-
-// way adds one way a kind may lie, unless it may not or is one of the others.
-func (n *nest) way(k *kind, p *Piece, pts []vertex, mirror bool, q int) {
-	if q == 2 && p.Turn == Keep || q&1 == 1 && p.Turn != Quarter {
-		return
-	}
-	v := variant{kind: len(n.kinds), quarters: q, mirror: mirror, fold: p.Fold}
-	v.pts = turned(pts, v.flipped(), q)
-	_, hi := corners(v.pts)
-	v.wide, v.long = hi.x, hi.y
-	if v.wide > n.wide || len(p.Notches) == 0 && slices.ContainsFunc(k.variants, func(o int) bool { return same(n.variants[o].pts, v.pts) }) {
-		return
-	}
-	k.variants = append(k.variants, len(n.variants))
-	n.variants = append(n.variants, v)
+	out.Least()
+	return ground{nest: out, step: units.Inch.Frac(1, perInch)}, s.tradeNest(out, m, a)
 }

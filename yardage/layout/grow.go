@@ -7,6 +7,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/yardage/layout/internal/whole"
 )
 
 // GrowStep is the grid that corners of a grown outline are rounded outward to,
@@ -108,7 +109,7 @@ func (p Piece) grow() (Piece, error) {
 		return p, ErrGrid
 	}
 	_, hi := corners(pts)
-	if hi.x > growRoom || hi.y > growRoom {
+	if hi.X > growRoom || hi.Y > growRoom {
 		return p, ErrGrid
 	}
 	n := len(pts)
@@ -120,7 +121,7 @@ func (p Piece) grow() (Piece, error) {
 		}
 		take[i] = t
 	}
-	back := twiceArea(pts).sign() < 0
+	back := twiceArea(pts).Sign() < 0
 	if back { // the edge from corner i of the reversed outline is that before it
 		slices.Reverse(pts)
 		slices.Reverse(take)
@@ -128,8 +129,8 @@ func (p Piece) grow() (Piece, error) {
 	}
 	g := grower{unit: m.perInch.Int64() / growSteps}
 	for i, v := range pts {
-		d := pts[(i+1)%n].minus(v)
-		g.corner(v, v.minus(pts[(i+n-1)%n]), d, take[(i+n-1)%n], take[i])
+		d := pts[(i+1)%n].Minus(v)
+		g.corner(v, v.Minus(pts[(i+n-1)%n]), d, take[(i+n-1)%n], take[i])
 		g.rail(v, d, take[i], true)
 	}
 	ring, err := g.ring()
@@ -143,14 +144,12 @@ func (p Piece) grow() (Piece, error) {
 	step := units.Inch.Of(1).Scale(units.RatioOf(1, m.perInch.Int64()))
 	p.Outline = make([]Point, len(ring))
 	for i, v := range ring {
-		p.Outline[i] = Point{lo.X.Add(step.MulInt(v.x)), lo.Y.Add(step.MulInt(v.y))}
+		p.Outline[i] = Point{lo.X.Add(step.MulInt(v.X)), lo.Y.Add(step.MulInt(v.Y))}
 	}
 	p.Allowance = nil
 	p.Wide, p.Long = p.extent()
 	return p, nil
 }
-
-func (v vertex) minus(u vertex) vertex { return vertex{v.x - u.x, v.y - u.y} }
 
 // A grower holds the moved edges of an outline, in order, inside on the left.
 type grower struct {
@@ -163,37 +162,37 @@ type grower struct {
 type rail struct {
 	at, d  vertex
 	beyond *big.Int
-	far    wide // the same
-	edge   bool // one of the outline's, not put in at a corner
+	far    whole.Wide // the same
+	edge   bool       // one of the outline's, not put in at a corner
 }
 
 // rail puts in the line through at in direction d, moved outward by take: the
 // least whole cross product that is not less than that.
 func (g *grower) rail(at, d vertex, take int64, edge bool) {
-	size := new(big.Int).Add(product(d.x, d.x), product(d.y, d.y))
+	size := new(big.Int).Add(product(d.X, d.X), product(d.Y, d.Y))
 	size.Mul(size, product(take, take))
 	root := new(big.Int).Sqrt(size)
 	if new(big.Int).Mul(root, root).Cmp(size) < 0 {
 		root.Add(root, big.NewInt(1))
 	}
-	g.rails = append(g.rails, rail{at, d, root, wideOf(root), edge})
+	g.rails = append(g.rails, rail{at, d, root, whole.Of(root), edge})
 }
 
 // corner puts in what a corner at v needs between the edges before and after it:
 // the cut across a sharp one, or the step between two allowances where the edges
 // are nearly in line.
 func (g *grower) corner(v, before, after vertex, last, next int64) {
-	cross := times(before.x, after.y).sub(times(before.y, after.x))
-	dot := times(before.x, after.x).add(times(before.y, after.y))
+	cross := whole.Times(before.X, after.Y).Sub(whole.Times(before.Y, after.X))
+	dot := whole.Times(before.X, after.X).Add(whole.Times(before.Y, after.Y))
 	switch {
 	case last == 0 && next == 0:
-	case dot.sign() > 0 && last != next && nearly(cross, dot):
-		d := vertex{before.y, -before.x} // outward
+	case dot.Sign() > 0 && last != next && nearly(cross, dot):
+		d := vertex{X: before.Y, Y: -before.X} // outward
 		if next < last {
-			d = vertex{-d.x, -d.y}
+			d = vertex{X: -d.X, Y: -d.Y}
 		}
 		g.rail(v, d, 0, false)
-	case cross.sign() > 0 && dot.sign() < 0 && sharp(before, after, dot):
+	case cross.Sign() > 0 && dot.Sign() < 0 && sharp(before, after, dot):
 		if e := bisector(before, after); e != (vertex{}) {
 			g.rail(v, e, max(last, next), false)
 		}
@@ -202,24 +201,24 @@ func (g *grower) corner(v, before, after vertex, last, next int64) {
 
 // nearly reports whether a turn is less than that of which the sine is a quarter
 // of the cosine.
-func nearly(cross, dot wide) bool {
-	if cross.sign() < 0 {
-		cross = wide{}.sub(cross)
+func nearly(cross, dot whole.Wide) bool {
+	if cross.Sign() < 0 {
+		cross = whole.Wide{}.Sub(cross)
 	}
 	for range 2 {
-		cross = cross.add(cross)
+		cross = cross.Add(cross)
 	}
-	return cross.sub(dot).sign() < 0
+	return cross.Sub(dot).Sign() < 0
 }
 
 // sharp reports whether the corner between two edges is less than 60 degrees.
-func sharp(a, b vertex, dot wide) bool {
+func sharp(a, b vertex, dot whole.Wide) bool {
 	square := func(v vertex) *big.Int {
-		return new(big.Int).Add(product(v.x, v.x), product(v.y, v.y))
+		return new(big.Int).Add(product(v.X, v.X), product(v.Y, v.Y))
 	}
-	d := new(big.Int).Add(product(a.x, b.x), product(a.y, b.y))
+	d := new(big.Int).Add(product(a.X, b.X), product(a.Y, b.Y))
 	d.Mul(d, d).Lsh(d, 2)
-	return dot.sign() < 0 && d.Cmp(new(big.Int).Mul(square(a), square(b))) > 0
+	return dot.Sign() < 0 && d.Cmp(new(big.Int).Mul(square(a), square(b))) > 0
 }
 
 // bisector is a direction about half-way from a to b.
@@ -227,28 +226,28 @@ func bisector(a, b vertex) vertex {
 	const unit = 1 << 20
 	x1, y1 := scaled(a, unit)
 	x2, y2 := scaled(b, unit)
-	e := vertex{x1 + x2, y1 + y2}
+	e := vertex{X: x1 + x2, Y: y1 + y2}
 	// A turn of very nearly half a round: the side that is outward.
-	if e.x > -unit/64 && e.x < unit/64 && e.y > -unit/64 && e.y < unit/64 {
-		return vertex{-y1, x1}
+	if e.X > -unit/64 && e.X < unit/64 && e.Y > -unit/64 && e.Y < unit/64 {
+		return vertex{X: -y1, Y: x1}
 	}
 	return e
 }
 
 // scaled is v as long as unit, about.
 func scaled(v vertex, unit int64) (x, y int64) {
-	size := new(big.Int).Sqrt(new(big.Int).Add(product(v.x, v.x), product(v.y, v.y)))
+	size := new(big.Int).Sqrt(new(big.Int).Add(product(v.X, v.X), product(v.Y, v.Y)))
 	part := func(n int64) int64 {
 		return new(big.Int).Quo(product(n, unit), size).Int64()
 	}
-	return part(v.x), part(v.y)
+	return part(v.X), part(v.Y)
 }
 
 func product(a, b int64) *big.Int { return new(big.Int).Mul(big.NewInt(a), big.NewInt(b)) }
 
 // holds reports whether q is at or beyond the rail.
 func (r *rail) holds(q vertex) bool {
-	return times(r.d.x, q.y-r.at.y).sub(times(r.d.y, q.x-r.at.x)).add(r.far).sign() <= 0
+	return whole.Times(r.d.X, q.Y-r.at.Y).Sub(whole.Times(r.d.Y, q.X-r.at.X)).Add(r.far).Sign() <= 0
 }
 
 // ring is the grown outline.
@@ -276,8 +275,8 @@ func (g *grower) ring() ([]vertex, error) {
 		out[i] = q
 	}
 	for i, r := range rails { // no edge may have turned round
-		e := out[(i+1)%n].minus(out[i])
-		if r.edge && times(e.x, r.d.x).add(times(e.y, r.d.y)).sign() <= 0 {
+		e := out[(i+1)%n].Minus(out[i])
+		if r.edge && whole.Times(e.X, r.d.X).Add(whole.Times(e.Y, r.d.Y)).Sign() <= 0 {
 			return nil, ErrOutline
 		}
 	}
@@ -293,28 +292,28 @@ func (g *grower) ring() ([]vertex, error) {
 
 // inLine reports whether s is on the line of r, the same way.
 func (r *rail) inLine(s *rail) bool {
-	if times(r.d.x, s.d.y).sub(times(r.d.y, s.d.x)).sign() != 0 || times(r.d.x, s.d.x).add(times(r.d.y, s.d.y)).sign() < 0 {
+	if whole.Times(r.d.X, s.d.Y).Sub(whole.Times(r.d.Y, s.d.X)).Sign() != 0 || whole.Times(r.d.X, s.d.X).Add(whole.Times(r.d.Y, s.d.Y)).Sign() < 0 {
 		return false
 	}
-	c := new(big.Int).Sub(product(r.d.x, s.at.y-r.at.y), product(r.d.y, s.at.x-r.at.x))
+	c := new(big.Int).Sub(product(r.d.X, s.at.Y-r.at.Y), product(r.d.Y, s.at.X-r.at.X))
 	if c.Sign() != 0 {
 		return false
 	}
 	// As far out: beyond over the length of d, in squares.
-	a, b := new(big.Int).Mul(r.beyond, big.NewInt(max(s.d.x, -s.d.x)+max(s.d.y, -s.d.y))), new(big.Int).Mul(s.beyond, big.NewInt(max(r.d.x, -r.d.x)+max(r.d.y, -r.d.y)))
+	a, b := new(big.Int).Mul(r.beyond, big.NewInt(max(s.d.X, -s.d.X)+max(s.d.Y, -s.d.Y))), new(big.Int).Mul(s.beyond, big.NewInt(max(r.d.X, -r.d.X)+max(r.d.Y, -r.d.Y)))
 	diff := new(big.Int).Sub(a, b)
-	return diff.CmpAbs(big.NewInt(max(r.d.x, -r.d.x)+max(r.d.y, -r.d.y)+max(s.d.x, -s.d.x)+max(s.d.y, -s.d.y))) <= 0
+	return diff.CmpAbs(big.NewInt(max(r.d.X, -r.d.X)+max(r.d.Y, -r.d.Y)+max(s.d.X, -s.d.X)+max(s.d.Y, -s.d.Y))) <= 0
 }
 
 // meet is where two rails meet, rounded to a point at or beyond both: a whole
 // step if that is one, else the nearest of the grid.
 func (g *grower) meet(r, s *rail) (vertex, bool) {
-	den := new(big.Int).Sub(product(r.d.x, s.d.y), product(r.d.y, s.d.x))
+	den := new(big.Int).Sub(product(r.d.X, s.d.Y), product(r.d.Y, s.d.X))
 	if den.Sign() == 0 {
 		return vertex{}, false
 	}
 	value := func(t *rail) *big.Int { // cross(t.d, q)
-		c := new(big.Int).Sub(product(t.d.x, t.at.y), product(t.d.y, t.at.x))
+		c := new(big.Int).Sub(product(t.d.X, t.at.Y), product(t.d.Y, t.at.X))
 		return c.Sub(c, t.beyond)
 	}
 	a, b := value(r), value(s)
@@ -323,19 +322,19 @@ func (g *grower) meet(r, s *rail) (vertex, bool) {
 		q, rest := new(big.Int).DivMod(num, den, new(big.Int))
 		return q.Int64(), rest.Sign() == 0, q.IsInt64() && q.BitLen() <= 50
 	}
-	x, exactX, okX := solve(r.d.x, s.d.x)
-	y, exactY, okY := solve(r.d.y, s.d.y)
+	x, exactX, okX := solve(r.d.X, s.d.X)
+	y, exactY, okY := solve(r.d.Y, s.d.Y)
 	if !okX || !okY {
 		return vertex{}, false
 	}
-	if q := (vertex{x, y}); exactX && exactY && r.holds(q) && s.holds(q) {
+	if q := (vertex{X: x, Y: y}); exactX && exactY && r.holds(q) && s.holds(q) {
 		return q, true
 	}
 	// A side along the cloth or across it stays so, where it must be.
-	uprightX, levelY := exactX && (r.d.x == 0 || s.d.x == 0), exactY && (r.d.y == 0 || s.d.y == 0)
+	uprightX, levelY := exactX && (r.d.X == 0 || s.d.X == 0), exactY && (r.d.Y == 0 || s.d.Y == 0)
 	for _, far := range [...]int64{3, growFar} {
 		best, found := vertex{}, false
-		var least wide
+		var least whole.Wide
 		for i := -far; i <= far+1; i++ {
 			if i > -far && uprightX {
 				break
@@ -344,15 +343,15 @@ func (g *grower) meet(r, s *rail) (vertex, bool) {
 				if j > -far && levelY {
 					break
 				}
-				q := vertex{floor(x, g.unit) + i*g.unit, floor(y, g.unit) + j*g.unit}
+				q := vertex{X: floor(x, g.unit) + i*g.unit, Y: floor(y, g.unit) + j*g.unit}
 				if uprightX {
-					q.x = x
+					q.X = x
 				}
 				if levelY {
-					q.y = y
+					q.Y = y
 				}
-				d := times(q.x-x, q.x-x).add(times(q.y-y, q.y-y))
-				if (!found || d.sub(least).sign() < 0) && r.holds(q) && s.holds(q) {
+				d := whole.Times(q.X-x, q.X-x).Add(whole.Times(q.Y-y, q.Y-y))
+				if (!found || d.Sub(least).Sign() < 0) && r.holds(q) && s.holds(q) {
 					best, least, found = q, d, true
 				}
 			}
@@ -365,4 +364,4 @@ func (g *grower) meet(r, s *rail) (vertex, bool) {
 }
 
 // floor is the greatest multiple of unit that is not more than a.
-func floor(a, unit int64) int64 { return a - modulo(a, unit) }
+func floor(a, unit int64) int64 { return a - whole.Modulo(a, unit) }

@@ -5,6 +5,8 @@ import (
 	"strconv"
 
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/yardage/layout/internal/nest"
+	"example.com/clothyard/yardage/layout/internal/whole"
 )
 
 // mostTries is how many ways of turning the matched pieces are looked at before
@@ -14,7 +16,7 @@ const mostTries = 100_000
 // A matcher finds for the pieces with notches the ways they may lie, so that all
 // notches of a name can lie on one place of the repeat.
 type matcher struct {
-	n     *nest
+	n     *nest.Nest
 	names [][]int // by kind: the number of each notch's name
 	// by name: the kinds that bear it, until they are found
 	bearers [][]int
@@ -26,22 +28,22 @@ type matcher struct {
 
 // match finds the sets of notches that hang together, and what each variant's
 // place must have added. A set that no turning of its pieces suits is a fault.
-func (s *Spec) match(n *nest, m mesh, a *fault.Audit) bool {
+func (s *Spec) match(n *nest.Nest, m mesh, a *fault.Audit) bool {
 	numbers := map[string]int{}
-	g := matcher{n: n, names: make([][]int, len(n.kinds)), at: make([][]vertex, len(n.variants))}
-	for k := range n.kinds {
-		one := &n.kinds[k]
-		p := &s.Pieces[one.piece]
+	g := matcher{n: n, names: make([][]int, len(n.Kinds)), at: make([][]vertex, len(n.Variants))}
+	for k := range n.Kinds {
+		one := &n.Kinds[k]
+		p := &s.Pieces[one.Piece]
 		lo, _ := box(p.corners())
 		var raw []vertex
 		for _, notch := range p.Notches {
 			x, okX := m.whole(notch.At.X.Sub(lo.X))
 			y, okY := m.whole(notch.At.Y.Sub(lo.Y))
 			if !okX || !okY {
-				a.Fault(piecePath(one.piece)+".notches", notch.At.X.String()+", "+notch.At.Y.String(), "a notch that lies on one grid with the pieces", ErrGrid)
+				a.Fault(piecePath(one.Piece)+".notches", notch.At.X.String()+", "+notch.At.Y.String(), "a notch that lies on one grid with the pieces", ErrGrid)
 				return false
 			}
-			raw = append(raw, vertex{x, y})
+			raw = append(raw, vertex{X: x, Y: y})
 			if _, found := numbers[notch.Name]; !found {
 				numbers[notch.Name] = len(numbers)
 				g.bearers = append(g.bearers, nil)
@@ -53,21 +55,21 @@ func (s *Spec) match(n *nest, m mesh, a *fault.Audit) bool {
 		w, l := p.extent()
 		wide, _ := m.whole(w)
 		long, _ := m.whole(l)
-		for _, v := range one.variants {
-			way := &n.variants[v]
-			flip := way.mirror != (way.fold && way.quarters == 2)
+		for _, v := range one.Variants {
+			way := &n.Variants[v]
+			flip := way.Mirror != (way.Fold && way.Quarters == 2)
 			for _, q := range raw {
-				g.at[v] = append(g.at[v], moved(q, vertex{wide, long}, flip, way.quarters))
+				g.at[v] = append(g.at[v], moved(q, vertex{X: wide, Y: long}, flip, way.Quarters))
 			}
 		}
 	}
-	n.phases = make([][]int64, 1)
+	n.Phases = make([][]int64, 1)
 	g.known, g.place = make([]bool, len(numbers)), make([]vertex, len(numbers))
 	if !s.phases(&g, numbers, m, a) {
 		return false
 	}
-	n.given = make([]bool, 1)
-	done := make([]bool, len(n.kinds))
+	n.Given = make([]bool, 1)
+	done := make([]bool, len(n.Kinds))
 	for _, k := range g.inOrder() {
 		if done[k] || len(g.names[k]) == 0 {
 			continue
@@ -75,17 +77,17 @@ func (s *Spec) match(n *nest, m mesh, a *fault.Audit) bool {
 		given := g.bound(k)
 		list := g.together(k, done)
 		if !g.turn(list) {
-			a.Fault(piecePath(n.kinds[k].piece)+".notches", "", "notches that some turning of the pieces brings to one place of the repeat", fault.Conflict)
+			a.Fault(piecePath(n.Kinds[k].Piece)+".notches", "", "notches that some turning of the pieces brings to one place of the repeat", fault.Conflict)
 			return false
 		}
-		n.sets++
+		n.Sets++
 		g.settle(list)
-		n.phases, n.given = append(n.phases, nil), append(n.given, given)
-		if n.repeatX > 0 {
-			n.phases[n.sets] = n.phasesOf(n.sets)
+		n.Phases, n.Given = append(n.Phases, nil), append(n.Given, given)
+		if n.RepeatX > 0 {
+			n.Phases[n.Sets] = n.PhasesOf(n.Sets)
 		}
-		if n.repeatX > 0 && len(n.phases[n.sets]) == 0 {
-			a.Fault("cloth.repeatX", s.Cloth.RepeatX.String(), "a repeat on which "+s.Pieces[n.kinds[k].piece].Name+" and what is matched to it find places within "+s.Cloth.Usable().String(), fault.Conflict)
+		if n.RepeatX > 0 && len(n.Phases[n.Sets]) == 0 {
+			a.Fault("cloth.repeatX", s.Cloth.RepeatX.String(), "a repeat on which "+s.Pieces[n.Kinds[k].Piece].Name+" and what is matched to it find places within "+s.Cloth.Usable().String(), fault.Conflict)
 			return false
 		}
 	}
@@ -103,7 +105,7 @@ func (s *Spec) phases(g *matcher, numbers map[string]int, m mesh, a *fault.Audit
 			return false
 		}
 		name := numbers[ph.Notch]
-		g.known[name], g.place[name] = true, vertex{x, y}
+		g.known[name], g.place[name] = true, vertex{X: x, Y: y}
 	}
 	return true
 }
@@ -116,7 +118,7 @@ func (g *matcher) bound(k int) bool {
 // inOrder are all kinds, those with places that are given first.
 func (g *matcher) inOrder() []int {
 	var first, rest []int
-	for k := range g.n.kinds {
+	for k := range g.n.Kinds {
 		if g.bound(k) {
 			first = append(first, k)
 		} else {
@@ -128,10 +130,10 @@ func (g *matcher) inOrder() []int {
 
 // centre has the pieces that are centred lie so that their centre line is on the
 // middle of a stripe, or half-way between two.
-func (s *Spec) centre(n *nest, m mesh, a *fault.Audit) bool {
-	for k := range n.kinds {
-		one := &n.kinds[k]
-		p := &s.Pieces[one.piece]
+func (s *Spec) centre(n *nest.Nest, m mesh, a *fault.Audit) bool {
+	for k := range n.Kinds {
+		one := &n.Kinds[k]
+		p := &s.Pieces[one.Piece]
 		if !p.Centred || p.Fold && s.Cloth.Folded {
 			continue // on the fold its centre line always is there
 		}
@@ -139,15 +141,15 @@ func (s *Spec) centre(n *nest, m mesh, a *fault.Audit) bool {
 		w, _ := p.extent()
 		at, okAt := m.whole(s.Cloth.Axis.Sub(s.Cloth.first()).Sub(w.DivInt(2)))
 		if !okHalf || !okAt {
-			a.Fault(piecePath(one.piece)+".centred", "true", "a centre line that lies on one grid with the pieces", ErrGrid)
+			a.Fault(piecePath(one.Piece)+".centred", "true", "a centre line that lies on one grid with the pieces", ErrGrid)
 			return false
 		}
-		n.half = half
-		for _, v := range one.variants {
-			way := &n.variants[v]
-			way.centred, way.centre = true, modulo(at, half)
-			if way.centre > n.wide-way.wide {
-				a.Fault(piecePath(one.piece)+".centred", "true", "a piece that finds the middle of a stripe, or half-way between two, within "+s.Cloth.Usable().String(), fault.Conflict)
+		n.Half = half
+		for _, v := range one.Variants {
+			way := &n.Variants[v]
+			way.Centred, way.Centre = true, whole.Modulo(at, half)
+			if way.Centre > n.Wide-way.Wide {
+				a.Fault(piecePath(one.Piece)+".centred", "true", "a piece that finds the middle of a stripe, or half-way between two, within "+s.Cloth.Usable().String(), fault.Conflict)
 				return false
 			}
 		}
@@ -161,13 +163,13 @@ func moved(q, size vertex, mirror bool, quarters int) vertex {
 	o := vertex{}
 	for _, p := range [...]*vertex{&q, &o, &size} {
 		if mirror {
-			p.x = -p.x
+			p.X = -p.X
 		}
 		for range quarters & 3 {
-			*p = vertex{-p.y, p.x}
+			*p = vertex{X: -p.Y, Y: p.X}
 		}
 	}
-	return vertex{q.x - min(o.x, size.x), q.y - min(o.y, size.y)}
+	return vertex{X: q.X - min(o.X, size.X), Y: q.Y - min(o.Y, size.Y)}
 }
 
 // together are the kinds that hang together with k by their notches, each after
@@ -197,10 +199,10 @@ func (g *matcher) offset(k, v int) (off vertex, ok bool) {
 		if !g.known[name] {
 			continue
 		}
-		at := vertex{g.at[v][i].x - g.place[name].x, g.at[v][i].y - g.place[name].y}
+		at := vertex{X: g.at[v][i].X - g.place[name].X, Y: g.at[v][i].Y - g.place[name].Y}
 		if !found {
 			off, found = at, true
-		} else if !even(at.x-off.x, g.n.repeatX) || !even(at.y-off.y, g.n.repeatY) {
+		} else if !even(at.X-off.X, g.n.RepeatX) || !even(at.Y-off.Y, g.n.RepeatY) {
 			return off, false
 		}
 	}
@@ -216,7 +218,7 @@ func (g *matcher) turn(list []int) bool {
 		return true
 	}
 	k := list[0]
-	for _, v := range g.n.kinds[k].variants {
+	for _, v := range g.n.Kinds[k].Variants {
 		if g.tries++; g.tries > mostTries {
 			return false
 		}
@@ -228,7 +230,7 @@ func (g *matcher) turn(list []int) bool {
 		for i, name := range g.names[k] {
 			if !g.known[name] {
 				g.known[name] = true
-				g.place[name] = vertex{g.at[v][i].x - off.x, g.at[v][i].y - off.y}
+				g.place[name] = vertex{X: g.at[v][i].X - off.X, Y: g.at[v][i].Y - off.Y}
 				fresh = append(fresh, name)
 			}
 		}
@@ -248,68 +250,11 @@ func (g *matcher) turn(list []int) bool {
 // settle leaves the kinds of a set the variants that agree with it.
 func (g *matcher) settle(list []int) {
 	for _, k := range list {
-		one := &g.n.kinds[k]
-		one.variants = slices.DeleteFunc(one.variants, func(v int) bool {
+		one := &g.n.Kinds[k]
+		one.Variants = slices.DeleteFunc(one.Variants, func(v int) bool {
 			off, ok := g.offset(k, v)
-			g.n.variants[v].set, g.n.variants[v].off = g.n.sets, off
+			g.n.Variants[v].Set, g.n.Variants[v].Off = g.n.Sets, off
 			return !ok
 		})
 	}
-}
-
-// phasesOf are places of a set in the repeat across that all its kinds can be laid
-// by within the width. There is one among those looked at, where a piece lies at
-// the left, if there is any.
-func (n *nest) phasesOf(set int) []int64 {
-	var out []int64
-	for i := range n.variants {
-		v := &n.variants[i]
-		if v.set != set {
-			continue
-		}
-		ends := []int64{modulo(v.off.x, n.repeatX)}
-		if v.centred {
-			at := v.centre + v.off.x
-			ends = append(ends, modulo(at, n.repeatX), modulo(at+n.half, n.repeatX))
-		}
-		if n.given[set] {
-			ends = []int64{0}
-		}
-		if room := n.wide - v.wide; !v.fold && room > 0 && !n.given[set] {
-			ends = append(ends, modulo(v.off.x+room, n.repeatX))
-		}
-		out = append(out, ends...)
-	}
-	slices.Sort(out)
-	out = slices.Compact(out)
-	return slices.DeleteFunc(out, func(at int64) bool { return !n.suits(set, at) })
-}
-
-// suits reports whether every kind of the set has a place at this phase.
-func (n *nest) suits(set int, phase int64) bool {
-	for k := range n.kinds {
-		list := n.kinds[k].variants
-		if n.variants[list[0]].set == set && !slices.ContainsFunc(list, func(v int) bool { return n.seatable(v, phase) }) {
-			return false
-		}
-	}
-	return true
-}
-
-// seatable reports whether a variant has a place across at this phase of its set.
-func (n *nest) seatable(v int, phase int64) bool {
-	one := &n.variants[v]
-	x := modulo(phase-one.off.x, n.repeatX)
-	if one.centred && (x-one.centre)%n.half != 0 {
-		return false
-	}
-	return x == 0 || !one.fold && x <= n.wide-one.wide
-}
-
-// modulo is a modulo r, from 0 on.
-func modulo(a, r int64) int64 {
-	if a %= r; a < 0 {
-		a += r
-	}
-	return a
 }

@@ -180,14 +180,14 @@ func (m *mesh) vertices(pts []Point) ([]vertex, bool) {
 		if !okX || !okY {
 			return nil, false
 		}
-		out[i] = vertex{x, y}
+		out[i] = vertex{X: x, Y: y}
 	}
 	return out, true
 }
 
 // leftward is pts with the inside on the left.
 func leftward(pts []vertex) []vertex {
-	if twiceArea(pts).sign() < 0 {
+	if twiceArea(pts).Sign() < 0 {
 		slices.Reverse(pts)
 	}
 	return pts

@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/yardage/layout/internal/nest"
 )
 
 // A Plan is a lay and what it comes to.
@@ -78,12 +79,12 @@ func (s Spec) plan(ctx context.Context, watch func(lay units.Length, area units.
 	}
 	var before int64 // steps of the ways tried before
 	var least units.Length
-	spend := int64(p.Spec.Work) * stepsPerWork
+	spend := int64(p.Spec.Work) * nest.StepsPerWork
 	g = p.best(g, func(p *Plan, g ground) {
 		if g.nest != nil && watch != nil {
 			area := p.Spec.Area()
-			g.nest.watch = func(end, steps int64) {
-				if lay := g.nest.length(end); least.IsZero() || !least.Less(lay) {
+			g.nest.Watch = func(end, steps int64) {
+				if lay := g.length(end); least.IsZero() || !least.Less(lay) {
 					least = lay
 					watch(lay, area, before+min(steps, spend))
 				}
@@ -94,7 +95,7 @@ func (s Spec) plan(ctx context.Context, watch func(lay units.Length, area units.
 	})
 	err = p.verify(&clock{ctx: ctx, left: proofGrace})
 	if errors.Is(err, errLate) {
-		p = p.lay(g, func(p *Plan, g ground) { p.seat(g.nest, g.nest.quick()) })
+		p = p.lay(g, func(p *Plan, g ground) { p.seat(g, g.nest.Quick()) })
 		p.Stopped = true
 		err = p.verify(nil)
 	}
@@ -107,42 +108,43 @@ func (s Spec) plan(ctx context.Context, watch func(lay units.Length, area units.
 // find searches for a lay.
 func (p *Plan) find(ctx context.Context, g ground) {
 	if g.nest != nil {
-		seats, stopped := g.nest.nestle(ctx, p.Spec.Work, p.Spec.Seed)
+		seats, stopped := g.nest.Search(ctx, p.Spec.Work, p.Spec.Seed)
 		p.Stopped = stopped
-		p.seat(g.nest, seats)
+		p.seat(g, seats)
 		return
 	}
-	best, stopped := g.grid.search(ctx, p.Spec.Work, p.Spec.Seed)
+	best, stopped := g.grid.Search(ctx, p.Spec.Work, p.Spec.Seed)
 	p.Stopped = stopped
-	p.place(g.grid, best)
+	p.place(g, best)
 }
 
 // seat turns seats into placements. The copies of a piece are counted from the
 // cut end, those of either hand by themselves.
-func (p *Plan) seat(n *nest, seats []seat) {
-	byKind := make([][]seat, len(n.kinds))
+func (p *Plan) seat(g ground, seats []nest.Seat) {
+	n := g.nest
+	byKind := make([][]nest.Seat, len(n.Kinds))
 	for i, s := range seats {
-		byKind[n.items[i]] = append(byKind[n.items[i]], s)
+		byKind[n.Items[i]] = append(byKind[n.Items[i]], s)
 	}
 	for k, list := range byKind {
-		slices.SortFunc(list, func(a, b seat) int { return cmp.Or(cmp.Compare(a.y, b.y), cmp.Compare(a.x, b.x)) })
-		one := n.kinds[k]
+		slices.SortFunc(list, func(a, b nest.Seat) int { return cmp.Or(cmp.Compare(a.Y, b.Y), cmp.Compare(a.X, b.X)) })
+		one := n.Kinds[k]
 		first, step := 1, 1
-		if one.twofold || p.Spec.Pieces[one.piece].Pair {
+		if one.Twofold || p.Spec.Pieces[one.Piece].Pair {
 			step = 2
-			if one.mirror {
+			if one.Mirror {
 				first = 2
 			}
 		}
 		for i, s := range list {
-			q, copy := n.variants[s.variant].quarters, first+i*step
-			if one.twofold && n.variants[s.variant].mirror {
+			q, copy := n.Variants[s.Variant].Quarters, first+i*step
+			if one.Twofold && n.Variants[s.Variant].Mirror {
 				copy++ // the even copy is on top
 			}
 			p.Placements = append(p.Placements, Placement{
-				Piece: one.piece, Copy: copy, Across: q&1 == 1, Half: q&2 == 2,
-				X: p.Spec.Cloth.first().Add(n.length(s.x)),
-				Y: p.Spec.Cloth.Ends.Add(n.length(s.y)),
+				Piece: one.Piece, Copy: copy, Across: q&1 == 1, Half: q&2 == 2,
+				X: p.Spec.Cloth.first().Add(g.length(s.X)),
+				Y: p.Spec.Cloth.Ends.Add(g.length(s.Y)),
 			})
 		}
 	}
@@ -162,21 +164,21 @@ func (p *Plan) verify(c *clock) error {
 
 // place turns spots of shapes into placements of pieces. The copies of a piece
 // are counted from the cut end, those beside each other from the left.
-func (p *Plan) place(g grid, best lay) {
-	spots := slices.Clone(best.spots)
-	slices.SortFunc(spots, func(a, b spot) int {
-		return cmp.Or(cmp.Compare(a.y, b.y), cmp.Compare(a.x, b.x))
+func (p *Plan) place(g ground, best nest.Lay) {
+	spots := slices.Clone(best.Spots)
+	slices.SortFunc(spots, func(a, b nest.Spot) int {
+		return cmp.Or(cmp.Compare(a.Y, b.Y), cmp.Compare(a.X, b.X))
 	})
 	p.Placements = make([]Placement, 0, len(spots))
-	used := make([]int, len(g.shapes))
+	used := make([]int, len(g.grid.Shapes))
 	for _, at := range spots {
-		piece := g.shapes[at.shape].of[used[at.shape]]
-		used[at.shape]++
+		piece := g.grid.Shapes[at.Shape].Of[used[at.Shape]]
+		used[at.Shape]++
 		p.Placements = append(p.Placements, Placement{
 			Piece:  piece,
-			Across: at.across,
-			X:      p.Spec.Cloth.Selvedge.Add(g.length(at.x)),
-			Y:      p.Spec.Cloth.Ends.Add(g.length(at.y)),
+			Across: at.Across,
+			X:      p.Spec.Cloth.Selvedge.Add(g.length(at.X)),
+			Y:      p.Spec.Cloth.Ends.Add(g.length(at.Y)),
 		})
 	}
 	slices.SortStableFunc(p.Placements, func(a, b Placement) int { return cmp.Compare(a.Piece, b.Piece) })

@@ -3,42 +3,42 @@ package layout
 import (
 	"cmp"
 	"slices"
+
+	"example.com/clothyard/yardage/layout/internal/whole"
 )
 
-// A vertex is a corner of an outline in steps of a grid, x across the cloth and
-// y along it. Coordinates are below 2^61, so that differences are whole numbers
-// of 64 bits and products of these of 128.
-type vertex struct{ x, y int64 }
+// A vertex is a corner of an outline, or a place, in steps of a grid.
+type vertex = whole.Point
 
 // side tells on which side of the line from a to b the vertex c is: 1 on the
 // left where y points up, -1 on the right, 0 on the line.
 func side(a, b, c vertex) int {
-	return times(b.x-a.x, c.y-a.y).sub(times(b.y-a.y, c.x-a.x)).sign()
+	return whole.Times(b.X-a.X, c.Y-a.Y).Sub(whole.Times(b.Y-a.Y, c.X-a.X)).Sign()
 }
 
 // twiceArea is twice the area of an outline, more than zero where it goes round
 // with the inside on the left.
-func twiceArea(pts []vertex) wide {
-	var sum wide
+func twiceArea(pts []vertex) whole.Wide {
+	var sum whole.Wide
 	if len(pts) == 0 {
 		return sum
 	}
 	o := pts[0]
 	for i, b := range pts {
 		a := pts[(i+len(pts)-1)%len(pts)]
-		sum = sum.add(times(a.x-o.x, b.y-o.y)).sub(times(b.x-o.x, a.y-o.y))
+		sum = sum.Add(whole.Times(a.X-o.X, b.Y-o.Y)).Sub(whole.Times(b.X-o.X, a.Y-o.Y))
 	}
 	return sum
 }
 
 // between reports whether c, on the line of a and b, is between them or on one.
 func between(a, b, c vertex) bool {
-	return min(a.x, b.x) <= c.x && c.x <= max(a.x, b.x) && min(a.y, b.y) <= c.y && c.y <= max(a.y, b.y)
+	return min(a.X, b.X) <= c.X && c.X <= max(a.X, b.X) && min(a.Y, b.Y) <= c.Y && c.Y <= max(a.Y, b.Y)
 }
 
 // meet reports whether two closed edges have any point in common.
 func meet(a, b, c, d vertex) bool {
-	if max(a.x, b.x) < min(c.x, d.x) || max(c.x, d.x) < min(a.x, b.x) || max(a.y, b.y) < min(c.y, d.y) || max(c.y, d.y) < min(a.y, b.y) {
+	if max(a.X, b.X) < min(c.X, d.X) || max(c.X, d.X) < min(a.X, b.X) || max(a.Y, b.Y) < min(c.Y, d.Y) || max(c.Y, d.Y) < min(a.Y, b.Y) {
 		return false
 	}
 	s1, s2 := side(a, b, c), side(a, b, d)
@@ -57,8 +57,8 @@ func tangle(pts []vertex) (i, j int, found bool) {
 	for k := range order {
 		order[k] = k
 	}
-	left := func(k int) int64 { return min(pts[k].x, pts[(k+1)%n].x) }
-	right := func(k int) int64 { return max(pts[k].x, pts[(k+1)%n].x) }
+	left := func(k int) int64 { return min(pts[k].X, pts[(k+1)%n].X) }
+	right := func(k int) int64 { return max(pts[k].X, pts[(k+1)%n].X) }
 	slices.SortFunc(order, func(a, b int) int { return cmp.Or(cmp.Compare(left(a), left(b)), cmp.Compare(a, b)) })
 	for at, p := range order {
 		for _, q := range order[at+1:] {
@@ -84,53 +84,6 @@ func tangle(pts []vertex) (i, j int, found bool) {
 	return 0, 0, false
 }
 
-// A triangle has its corners with the inside on the left.
-type triangle [3]vertex
-
-// triangles cuts a simple outline, inside on the left, into triangles between
-// its own corners.
-func triangles(pts []vertex) []triangle {
-	ring := slices.Clone(pts)
-	out := make([]triangle, 0, max(len(ring)-2, 0))
-	for i, idle := 0, 0; len(ring) >= 3 && idle <= len(ring); {
-		n := len(ring)
-		i %= n
-		a, b, c := ring[(i+n-1)%n], ring[i], ring[(i+1)%n]
-		s := side(a, b, c)
-		if s < 0 || s > 0 && blocked(ring, i) {
-			i++
-			idle++
-			continue
-		}
-		if s > 0 {
-			out = append(out, triangle{a, b, c})
-		}
-		ring = slices.Delete(ring, i, i+1)
-		idle = 0
-		i++ // go round, so that the triangles do not all share one corner
-	}
-	return out
-}
-
-// blocked reports whether any other corner of the ring is in the triangle that
-// would be cut off at i, or on its sides.
-func blocked(ring []vertex, i int) bool {
-	n := len(ring)
-	a, b, c := ring[(i+n-1)%n], ring[i], ring[(i+1)%n]
-	lox, hix := min(a.x, b.x, c.x), max(a.x, b.x, c.x)
-	loy, hiy := min(a.y, b.y, c.y), max(a.y, b.y, c.y)
-	for k := range n - 3 {
-		p := ring[(i+2+k)%n]
-		if p.x < lox || p.x > hix || p.y < loy || p.y > hiy {
-			continue
-		}
-		if side(a, b, p) >= 0 && side(b, c, p) >= 0 && side(c, a, p) >= 0 {
-			return true
-		}
-	}
-	return false
-}
-
 // turned is the outline mirrored across the cloth first, where that is asked,
 // and then turned by quarters from across to along, moved so that the smallest
 // rectangle that holds it has its corner at the origin. The inside stays on the
@@ -139,10 +92,10 @@ func turned(pts []vertex, mirror bool, quarters int) []vertex {
 	out := make([]vertex, len(pts))
 	for i, p := range pts {
 		if mirror {
-			p.x = -p.x
+			p.X = -p.X
 		}
 		for range quarters & 3 {
-			p = vertex{-p.y, p.x}
+			p = vertex{X: -p.Y, Y: p.X}
 		}
 		out[i] = p
 	}
@@ -151,23 +104,8 @@ func turned(pts []vertex, mirror bool, quarters int) []vertex {
 	}
 	lo, _ := corners(out)
 	for i := range out {
-		out[i].x -= lo.x
-		out[i].y -= lo.y
-	}
-	return out
-}
-
-// spun turns the parts of an outline counter-clockwise by so many quarters, all
-// about one place, and moves them so that the least coordinates are 0.
-func spun(parts [][]vertex, quarters int) [][]vertex {
-	var all []vertex
-	for _, p := range parts {
-		all = append(all, p...)
-	}
-	all = turned(all, false, quarters)
-	out := make([][]vertex, len(parts))
-	for i, p := range parts {
-		out[i], all = all[:len(p):len(p)], all[len(p):]
+		out[i].X -= lo.X
+		out[i].Y -= lo.Y
 	}
 	return out
 }
@@ -179,32 +117,8 @@ func corners(pts []vertex) (lo, hi vertex) {
 	}
 	lo, hi = pts[0], pts[0]
 	for _, p := range pts[1:] {
-		lo.x, lo.y = min(lo.x, p.x), min(lo.y, p.y)
-		hi.x, hi.y = max(hi.x, p.x), max(hi.y, p.y)
+		lo.X, lo.Y = min(lo.X, p.X), min(lo.Y, p.Y)
+		hi.X, hi.Y = max(hi.X, p.X), max(hi.Y, p.Y)
 	}
 	return lo, hi
-}
-
-// split reports whether an edge of a has all of b on its outer side, at least
-// gap away as a square of twice that size measures.
-func split(a, b triangle, gap int64) bool {
-	for i, p := range a {
-		q := a[(i+1)%3]
-		ex, ey := q.x-p.x, q.y-p.y
-		room := wide{}
-		if gap != 0 {
-			room = times(gap, max(ex, -ex)).add(times(gap, max(ey, -ey)))
-		}
-		clear := true
-		for _, v := range b {
-			if times(ex, v.y-p.y).sub(times(ey, v.x-p.x)).add(room).sign() > 0 {
-				clear = false
-				break
-			}
-		}
-		if clear {
-			return true
-		}
-	}
-	return false
 }

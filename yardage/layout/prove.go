@@ -15,11 +15,10 @@ import (
 // edge on the fold, notches of one name on one place of the repeat, the one given
 // if any, centred pieces on a stripe, and of a piece cut in parts every part, all
 // its copies in as many. Rectangles are compared by the lengths themselves.
-// Outlines are cut into triangles on a grid that all points and places lie on, which
-// come to the area of the outline, and no two triangles may have a point of their
-// insides in common: pieces may touch, and an overlap of one step is found.
-// It shares nothing with the search but what a piece is, opened out or turned to
-// the bias. On folded cloth a placement counts for each of its [Placement.Copies].
+// Outlines are compared on a grid that all points and places lie on: no edge of one
+// may enter another, nor may one lie in another. Pieces may touch, and an overlap of one
+// step is found. It shares nothing with the search but what a piece is, opened out or
+// turned to the bias. On folded cloth a placement counts for each of its [Placement.Copies].
 //
 // The faults are [fault.Faults]: those of Cloth and Pieces each by itself (Work
 // and Seed are not read), ErrGrid where there is no such grid of less than 2^60
@@ -80,7 +79,7 @@ func (s Spec) prove(c *clock, placements []Placement) error {
 		proveCopy(&a, path, given, at, laid[at.Piece], twofold[at.Piece])
 		proveInside(&a, path, s, at)
 		for k := range cut.flaws {
-			if !cut.clear(&a, cut.pieces[i], cut.flaws[k], 0) {
+			if !cut.clear(cut.pieces[i], cut.flaws[k], 0) {
 				a.Fault(path, s.title(at), "clear of "+flawPath(k%len(s.Cloth.Flaws)), ErrFlaw)
 				break
 			}
@@ -88,7 +87,7 @@ func (s Spec) prove(c *clock, placements []Placement) error {
 		set.prove(&a, path, &s, at)
 		proveCentre(&a, path, &s, at)
 		for j, other := range placements[:i] {
-			if known[j] && !rooms[i].separate(&rooms[j], s.Cloth.Gap) && (cut.pieces == nil || !cut.clear(&a, cut.pieces[i], cut.pieces[j], cut.gap)) {
+			if known[j] && !rooms[i].separate(&rooms[j], s.Cloth.Gap) && (cut.pieces == nil || !cut.clear(cut.pieces[i], cut.pieces[j], cut.gap)) {
 				a.Fault(path, s.title(at), s.clearance()+s.title(other)+", placements["+strconv.Itoa(j)+"]", ErrOverlap)
 				break
 			}

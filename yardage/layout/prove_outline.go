@@ -1,14 +1,16 @@
 package layout
 
 import (
+	"cmp"
+	"slices"
 	"strconv"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/yardage/layout/internal/whole"
 )
 
-// A cutting holds the pieces of a lay and the flaws of the cloth, to be compared
-// as triangles.
+// A cutting holds the outlines of a lay and the flaws of the cloth where they lie.
 type cutting struct {
 	gap    int64
 	clock  *clock
@@ -16,95 +18,182 @@ type cutting struct {
 	flaws  []solid // on folded cloth, those of both layers
 }
 
-// A solid is an outline where it lies.
+// A solid is an outline where it lies, inside on the left.
 type solid struct {
 	*shell
 	at vertex
 }
 
-// A shell is an outline, cut into triangles when first asked for.
+// A shell is an outline and the rectangle around it.
 type shell struct {
-	path   string
 	pts    []vertex
 	lo, hi vertex
-	parts  []slab
-	cut    bool
 }
 
-// A slab is a triangle and the rectangle around it.
-type slab struct {
-	triangle
-	lo, hi vertex
-}
-
-func newShell(path string, pts []vertex) *shell {
+func newShell(pts []vertex) *shell {
 	lo, hi := corners(pts)
-	return &shell{path: path, pts: pts, lo: lo, hi: hi}
+	return &shell{pts, lo, hi}
 }
 
-// slabs are the triangles; false where they are not all of the outline.
-func (s *shell) slabs() bool {
-	if !s.cut {
-		s.cut = true
-		rest := twiceArea(s.pts)
-		for _, t := range triangles(s.pts) {
-			rest = rest.sub(twiceArea(t[:]))
-			lo, hi := corners(t[:])
-			s.parts = append(s.parts, slab{t, lo, hi})
-		}
-		if rest.sign() != 0 {
-			s.parts = nil
-		}
-	}
-	return s.parts != nil
+// A rim is an edge of a solid, from a to b, between the corners before and after it.
+type rim struct {
+	before, a, b, after vertex
+	left, right         int64
 }
 
-// near are the triangles that reach nearer than gap to a rectangle.
-func (s solid) near(lo, hi vertex, gap int64) []slab {
-	var out []slab
-	for _, p := range s.parts {
-		p.lo, p.hi = p.lo.plus(s.at), p.hi.plus(s.at)
-		if p.hi.x+gap > lo.x && hi.x+gap > p.lo.x && p.hi.y+gap > lo.y && hi.y+gap > p.lo.y {
-			for k := range p.triangle {
-				p.triangle[k] = p.triangle[k].plus(s.at)
-			}
-			out = append(out, p)
+// near are the edges that reach nearer than gap to a rectangle, or touch it, the
+// leftmost first.
+func (s solid) near(lo, hi vertex, gap int64) []rim {
+	var out []rim
+	n := len(s.pts)
+	for i, a := range s.pts {
+		b := s.pts[(i+1)%n]
+		a, b = a.Plus(s.at), b.Plus(s.at)
+		if max(a.X, b.X)+gap < lo.X || hi.X+gap < min(a.X, b.X) || max(a.Y, b.Y)+gap < lo.Y || hi.Y+gap < min(a.Y, b.Y) {
+			continue
 		}
+		out = append(out, rim{s.pts[(i+n-1)%n].Plus(s.at), a, b, s.pts[(i+2)%n].Plus(s.at), min(a.X, b.X), max(a.X, b.X)})
 	}
+	slices.SortFunc(out, func(p, q rim) int { return cmp.Compare(p.left, q.left) })
 	return out
 }
 
-func (v vertex) plus(u vertex) vertex { return vertex{v.x + u.x, v.y + u.y} }
-
 // clear reports whether two outlines have nothing of their insides in common, the
-// one grown by gap to all four sides.
-func (c *cutting) clear(a *fault.Audit, p, q solid, gap int64) bool {
-	plo, phi, qlo, qhi := p.lo.plus(p.at), p.hi.plus(p.at), q.lo.plus(q.at), q.hi.plus(q.at)
-	if phi.x+gap <= qlo.x || qhi.x+gap <= plo.x || phi.y+gap <= qlo.y || qhi.y+gap <= plo.y {
+// one grown by gap to all four sides. They have where an edge of one enters the other,
+// or else where all of one lies in the other.
+func (c *cutting) clear(p, q solid, gap int64) bool {
+	plo, phi, qlo, qhi := p.lo.Plus(p.at), p.hi.Plus(p.at), q.lo.Plus(q.at), q.hi.Plus(q.at)
+	if phi.X+gap <= qlo.X || qhi.X+gap <= plo.X || phi.Y+gap <= qlo.Y || qhi.Y+gap <= plo.Y {
 		return true
 	}
 	if c.clock.over(len(p.pts) + len(q.pts)) {
 		return true // whatever it is: nobody asks any more
 	}
-	for _, s := range [...]solid{p, q} {
-		if !s.slabs() {
-			a.Fault(s.path, "", "an outline that can be cut into triangles", ErrOutline)
-			return true
-		}
-	}
 	ps, qs := p.near(qlo, qhi, gap), q.near(plo, phi, gap)
-	for _, t := range ps {
-		if c.clock.over(len(qs)) {
-			return true
+	from := 0
+	var wide int64 // of the widest edge of q
+	for i := range qs {
+		wide = max(wide, qs[i].right-qs[i].left)
+	}
+	for i := range ps {
+		e := &ps[i]
+		for from < len(qs) && qs[from].left+wide+gap < e.left {
+			from++
 		}
-		for _, u := range qs {
-			if t.hi.x+gap > u.lo.x && u.hi.x+gap > t.lo.x && t.hi.y+gap > u.lo.y && u.hi.y+gap > t.lo.y &&
-				!split(t.triangle, u.triangle, gap) && !split(u.triangle, t.triangle, gap) {
+		for k := from; k < len(qs) && qs[k].left <= e.right+gap; k++ {
+			if c.clock.over(1) {
+				return true
+			}
+			if gap > 0 && crowd(e, &qs[k], gap) || gap == 0 && enter(e, &qs[k]) {
 				return false
 			}
 		}
 	}
-	return true
+	return !q.holds(p.pts[0].Plus(p.at)) && !p.holds(q.pts[0].Plus(q.at))
+}
+
+// holds reports whether a point is inside, not on the outline. A line from there to
+// the right crosses it an odd number of times.
+func (s solid) holds(v vertex) bool {
+	in := false
+	n := len(s.pts)
+	for i, a := range s.pts {
+		a, b := a.Plus(s.at), s.pts[(i+1)%n].Plus(s.at)
+		if min(a.Y, b.Y) > v.Y || max(a.Y, b.Y) < v.Y {
+			continue
+		}
+		where := side(a, b, v)
+		if where == 0 && between(a, b, v) {
+			return false
+		}
+		if up := a.Y <= v.Y && b.Y > v.Y; up && where > 0 || a.Y > v.Y && b.Y <= v.Y && where < 0 {
+			in = !in
+		}
+	}
+	return in
+}
+
+// crowd reports whether two edges are nearer than gap, the greater of the distances
+// across and along.
+func crowd(p, q *rim, gap int64) bool {
+	if p.left >= q.right+gap || q.left >= p.right+gap ||
+		min(p.a.Y, p.b.Y) >= max(q.a.Y, q.b.Y)+gap || min(q.a.Y, q.b.Y) >= max(p.a.Y, p.b.Y)+gap {
+		return false
+	}
+	return !aside(p, q, gap) && !aside(q, p, gap)
+}
+
+// aside reports whether all of q lies on one side of the line of p, at least gap away
+// as a square of twice that size measures.
+func aside(p, q *rim, gap int64) bool {
+	d := p.b.Minus(p.a)
+	room := whole.Times(gap, max(d.X, -d.X)).Add(whole.Times(gap, max(d.Y, -d.Y)))
+	off := func(v vertex) whole.Wide { return whole.Times(d.X, v.Y-p.a.Y).Sub(whole.Times(d.Y, v.X-p.a.X)) }
+	a, b := off(q.a), off(q.b)
+	left := a.Sub(room).Sign() >= 0 && b.Sub(room).Sign() >= 0
+	right := a.Add(room).Sign() <= 0 && b.Add(room).Sign() <= 0
+	return left || right
+}
+
+// enter reports whether the insides of two outlines have something in common at a
+// point that two of their edges share: the edges cross, or one touches the other
+// and the insides beside them there do not lie apart. Where an edge lies on another
+// they share the ends that lie on it.
+func enter(p, q *rim) bool {
+	if p.left > q.right || q.left > p.right || max(p.a.Y, p.b.Y) < min(q.a.Y, q.b.Y) || max(q.a.Y, q.b.Y) < min(p.a.Y, p.b.Y) {
+		return false
+	}
+	s1, s2 := side(p.a, p.b, q.a), side(p.a, p.b, q.b)
+	s3, s4 := side(q.a, q.b, p.a), side(q.a, q.b, p.b)
+	if s1*s2 < 0 && s3*s4 < 0 {
+		return true
+	}
+	for _, v := range [...]struct {
+		at vertex
+		on bool
+	}{
+		{q.a, s1 == 0 && between(p.a, p.b, q.a)}, {q.b, s2 == 0 && between(p.a, p.b, q.b)},
+		{p.a, s3 == 0 && between(q.a, q.b, p.a)}, {p.b, s4 == 0 && between(q.a, q.b, p.b)},
+	} {
+		if v.on {
+			from, to := p.inside(v.at)
+			start, end := q.inside(v.at)
+			if within(from, start, end) || within(start, from, to) || ahead(from, start) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// inside is between which directions, counter-clockwise from the first to the second,
+// the inside of the outline lies as seen from a point of the edge.
+func (e *rim) inside(v vertex) (from, to vertex) {
+	switch v {
+	case e.a:
+		return e.b.Minus(v), e.before.Minus(v)
+	case e.b:
+		return e.after.Minus(v), e.a.Minus(v)
+	}
+	return e.b.Minus(v), e.a.Minus(v)
+}
+
+// within reports whether direction d is between two others, strictly.
+func within(d, from, to vertex) bool {
+	var o vertex
+	left, right := side(o, from, d), side(o, to, d)
+	switch turn := side(o, from, to); {
+	case turn > 0:
+		return left > 0 && right < 0
+	case turn < 0:
+		return !(left <= 0 && right >= 0)
+	}
+	return left > 0 // a straight line: there is no other outline that turns back on itself
+}
+
+// ahead reports whether two directions are the same.
+func ahead(d, e vertex) bool {
+	return side(vertex{}, d, e) == 0 && whole.Times(d.X, e.X).Add(whole.Times(d.Y, e.Y)).Sign() > 0
 }
 
 // cut finds where the outlines of the placements lie; it asks a grid that all of them lie
@@ -152,9 +241,9 @@ func (s Spec) cut(c *clock, placements []Placement, a *fault.Audit) cutting {
 				a.Fault(flawPath(i%len(s.Cloth.Flaws)), q.X.String()+", "+q.Y.String(), limit, ErrGrid)
 				return out
 			}
-			pts[k] = vertex{x, y}
+			pts[k] = vertex{X: x, Y: y}
 		}
-		out.flaws = append(out.flaws, solid{shell: newShell(flawPath(i%len(s.Cloth.Flaws)), leftward(pts))})
+		out.flaws = append(out.flaws, solid{shell: newShell(leftward(pts))})
 	}
 	return out
 }
@@ -183,7 +272,7 @@ func (s Spec) mesh(m mesh, placements []Placement, a *fault.Audit, limit string)
 				a.Fault(piecePath(at.Piece), "", limit, ErrGrid)
 				return c
 			}
-			known[one] = newShell(piecePath(at.Piece), turned(leftward(pts), one.mirror, one.quarters))
+			known[one] = newShell(turned(leftward(pts), one.mirror, one.quarters))
 		}
 		x, okX := m.whole(at.X)
 		y, okY := m.whole(at.Y)
@@ -191,7 +280,7 @@ func (s Spec) mesh(m mesh, placements []Placement, a *fault.Audit, limit string)
 			a.Fault("placements["+strconv.Itoa(i)+"]", at.X.String()+", "+at.Y.String(), limit, ErrGrid)
 			return c
 		}
-		c.pieces[i] = solid{known[one], vertex{x, y}}
+		c.pieces[i] = solid{known[one], vertex{X: x, Y: y}}
 	}
 	return c
 }

@@ -5,6 +5,8 @@ import (
 	"slices"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/yardage/layout/internal/nest"
+	"example.com/clothyard/yardage/layout/internal/whole"
 )
 
 // MaxLeftover is the most rectangles that [Plan.Leftover] finds.
@@ -111,7 +113,7 @@ func largest(from, to Point, taken []Rest) (Rest, bool) {
 	top := make([]int, columns)
 	stack := make([]step, 0, columns)
 	var best [4]int // left, top, right, end
-	var area wide
+	var area whole.Wide
 	for row := range rows {
 		stack = stack[:0]
 		for _, s := range sides[row] {
@@ -131,7 +133,7 @@ func largest(from, to Point, taken []Rest) (Rest, bool) {
 			for len(stack) > 0 && stack[len(stack)-1].top < here {
 				last := stack[len(stack)-1]
 				stack = stack[:len(stack)-1]
-				if one := times(x.steps[i]-x.steps[last.left], y.steps[row+1]-y.steps[last.top]); one.sub(area).sign() > 0 {
+				if one := whole.Times(x.steps[i]-x.steps[last.left], y.steps[row+1]-y.steps[last.top]); one.Sub(area).Sign() > 0 {
 					area, best = one, [4]int{last.left, last.top, i, row + 1}
 				}
 				left = last.left
@@ -141,7 +143,7 @@ func largest(from, to Point, taken []Rest) (Rest, bool) {
 			}
 		}
 	}
-	if area.sign() == 0 {
+	if area.Sign() == 0 {
 		return Rest{}, false
 	}
 	r := Rest{X: x.at[best[0]], Y: y.at[best[1]]}
@@ -265,7 +267,7 @@ func (s Spec) PlanWatched(ctx context.Context, watch func(Progress)) (Plan, erro
 	width := s.Cloth.Usable()
 	work := 0
 	p, err := s.plan(ctx, func(lay units.Length, area units.Area, steps int64) {
-		work = int(steps / stepsPerWork)
+		work = int(steps / nest.StepsPerWork)
 		watch(Progress{Lay: lay, Density: area.Div(width.Times(lay).MulInt(s.Cloth.layers())), Work: work})
 	})
 	if err == nil && !p.Stopped {

@@ -211,9 +211,9 @@ func (s Spec) auditRoom(a *fault.Audit, c *clock) (ground, bool) {
 	}
 	var g ground
 	if s.nested() {
-		g.nest, good = s.nest(a, drawn.Pieces, c)
+		g, good = s.nest(a, drawn.Pieces, c)
 	} else {
-		g.grid, good = s.grid(a)
+		g, good = s.grid(a)
 	}
 	if good && !long.IsZero() {
 		if least := g.bound().Add(s.Cloth.Ends.MulInt(2)); s.Cloth.Long.Less(least) {

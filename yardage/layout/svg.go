@@ -127,13 +127,13 @@ func (d *drawing) piece(s Spec, at Placement, name string, bias bool) {
 	if at.Across {
 		fill = "#f2dcc2"
 	}
-	page := []vertex{{x, y}, {x + w, y}, {x + w, y + h}, {x, y + h}}
+	page := []vertex{{X: x, Y: y}, {X: x + w, Y: y}, {X: x + w, Y: y + h}, {X: x, Y: y + h}}
 	if one := at.Piece; one >= 0 && one < len(s.Pieces) && len(s.Pieces[one].Outline) > 0 {
 		page = page[:0]
 		d.printf("<path d=\"")
 		for i, q := range at.Corners(s) {
-			page = append(page, vertex{d.tenths(q.X), d.tenths(q.Y)})
-			d.printf("%c%d %d", "ML"[min(i, 1)], page[i].x, page[i].y)
+			page = append(page, vertex{X: d.tenths(q.X), Y: d.tenths(q.Y)})
+			d.printf("%c%d %d", "ML"[min(i, 1)], page[i].X, page[i].Y)
 		}
 		d.printf("z\" fill=\"%s\" stroke=\"#000\"/>\n", fill)
 	} else {

@@ -5,6 +5,8 @@ import (
 	"html"
 	"slices"
 	"unicode/utf8"
+
+	"example.com/clothyard/yardage/layout/internal/whole"
 )
 
 // A frame is a way to draw in: what is level in it is turned so on the page.
@@ -25,11 +27,11 @@ func (f frame) in(q vertex) vertex {
 	slanted := func(n int64) int64 { return n * 7071 / 10_000 }
 	switch f {
 	case upright:
-		return vertex{q.y, -q.x}
+		return vertex{X: q.Y, Y: -q.X}
 	case falling:
-		return vertex{slanted(q.x + q.y), slanted(q.y - q.x)}
+		return vertex{X: slanted(q.X + q.Y), Y: slanted(q.Y - q.X)}
 	case rising:
-		return vertex{slanted(q.x - q.y), slanted(q.x + q.y)}
+		return vertex{X: slanted(q.X - q.Y), Y: slanted(q.X + q.Y)}
 	}
 	return q
 }
@@ -58,7 +60,7 @@ func inside(pts []vertex, y, half int64) run {
 	low, high := 2*(y-half)-1, 2*(y+half)+1
 	lines := []int64{low, high}
 	for _, q := range pts {
-		if c := 2 * q.y; low < c && c < high {
+		if c := 2 * q.Y; low < c && c < high {
 			lines = append(lines, c-1, c+1)
 		}
 	}
@@ -88,12 +90,12 @@ func crossed(pts []vertex, line int64) []run {
 	var at []int64
 	for i, a := range pts {
 		b := pts[(i+1)%len(pts)]
-		if a.y > b.y {
+		if a.Y > b.Y {
 			a, b = b, a
 		}
-		if 2*a.y < line && line < 2*b.y {
-			along, _ := times(b.x-a.x, line-2*a.y).over(2 * (b.y - a.y))
-			at = append(at, a.x+along)
+		if 2*a.Y < line && line < 2*b.Y {
+			along, _ := whole.Times(b.X-a.X, line-2*a.Y).Over(2 * (b.Y - a.Y))
+			at = append(at, a.X+along)
 		}
 	}
 	slices.Sort(at)
@@ -134,17 +136,17 @@ func (d *drawing) label(pts []vertex, name string, most int64) label {
 	lo, hi := corners(pts)
 	letters := int64(max(utf8.RuneCountInString(name), 1))
 	var best label
-	middle := (lo.y + hi.y) / 2
-	for want := min(most, (hi.y-lo.y)*2/5); want > best.size && want > 0; want = want * 2 / 3 {
+	middle := (lo.Y + hi.Y) / 2
+	for want := min(most, (hi.Y-lo.Y)*2/5); want > best.size && want > 0; want = want * 2 / 3 {
 		for k := int64(1); k < 16; k++ {
-			y := lo.y + (hi.y-lo.y)*k/16
+			y := lo.Y + (hi.Y-lo.Y)*k/16
 			r := inside(pts, y, want/2)
 			one := label{size: min(want, r.long()*5/4/letters), y: y}
 			if one.size < best.size || one.size == best.size && abs(y-middle) >= abs(best.y-middle) {
 				continue
 			}
 			one.wide = one.size * letters * 4 / 5
-			one.x = min(max((lo.x+hi.x)/2, r.from+one.wide/2), r.to-one.wide/2)
+			one.x = min(max((lo.X+hi.X)/2, r.from+one.wide/2), r.to-one.wide/2)
 			best = one
 		}
 	}
@@ -155,28 +157,28 @@ func (d *drawing) label(pts []vertex, name string, most int64) label {
 // the name in another frame or the same: a long one, and not far from it.
 func (d *drawing) grain(pts []vertex, tip int64, along, grain frame, at label) (best run, line int64) {
 	half := at.size * 3 / 5
-	lo, hi := vertex{at.x - at.wide/2, at.y - half}, vertex{at.x + at.wide/2, at.y + half}
+	lo, hi := vertex{X: at.x - at.wide/2, Y: at.y - half}, vertex{X: at.x + at.wide/2, Y: at.y + half}
 	if along != grain { // one is level, the other upright: back to the page, and on to the grain's
 		if along == upright {
-			lo, hi = vertex{-hi.y, lo.x}, vertex{-lo.y, hi.x}
+			lo, hi = vertex{X: -hi.Y, Y: lo.X}, vertex{X: -lo.Y, Y: hi.X}
 		}
 		lo, hi = corners([]vertex{grain.in(lo), grain.in(hi)})
 	}
 	from, to := corners(pts)
-	lines := []int64{lo.y - 2*tip, hi.y + 2*tip}
+	lines := []int64{lo.Y - 2*tip, hi.Y + 2*tip}
 	for k := int64(1); k < 16; k++ {
-		lines = append(lines, from.y+(to.y-from.y)*k/16)
+		lines = append(lines, from.Y+(to.Y-from.Y)*k/16)
 	}
 	var worth int64
 	for _, y := range lines {
 		r := inside(pts, y, tip)
-		if y+tip > lo.y && y-tip < hi.y { // the name parts it
-			before, behind := run{r.from, min(r.to, lo.x)}, run{max(r.from, hi.x), r.to}
+		if y+tip > lo.Y && y-tip < hi.Y { // the name parts it
+			before, behind := run{r.from, min(r.to, lo.X)}, run{max(r.from, hi.X), r.to}
 			if r = before; behind.long() > r.long() {
 				r = behind
 			}
 		}
-		if one := 3*r.long() - abs(2*y-lo.y-hi.y); r.long() > 0 && (best.long() <= 0 || one > worth) {
+		if one := 3*r.long() - abs(2*y-lo.Y-hi.Y); r.long() > 0 && (best.long() <= 0 || one > worth) {
 			best, line, worth = r, y, one
 		}
 	}

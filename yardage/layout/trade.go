@@ -7,6 +7,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/yardage/layout/internal/nest"
 )
 
 // nested reports whether s, as laid, asks for more than a grid of rectangles on
@@ -328,7 +329,7 @@ func (s *Spec) tradeRoom() units.Length {
 }
 
 // tradeNest puts flaws and matched notches into the nest.
-func (s *Spec) tradeNest(n *nest, m mesh, a *fault.Audit) bool {
+func (s *Spec) tradeNest(n *nest.Nest, m mesh, a *fault.Audit) bool {
 	for i, flaw := range s.Cloth.barred() {
 		pts := make([]vertex, len(flaw))
 		for k, q := range flaw {
@@ -338,9 +339,9 @@ func (s *Spec) tradeNest(n *nest, m mesh, a *fault.Audit) bool {
 				a.Fault(flawPath(i%len(s.Cloth.Flaws)), q.X.String()+", "+q.Y.String(), "a flaw that lies on one grid with the pieces", ErrGrid)
 				return false
 			}
-			pts[k] = vertex{x, y}
+			pts[k] = vertex{X: x, Y: y}
 		}
-		n.barred = append(n.barred, leftward(pts))
+		n.Barred = append(n.Barred, leftward(pts))
 	}
 	if s.centred() && !s.centre(n, m, a) {
 		return false
@@ -349,8 +350,8 @@ func (s *Spec) tradeNest(n *nest, m mesh, a *fault.Audit) bool {
 		return true
 	}
 	var okX, okY bool
-	n.repeatX, okX = m.whole(s.Cloth.RepeatX)
-	n.repeatY, okY = m.whole(s.Cloth.RepeatY)
+	n.RepeatX, okX = m.whole(s.Cloth.RepeatX)
+	n.RepeatY, okY = m.whole(s.Cloth.RepeatY)
 	if !okX || !okY {
 		a.Fault("cloth.repeatX", s.Cloth.RepeatX.String(), "repeats that lie on one grid with the pieces", ErrGrid)
 		return false
