@@ -2,6 +2,7 @@ package gather
 
 import (
 	"iter"
+	"slices"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
@@ -335,10 +336,5 @@ func easeMost(tape units.Tape) units.Length {
 
 // easeLimitRow is the row of the table of ease that says where ease ends.
 func easeLimitRow() EaseRow {
-	for _, r := range easeRows {
-		if r.Garment == "eased seam" {
-			return r
-		}
-	}
-	return EaseRow{}
+	return easeRows[slices.IndexFunc(easeRows[:], func(r EaseRow) bool { return r.Garment == "eased seam" })]
 }

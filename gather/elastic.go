@@ -143,6 +143,7 @@ func (e Elastic) audit(a *fault.Audit) {
 		a.Fault("ratio", "", "more than 0, or less, or pull, or relaxed", fault.Missing)
 	}
 	a.NotNegative("ratio", e.Ratio)
+	fault.AtMost(a, "ratio", e.Ratio, units.RatioOf(1, 1), "or it does not hold", fault.Range)
 	a.NotNegative("less", e.Less.Or(zero))
 	a.NotNegative("pull", e.Pull)
 	a.NotNegative("relaxed", e.Relaxed)

@@ -51,7 +51,8 @@ func TestElasticFaults(t *testing.T) {
 			}
 		}, []string{"tape", "body", "ratio", "less", "pull", "relaxed", "lap", "over", "rest", "stretched", "stretch", "cloth", "width", "opening", "parts"}, fault.Sign},
 		{"a ratio of nobody", func(e *gather.Elastic) { e.Body, e.Relaxed = in("0"), in("20") }, []string{"body"}, fault.Missing},
-		{"longer than the body", func(e *gather.Elastic) { e.Ratio = units.RatioOf(9, 8) }, []string{"relaxed"}, fault.Range},
+		{"longer than the body", func(e *gather.Elastic) { e.Ratio = units.RatioOf(9, 8) }, []string{"ratio"}, fault.Range},
+		{"longer than the body, at rest", func(e *gather.Elastic) { e.Ratio, e.Relaxed = units.Ratio{}, in("29") }, []string{"relaxed"}, fault.Range},
 		{"nothing left", func(e *gather.Elastic) { e.Ratio, e.Less = units.Ratio{}, units.Give(in("28")) }, []string{"less"}, fault.Range},
 		{"a ratio and a pull that disagree", func(e *gather.Elastic) { e.Pull = units.RatioOf(1, 8) }, []string{"pull"}, fault.Conflict},
 		{"another length at rest", func(e *gather.Elastic) { e.Relaxed = in("24") }, []string{"ratio"}, fault.Conflict},

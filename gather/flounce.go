@@ -101,7 +101,7 @@ func (f Flounce) Plan() (FlouncePlan, error) {
 	p.Outer = p.Radius.Plus(f.Depth.Add(f.Hem))
 	p.Square = p.Outer.MulInt(2)
 	if sign, err := p.Cut.Sign(); err != nil || sign <= 0 {
-		a.Fault("allowance", f.Allowance.String(), "less than {0} (radius)", fault.Range, p.Radius.Settled())
+		a.Fault("allowance", f.Allowance.String(), "at most {0} (less than the radius)", fault.Range, marked(p.Radius, units.Down))
 	}
 	p.count(&a, ends)
 	if a.Failed() {
@@ -175,7 +175,7 @@ func (p *FlouncePlan) count(a *fault.Audit, ends units.Length) {
 	}
 	p.Each = units.Circle(f.Radius.MulInt(2)).Plus(ends.Neg())
 	if sign, err := p.Each.Sign(); err != nil || sign <= 0 {
-		a.Fault("radius", f.Radius.String(), "more than {0} (or the ends of a ring take all of it)", fault.Range, radiusOf(ends).Settled())
+		a.Fault("radius", f.Radius.String(), "at least {0} (or the ends of a ring take all of it)", fault.Range, marked(radiusOf(ends), units.Up))
 		return
 	}
 	rings, err := p.Each.Under(f.Edge)
@@ -196,6 +196,22 @@ func (p *FlouncePlan) count(a *fault.Audit, ends units.Length) {
 	}
 	p.Left = p.Each.MulInt(int64(p.Rings)).Plus(f.Edge.Neg())
 	p.Refit = radiusOf(f.Edge.DivInt(int64(p.Rings)).Add(ends))
+}
+
+// marked is a limit that is not exact, as the nearest thirty-second of an inch on the
+// side that holds; what is exact is less by that much, or more.
+func marked(n units.Near, m units.Mode) units.Length {
+	step := units.Inch.Frac(1, 32)
+	l, exact := n.Exact()
+	switch mark, _, err := n.Round(step, m); {
+	case err != nil:
+		return n.Mid()
+	case !exact:
+		return mark
+	case m == units.Down:
+		return l.Sub(step).Max(units.Length{})
+	}
+	return l.Add(step)
 }
 
 // Sheet is how the flounce is drawn, cut and set, with the working behind it.

@@ -342,10 +342,10 @@ func (s Pleats) room() units.Length {
 }
 
 // plies is the number of layers at the thickest, where folds have so much room.
-func plies(a *fault.Audit, path string, depth, room units.Length) int {
+func plies(a *fault.Audit, path string, got, depth, room units.Length) int {
 	n, ok := depth.Div(room).Int(units.Up)
 	if !ok || n > MaxPleats {
-		a.Fault(path, depth.String(), "at most {0} ("+strconv.Itoa(MaxPleats)+" folds over each other)", fault.Range, room.MulInt(MaxPleats))
+		a.Fault(path, got.String(), "one with which at most "+strconv.Itoa(MaxPleats)+" folds lie over each other", fault.Range)
 		return 0
 	}
 	return 1 + 2*int(n)
@@ -358,9 +358,9 @@ func (p *PleatsPlan) work(a *fault.Audit) {
 	last := s.Depth.Add(s.Grow.MulInt(n - 1))
 	deepest := s.Depth.Max(last)
 	if room := s.room(); room.Less(deepest) && !s.Overlapping {
-		a.Fault("depth", s.Depth.String(), "at most {0} for the deepest fold, or overlapping", fault.Range, room)
+		a.Fault("depth", s.Depth.String(), "at most {0} (or the deepest fold lies over the next), or overlapping", fault.Range, room.Sub(deepest.Sub(s.Depth)))
 	} else if !a.Failed() {
-		p.Plies = plies(a, "depth", deepest, room)
+		p.Plies = plies(a, "depth", s.Depth, deepest, room)
 	}
 	if last.Sign() <= 0 {
 		a.Fault("grow", s.Grow.String(), "more than {0} (or the last pleat has no depth)", fault.Range, s.Depth.Neg().DivInt(max(1, n-1)))
@@ -402,7 +402,7 @@ func (p *PleatsPlan) taper(a *fault.Audit) {
 		a.Fault("waist", s.Waist.String(), "more than {0} (or a box pleat shows no face there)", fault.Range, s.Section.Sub(s.Face.MulInt(n)))
 		return
 	}
-	p.WaistPlies = plies(a, "waist", p.WaistDepth.Max(p.Spec.Depth.Add(s.Grow.MulInt(n-1)).Add(p.Deeper)), narrow.room())
+	p.WaistPlies = plies(a, "waist", s.Waist, p.WaistDepth.Max(p.Spec.Depth.Add(s.Grow.MulInt(n-1)).Add(p.Deeper)), narrow.room())
 }
 
 // widths fills how many widths of cloth are cut, and to what.
