@@ -47,3 +47,25 @@ func (s Setting) MarshalText() ([]byte, error) { return settings.Marshal(s) }
 
 // UnmarshalText reads the name of a setting; empty text is NoSetting.
 func (s *Setting) UnmarshalText(text []byte) error { return settings.Unmarshal(s, text) }
+
+// A Fastening is what a row is made of.
+type Fastening uint8
+
+// The fastenings. The zero value is not given: a [Row] is then one of buttons.
+const (
+	NoFastening Fastening = iota
+	Button                // buttons in holes
+	Hook                  // hooks and eyes
+	Snap                  // press studs
+)
+
+var fastenings = name.Of[Fastening]("fastening", "", "button", "hook", "snap")
+
+// String is the name of the fastening, empty for NoFastening.
+func (f Fastening) String() string { return fastenings.String(f) }
+
+// MarshalText is the name of the fastening.
+func (f Fastening) MarshalText() ([]byte, error) { return fastenings.Marshal(f) }
+
+// UnmarshalText reads the name of a fastening; empty text is NoFastening.
+func (f *Fastening) UnmarshalText(text []byte) error { return fastenings.Unmarshal(f, text) }

@@ -6,6 +6,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/spacing"
 	"example.com/clothyard/units/ticket"
 )
@@ -35,9 +36,18 @@ type Row struct {
 	// Tape is the measure that defaults follow. May be omitted; the default is the tape
 	// on whose marks most of the given lengths lie, inches where they are equal.
 	Tape units.Tape `json:"tape,omitzero"`
-	// First is the place of the first button, from the named end.
+	// Fastening is what the row is made of: buttons, hooks and eyes, or snaps. May be
+	// omitted; the row is then one of buttons.
+	Fastening Fastening `json:"fastening,omitzero"`
+	// Hem is the place of the finished hem, from the named end. May be omitted; first, last
+	// and maxGap then have no defaults.
+	Hem units.Length `json:"hem,omitzero"`
+	// First is the place of the first button, from the named end. May be omitted where it
+	// follows, or where hem is given; the default is 1 in, or 2.5 cm on a metric tape.
 	First units.Length `json:"first,omitzero"`
-	// Last is the place of the last button, from the same end.
+	// Last is the place of the last button, from the same end. May be omitted where it
+	// follows, or where hem is given; the default is 4 in above that, or 10 cm on a metric
+	// tape.
 	Last units.Length `json:"last,omitzero"`
 	// Pins are places between them that have a button, rising. May be omitted.
 	Pins []units.Length `json:"pins,omitzero"`
@@ -47,8 +57,19 @@ type Row struct {
 	Gap units.Length `json:"gap,omitzero"`
 	// MinGap is the least gap that serves. May be omitted.
 	MinGap units.Length `json:"minGap,omitzero"`
-	// MaxGap is the greatest gap that serves. May be omitted.
+	// MaxGap is the greatest gap that serves. May be omitted; where hem or fastening is
+	// given and nothing tells how many, the default is 3 1/2 in for buttons, 1 1/4 in for
+	// hooks and 2 in for snaps, or 9, 3 and 5 cm on a metric tape.
 	MaxGap units.Length `json:"maxGap,omitzero"`
+	// Hole is the length of the holes where they lie along the row. What is clear between
+	// two of them is then told. May be omitted.
+	Hole units.Length `json:"hole,omitzero"`
+	// Cloth is the thickness of the cloth that lies under a buttoned button: the shank is as
+	// long. May be omitted.
+	Cloth units.Length `json:"cloth,omitzero"`
+	// SetBack is from the edge to the hooks or snaps. May be omitted; the default is 1/8 in,
+	// or 3 mm on a metric tape.
+	SetBack units.Length `json:"setBack,omitzero"`
 	// From is the named end. May be omitted; the default is the top edge.
 	From string `json:"from,omitzero"`
 	// Step is the mark of the tape to which places are read. May be omitted; the default
@@ -64,14 +85,17 @@ const topEdge = "the top edge"
 
 // solve is the row with what follows and what is assumed, and how many buttons are set.
 func (r Row) solve() (s Row, set int, assumed []string, err error) {
-	if err := r.audit(); err != nil {
-		return r, 0, nil, err
-	}
 	var a fault.Audit
 	given := r
 	fillTape(&a, &r.Tape, r)
-	if given.Tape == 0 {
-		assumed = []string{"tape"}
+	r = r.defaults()
+	assumed = noun.Assumed(given, r)
+	if up, _ := spacingOf(hemRule, r.Tape); given.lastByHem() && r.First.Sign() > 0 && !r.First.Less(r.Last) {
+		a.Fault("hem", r.Hem.String(), "more than {0}, or last", ErrPastEdge, r.First.Add(up))
+		return r, 0, nil, a.Err(assumed...)
+	}
+	if r.audit(&a); a.Failed() {
+		return r, 0, nil, a.Err(assumed...)
 	}
 	if r.single() {
 		r.Count, r.Last = 1, r.First
@@ -80,20 +104,56 @@ func (r Row) solve() (s Row, set int, assumed []string, err error) {
 		digits(&a, "last", given.Last, r.Count)
 		digits(&a, "gap", given.Gap, r.Count)
 		digits(&a, "step", given.Step, r.Count)
-	}
-	if r.From == "" {
-		r.From = topEdge
-		assumed = append(assumed, "from")
-	}
-	if r.Step.IsZero() {
-		r.Step = sixteenth(r.Tape)
-		assumed = append(assumed, "step")
+		digits(&a, "hole", given.Hole, r.Count)
 	}
 	set = r.Count
 	if r.Have > 0 {
 		set = min(set, r.Have)
 	}
 	return r, set, assumed, a.Err(assumed...)
+}
+
+// defaults is the row with what stands where nothing is given.
+func (r Row) defaults() Row {
+	counted := r.Count != 0 || r.Have != 0
+	if r.Hem.Sign() > 0 {
+		if r.First.IsZero() && (r.Last.IsZero() || r.Gap.IsZero() || !counted) {
+			r.First, _ = spacingOf(neckRule, r.Tape)
+		}
+		if r.lastByHem() {
+			up, _ := spacingOf(hemRule, r.Tape)
+			r.Last = r.Hem.Sub(up)
+		}
+	}
+	if (r.Hem.Sign() > 0 || r.Fastening != NoFastening) && !counted && r.Gap.IsZero() && !r.limited() {
+		r.MaxGap, _ = spacingOf(r.gapRule(), r.Tape)
+	}
+	if r.sewn() && r.SetBack.IsZero() {
+		r.SetBack, _ = spacingOf("edge to "+r.Fastening.String(), r.Tape)
+	}
+	if r.From == "" {
+		r.From = topEdge
+	}
+	if r.Step.IsZero() {
+		r.Step = sixteenth(r.Tape)
+	}
+	return r
+}
+
+// lastByHem reports whether the last place is not given and follows from the hem.
+func (r Row) lastByHem() bool {
+	return r.Hem.Sign() > 0 && r.Last.IsZero() && !r.single() && (r.Gap.IsZero() || r.Count == 0 && r.Have == 0)
+}
+
+// sewn reports whether the row has hooks or snaps, which are sewn to both edges.
+func (r Row) sewn() bool { return r.Fastening == Hook || r.Fastening == Snap }
+
+// gapRule is the item of the table from which maxGap comes.
+func (r Row) gapRule() string {
+	if r.sewn() {
+		return "gap, " + r.Fastening.String()
+	}
+	return gapRule
 }
 
 // single reports whether r is one button and no row.
@@ -105,12 +165,18 @@ func (r Row) single() bool {
 func (r Row) limited() bool { return !r.MinGap.IsZero() || !r.MaxGap.IsZero() }
 
 // audit checks each field, and that enough is given, in the order of the fields.
-func (r Row) audit() error {
-	var a fault.Audit
+func (r Row) audit(a *fault.Audit) {
 	single := r.single()
 	first, last, gap := !r.First.IsZero(), !r.Last.IsZero(), !r.Gap.IsZero()
 	counted := r.Count != 0 || r.Have != 0
 
+	if r.Fastening != NoFastening {
+		fastenings.Check(a, "fastening", r.Fastening)
+	}
+	a.NotNegative("hem", r.Hem)
+	if r.Hem.Sign() > 0 {
+		fault.AtLeast(a, "hem", r.Hem, r.Last.Max(r.First), "the last of the row", ErrPastEdge)
+	}
 	if first || single || !(last && gap && counted) {
 		a.Need("first", r.First)
 	}
@@ -127,15 +193,15 @@ func (r Row) audit() error {
 	case r.Count < 0:
 		a.Fault("count", strconv.Itoa(r.Count), "1 or more", fault.Sign)
 	case r.Count > MaxCount:
-		whole(&a, "count", r.Count, MaxCount)
+		whole(a, "count", r.Count, MaxCount)
 	case r.Count > 0:
 	case r.Have == 0 && !(first && last && (gap || r.limited() || len(r.Pins) > 0)):
 		a.Fault("count", "", "count or have, or first and last with gap, minGap or maxGap", fault.Missing)
 	}
 	if single {
-		unused(&a, "gap", r.Gap, "for a single button")
-		unused(&a, "minGap", r.MinGap, "for a single button")
-		unused(&a, "maxGap", r.MaxGap, "for a single button")
+		unused(a, "gap", r.Gap, "for a single button")
+		unused(a, "minGap", r.MinGap, "for a single button")
+		unused(a, "maxGap", r.MaxGap, "for a single button")
 	} else {
 		a.NotNegative("gap", r.Gap)
 		a.NotNegative("minGap", r.MinGap)
@@ -144,17 +210,25 @@ func (r Row) audit() error {
 			a.Fault("maxGap", r.MaxGap.String(), "at least "+r.MinGap.String()+" (minGap)", fault.Conflict)
 		}
 	}
+	if r.sewn() {
+		unused(a, "hole", r.Hole, "for hooks and snaps")
+		unused(a, "cloth", r.Cloth, "for hooks and snaps")
+	} else {
+		unused(a, "setBack", r.SetBack, "for buttons")
+	}
+	a.NotNegative("hole", r.Hole)
+	a.NotNegative("cloth", r.Cloth)
+	a.NotNegative("setBack", r.SetBack)
 	a.Text("from", r.From)
 	a.NotNegative("step", r.Step)
-	whole(&a, "have", r.Have, MaxCount)
+	whole(a, "have", r.Have, MaxCount)
 	if len(r.Pins) > 0 && (!first || !last) {
 		a.Fault("pins", ticket.Of(len(r.Pins)).String(), "none without first and last", fault.Unused)
 	}
 	if r.Have == 1 && !single {
 		a.Fault("have", "1", "at least 2 for a row with last or a gap", fault.Conflict)
 	}
-	whole(&a, "months", r.Months, MaxMonths)
-	return a.Err()
+	whole(a, "months", r.Months, MaxMonths)
 }
 
 // fill finds Count, then the one of First, Last and Gap that is left out, and

@@ -17,6 +17,9 @@ type RowPlan struct {
 	Span   units.Length `json:"span,omitzero"`   // Span is from the first place to the last; 0 in for a single button.
 	Gap    units.Length `json:"gap,omitzero"`    // Gap is from one exact place to the next, the widest where they differ; 0 in for a single button.
 
+	Clear units.Length `json:"clear,omitzero"` // Clear is between two holes that lie along the row, where they are nearest; 0 in without hole.
+	Shank units.Length `json:"shank,omitzero"` // Shank is how long the thread is between button and cloth; 0 in without cloth.
+
 	// Stretches are the parts of a row with pins: how many gaps lie between two of them,
 	// and how wide these are, measured from the first place.
 	Stretches []spacing.Stretch `json:"stretches,omitzero"`
@@ -48,9 +51,10 @@ func (r Row) Plan() (RowPlan, error) {
 	if err != nil {
 		return RowPlan{}, err
 	}
-	p := RowPlan{Spec: s, Assumed: assumed, Count: set, Short: s.Count - set, Span: s.Last.Sub(s.First)}
+	p := RowPlan{Spec: s, Assumed: assumed, Count: set, Short: s.Count - set, Span: s.Last.Sub(s.First), Shank: s.Cloth}
 	var a fault.Audit
 	exact := []units.Length{{}}
+	least := units.Length{}
 	if set > 1 {
 		laid, err := s.spaced(set).Lay()
 		if err != nil {
@@ -59,8 +63,17 @@ func (r Row) Plan() (RowPlan, error) {
 		exact = laid.Places
 		for _, part := range laid.Stretches {
 			p.Gap = p.Gap.Max(part.Gap)
+			if least.IsZero() || part.Gap.Less(least) {
+				least = part.Gap
+			}
 			if part.Gap.Less(s.Step) {
 				a.Fault("step", s.Step.String(), "at most {0} (the gap, or two places share a mark)", fault.Range, part.Gap)
+				return RowPlan{}, a.Err(assumed...)
+			}
+		}
+		if !s.Hole.IsZero() {
+			if p.Clear = least.Sub(s.Hole); p.Clear.Sign() <= 0 {
+				a.Fault("hole", s.Hole.String(), "less than {0} (the gap, or two holes meet)", fault.Range, least)
 				return RowPlan{}, a.Err(assumed...)
 			}
 		}

@@ -61,15 +61,10 @@ func TestLapRules(t *testing.T) {
 }
 
 func TestSpacings(t *testing.T) {
-	n := 0
 	for s := range buttons.Spacings {
-		n++
 		if !cited(s.Source, s.Known) || s.Item == "" || s.Least.IsZero() && s.Most.IsZero() || !s.Most.IsZero() && s.Most.Less(s.Least) {
 			t.Errorf("%+v", s)
 		}
-	}
-	if n != 13 {
-		t.Errorf("%d rows", n)
 	}
 	for range buttons.Spacings {
 		break
