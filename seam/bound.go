@@ -8,7 +8,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Bound seam has one row, both allowances together in a binding.
+// A Bound is a seam with one row, both allowances together in a binding.
 type Bound struct {
 	Allowance
 	// First is the row that makes the seam, from the raw edges as cut. May be omitted;

@@ -9,7 +9,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Favour makes the under piece of a finished edge (a facing, an under collar) smaller
+// A Favour is a way of making the under piece of a finished edge (a facing, an under collar) smaller
 // along its outside edges, so that the seam rolls to the under side and does not show.
 type Favour struct {
 	// Tape is the measure that defaults follow. May be omitted; the default is the tape on

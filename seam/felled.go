@@ -7,7 +7,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A FlatFelled seam has one allowance trimmed, the other turned in over it and stitched
+// A FlatFelled is a seam with one allowance trimmed, the other turned in over it and stitched
 // down. First is width and turned.
 type FlatFelled struct {
 	Allowance
@@ -26,7 +26,7 @@ type FlatFelled struct {
 	Trim units.Length `json:"trim,omitzero"`
 }
 
-// A MockFelled seam is a plain seam of which one allowance is trimmed and the other
+// A MockFelled is a plain seam of which one allowance is trimmed and the other
 // folded in round it, held by two rows of topstitching. First is width and turned.
 type MockFelled struct {
 	Allowance

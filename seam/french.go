@@ -8,7 +8,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A French seam has two passes, the raw edges shut inside the second. It takes both from
+// A French is a seam with two passes, the raw edges shut inside the second. It takes both from
 // each ply.
 type French struct {
 	Allowance

@@ -13,7 +13,7 @@ import (
 // MaxLayers is the most layers that a graded seam has.
 const MaxLayers = 6
 
-// A Graded seam is an enclosed one whose layers are trimmed in steps, the widest next to
+// A Graded is an enclosed seam whose layers are trimmed in steps, the widest next to
 // the outside.
 type Graded struct {
 	Allowance

@@ -6,7 +6,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Hairline seam is a narrow zigzag on the stitching line, trimmed close, for sheer
+// A Hairline is a narrow zigzag on the stitching line, trimmed close, for sheer
 // cloth.
 type Hairline struct {
 	Allowance

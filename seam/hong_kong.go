@@ -8,7 +8,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A HongKong seam is a plain seam pressed open, each allowance by itself in a flat
+// A HongKong is a plain seam pressed open, each allowance by itself in a flat
 // binding.
 type HongKong struct {
 	Allowance

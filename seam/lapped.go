@@ -8,7 +8,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Lapped seam has the upper allowance turned under, laid over the under one and
+// A Lapped is a seam with the upper allowance turned under, laid over the under one and
 // stitched from outside.
 type Lapped struct {
 	Allowance
@@ -115,7 +115,7 @@ func (s Lapped) draw(k *sketch) {
 	k.mark("row from the fold", section.Above, s.Row.Neg(), k.half(0), 4, s.Row)
 }
 
-// A LappedTurned seam has both edges turned, one lapped over the other, and a row along
+// A LappedTurned is a seam with both edges turned, one lapped over the other, and a row along
 // each fold. It takes turned and half of lap from each ply.
 type LappedTurned struct {
 	Allowance
@@ -252,7 +252,7 @@ func (s LappedTurned) draw(k *sketch) {
 	k.mark("lap", section.Above, lap.Neg(), lap, int64(2*top), s.Lap)
 }
 
-// A LappedRaw seam has its raw edges lapped, and a row along each. It takes half of the
+// A LappedRaw is a seam with its raw edges lapped, and a row along each. It takes half of the
 // lap from each ply.
 type LappedRaw struct {
 	Allowance

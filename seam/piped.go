@@ -7,7 +7,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Piped seam has a covered cord between the plies.
+// A Piped is a seam with a covered cord between the plies.
 type Piped struct {
 	Allowance
 	// First is the row that makes the seam, close against the cord, from the raw edges as

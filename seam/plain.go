@@ -7,7 +7,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Plain seam has one row, right sides together, its allowances pressed open or to one
+// A Plain is a seam with one row, right sides together, its allowances pressed open or to one
 // side.
 type Plain struct {
 	Allowance

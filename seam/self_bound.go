@@ -8,7 +8,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A SelfBound seam has one allowance trimmed, the other folded twice round it as its
+// A SelfBound is a seam with one allowance trimmed, the other folded twice round it as its
 // binding. First is twice width and turned.
 type SelfBound struct {
 	Allowance

@@ -7,7 +7,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Slot seam has two folds that meet over an underlay, and a row beside each.
+// A Slot is a seam with two folds that meet over an underlay, and a row beside each.
 type Slot struct {
 	Allowance
 	// First is the basting that makes the folds, from the raw edges as cut. May be

@@ -7,7 +7,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A TurnedStitched seam is a plain seam pressed open, the edge of each allowance turned
+// A TurnedStitched is a plain seam pressed open, the edge of each allowance turned
 // under and stitched. Trim is width and turned.
 type TurnedStitched struct {
 	Allowance
@@ -26,7 +26,7 @@ type TurnedStitched struct {
 	Turned units.Length `json:"turned,omitzero"`
 }
 
-// A MockFrench seam is a plain seam, the edges of both allowances turned in towards each
+// A MockFrench is a plain seam, the edges of both allowances turned in towards each
 // other and stitched together. Trim is width and turned.
 type MockFrench struct {
 	Allowance

@@ -7,7 +7,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// An UntrimmedFell has its edges offset instead of trimmed: the under allowance is folded
+// An UntrimmedFell is a felled seam with its edges offset instead of trimmed: the under allowance is folded
 // over the upper edge and stitched down. The upper ply gives the width of the fell, the
 // under one that and what is folded over.
 type UntrimmedFell struct {

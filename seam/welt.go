@@ -8,7 +8,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Welt seam is a plain seam pressed to one side, one allowance trimmed, the other
+// A Welt is a plain seam pressed to one side, one allowance trimmed, the other
 // caught by a row from outside.
 type Welt struct {
 	Allowance

@@ -25,7 +25,7 @@ type Zone struct {
 	Share units.Ratio `json:"share,omitzero" noun:"zero"`
 }
 
-// An Easing puts the ease of a longer edge where it is wanted along the shorter one.
+// An Easing is the ease of a longer edge, put where it is wanted along the shorter one.
 type Easing struct {
 	// Long is the longer edge as sewn, as of the head of a sleeve; see [edge.PairPlan].
 	Long units.Length `json:"long,omitzero"`

@@ -9,7 +9,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Lengthening makes a pattern piece longer, or shorter, at a line square to its length,
+// A Lengthening is a pattern piece made longer, or shorter, at a line square to its length,
 // where a slanting edge of it (a side seam) is sewn to an edge of another piece, as long
 // as it, and must still match. Two edges that slant alike stay alike, both pieces spread
 // by the same; two that do not need not.

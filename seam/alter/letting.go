@@ -43,7 +43,7 @@ type Let struct {
 	Then seam.Any `json:"then,omitzero"`
 }
 
-// A Letting lets a garment out, or takes it in, by a total that is spread over chosen
+// A Letting is a garment let out, or taken in, by a total that is spread over chosen
 // seams. Every ply gives alike; a seam that cannot give so much gives what it can, and
 // the others more.
 type Letting struct {

@@ -11,7 +11,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Pivot moves a dart, or a part of it, to another place round its point: the paper is
+// A Pivot is a move of a dart, or of a part of it, to another place round its point: the paper is
 // slit from there to the point, the old dart closed by an angle, and the slit opens by
 // the same angle. The angle, not the width, is what a move keeps.
 type Pivot struct {

@@ -109,7 +109,7 @@ func comments(t *testing.T, s reflect.Type, isNoun bool, all map[string]string) 
 }
 
 // beginning is how the doc comment of a type begins.
-var beginning = regexp.MustCompile(`^An? \w+ is `)
+var beginning = regexp.MustCompile(`^(An? )?\w+ (is|are) `)
 
 // root is the folder of the module.
 func root(t *testing.T) string {
