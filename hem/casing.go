@@ -47,7 +47,7 @@ func (k *CasingKind) UnmarshalText(text []byte) error { return casings.Unmarshal
 // negative. The measures from top to bottom are Heading, Tunnel and Lower, and
 // Turn is hidden inside.
 type Casing struct {
-	// Tape is the measure that defaults follow. It may be omitted; the default is the tape
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape
 	// on whose marks most of the given lengths lie, inches where they are equal.
 	Tape units.Tape `json:"tape,omitzero"`
 	// Kind is what the casing holds. It is needed.
@@ -57,7 +57,7 @@ type Casing struct {
 	Applied bool `json:"applied,omitzero"`
 
 	// Drafted is the allowance that the pattern drew above the finished edge.
-	// It may be omitted; the default is what the casing takes. An applied casing has
+	// May be omitted; the default is what the casing takes. An applied casing has
 	// none.
 	Drafted units.Length `json:"drafted,omitzero"`
 	// Width is the width of the elastic or of the cord laid flat, or the diameter
@@ -68,47 +68,45 @@ type Casing struct {
 	Girth units.Length `json:"girth,omitzero"`
 	// Ease is how much wider the tunnel is than what it holds, Width, or, with
 	// Girth, how much longer the measure round the tunnel is. It follows from
-	// Tunnel, or may be omitted; the default is the first row of [CasingEases] for the
-	// kind and the tape, for a rod as much as Width, or 1/2 in or 1 cm with Girth, so
+	// Tunnel, or may be omitted; the default is 1/4 in or 6 mm, for a rod as much as Width, or 1/2 in or 1 cm with Girth, so
 	// that the rod goes through.
 	Ease units.Length `json:"ease,omitzero"`
 	// Tunnel is the clear room between the two rows of stitching, or between the
 	// fold and the row: Width + Ease, or (Girth + Ease) / 2, which is the default.
 	Tunnel units.Length `json:"tunnel,omitzero"`
 	// Turn is the raw edge turned under, on both long edges of an applied strip: at
-	// most Heading + Tunnel + Lower, or half of that on a strip. It may be omitted; the
-	// default is 1/4 in or 6 mm, of [CasingTurns], or as much of it as there is
+	// most Heading + Tunnel + Lower, or half of that on a strip. May be omitted; the
+	// default is 1/4 in or 6 mm, or as much of it as there is
 	// room for.
 	Turn units.Length `json:"turn,omitzero"`
 	// Heading is from the finished edge, which is the fold, down to the upper row
-	// of stitching. Zero is an answer: there is no upper row and the tunnel begins at
-	// the fold. On an applied strip it is the part above that row, less than Turn so
-	// that the row catches it; there it may be omitted, and the default is that of Lower.
-	Heading units.Length `json:"heading,omitzero" noun:"zero"`
+	// of stitching; at 0 there is no upper row and the tunnel begins at the fold. On an
+	// applied strip it is the part above that row, more than 0 and less than turn, so that
+	// the row catches it. May be omitted; the default is 0, on an applied strip that of
+	// lower.
+	Heading units.Given[units.Length] `json:"heading,omitzero"`
 	// Lower is from the lower row of stitching to the inner fold, less than Turn so
-	// that the row catches it. It may be omitted; the default is 1/8 in or 3 mm, of
-	// [CasingTurns], or half of Turn where that is less.
+	// that the row catches it. May be omitted; the default is 1/8 in or 3 mm,, or half of Turn where that is less.
 	Lower units.Length `json:"lower,omitzero"`
 
 	// Opening is how much of the lower row is left open for elastic to be threaded
-	// through, and is closed last. It may be omitted; the default is 2 in or 5 cm, of
-	// [CasingTurns], or Width + 1/2 in or 1 cm where that is more. A rod has none,
+	// through, and is closed last. May be omitted; the default is 2 in or 5 cm,, or Width + 1/2 in or 1 cm where that is more. A rod has none,
 	// nor a cord, which comes out through eyelets, but where a rule bars it.
 	Opening units.Length `json:"opening,omitzero"`
 
 	// Around is the finished length of the casing, round the garment or across
-	// the curtain. It may be omitted; the lengths of strip and cord need it.
+	// the curtain. May be omitted; the lengths of strip and cord need it.
 	Around units.Length `json:"around,omitzero"`
-	// End is turned in at each end of an applied strip. It may be omitted; the default
+	// End is turned in at each end of an applied strip. May be omitted; the default
 	// is 1/4 in or 6 mm where Around is given, common practice.
 	End units.Length `json:"end,omitzero"`
 	// Tail is, for a cord, what hangs free at each end when the casing is at its
-	// full width. It may be omitted; the length of the cord needs it.
+	// full width. May be omitted; the length of the cord needs it.
 	Tail units.Length `json:"tail,omitzero"`
 	// Neck says that the cord is at the hood or the neck; else it is at the waist or
 	// the hem.
 	Neck bool `json:"neck,omitzero"`
-	// Months is the age of the wearer of a cord in months, at most [MaxMonths]. It may
+	// Months is the age of the wearer of a cord in months, at most [MaxMonths]. May
 	// be omitted; no limit is then known.
 	Months int `json:"months,omitzero"`
 }
@@ -158,8 +156,8 @@ func (s Casing) Plan() (CasingPlan, error) {
 	p := CasingPlan{Spec: s, Assumed: names, Plies: 3, Rows: 2}
 	p.Depth = s.depth()
 	p.RawToFold = s.Turn
-	p.FinishedToUpper = s.Heading
-	p.FinishedToLower = s.Heading.Add(s.Tunnel)
+	p.FinishedToUpper = s.heading()
+	p.FinishedToLower = s.heading().Add(s.Tunnel)
 	if s.Applied {
 		p.StripWidth = p.Depth.Add(s.Turn.MulInt(2))
 		if !s.Around.IsZero() {
@@ -168,9 +166,9 @@ func (s Casing) Plan() (CasingPlan, error) {
 	} else {
 		p.Taken = p.Depth.Add(s.Turn)
 		p.RawToEdge = p.Taken
-		p.FromTunnel = p.Taken.Add(s.Heading)
+		p.FromTunnel = p.Taken.Add(s.heading())
 		p.Drift = s.Drafted.Sub(p.Taken)
-		if s.Heading.IsZero() {
+		if s.heading().IsZero() {
 			p.Rows = 1
 		}
 	}
@@ -197,7 +195,7 @@ func (s Casing) Plan() (CasingPlan, error) {
 // fill works out what is not given, and names what rests on a default. Where a
 // length is negative it does nothing: the audit names it.
 func (s Casing) fill() (Casing, []string) {
-	for _, l := range [...]units.Length{s.Drafted, s.Width, s.Girth, s.Ease, s.Tunnel, s.Turn, s.Heading, s.Lower, s.Opening} {
+	for _, l := range [...]units.Length{s.Drafted, s.Width, s.Girth, s.Ease, s.Tunnel, s.Turn, s.heading(), s.Lower, s.Opening} {
 		if l.Sign() < 0 {
 			return s, nil
 		}
@@ -233,7 +231,7 @@ func (s Casing) fill() (Casing, []string) {
 	}
 	row := casingRow(s.Tape).Lower.Min(s.Turn.DivInt(2))
 	if s.Heading.IsZero() && s.Applied {
-		s.Heading = row
+		s.Heading = units.Give(row)
 	}
 	if s.Lower.IsZero() {
 		s.Lower = row
@@ -282,8 +280,10 @@ func (s Casing) threaded() bool {
 	return s.Kind == ElasticCasing
 }
 
+func (s Casing) heading() units.Length { return s.Heading.Or(units.Length{}) }
+
 // depth is from the finished edge to the inner fold.
-func (s Casing) depth() units.Length { return s.Heading.Add(s.Tunnel).Add(s.Lower) }
+func (s Casing) depth() units.Length { return s.heading().Add(s.Tunnel).Add(s.Lower) }
 
 // room is the most that may be turned under, and what it is.
 func (s Casing) room() (units.Length, string) {
@@ -377,7 +377,7 @@ func (s Casing) auditTunnel(a *fault.Audit, full Casing) {
 // known, is left out.
 func (s Casing) auditRows(a *fault.Audit, full Casing) {
 	room, what := full.room()
-	known := full.Tunnel.Sign() > 0 && full.Turn.Sign() > 0 && s.Heading.Sign() >= 0 && s.Lower.Sign() >= 0
+	known := full.Tunnel.Sign() > 0 && full.Turn.Sign() > 0 && s.heading().Sign() >= 0 && s.Lower.Sign() >= 0
 	a.NotNegative("turn", s.Turn)
 	if known {
 		fault.AtMost(a, "turn", s.Turn, room, what, fault.Range)
@@ -390,9 +390,12 @@ func (s Casing) auditRows(a *fault.Audit, full Casing) {
 		}
 	}
 	if s.Applied {
-		caught("heading", s.Heading)
+		if !s.Heading.IsZero() && s.heading().IsZero() {
+			a.Fault("heading", "0 in", "more than 0 in, or the row does not catch the turn", fault.Range)
+		}
+		caught("heading", s.heading())
 	} else {
-		a.NotNegative("heading", s.Heading)
+		a.NotNegative("heading", s.heading())
 	}
 	caught("lower", s.Lower)
 }

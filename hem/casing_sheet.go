@@ -27,7 +27,7 @@ func (p CasingPlan) Sheet() ticket.Sheet {
 
 func (p CasingPlan) lines() []ticket.Line {
 	s := p.Spec
-	ls := make([]ticket.Line, 0, maxStep)
+	ls := make([]ticket.Line, 0, 8)
 	tunnel := ticket.Long(s.Tunnel)
 	if s.Girth.IsZero() {
 		ls = append(ls, line("tunnel, clear", tunnel, term(ticket.Plus, ticket.Long(s.Width), p.held()), term(ticket.Plus, ticket.Long(s.Ease), "ease")))
@@ -36,8 +36,8 @@ func (p CasingPlan) lines() []ticket.Line {
 	}
 	depth := make([]ticket.Term, 0, 3)
 	depth = append(depth, term(ticket.Plus, tunnel, "tunnel"))
-	if !s.Heading.IsZero() {
-		depth = append(depth, term(ticket.Plus, ticket.Long(s.Heading), "above the upper row"))
+	if !s.heading().IsZero() {
+		depth = append(depth, term(ticket.Plus, ticket.Long(s.heading()), "above the upper row"))
 	}
 	if !s.Lower.IsZero() {
 		depth = append(depth, term(ticket.Plus, ticket.Long(s.Lower), "below the lower row"))
@@ -54,9 +54,9 @@ func (p CasingPlan) lines() []ticket.Line {
 		ls = append(ls,
 			line("taken by the casing", ticket.Long(p.Taken), term(ticket.Plus, ticket.Long(p.Depth), "depth"), term(ticket.Plus, ticket.Long(s.Turn), "turn")),
 			line(longer, ticket.Long(p.Drift), term(ticket.Plus, ticket.Long(s.Drafted), "drafted"), term(ticket.Minus, ticket.Long(p.Taken), "taken")).Turned(shorter))
-		if !s.Heading.IsZero() {
+		if !s.heading().IsZero() {
 			ls = append(ls, line("allowance from the upper row, where it is reckoned from there", ticket.Long(p.FromTunnel),
-				term(ticket.Plus, ticket.Long(p.Taken), "taken"), term(ticket.Plus, ticket.Long(s.Heading), "above the upper row")))
+				term(ticket.Plus, ticket.Long(p.Taken), "taken"), term(ticket.Plus, ticket.Long(s.heading()), "above the upper row")))
 		}
 	}
 	if !p.CordLength.IsZero() {
@@ -64,8 +64,8 @@ func (p CasingPlan) lines() []ticket.Line {
 			term(ticket.Plus, ticket.Long(s.Tail), "free"), term(ticket.By, two, "ends"), term(ticket.Plus, ticket.Long(s.Around), "round the garment")))
 	}
 	if s.Kind == RodCasing {
-		ls = append(ls, line(p.roomLabel(), ticket.About(p.Room),
-			term(ticket.Plus, tunnel, "tunnel"), term(ticket.Minus, ticket.About(p.HalfGirth), "half round the rod")))
+		ls = append(ls, line("room to spare round the rod, laid flat", ticket.About(p.Room),
+			term(ticket.Plus, tunnel, "tunnel"), term(ticket.Minus, ticket.About(p.HalfGirth), "half round the rod")).Turned("room too little for the rod to go round, by"))
 	}
 	if !p.Over.IsZero() {
 		ls = append(ls, line("free end of the cord beyond the limit", ticket.Long(p.Over),
@@ -82,13 +82,6 @@ func (p CasingPlan) held() string {
 		return "rod"
 	}
 	return "elastic"
-}
-
-func (p CasingPlan) roomLabel() string {
-	if lo, _ := p.Room.Bounds(); lo.Sign() < 0 {
-		return "room for the rod to go round, with a minus where there is too little"
-	}
-	return "room to spare round the rod, laid flat"
 }
 
 func (p CasingPlan) steps() []ticket.Step {
@@ -217,7 +210,7 @@ func (p CasingPlan) cordCautions(cs []ticket.Caution) []ticket.Caution {
 
 func (p CasingPlan) sources() []source.Cite {
 	s := p.Spec
-	cs := make([]source.Cite, 0, maxStep)
+	cs := make([]source.Cite, 0, 8)
 	turn, row, opening := casingTurn(s.Tape), casingRow(s.Tape), casingOpening(s.Tape)
 	if slices.Contains(p.Assumed, "ease") {
 		for _, e := range casingEases {
@@ -234,7 +227,7 @@ func (p CasingPlan) sources() []source.Cite {
 		}
 	}
 	if slices.Contains(p.Assumed, "lower") || slices.Contains(p.Assumed, "heading") {
-		if s.Lower == row.Lower || s.Heading == row.Lower {
+		if s.Lower == row.Lower || s.heading() == row.Lower {
 			cs = append(cs, source.Cite{For: "row inside the fold", ID: row.Source, Place: row.Place, Known: row.Known})
 		} else {
 			cs = append(cs, source.Practise("row inside the fold, half way along the turn"))

@@ -32,47 +32,24 @@ const MaxDrawn = 2
 // faults are [fault.Faults]: a measure above [MaxDrawn], a thickness that does not
 // fold, and the row of a facing that would run along the raw edges of its seam.
 func (p Plan) Sections(thickness units.Length) ([]section.Drawing, error) {
-	s := p.Spec
 	var a fault.Audit
-	if planless(&a, kinds, s.Kind) {
+	if p.Spec.Kind() == "" {
+		a.Fault("spec.kind", "", "a kind of hem", fault.Missing)
 		return nil, a.Err()
 	}
-	ms := make([]measure, 0, 4)
-	ms = append(ms, measure{"spec.depth", s.Depth})
-	switch {
-	case s.oneFold(), s.Doubled:
-	case s.Trim.Sign() > 0:
-		ms = append(ms, measure{"spec.trim", s.Trim}, measure{"spec.first", s.First})
-	default:
-		ms = append(ms, measure{"spec.first", s.First})
-	}
-	if s.Kind.stripped() {
-		ms = append(ms, measure{"spec.seam", s.Seam})
-	}
-	if s.Kind == Blind {
-		ms = append(ms, measure{"finishedToBack", p.FinishedToBack})
-	}
+	ms := p.Spec.measures()
 	thickness = fold(&a, thickness, ms)
-	if s.Kind.faced() {
-		apart(&a, "finishedToStitch", p.FinishedToStitch, s.Seam.Add(s.Favour), "the seam allowances")
+	for _, strip := range p.Strips {
+		if strip.Name == facing {
+			apart(&a, "finishedToStitch", p.FinishedToStitch, p.Taken, "the seam allowances")
+		}
 	}
 	if a.Failed() {
 		return nil, a.Err()
 	}
-	k := sketchOf(s.Depth, thickness)
-	switch {
-	case s.Kind.faced():
-		return proven(p.drawSewn(k), p.drawFaced(k))
-	case s.Kind == Bound:
-		return proven(p.drawSewn(k), p.drawBound(k))
-	case s.Kind == Blind:
-		return proven(p.drawBack(k), p.drawBlind(k))
-	case s.Kind == TurnUp:
-		return proven(p.drawTurnIn(k), p.drawTurnUp(k))
-	case s.Trim.Sign() > 0:
-		return proven(p.drawRow(k), p.drawTurned(k))
-	}
-	return proven(p.drawTurned(k))
+	k := sketchOf(ms[0].long, thickness)
+	k.title = p.Sheet().Title
+	return proven(p.Spec.draw(p, k)...)
 }
 
 // planless records a kind that no plan has, and reports it.
@@ -133,8 +110,9 @@ func proven(ds ...section.Drawing) ([]section.Drawing, error) {
 // of the garment is at 0.
 type sketch struct {
 	section.Drawing
-	t   units.Length
-	run units.Length // how much of the garment is shown beyond the hem
+	title string // of the sheet
+	t     units.Length
+	run   units.Length // how much of the garment is shown beyond the hem
 }
 
 // sketchOf shows the garment by three quarters of the depth, or by so much that it
@@ -143,9 +121,51 @@ func sketchOf(depth, thickness units.Length) sketch {
 	return sketch{t: thickness, run: depth.MulInt(3).DivInt(4).Max(thickness.MulInt(3))}
 }
 
-func (k *sketch) begin(title, desc string) {
-	k.Title, k.Desc, k.Thickness = title, desc, k.t
+// begin begins the drawing of a stage, the name of which ends its title.
+func (k *sketch) begin(stage, desc string) {
+	k.Title, k.Desc, k.Thickness = k.title+stage, desc, k.t
 }
+
+// cloth adds the garment.
+func (k *sketch) cloth(pen section.Pen, start, finish section.End, face section.Face) {
+	k.Plies = append(k.Plies, section.Ply{Name: cloth, Fill: section.Hatched, Start: start, Finish: finish, Face: face, Path: pen.Path()})
+}
+
+// strip adds a facing, a binding or an applied casing.
+func (k *sketch) strip(name string, pen section.Pen, start, finish section.End, face section.Face) {
+	k.Plies = append(k.Plies, section.Ply{Name: name, Fill: section.Dotted, Start: start, Finish: finish, Face: face, Path: pen.Path()})
+}
+
+// sewn draws a facing or a binding as sewn to the raw edge, which is at 0. Turned is the
+// turn of its free edge; nothing where it is folded in half.
+func (k *sketch) sewn(p Plan, turn units.Length) {
+	name := p.Strips[0].Name
+	seam, fold := p.RawToStitch.Neg(), p.Strips[0].Fold.Neg()
+	k.begin(", sewn on", "The "+name+" lies right side down on the right side of the cloth, raw edges even on the right.")
+	turned := fold.Add(turn)
+	if turn.IsZero() {
+		turned = origin
+	}
+	k.cloth(k.from(fold.Sub(k.run), 0).To(origin), section.RunsOn, section.Raw, section.Left)
+	k.strip(name, k.from(origin, 2).To(fold.Sub(k.half(1))).Step(1).To(turned), section.Raw, section.Raw, section.Left)
+	if turn.IsZero() {
+		k.row("seam", seam, 6, -2, name, name, cloth)
+	} else {
+		k.Stitches = []section.Stitch{{Name: "seam", From: section.At(seam, k.t.MulInt(7).DivInt(4)), To: k.at(seam, -2), Pierce: []string{name, cloth}}}
+		k.measure("turned in", section.Above, fold, turned, 4, turn)
+	}
+	k.measure("seam", section.Below, seam, origin, 0, p.RawToStitch)
+	k.measure("from the sewn edge to the fold of the "+name, section.Below, fold, origin, 2, p.Strips[0].Fold)
+}
+
+// origin is the finished edge.
+var origin units.Length
+
+const (
+	cloth   = "cloth"
+	lies    = "The garment lies right side down, its finished edge on the right."
+	rowName = "from the finished edge to the row"
+)
 
 func (k *sketch) half(halves int64) units.Length { return k.t.MulInt(halves).DivInt(2) }
 

@@ -28,6 +28,7 @@ func (p CasingPlan) Sections(thickness units.Length) ([]section.Drawing, error) 
 	if a.Failed() {
 		return nil, a.Err()
 	}
+	k.title = p.Sheet().Title
 	return proven(p.draw(k))
 }
 
@@ -36,20 +37,16 @@ func (p CasingPlan) draw(k sketch) section.Drawing {
 	depth, upper, lower := p.Depth.Neg(), p.FinishedToUpper.Neg(), p.FinishedToLower.Neg()
 	turned := depth.Add(p.RawToFold)
 	name := cloth
-	k.begin(p.Sheet().Title, "The garment lies right side down, the finished edge of the casing on the right.")
+	k.begin("", "The garment lies right side down, the finished edge of the casing on the right.")
 	fold := k.half(1)
 	if s.Applied {
 		name = "strip"
 		k.Title += ", applied"
 		k.Desc = "The garment lies right side down with the strip on it, the upper edge of the strip on the right."
-		k.Plies = []section.Ply{
-			{Name: cloth, Fill: section.Hatched, Start: section.RunsOn, Finish: section.RunsOn, Face: section.Right, Path: k.from(depth.Sub(k.run), 0).To(k.run).Path()},
-			{Name: name, Fill: section.Dotted, Start: section.Hidden, Finish: section.Hidden, Face: section.Right,
-				Path: k.from(s.Turn.Neg(), 2).To(fold).Step(1).To(depth.Sub(fold)).Step(-1).To(turned).Path()},
-		}
+		k.cloth(k.from(depth.Sub(k.run), 0).To(k.run), section.RunsOn, section.RunsOn, section.Right)
+		k.strip(name, k.from(s.Turn.Neg(), 2).To(fold).Step(1).To(depth.Sub(fold)).Step(-1).To(turned), section.Hidden, section.Hidden, section.Right)
 	} else {
-		k.Plies = []section.Ply{{Name: cloth, Fill: section.Hatched, Start: section.RunsOn, Finish: section.Hidden, Face: section.Right,
-			Path: k.from(depth.Sub(k.run), 0).To(fold).Step(2).To(depth.Sub(fold)).Step(-1).To(turned).Path()}}
+		k.cloth(k.from(depth.Sub(k.run), 0).To(fold).Step(2).To(depth.Sub(fold)).Step(-1).To(turned), section.RunsOn, section.Hidden, section.Right)
 	}
 	if p.Rows == 2 {
 		k.row("upper row", upper, 6, -2, p.through(name, upper)...)
@@ -91,15 +88,15 @@ func (p TucksPlan) Sections(thickness units.Length) ([]section.Drawing, error) {
 	if a.Failed() {
 		return nil, a.Err()
 	}
+	k.title = p.Sheet().Title
 	return proven(p.drawStitched(k), p.drawStanding(k), p.drawPressed(k))
 }
 
 func (p TucksPlan) drawStitched(k sketch) section.Drawing {
 	depth := p.Spec.Depth.Neg()
 	far := depth.Sub(k.run)
-	k.begin(p.Sheet().Title+", one tuck stitched", "The section is folded, wrong sides together, the fold on the right.")
-	k.Plies = []section.Ply{{Name: cloth, Fill: section.Hatched, Start: section.RunsOn, Finish: section.RunsOn, Face: section.Right,
-		Path: k.from(far, 0).To(k.half(1)).Step(1).To(far).Path()}}
+	k.begin(", one tuck stitched", "The section is folded, wrong sides together, the fold on the right.")
+	k.cloth(k.from(far, 0).To(k.half(1)).Step(1).To(far), section.RunsOn, section.RunsOn, section.Right)
 	k.row("tuck", depth, 4, -2, cloth, cloth)
 	k.measure("depth", section.Below, depth, origin, 0, p.Spec.Depth)
 	return k.Drawing
@@ -109,9 +106,8 @@ func (p TucksPlan) drawStitched(k sketch) section.Drawing {
 // has the section upright.
 func (p TucksPlan) drawStanding(k sketch) section.Drawing {
 	depth := p.Spec.Depth
-	k.begin(p.Sheet().Title+", one tuck standing", "The section runs upright, its right side to the right; the tuck stands out to the right.")
-	k.Plies = []section.Ply{{Name: cloth, Fill: section.Hatched, Start: section.RunsOn, Finish: section.RunsOn, Face: section.Left,
-		Path: k.from(k.half(-1), 7).Step(-3).To(depth.Add(k.half(1))).Step(-1).To(k.half(-1)).Step(-3).Path()}}
+	k.begin(", one tuck standing", "The section runs upright, its right side to the right; the tuck stands out to the right.")
+	k.cloth(k.from(k.half(-1), 7).Step(-3).To(depth.Add(k.half(1))).Step(-1).To(k.half(-1)).Step(-3), section.RunsOn, section.RunsOn, section.Left)
 	k.row("tuck", origin, 2, -2, cloth, cloth)
 	k.measure("depth", section.Below, origin, depth, 0, depth)
 	return k.Drawing
@@ -119,9 +115,8 @@ func (p TucksPlan) drawStanding(k sketch) section.Drawing {
 
 func (p TucksPlan) drawPressed(k sketch) section.Drawing {
 	depth := p.Spec.Depth.Neg()
-	k.begin(p.Sheet().Title+", one tuck pressed", "The section lies right side up, the tuck pressed to the left.")
-	k.Plies = []section.Ply{{Name: cloth, Fill: section.Hatched, Start: section.RunsOn, Finish: section.RunsOn, Face: section.Left,
-		Path: k.from(depth.Sub(k.run), 0).To(k.half(1)).Step(1).To(depth.Sub(k.half(1))).Step(1).To(k.half(3)).Step(-2).To(k.run.Add(k.t.MulInt(2))).Path()}}
+	k.begin(", one tuck pressed", "The section lies right side up, the tuck pressed to the left.")
+	k.cloth(k.from(depth.Sub(k.run), 0).To(k.half(1)).Step(1).To(depth.Sub(k.half(1))).Step(1).To(k.half(3)).Step(-2).To(k.run.Add(k.t.MulInt(2))), section.RunsOn, section.RunsOn, section.Left)
 	k.row("tuck", origin, 6, 1, cloth, cloth)
 	k.measure("depth", section.Above, depth, origin, 4, p.Spec.Depth)
 	return k.Drawing

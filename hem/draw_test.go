@@ -29,13 +29,13 @@ var pictures = [...]string{
 
 // others are pictures of facings too narrow for what lies under them, and of a narrow
 // hem whose row lies half way along a turn of 1/16 in.
-func others() map[string]hem.Spec {
-	return map[string]hem.Spec{
-		"faced, on the allowances": {Kind: hem.FacedHem, Depth: l("7/8"), Seam: l("5/8"), First: l("3/8")},
-		"narrow, little turned":    {Kind: hem.Narrow, First: l("1/16"), Depth: l("1/8")},
-		"faced, level":             {Kind: hem.FacedHem, Depth: l("1"), Seam: l("5/8"), First: l("5/16")},
-		"faced, through them":      {Kind: hem.FacedHem, Depth: l("1"), Seam: l("5/8"), First: l("1/4"), Stitch: l("1/2")},
-		"faced, standing out":      {Kind: hem.FacedHem, Depth: l("1/2"), Seam: l("5/8"), First: l("1/4"), Favour: l("1/16")},
+func others() map[string]hem.Any {
+	return map[string]hem.Any{
+		"faced, on the allowances": of("faced; depth=7/8 in; seam=5/8 in; first=3/8 in"),
+		"narrow, little turned":    of("narrow; first=1/16 in; depth=1/8 in"),
+		"faced, level":             of("faced; depth=1 in; seam=5/8 in; first=5/16 in"),
+		"faced, through them":      of("faced; depth=1 in; seam=5/8 in; first=1/4 in; stitch=1/2 in"),
+		"faced, standing out":      of("faced; depth=1/2 in; seam=5/8 in; first=1/4 in; favour=1/16 in"),
 	}
 }
 

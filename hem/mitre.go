@@ -15,38 +15,38 @@ const MaxLean = 100
 
 // A HemSide is the hem along one side of a mitred corner.
 type HemSide struct {
-	// First is the first turn, which is pressed before the mitre is sewn. It may be
-	// omitted; the default is 0, a raw edge finished flat.
-	First units.Length `json:"first,omitzero" noun:"zero"`
+	// First is the first turn, which is pressed before the mitre is sewn. May be omitted
+	// where depth is given; the default is 0, a raw edge finished flat.
+	First units.Given[units.Length] `json:"first,omitzero"`
 	// Depth is the depth of the hem, from the finished edge to the first fold, or to
 	// the raw edge where there is no first turn. It is needed.
 	Depth units.Length `json:"depth,omitzero"`
 }
 
-// Take is all that the hem takes, First + Depth.
-func (h HemSide) Take() units.Length { return h.First.Add(h.Depth) }
+func (h HemSide) first() units.Length { return h.First.Or(units.Length{}) }
 
-// A Mitre is a corner at which two hems meet in a seam. Lengths may not be
-// negative, nor more than 10 m.
+// take is all that the hem takes, first + depth.
+func (h HemSide) take() units.Length { return h.first().Add(h.Depth) }
+
+// A Mitre is a corner at which two hems meet in a seam. Lengths are 10 m at most.
 //
 // The corner is laid with its finished point at the origin and the garment above
 // side A, which runs from there along +X; side B runs up from the same point,
-// Lean to the right for one up. The allowances lie below A and to the left of B.
+// leaning to the right. The allowances lie below A and to the left of B.
 type Mitre struct {
-	// Tape is the measure that defaults follow. It may be omitted; the default is the tape
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape
 	// on whose marks most of the given lengths lie, inches where they are equal.
 	Tape units.Tape `json:"tape,omitzero"`
 	// A is the hem along side A. It is needed.
 	A HemSide `json:"a,omitzero"`
-	// B is the hem along side B. It may be omitted; the default is that of A.
+	// B is the hem along side B. May be omitted; the default is that of A.
 	B HemSide `json:"b,omitzero"`
-	// Lean is how far side B leans over side A for one unit up: positive for a sharp
-	// corner, negative for a blunt one. It is the cotangent of the angle between the
-	// sides, from -[MaxLean] to [MaxLean]. It may be omitted; the default is 0, a
-	// square corner.
-	Lean units.Ratio `json:"lean,omitzero" noun:"zero"`
+	// Lean is how far side B leans over side A from upright, as a slope of so much along
+	// for one unit up: positive for a sharp corner, negative for a blunt one, 100 at most
+	// either way. May be omitted; the corner is then square.
+	Lean units.Angle `json:"lean,omitzero" noun:"zero"`
 	// Trim is what is left beyond the mitre seam when the corner is cut off,
-	// measured square to the seam. It may be omitted; the default is 1/4 in or 6 mm, of
+	// measured square to the seam. May be omitted; the default is 1/4 in or 6 mm, of
 	// [MitreTrims], but at most half of the lesser Depth.
 	Trim units.Length `json:"trim,omitzero"`
 }
@@ -84,8 +84,8 @@ type MitrePlan struct {
 	Plies  int          `json:"plies,omitzero"`  // layers of cloth beside the mitre seam: 3 with first turns, else 2; the seam itself has as many again
 }
 
-// A MitreTrim is a printed allowance outside a mitre seam.
-type MitreTrim struct {
+// A MitreTrimRow is a printed allowance outside a mitre seam.
+type MitreTrimRow struct {
 	Trim   units.Length `json:"trim,omitzero"`   // outside the seam
 	Source string       `json:"source,omitzero"` // id of the source, see source.Lookup
 	Place  string       `json:"place,omitzero"`  // where in it
@@ -94,7 +94,7 @@ type MitreTrim struct {
 
 // MitreTrims yields the table of allowances outside a mitre seam. The first row is
 // the default, and the last on a metric tape.
-func MitreTrims(yield func(MitreTrim) bool) {
+func MitreTrims(yield func(MitreTrimRow) bool) {
 	for _, t := range mitreTrims {
 		if !yield(t) {
 			return
@@ -107,12 +107,12 @@ var (
 	one       = units.RatioOf(1, 1)
 	rootTwo   = rootOf(units.RatioOf(2, 1))
 
-	mitreTrims = [...]MitreTrim{
+	mitreTrims = [...]MitreTrimRow{
 		{inches(0, 1, 4), "school-needlework", "to mitre the corners of a hem", source.Read},
 		{inches(0, 1, 4), "sewing-lessons-model", "model 7", source.Read},
 		{inches(0, 1, 4), "mitred-corner-guide", "", source.Read},
 		{inches(0, 3, 8), "pocket-mitre-page", "", source.Read},
-		{units.Millimetre.Of(6), "", "", source.Practice},
+		{mm(10), "pocket-mitre-page", "", source.Read},
 	}
 )
 
@@ -135,8 +135,11 @@ func (s Mitre) audit(a *fault.Audit, full Mitre) {
 	if s.B != (HemSide{}) {
 		s.B.audit(a, "b.first", "b.depth")
 	}
-	lean := s.Lean.Abs()
+	lean, exact := tangent(s.Lean)
+	lean = lean.Abs()
 	switch {
+	case !exact:
+		a.Fault("lean", s.Lean.String(), "a slope, as in slope 1/2, or 45 deg", fault.Range)
 	case units.RatioOf(MaxLean, 1).Less(lean):
 		a.Fault("lean", s.Lean.String(), "from -"+strconv.Itoa(MaxLean)+" to "+strconv.Itoa(MaxLean), fault.Range)
 	case s.Lean.Sign() < 0 && !a.Failed():
@@ -158,18 +161,23 @@ func (s Mitre) audit(a *fault.Audit, full Mitre) {
 // audit records what is wrong with one side, under the paths of its fields.
 func (h HemSide) audit(a *fault.Audit, first, depth string) {
 	switch {
-	case mitreMost.Less(h.First):
-		a.Fault(first, h.First.String(), "at most {0}", fault.Range, mitreMost)
-	case h.Depth.Sign() > 0 && h.Depth.Less(h.First):
-		a.Fault(first, h.First.String(), "at most {0} ("+depth+")", fault.Range, h.Depth)
+	case mitreMost.Less(h.first()):
+		a.Fault(first, h.first().String(), "at most {0}", fault.Range, mitreMost)
+	case h.Depth.Sign() > 0 && h.Depth.Less(h.first()):
+		a.Fault(first, h.first().String(), "at most {0} ("+depth+")", fault.Range, h.Depth)
 	default:
-		a.NotNegative(first, h.First)
+		a.NotNegative(first, h.first())
 	}
 	if mitreMost.Less(h.Depth) {
 		a.Fault(depth, h.Depth.String(), "at most {0}", fault.Range, mitreMost)
 	} else {
 		a.Need(depth, h.Depth)
 	}
+}
+
+func (s Mitre) lean() units.Ratio {
+	lean, _ := tangent(s.Lean)
+	return lean
 }
 
 // Plan works out the mitre. The faults are [fault.Faults].
@@ -182,9 +190,9 @@ func (s Mitre) Plan() (MitrePlan, error) {
 		return MitrePlan{}, a.Err(names...)
 	}
 	s = full
-	c := cornerOf(s.Lean)
-	p := MitrePlan{Spec: s, Assumed: names, TakenA: s.A.Take(), TakenB: s.B.Take(), Plies: 2}
-	if !s.A.First.IsZero() || !s.B.First.IsZero() {
+	c := cornerOf(s.lean())
+	p := MitrePlan{Spec: s, Assumed: names, TakenA: s.A.take(), TakenB: s.B.take(), Plies: 2}
+	if !s.A.first().IsZero() || !s.B.first().IsZero() {
 		p.Plies = 3
 	}
 	meet := c.inside(s.A.Depth, s.B.Depth)
@@ -230,7 +238,7 @@ func (p MitrePlan) slant(depth units.Length) units.Near {
 // hand fails.
 func (p MitrePlan) Meets() bool {
 	s := p.Spec
-	c := cornerOf(s.Lean)
+	c := cornerOf(s.lean())
 	meet := c.inside(s.A.Depth, s.B.Depth)
 	onA, onB := c.overA(meet), c.overB(meet)
 	folded := c.overA(onA) == c.overB(onB) && c.overA(onA) == meet

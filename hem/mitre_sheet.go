@@ -26,7 +26,7 @@ func (p MitrePlan) lines() []ticket.Line {
 	s := p.Spec
 	ls := make([]ticket.Line, 0, 8)
 	ls = append(ls, s.A.line("taken along the first side"), s.B.line("taken along the second side"))
-	c := cornerOf(s.Lean)
+	c := cornerOf(s.lean())
 	mark := func(label string, along ticket.Amount, own, other HemSide) ticket.Line {
 		if s.Lean.IsZero() {
 			return line(label, along, term(ticket.Plus, two, ""), term(ticket.By, ticket.Long(other.Depth), "depth of the other hem"))
@@ -37,7 +37,7 @@ func (p MitrePlan) lines() []ticket.Line {
 		}
 		return line(label, along,
 			term(ticket.Plus, ticket.About(c.step.Of(other.Depth)), "across the other hem, level with this side"),
-			term(op, ticket.Long(own.Depth.Scale(s.Lean.Abs())), what), term(ticket.By, two, ""))
+			term(op, ticket.Long(own.Depth.Scale(s.lean().Abs())), what), term(ticket.By, two, ""))
 	}
 	ls = append(ls,
 		mark("corner of the folds to the mark on the first side", ticket.About(p.AlongA), s.A, s.B),
@@ -54,10 +54,10 @@ func (p MitrePlan) lines() []ticket.Line {
 // line is what the hem takes.
 func (h HemSide) line(label string) ticket.Line {
 	depth := term(ticket.Plus, ticket.Long(h.Depth), "depth")
-	if h.First.IsZero() {
-		return line(label, ticket.Long(h.Take()), depth)
+	if h.first().IsZero() {
+		return line(label, ticket.Long(h.take()), depth)
 	}
-	return line(label, ticket.Long(h.Take()), term(ticket.Plus, ticket.Long(h.First), "first turn"), depth)
+	return line(label, ticket.Long(h.take()), term(ticket.Plus, ticket.Long(h.first()), "first turn"), depth)
 }
 
 func (p MitrePlan) steps() []ticket.Step {
@@ -67,11 +67,11 @@ func (p MitrePlan) steps() []ticket.Step {
 		h    HemSide
 		what string
 	}{{s.A, "the first side"}, {s.B, "the second side"}} {
-		if !side.h.First.IsZero() {
-			st = append(st, ticket.Step{Do: "Turn in the raw edge of " + side.what, At: ticket.Long(side.h.First), From: "the raw edge", Press: "to the wrong side"})
+		if !side.h.first().IsZero() {
+			st = append(st, ticket.Step{Do: "Turn in the raw edge of " + side.what, At: ticket.Long(side.h.first()), From: "the raw edge", Press: "to the wrong side"})
 		}
 		from := "the first fold"
-		if side.h.First.IsZero() {
+		if side.h.first().IsZero() {
 			from = "the raw edge"
 		}
 		st = append(st, ticket.Step{Do: "Turn up the hem of " + side.what + ", press, and open it out again", At: ticket.Long(side.h.Depth), From: from, Press: "a sharp crease"})

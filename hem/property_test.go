@@ -7,6 +7,7 @@ import (
 
 	"example.com/clothyard/hem"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/noun/nountest"
 )
 
 // some is a length of a family that a sewer or a school might use.
@@ -30,10 +31,13 @@ func some(r *rand.Rand) units.Length {
 // TestProperties: folds, stitching and drift add up, whatever the lengths.
 func TestProperties(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 8))
-	for range 3000 {
-		depth := some(r)
-		s := hem.Spec{Kind: hem.Double, First: depth.DivInt(r.Int64N(4) + 1), Depth: depth,
-			Drafted: some(r), Slope: units.RatioOf(r.Int64N(41)-20, 64), Edges: r.IntN(8) + 1}
+	for range nountest.Rounds(3000) {
+		slope := units.RatioOf(r.Int64N(41)-20, 64)
+		s := hem.Double{
+			Allowance: hem.Allowance{Drafted: some(r)}, TwoTurns: hem.TwoTurns{Depth: some(r)},
+			Curved: hem.Curved{Flare: hem.Flare{Slope: units.Slope(slope), Edges: r.IntN(8) + 1}},
+		}
+		s.First = s.Depth.DivInt(r.Int64N(4) + 1)
 		if r.IntN(2) == 0 {
 			s.Cut = some(r)
 		}
@@ -41,30 +45,33 @@ func TestProperties(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		two := p.Spec.Depth.MulInt(2)
+		first, second := p.Folds[0], p.Folds[1]
 		for i, same := range [][2]units.Length{
-			{p.Taken.Add(p.Drift), p.Spec.Cut},
+			{p.Taken.Add(p.Drift), p.LineToRaw},
 			{p.Taken.Add(p.Drift).Add(p.CutOff), s.Drafted},
-			{p.RawToSecondFold, p.Taken},
-			{p.RawToSecondFold.Sub(p.RawToFirstFold), s.Depth},
-			{p.LineToRaw.Sub(p.LineToFirstFold), p.RawToFirstFold},
-			{p.LineToFirstFold.Sub(p.LineToSecondFold), s.Depth},
-			{p.LineToSecondFold.Sub(p.LineToStitch), p.FinishedToStitch},
+			{second.Raw, p.Taken},
+			{second.Raw.Sub(first.Raw), s.Depth},
+			{p.LineToRaw.Sub(first.Line), first.Raw},
+			{first.Line.Sub(second.Line), s.Depth},
+			{second.Line.Sub(p.LineToStitch), p.FinishedToStitch},
 			{p.RawToStitch.Add(p.FinishedToStitch), p.Taken},
-			{p.Excess, two.Scale(s.Slope).MulInt(int64(s.Edges))},
+			{p.Excess, s.Depth.MulInt(2).Scale(slope).MulInt(int64(s.Edges))},
 			{p.Inset.MulInt(int64(s.Edges)), p.Excess},
-			{p.Finished(p.CutFor(depth, 2), 2), depth},
+			{p.Finished(p.CutFor(s.Depth, 2), 2), s.Depth},
 		} {
 			if same[0] != same[1] {
 				t.Fatalf("%d: %v is not %v for %+v", i, same[0], same[1], p)
 			}
 		}
 		// Any two of the three give the third.
-		for _, part := range []hem.Spec{
-			{Kind: hem.Double, First: s.First, Take: p.Taken}, {Kind: hem.Double, Depth: s.Depth, Take: p.Taken}, {Kind: hem.Double, First: s.First, Depth: s.Depth, Take: p.Taken},
+		for _, drop := range []func(*hem.Double){
+			func(s *hem.Double) { s.First = units.Length{} }, func(s *hem.Double) { s.Depth = units.Length{} }, func(*hem.Double) {},
 		} {
-			part.Drafted, part.Cut, part.Slope, part.Edges = s.Drafted, s.Cut, s.Slope, s.Edges
-			if q, err := part.Plan(); err != nil || !reflect.DeepEqual(q, p) {
+			part := s
+			part.Tape, part.Take = p.Spec.Allowed().Tape, p.Taken
+			drop(&part)
+			q, err := part.Plan()
+			if q.Assumed = p.Assumed; err != nil || !reflect.DeepEqual(q, p) {
 				t.Fatalf("%+v: %v", part, err)
 			}
 		}
@@ -78,15 +85,18 @@ func TestProperties(t *testing.T) {
 // no drift, and the sweep as drafted.
 func TestCutToTake(t *testing.T) {
 	r := rand.New(rand.NewPCG(5, 13))
-	for range 500 {
-		s := hem.Spec{Kind: hem.Narrow, Depth: some(r), Drafted: some(r), Slope: units.RatioOf(5, 64), Edges: 4, Sweep: units.Metre.Of(1 << 40).MulInt(1 << 60)}
+	for range nountest.Rounds(500) {
+		s := hem.Narrow{
+			Allowance: hem.Allowance{Drafted: some(r)}, TwoTurns: hem.TwoTurns{Depth: some(r)},
+			Curved: hem.Curved{Flare: hem.Flare{Slope: units.Slope(units.RatioOf(5, 64)), Edges: 4, Sweep: units.Metre.Of(1 << 40).MulInt(1 << 60)}},
+		}
 		p, err := s.Plan()
 		if err != nil {
 			t.Fatal(err)
 		}
 		s.Cut = p.Taken
 		q, err := s.Plan()
-		if err != nil || !q.Drift.IsZero() || q.Swept != s.Sweep || q.Excess != p.Excess || q.CutOff != p.Spec.Drafted.Sub(p.Taken) {
+		if err != nil || !q.Drift.IsZero() || q.Swept != s.Sweep || q.Excess != p.Excess || q.CutOff != s.Drafted.Sub(p.Taken) {
 			t.Fatalf("%+v %v", q, err)
 		}
 	}

@@ -8,224 +8,256 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-var (
-	narrowMax = units.Millimetre.Of(15) // the most that a narrow hem takes in all
-	maxStep   = 14                      // steps, lines and citations at most
-	two       = ticket.Of(2)            // as a factor of a working
-)
-
-// give is what a hand keeps to, easeRow the distance of a row of ease stitches from the
-// raw edge; both common practice on a metric tape.
-func give(t units.Tape) units.Length {
-	return t.Of(units.Inch.Frac(1, 16), units.Millimetre.Of(2))
-}
-
-func easeRow(t units.Tape) units.Length {
-	return t.Of(units.Inch.Frac(1, 4), units.Millimetre.Of(6))
-}
-
 // Sheet is the work in steps, the working, and what it rests on. Every line of
 // the working passes [ticket.Line.Check].
 func (p Plan) Sheet() ticket.Sheet {
-	s := ticket.Sheet{Title: p.title(), Assumed: p.Assumed}
-	if !p.Spec.Kind.Valid() {
-		return s
+	sh := ticket.Sheet{Title: p.Spec.Title(), Assumed: p.Assumed}
+	if p.Spec.Kind() == "" {
+		return sh // the plan of no hem has nothing to say
 	}
-	s.Lines = p.lines()
-	s.Steps = p.steps()
-	s.Cautions = p.cautions()
-	s.Sources = p.sources()
-	return s
+	p.Spec.sheet(p, &sh)
+	sh.Cautions = append(sh.Cautions, ticket.IronCare(), ticket.CutCare())
+	return sh
 }
 
-func (p Plan) title() string {
-	switch p.Spec.Kind {
-	case Single:
-		return "Single hem"
-	case Double:
-		if p.Spec.First == p.Spec.Depth {
-			return "Double hem of equal turns"
-		}
-		return "Double hem"
-	case Narrow:
-		return "Narrow hem"
-	case Slit:
-		if p.Spec.Opening == InSeam {
-			return "Hem round an opening left in a seam"
-		}
-		return "Hem round a cut slit"
-	case Blind:
-		return "Blind hem"
-	case Rolled:
-		return "Rolled hem"
-	case FacedHem:
-		return "Faced hem"
-	case BiasFaced:
-		return "Hem faced on the bias"
-	case Bound:
-		if p.Spec.Doubled {
-			return "Edge bound with a doubled binding"
-		}
-		return "Bound edge"
-	case ShirtTail:
-		return "Shirt-tail hem"
-	case Circular:
-		return "Hem of a circle"
-	case TurnUp:
-		return "Trouser turn-up"
-	}
-	return "Hem"
+// give is what a hand keeps to.
+func (p Plan) give() units.Length { return give(p.Spec.Allowed().Tape) }
+
+// assumes reports whether the field of that key rests on a default.
+func (p Plan) assumes(key string) bool { return slices.Contains(p.Assumed, key) }
+
+func line(label string, result ticket.Amount, terms ...ticket.Term) ticket.Line {
+	return ticket.Line{Label: label, Terms: terms, Result: result}
 }
 
-func (p Plan) cautions() []ticket.Caution {
-	s := p.Spec
-	cs := make([]ticket.Caution, 0, maxStep)
-	if s.Kind != Slit && s.Kind != Bound {
-		switch p.Drift.Sign() {
-		case 1:
-			cs = append(cs, ticket.Caution{Text: "The hem takes less than the allowance: the garment comes out longer than drafted. " +
-				"To keep the length, cut the allowance to what the hem takes before turning it."})
-		case -1:
-			cs = append(cs, ticket.Caution{Text: "The hem takes more than the allowance: it turns up cloth of the garment, which comes out shorter than drafted."})
-		}
-	}
-	if (s.Kind == Narrow || s.Kind == ShirtTail) && narrowMax.Less(p.Taken) {
-		cs = append(cs, ticket.Caution{Text: "This takes more than is usual for a narrow hem.", Refer: "a course sets the limit: see the sources"})
-	}
-	if s.Kind == Rolled && rolledTurn.Depth.Less(s.Depth) {
-		cs = append(cs, ticket.Caution{Text: "This is deeper than is usual for a rolled hem, and will not roll of itself.", Refer: "a course sets the limit: see the sources"})
-	}
-	if !p.Fullness.IsZero() && s.Kind.narrow() {
-		cs = append(cs, ticket.Caution{Text: "A narrow hem has to lose its fullness within its own turns: press the first turn over a row of ease stitches and try a hand's length first."})
-	}
-	if s.Kind == Slit {
-		cs = append(cs, ticket.Caution{Text: "Mark with chalk or thread, not with snips: a snip can be deeper than the turn that should hide it."})
-		if s.Opening == Tucked || s.Opening == Faced {
-			cs = append(cs, ticket.Caution{Text: "At the top of a cut slit there is no cloth to turn: the corner frays from the first wash unless it is held by the tuck or the facing."})
-		}
-		if p.Jog.Sign() < 0 {
-			cs = append(cs, ticket.Caution{Text: "The hem takes more than the seam: the two edges of the opening gape below it."})
-		}
-	}
-	if s.Kind == Circular {
-		cs = append(cs, ticket.Caution{Text: "A circle drops where it is cut on the bias: hang it for a day, then level the edge from the floor before hemming it."})
-	}
-	if s.Kind == Bound && !p.Drift.IsZero() {
-		cs = append(cs, ticket.Caution{Text: "A binding takes nothing from the garment: whatever is left below the drafted line makes it longer, and a neck or an armhole tighter."})
-	}
-	if s.Kind.faced() && s.Depth.Less(s.Favour.Add(s.Seam)) {
-		cs = append(cs, ticket.Caution{Text: "The seam of the facing is wider than the facing is deep: trim and grade its allowances after stitching, or they stand out above it."})
-	}
-	if s.Kind.faced() && s.First.Less(s.Stitch) {
-		cs = append(cs, ticket.Caution{Text: "The row lies beyond the turn of the facing's free edge and does not hold it: catch the edge by hand, or stitch nearer to its fold."})
-	}
-	if s.Kind == BiasFaced || s.Kind == Bound {
-		cs = append(cs, ticket.Caution{Text: "A strip on the bias narrows as it is stretched: add to its width, and try a hand's length first."})
-	}
-	if s.Kind == TurnUp && !p.FinishedToStitch.Less(s.Depth) {
-		cs = append(cs, ticket.Caution{Text: "The hem inside the leg reaches above the turn-up: its stitching shows on the right side. Take a shallower hem, or catch it by hand."})
-	}
-	if s.Kind == TurnUp && p.Excess.Sign() < 0 {
-		cs = append(cs, ticket.Caution{Text: "A leg that narrows to the foot makes a turn-up too tight for the leg above it: cut its seams as mirrors about each fold."})
-	}
-	if s.oneFold() {
-		cs = append(cs, ticket.Caution{Text: "The raw edge of a single hem shows on the wrong side: overcast, bind or pink it before it is turned, or cloth that frays will work loose."})
-	}
-	return append(cs, ticket.IronCare(), ticket.CutCare())
+func term(op ticket.Op, a ticket.Amount, name string) ticket.Term {
+	return ticket.Term{Op: op, Amount: a, Name: name}
 }
 
-func (p Plan) sources() []source.Cite {
-	s := p.Spec
-	cs := make([]source.Cite, 0, maxStep)
-	first, depth := slices.Contains(p.Assumed, "first"), slices.Contains(p.Assumed, "depth")
+func plus(l units.Length, name string) ticket.Term { return term(ticket.Plus, ticket.Long(l), name) }
+
+func minus(l units.Length, name string) ticket.Term { return term(ticket.Minus, ticket.Long(l), name) }
+
+// either is the first of two texts, the second where n is negative.
+func either(n units.Length, text, negative string) string {
+	if n.Sign() < 0 {
+		return negative
+	}
+	return text
+}
+
+// takes is the line of what the hem takes.
+func (p Plan) takes(terms ...ticket.Term) ticket.Line {
+	return line("taken by the hem", ticket.Long(p.Taken), terms...)
+}
+
+// How the garment comes out, by its drift.
+const (
+	longer  = "garment comes out longer by"
+	shorter = "garment comes out shorter by"
+)
+
+// begin is what the working begins with: what the hem takes, what is cut off, the drift.
+func (p Plan) begin(sh *ticket.Sheet, takes ticket.Line, out, in string) {
+	a := p.Spec.Allowed()
+	sh.Lines = append(sh.Lines, takes)
+	if !p.CutOff.IsZero() {
+		sh.Lines = append(sh.Lines, line("to cut off the allowance drafted", ticket.Long(p.CutOff), plus(a.Drafted, "drafted"), minus(a.Cut, "as cut")).
+			Turned("left on beyond the allowance drafted"))
+	}
+	sh.Lines = append(sh.Lines, line(out, ticket.Long(p.Drift), plus(a.Cut, "allowance as cut"), minus(p.Taken, "taken")).Turned(in))
+}
+
+// drifts warns of a garment that comes out longer or shorter.
+func (p Plan) drifts(sh *ticket.Sheet) {
+	switch p.Drift.Sign() {
+	case 1:
+		sh.Cautions = append(sh.Cautions, ticket.Caution{Text: "The hem takes less than the allowance: the garment comes out longer than drafted. " +
+			"To keep the length, cut the allowance to what the hem takes before turning it."})
+	case -1:
+		sh.Cautions = append(sh.Cautions, ticket.Caution{Text: "The hem takes more than the allowance: it turns up cloth of the garment, which comes out shorter than drafted."})
+	}
+}
+
+// A bend is how the working names what a flared or curved edge asks of the turned cloth.
+type bend struct {
+	terms       []ticket.Term // how far apart the two lines are
+	each, less  string        // what each side edge does where the reach times the slope is positive, and where it is negative
+	all, lacks  string        // the same of all of them
+	circle      string        // the circle round which it is reckoned
+	opens, edge string        // the edge that is hemmed, as it drifts and as it is sewn
+}
+
+// turnedUp is the bend of a hem turned up by its depth.
+func turnedUp(depth units.Length) bend {
+	return bend{
+		terms: []ticket.Term{term(ticket.Plus, two, ""), term(ticket.By, ticket.Long(depth), "depth")},
+		each:  "each side edge, mirrored, lies inside its straight run by", less: "each side edge, mirrored, lies outside its straight run by",
+		all: "turned cloth to lose, at the inner edge of the hem", lacks: "turned cloth too short by",
+		circle: "round a circle of twice the depth as radius",
+	}
+}
+
+// edges are the lines of what the slope and the curves of the edge come to.
+func (p Plan) edges(sh *ticket.Sheet, b bend) {
+	e := p.Spec.edge()
+	sloped := term(ticket.By, ticket.Times(e.slope.Abs()), "slope")
+	if !e.slope.IsZero() {
+		sh.Lines = append(sh.Lines,
+			line(either(p.Inset, b.each, b.less), ticket.Long(p.Inset.Abs()), append(b.terms, sloped)...),
+			line(either(p.Excess, b.all, b.lacks), ticket.Long(p.Excess.Abs()), plus(p.Inset.Abs(), "each edge"), term(ticket.By, ticket.Of(e.edges), "edges")))
+		if !p.Drift.IsZero() {
+			sh.Lines = append(sh.Lines, line("drift "+either(p.SweepDrift, "adds to", "takes from")+" the edge that is hemmed", ticket.Long(p.SweepDrift.Abs()),
+				plus(p.Drift.Abs(), "drift"), sloped, term(ticket.By, ticket.Of(e.edges), "edges")))
+		}
+	}
+	lose, gain, reach := e.bends(p.Spec.reach())
+	whole := units.RatioOf(1, 1)
+	girth := term(ticket.Plus, ticket.About(arc(whole, reach)), b.circle)
+	if !lose.IsZero() {
+		sh.Lines = append(sh.Lines, line("turned cloth to lose on the curves", ticket.About(arc(lose, reach)), girth, term(ticket.By, ticket.Times(lose), "of a circle")))
+	}
+	if !gain.IsZero() {
+		sh.Lines = append(sh.Lines, line("turned cloth too short on the curves by", ticket.About(arc(gain, reach)), girth, term(ticket.By, ticket.Times(gain), "of a circle")))
+	}
+	if !e.radius.IsZero() {
+		sh.Lines = append(sh.Lines, line("round the finished edge, as sewn", ticket.About(p.Round),
+			term(ticket.Plus, ticket.About(arc(whole, e.radius.Add(p.Drift))), "round the whole circle"), term(ticket.By, ticket.Times(e.circle), "of a circle")))
+	}
+	p.swept(sh, "edge that is hemmed, as sewn")
+	if turn := e.circle.Sub(e.hollow); !e.sweep.IsZero() && !turn.IsZero() && !p.Drift.IsZero() {
+		sh.Lines = append(sh.Lines, line("the same, with the drift of its curves", ticket.About(p.Round),
+			term(ticket.Plus, ticket.About(arc(whole, p.Drift)), "round a circle of the drift as radius"),
+			term(ticket.By, ticket.Times(turn), "of a circle, the convex curves less the concave"), plus(p.Swept, "along the straight")))
+	}
+}
+
+// swept is the line of the edge as sewn.
+func (p Plan) swept(sh *ticket.Sheet, label string) {
+	sweep := p.Spec.edge().sweep
+	if sweep.IsZero() {
+		return
+	}
+	op := ticket.Plus
+	if p.SweepDrift.Sign() < 0 {
+		op = ticket.Minus
+	}
+	sh.Lines = append(sh.Lines, line(label, ticket.Long(p.Swept), plus(sweep, "drafted"), term(op, ticket.Long(p.SweepDrift.Abs()), "drift")))
+}
+
+// mark is the step that every hem begins with.
+func (p Plan) mark(note string) ticket.Step {
+	return ticket.Step{
+		Do: "Mark the drafted finished line and cut the allowance even below it", At: ticket.Long(p.LineToRaw), From: "the drafted finished line", Note: note,
+	}
+}
+
+// The notes on seams that cross a hem.
+const (
+	doubles = "Seams that cross the hem: press the ridges of neighbouring seams opposite ways, since the hem doubles each of them"
+	trebles = "Seams that cross the hem: press the ridges of neighbouring seams opposite ways, since the hem trebles each of them"
+)
+
+// ease is the row that draws up what the turned cloth has to lose; it lies within what is
+// turned first. There is none where nothing has to be lost.
+func (p Plan) ease(sh *ticket.Sheet, turned units.Length, note string) {
+	if p.Fullness.IsZero() {
+		return
+	}
+	if note == "" && p.Excess.Sign() <= 0 {
+		note = "Draw it up on the convex curves only; over a straight run it lies flat"
+	} else if note == "" {
+		note = "Instead, where the side seams are not yet sewn, cut each side edge as the mirror of itself about every fold: then nothing is left to ease"
+	}
+	sh.Steps = append(sh.Steps, ticket.Step{
+		Do: "Run a row of long ease stitches along the turned cloth, to be drawn up from the bobbin thread",
+		At: ticket.Long(easeRow(p.Spec.Allowed().Tape).Min(turned.DivInt(2))), From: "the raw edge", Note: note,
+	})
+}
+
+// fullness is how turned cloth is made to lie that is too long or too short.
+func (p Plan) fullness() string {
 	switch {
-	case s.Kind.narrow() && first && depth && slices.Contains(p.Assumed, "take"):
-		cs = narrowTurn(s.Kind, s.Tape).citeWith(cs, "turns of a narrow hem")
-	case s.Kind.narrow() && (first || depth):
-		cs = append(cs, source.Practise("equal turns, so that the raw edge lies in the fold"))
-	case first && s.Kind == TurnUp:
-		cs = turnUpTurn.citeWith(cs, "hem inside a turn-up, as deep as the turn-up")
-	case first && s.Kind.faced():
-		cs = append(cs, facingStrip(s.Tape).cite("turn of the facing's free edge"))
-	case first && s.Kind == Bound:
-		cs = append(cs, bindingStrip.cite("width of a binding, its turn as deep as itself"))
-	case first:
-		cs = wideTurn(s.Tape).citeWith(cs, "first turn of a double hem")
+	case !p.Fullness.IsZero() && !p.Lack.IsZero():
+		return "Draw up the fullness of the convex curves and shrink it with steam; on the concave curves stretch the turned edge, and snip it to the first fold if it will not lie"
+	case !p.Fullness.IsZero():
+		return "Draw up the fullness evenly between the seams and shrink it with steam before stitching"
+	case p.Excess.Sign() < 0:
+		return "The turned cloth is too short to lie flat: cut the side edges as mirrors about each fold, or let the side seams open within the hem"
+	case !p.Lack.IsZero():
+		return "The turned cloth is too short to lie flat round the concave curves: stretch its edge under the iron, and snip it to the first fold if it will not lie"
 	}
-	if slices.Contains(p.Assumed, "take") && slices.Contains(p.Assumed, "depth") && !s.Kind.narrow() {
-		cs = append(cs, source.Practise("finished edge on the drafted line"))
-	}
-	if s.Doubled {
-		cs = append(cs, doubledStrip.cite("width of a doubled binding"))
-	}
-	if slices.Contains(p.Assumed, "seam") {
-		switch {
-		case s.Kind == Bound:
-			cs = append(cs, source.Practise("seam of a binding as deep as the binding"))
-		case slices.Contains(p.Assumed, "drafted") && slices.Contains(p.Assumed, "cut"):
-			cs = append(cs, facingStrip(s.Tape).cite("seam of a facing"))
-		default:
-			cs = append(cs, source.Practise("seam of a facing on the drafted line"))
-		}
-	}
-	if s.Kind == Blind && slices.Contains(p.Assumed, "back") {
-		for i, b := range foldBacks {
-			what := "edge of a blind hem beyond the fold"
-			if i > 0 {
-				what = "another such edge, " + b.Name
-			}
-			cs = append(cs, source.Cite{For: what, ID: b.Source, Place: b.Place, Known: b.Known})
-		}
-	}
-	if slices.Contains(p.Assumed, "circle") {
-		cs = append(cs, source.Practise("a whole circle"))
-	}
-	if slices.Contains(p.Assumed, "stitch") {
-		cs = append(cs, source.Practise("distance of the stitching"))
-	}
-	if (s.Kind == Narrow || s.Kind == ShirtTail) && narrowMax.Less(p.Taken) {
-		cs = append(cs, source.Cite{For: "most that a narrow hem takes", ID: "garment-hem-course", Place: "narrow folded hem", Known: source.Read})
-	}
-	if !s.Trim.IsZero() {
-		cs = append(cs, babyTurn.cite("first turn stitched, trimmed and rolled"))
-	}
-	if s.Kind == Rolled && rolledTurn.Depth.Less(s.Depth) {
-		cs = append(cs, rolledTurn.cite("most that a rolled hem is deep"), rolledMost.cite("the same in millimetres"))
-	}
-	if !p.Fullness.IsZero() && !s.Kind.stripped() && s.Kind != TurnUp {
-		cs = append(cs, source.Cite{For: "row of ease stitches from the raw edge", ID: "apparel-textbook", Place: "page 459", Known: source.Read})
-	}
-	if !s.Slope.IsZero() {
-		cs = append(cs, source.Cite{For: "fullness of a flared hem and its mirrored side edge, by geometry", Known: source.Computed})
-	}
-	if !s.Circle.IsZero() || !s.Hollow.IsZero() {
-		cs = append(cs, source.Cite{For: "fullness of a hem on a curve, by geometry", Known: source.Computed})
-	}
-	if s.Kind == Slit {
-		cs = append(cs, source.Practise("ends of a slit"))
-	}
-	if s.Kind.stripped() {
-		return append(cs, source.Practise("parts of the strip add up to its width"))
-	}
-	return append(cs, source.Practise("depth of the hem and its turns add up to what it takes"))
+	return ""
 }
 
-// citeWith cites the row that is the default, and then the rows that print
-// something else.
-func (t Turn) citeWith(cs []source.Cite, what string) []source.Cite {
-	cs = append(cs, t.cite(what))
-	for _, other := range turns {
-		if other.Kind == t.Kind && other.Known != source.Practice && (other.First != t.First || other.Depth != t.Depth && !t.Depth.IsZero()) {
-			cs = append(cs, other.cite("another pair of turns, "+other.Name))
-		}
+// once is the turn of a hem that is turned once, its raw edge finished flat.
+func (p Plan) once(sh *ticket.Sheet, depth units.Length) {
+	sh.Steps = append(sh.Steps, p.mark(doubles), ticket.Step{Do: "Finish the raw edge flat: overcast, bind or pink it"})
+	p.ease(sh, depth, "")
+	sh.Steps = append(sh.Steps, ticket.Step{
+		Do: "Turn the hem up and press the fold", At: ticket.Long(depth), From: "the raw edge", Press: "to the wrong side",
+		Note: p.fullness(), Check: p.deep("from the finished edge to the raw edge", depth),
+	})
+}
+
+// rawShows warns of a raw edge on the wrong side.
+func rawShows(sh *ticket.Sheet) {
+	sh.Cautions = append(sh.Cautions, ticket.Caution{Text: "The raw edge of a single hem shows on the wrong side: overcast, bind or pink it before it is turned, or cloth that frays will work loose."})
+}
+
+// deep is the check of a depth.
+func (p Plan) deep(what string, depth units.Length) ticket.Check {
+	return ticket.Check{
+		What: what, Want: ticket.Long(depth), Give: ticket.Long(p.give().Min(depth.DivInt(4))),
+		Mend: "Press the last fold out and fold again from the mark; do not make it up in the stitching",
 	}
-	return cs
 }
 
-func (t Turn) cite(what string) source.Cite {
-	return source.Cite{For: what, ID: t.Source, Place: t.Place, Known: t.Known}
+// stitch is the row of a hem that is turned up.
+func (p Plan) stitch() ticket.Step {
+	return ticket.Step{
+		Do: "Stitch the hem from the wrong side, with the guide at the finished edge", At: ticket.Long(p.FinishedToStitch), From: "the finished edge",
+		Note: "Set a tape on the plate if the plate has no such mark",
+	}
 }
 
-func (s Strip) cite(what string) source.Cite {
-	return source.Cite{For: what, ID: s.Source, Place: s.Place, Known: s.Known}
+// length is the last step: the length of the garment.
+func (p Plan) length() ticket.Step {
+	check := ticket.Check{
+		What: "from the finished edge to the drafted finished line", Want: ticket.Long(units.Length{}), Give: ticket.Long(p.give()),
+		Mend: "Unpick, press flat, and turn the last fold on the marked line",
+	}
+	switch p.Drift.Sign() {
+	case 1:
+		check.What, check.Mend = "from the drafted finished line down to the finished edge", "Unpick and turn it again from the raw edge; where the drafted length is wanted, first cut the allowance to what the hem takes"
+	case -1:
+		check.What, check.Mend = "from the drafted finished line up to the finished edge", "Unpick and turn it again from the raw edge; where the drafted length is wanted, take a shallower hem or face the edge"
+	}
+	check.Want = ticket.Long(p.Drift.Abs())
+	return ticket.Step{Do: "Press the hem and measure the length", Check: check}
 }
+
+// cite adds a citation where it holds.
+func cite(sh *ticket.Sheet, holds bool, cites ...source.Cite) {
+	if holds {
+		sh.Sources = append(sh.Sources, cites...)
+	}
+}
+
+// onTheLine cites that a hem takes what is cut where nothing says what it takes.
+func (p Plan) onTheLine(sh *ticket.Sheet) {
+	cite(sh, p.assumes("take") && p.assumes("depth"), source.Practise("finished edge on the drafted line"))
+}
+
+// end is what the citations end with. Eased says that the turned cloth is eased on a row.
+func (p Plan) end(sh *ticket.Sheet, eased bool) {
+	e := p.Spec.edge()
+	cite(sh, !p.Fullness.IsZero() && eased, source.Cite{For: "row of ease stitches from the raw edge", ID: "apparel-textbook", Place: "page 459", Known: source.Read})
+	cite(sh, !e.slope.IsZero(), source.Cite{For: "fullness of a flared hem and its mirrored side edge, by geometry", Known: source.Computed})
+	cite(sh, !e.circle.IsZero() || !e.hollow.IsZero(), source.Cite{For: "fullness of a hem on a curve, by geometry", Known: source.Computed})
+}
+
+var (
+	stitched = source.Practise("distance of the stitching")
+	addsUp   = source.Practise("depth of the hem and its turns add up to what it takes")
+)

@@ -12,50 +12,10 @@ import (
 )
 
 // every is one spec of each kind and of each way that the sheet can go.
-func every() map[string]hem.Spec {
-	flare, peg := units.RatioOf(5, 64), units.RatioOf(-1, 16)
-	return map[string]hem.Spec{
-		"single":              {Kind: hem.Single, Depth: l("1"), Sweep: l("40")},
-		"single, short":       {Kind: hem.Single, Depth: l("1"), Drafted: l("3/4"), Slope: flare, Edges: 4, Sweep: l("40")},
-		"single, shallow":     {Kind: hem.Single, Depth: l("1/4"), Slope: flare, Edges: 4},
-		"double":              {Kind: hem.Double, Depth: l("1")},
-		"double, equal":       {Kind: hem.Double, First: l("3/8"), Depth: l("3/8"), Drafted: l("1 1/4"), Cut: l("3/4"), Slope: flare, Edges: 4, Sweep: l("49 3/4")},
-		"double, long":        {Kind: hem.Double, First: l("3/8"), Depth: l("3/8"), Drafted: l("1 1/4"), Cut: l("1 1/2"), Slope: flare, Edges: 4, Sweep: l("49 3/4")},
-		"double, pegged":      {Kind: hem.Double, First: l("3/8"), Depth: l("1"), Drafted: l("2"), Slope: peg, Edges: 2, Sweep: l("30")},
-		"double, trimmed":     {Kind: hem.Double, First: l("3/8"), Depth: l("1/4"), Trim: l("1/4")},
-		"double, on the line": {Kind: hem.Double, Drafted: l("2")},
-		"narrow":              {Kind: hem.Narrow, Slope: flare, Edges: 2},
-		"narrow, equal":       {Kind: hem.Narrow, Depth: l("3/8")},
-		"narrow, baby":        {Kind: hem.Narrow, First: l("1/2"), Trim: l("1/8")},
-		"blind":               {Kind: hem.Blind, Depth: l("2"), Slope: flare, Edges: 2},
-		"blind, turned under": {Kind: hem.Blind, First: l("3/8"), Depth: l("5/8"), Drafted: l("1"), Sweep: l("60")},
-		"rolled":              {Kind: hem.Rolled, Circle: units.RatioOf(1, 4)},
-		"rolled, deep":        {Kind: hem.Rolled, Depth: l("1/4")},
-		"faced":               {Kind: hem.FacedHem, Depth: l("2"), Drafted: l("5/8"), Favour: l("1/16"), Slope: flare, Edges: 4, Sweep: l("40")},
-		"faced, plain":        {Kind: hem.FacedHem, Depth: l("2")},
-		"faced, pegged":       {Kind: hem.FacedHem, Depth: l("2"), Seam: l("1/2"), First: l("1/2"), Slope: peg, Edges: 4},
-		"bias-faced":          {Kind: hem.BiasFaced, Depth: l("1"), Seam: l("1/4"), Drafted: l("1"), Spare: l("1/8"), Circle: units.RatioOf(1, 2), Hollow: units.RatioOf(1, 4), Sweep: l("40")},
-		"bound":               {Kind: hem.Bound, Depth: l("1/4"), Drafted: l("5/8"), Circle: units.RatioOf(1, 4)},
-		"bound, left on":      {Kind: hem.Bound, Depth: l("1/2"), Seam: l("1/4"), First: l("1/4"), Cut: l("1/8"), Slope: flare, Edges: 2, Sweep: l("40"), Spare: l("1/8")},
-		"bound, doubled":      {Kind: hem.Bound, Depth: l("1/4"), Doubled: true, Hollow: units.RatioOf(1, 2), Slope: peg, Edges: 2},
-		"shirt-tail":          {Kind: hem.ShirtTail, Drafted: l("5/8"), Circle: units.RatioOf(1, 2), Hollow: units.RatioOf(1, 3), Sweep: l("49")},
-		"shirt-tail, hollow":  {Kind: hem.ShirtTail, Depth: l("3/8"), Hollow: units.RatioOf(1, 3)},
-		"circular":            {Kind: hem.Circular, Radius: l("34")},
-		"circular, half":      {Kind: hem.Circular, Depth: l("1"), First: l("1/4"), Drafted: l("1"), Circle: units.RatioOf(1, 2), Radius: l("34")},
-		"turn-up":             {Kind: hem.TurnUp, Depth: l("1 1/2"), Slope: peg, Edges: 2, Sweep: l("18")},
-		"turn-up, straight":   {Kind: hem.TurnUp, Depth: l("1 1/2"), First: l("1"), Drafted: l("4")},
-		"slit, tucked":        {Kind: hem.Slit, Opening: hem.Tucked, Depth: l("3/16"), Slit: l("3"), Sweep: l("17 1/2")},
-		"slit, faced":         {Kind: hem.Slit, Opening: hem.Faced, First: l("3/16"), Depth: l("3/16")},
-		"slit, lapping":       {Kind: hem.Slit, Opening: hem.InSeam, First: l("3/16"), Depth: l("3/16"), Drafted: l("5/8"), SeamTake: l("7/16"), Slit: l("3"), Sweep: l("17 1/2")},
-		"slit, gaping":        {Kind: hem.Slit, Opening: hem.InSeam, First: l("1/4"), Depth: l("1/4"), Drafted: l("5/8"), Cut: l("1/2"), SeamTake: l("7/16")},
-		"slit, meeting":       {Kind: hem.Slit, Opening: hem.InSeam, First: l("3/16"), Depth: l("1/4"), SeamTake: l("7/16")},
-	}
-}
-
 func TestSheet(t *testing.T) {
-	kinds := map[hem.Kind]bool{}
+	kinds := map[string]bool{}
 	for _, s := range every() {
-		kinds[s.Kind] = true
+		kinds[s.Kind()] = true
 	}
 	for name, sheet := range sheets(t) {
 		if err := sheet.Check(); err != nil {
@@ -102,8 +62,8 @@ func TestSheet(t *testing.T) {
 		}
 	}
 	for k := range hem.Kinds() {
-		if !kinds[k] {
-			t.Errorf("no sheet of %s", k)
+		if !kinds[k.Kind()] {
+			t.Errorf("no sheet of %s", k.Kind())
 		}
 	}
 }
@@ -165,5 +125,62 @@ func TestFacedFirst(t *testing.T) {
 	}
 	if at("slit, faced", "Face") > at("slit, faced", "Turn in") || at("slit, tucked", "Fold") < at("slit, tucked", "Stitch the hem") {
 		t.Error("out of order")
+	}
+}
+
+// TestNounsSay looks for what a sheet must not leave out.
+func TestNounsSay(t *testing.T) {
+	all := sheets(t)
+	for name, wants := range map[string][]string{
+		"blind":                  {"stands out beyond the fold", "1 3/4 in from the finished edge", "doubles each"},
+		"blind, turned under":    {"trebles each"},
+		"rolled, deep":           {"deeper than is usual", "most that a rolled hem is deep"},
+		"faced":                  {"rolled inside", "1/16 in from the finished edge, inwards", "9/16 in seam + 1/16 in rolled"},
+		"faced, plain":           {"with the grain", src("school-needlework")},
+		"faced, pegged":          {"Stretch the free edge"},
+		"bound":                  {"cut the whole allowance away", "to cut off the allowance drafted: 5/8 in", src("bias-binding-guideline")},
+		"bound, left on":         {"stands out beyond the raw edge", "a neck or an armhole tighter"},
+		"bound, doubled":         {"Fold the strip in half", "x 2 layers"},
+		"shirt-tail":             {"convex curves only", "snip it to the first fold"},
+		"circular":               {"hang it for a day", "a whole circle", "round the finished edge"},
+		"turn-up":                {"Trouser turn-up", "too tight for the leg", "catch the turn-up", "1 1/2 in depth x 2 layers"},
+		"tucks: spaced, meeting": {"The tucks meet"},
+		"tucks: growth":          {"unpick one tuck for each size"},
+		"tucks: pin":             {src("adding-tucks-page")},
+		"tucks: blind":           {"over the stitching of the one before", src("sewing-lessons-model")},
+		"casing: rod, too tight": {"The rod does not go through", "room too little for the rod"},
+		"casing: cord, child":    {"longer than a rule allows", "at the limit or less = 3 in", src("us-drawstring-rule")},
+		"casing: cord":           {"give the wearer's age", "length of the cord: 36 in"},
+		"casing: cord, within":   {"keep the free ends within the limit"},
+		"casing: elastic":        {"comes out longer"},
+		"mitre: square":          {"2 x 1 in depth of the other hem", src("school-needlework")},
+		"mitre: square, unequal": {"different depths"},
+		"mitre: blunt, left on":  {"Leave the corner on"},
+		"mitre: sharp":           {"long tongue"},
+	} {
+		sheet, ok := all[name]
+		text := strings.ToLower(strings.Join(strings.Fields(sheet.Text(units.Notation{})), " "))
+		for _, want := range wants {
+			if !ok || !strings.Contains(text, strings.ToLower(want)) {
+				t.Errorf("%s: does not say %q\n%s", name, want, text)
+			}
+		}
+	}
+	// A turn-up whose hem reaches above it, and a facing narrower than its seam.
+	for want, s := range map[string]string{
+		"reaches above the turn-up":                "turn-up; depth=1 in; first=2 in",
+		"wider than the facing is deep":            "bias-faced; depth=1/2 in; seam=5/8 in",
+		"on the concave ones":                      "bias-faced; depth=1 in; circle=1/4 turn; hollow=1/4 turn",
+		"or lay it in small pleats":                "faced; depth=1 in; circle=1/4 turn",
+		"seam of a facing on the drafted":          "faced; depth=1 in; drafted=1/4 in",
+		"comes out shorter than drafted":           "faced; depth=1 in; drafted=1/4 in; seam=1/2 in",
+		"or cut the facing to the shape":           "faced; depth=1 in; hollow=1/4 turn",
+		"binding to lose":                          "bound; depth=1 in; slope=slope -1/4; edges=2",
+		"flat round the concave curves":            "single; depth=1 in; hollow=1/4 turn",
+		"round a circle of the depth and the roll": "faced; depth=1 in; favour=1/16 in; circle=1/4 turn",
+	} {
+		if text := strings.Join(strings.Fields(planned(t, s).Sheet().Text()), " "); !strings.Contains(strings.ToLower(text), want) {
+			t.Errorf("%s: does not say %q", s, want)
+		}
 	}
 }

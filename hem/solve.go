@@ -1,245 +1,161 @@
 package hem
 
 import (
+	"errors"
+	"slices"
+	"strconv"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
 )
 
-// stitchFold is the distance of a row from the inner fold, stitchRaw that from the raw
-// edge of a single hem. Both are common practice.
-func stitchFold(t units.Tape) units.Length {
-	return t.Of(units.Inch.Frac(1, 16), units.Millimetre.Of(2))
+// A solver is a hem being solved: the tape that its defaults follow, and what is wrong.
+type solver struct {
+	tape  units.Tape
+	audit fault.Audit
 }
 
-func stitchRaw(t units.Tape) units.Length {
-	return t.Of(units.Inch.Frac(1, 4), units.Millimetre.Of(6))
+func (v *solver) missing(path, limit string) { v.audit.Fault(path, "", limit, fault.Missing) }
+
+// plan works out a hem of any kind: first what follows from what is given, then the
+// defaults, and what is wrong with both.
+func plan[S Hem, P interface {
+	*S
+	tape() *units.Tape
+	derive()
+	solve(*solver)
+	check(*solver, S)
+}](s S) (Plan, error) {
+	var v solver
+	v.each(s)
+	if v.audit.Failed() {
+		return Plan{}, v.audit.Err()
+	}
+	given := s
+	v.tape = noun.Tape(s)
+	P(&s).derive()
+	derived := s
+	*P(&s).tape() = v.tape
+	P(&s).solve(&v)
+	P(&s).check(&v, given)
+	p := Plan{Spec: Any{s}, Assumed: noun.Assumed(derived, s)}
+	if !v.audit.Failed() {
+		p.fill(&v)
+	}
+	if v.audit.Failed() {
+		return Plan{}, inOrder(v.audit.Err(p.Assumed...), noun.Keys(s))
+	}
+	s.answer(&p)
+	p.LineToStitch = p.Drift.Sub(p.FinishedToStitch)
+	p.Fullness, p.Lack, p.Round = p.Fullness.Settled(), p.Lack.Settled(), p.Round.Settled()
+	return p, nil
 }
 
-// solve fills the fields that follow from those given, then those that have a
-// default, and names these.
-func (s Spec) solve() (Spec, []string, error) {
-	derived, full := s, s
-	if !s.turnsBad() {
-		derived = s.derive()
-		full = derived.fill()
+// inOrder puts faults in the order of the fields.
+func inOrder(err error, keys []string) error {
+	var fs fault.Faults
+	if errors.As(err, &fs) {
+		slices.SortStableFunc(fs, func(a, b *fault.Fault) int { return slices.Index(keys, a.Path) - slices.Index(keys, b.Path) })
 	}
-	names := noun.Assumed(derived, full)
-	var a fault.Audit
-	s.audit(&a, full)
-	if a.Failed() {
-		return s, nil, a.Err(names...)
-	}
-	return full, names, nil
+	return err
 }
 
-// turnsBad reports that nothing can be worked out: the kind is none, or a length
-// that the rest is worked out from is below zero.
-func (s Spec) turnsBad() bool {
-	return !s.Kind.Valid() || s.First.Sign() < 0 || s.Depth.Sign() < 0 || s.Take.Sign() < 0 ||
-		s.Drafted.Sign() < 0 || s.Cut.Sign() < 0 || s.Trim.Sign() < 0 || s.Stitch.Sign() < 0 ||
-		s.Back.Sign() < 0 || s.Seam.Sign() < 0 || s.Favour.Sign() < 0 ||
-		s.SeamTake.Sign() < 0 || (s.Kind == Single && !s.First.IsZero()) || (s.Kind == Bound && !s.Take.IsZero())
-}
-
-// derive fills the one of First, Depth and Take that follows from the others.
-// What comes out below zero is left for the audit to name.
-func (s Spec) derive() Spec {
-	f, d, t := s.First.Sign() > 0, s.Depth.Sign() > 0, s.Take.Sign() > 0
-	switch {
-	case s.Kind == Bound:
-	case s.Kind.faced():
-		if s.Seam.Sign() > 0 && !t {
-			s.Take = s.Seam.Add(s.Favour)
-		} else if t && s.Seam.IsZero() {
-			s.Seam = s.Take.Sub(s.Favour)
-		}
-	case s.Kind == Single, s.Kind == Blind && !f:
-		switch {
-		case !d:
-			s.Depth = s.Take
-		case !t:
-			s.Take = s.Depth
-		case s.Kind == Blind:
-			s.First = s.Take.Sub(s.Depth)
-		}
-	case s.Kind == TurnUp:
-		s = s.deriveTurnUp(f, d, t)
-	case f && d && !t:
-		s.Take = s.First.Add(s.Depth)
-	case f && t && !d:
-		s.Depth = s.Take.Sub(s.First)
-	case d && t && !f:
-		s.First = s.Take.Sub(s.Depth)
-	}
-	return s
-}
-
-// deriveTurnUp is derive for a turn-up, which takes its depth twice.
-func (s Spec) deriveTurnUp(f, d, t bool) Spec {
-	switch {
-	case f && d && !t:
-		s.Take = s.Depth.MulInt(2).Add(s.First)
-	case f && t && !d:
-		s.Depth = s.Take.Sub(s.First).DivInt(2)
-	case d && t && !f:
-		s.First = s.Take.Sub(s.Depth.MulInt(2))
-	}
-	return s
-}
-
-// fill fills what is left with defaults, each followed by what follows from it.
-func (s Spec) fill() Spec {
-	s.Tape = noun.Tape(s)
-	if s.cutSlit() {
-		return s.fillTurns().fillStitch()
-	}
-	if s.Kind == Bound {
-		return s.fillBound()
-	}
-	if s.Cut.IsZero() {
-		s.Cut = s.Drafted
-	}
-	s = s.fillTurns()
-	if s.Cut.IsZero() {
-		s.Cut = s.Take
-		if s.inSeam() {
-			s.Cut = s.SeamTake
-		}
-	}
-	if s.Drafted.IsZero() {
-		s.Drafted = s.Cut
-	}
-	if s.Kind == Circular && s.Circle.IsZero() {
-		s.Circle = wholeCircle
-	}
-	return s.fillStitch()
-}
-
-func (s Spec) fillTurns() Spec {
-	switch {
-	case s.Kind.narrow():
-		return s.fillNarrow()
-	case s.Kind.faced():
-		return s.fillFaced()
-	}
-	if s.Depth.IsZero() && s.Take.IsZero() {
-		if s.Kind == Slit {
-			return s
-		}
-		s.Take = s.Cut
-		s = s.derive()
-	}
-	if s.First.IsZero() {
-		switch {
-		case s.Kind == Single || s.Kind == Blind:
-		case s.Kind == TurnUp:
-			s.First = s.Depth
-			if s.Depth.IsZero() {
-				s.First = s.Take.DivInt(3)
+// each looks at every field of a hem by itself.
+func (v *solver) each(s Hem) {
+	for key, value := range noun.Values(s) {
+		switch x := value.(type) {
+		case units.Length:
+			v.audit.NotNegative(key, x)
+		case int:
+			if x != 0 {
+				v.audit.Count(key, x, 1, MaxEdges)
 			}
-		case s.Depth.Sign() > 0:
-			s.First = wideTurn(s.Tape).First.Min(s.Depth)
-		case s.Take.Sign() > 0:
-			s.First = wideTurn(s.Tape).First.Min(s.Take.DivInt(2))
+		case units.Tape:
+			if x != 0 {
+				x.Check(&v.audit, key)
+			}
+		case units.Angle:
+			v.angle(key, x)
 		}
 	}
-	return s.derive()
 }
 
-// fillNarrow makes the turns of a narrow hem equal, so that the raw edge lies in
-// the fold, and takes those of the table where none is given.
-func (s Spec) fillNarrow() Spec {
-	switch f, d, t := s.First.IsZero(), s.Depth.IsZero(), s.Take.IsZero(); {
-	case f && d && t:
-		turn := narrowTurn(s.Kind, s.Tape)
-		s.First, s.Depth = turn.Depth, turn.Depth
-	case f && d:
-		s.First = s.Take.DivInt(2)
-	case f && t:
-		s.First = s.Depth
-	case d && t:
-		s.Depth = s.turned()
-	}
-	return s.derive()
-}
-
-// fillFaced lets the seam take what is cut, so that the finished edge comes to lie
-// on the line drafted.
-func (s Spec) fillFaced() Spec {
-	if s.Take.IsZero() {
-		if s.Favour.Less(s.Cut) {
-			s.Take = s.Cut
-		} else {
-			s.Seam = facingStrip(s.Tape).Seam
+// angle looks at a slope, which must have a tangent in numbers, or at what an edge turns
+// through, which must be a part of a turn in numbers.
+func (v *solver) angle(key string, x units.Angle) {
+	got := x.String()
+	turns, exact := x.InTurns().Exact()
+	switch {
+	case key == "slope":
+		if x.Sign() < 0 {
+			x = x.Neg()
 		}
-	}
-	if s.First.IsZero() {
-		s.First = facingStrip(s.Tape).Turn.Min(s.room())
-	}
-	return s.derive()
-}
-
-// fillBound leaves no allowance on the garment, unless it is said to be there.
-func (s Spec) fillBound() Spec {
-	if s.Drafted.IsZero() {
-		s.Drafted = s.Cut
-	}
-	if s.Seam.IsZero() {
-		s.Seam = s.Depth
-	}
-	if s.First.IsZero() && !s.Doubled {
-		s.First = s.Depth
-	}
-	return s
-}
-
-func (s Spec) fillStitch() Spec {
-	if s.Depth.Sign() <= 0 {
-		return s
-	}
-	half := s.Depth.DivInt(2)
-	if s.Kind == Blind && s.Back.IsZero() {
-		s.Back = blindBack(s.Tape).Least.Min(half)
-	}
-	if s.Stitch.IsZero() {
-		switch s.Kind {
-		case Single:
-			s.Stitch = stitchRaw(s.Tape).Min(half)
-		case Blind:
-			s.Stitch = s.Back.DivInt(2)
-		case TurnUp:
-			s.Stitch = stitchRaw(s.Tape).Min(s.First.DivInt(2))
-		default:
-			s.Stitch = stitchFold(s.Tape).Min(half)
+		side, err := x.Cmp(units.Turns(units.RatioOf(1, 4)))
+		if _, exact = tangent(x); !exact || err != nil || side >= 0 {
+			v.audit.Fault(key, got, "a slope, as in slope 1/8, or 45 deg", fault.Range)
 		}
-		if turned := s.turned(); turned.Sign() > 0 {
-			s.Stitch = s.Stitch.Min(turned.DivInt(2)) // or the row would not catch the turn
-		}
+	case x.Sign() < 0:
+		v.audit.Fault(key, got, "0 deg or more", fault.Sign)
+	case !exact:
+		v.audit.Fault(key, got, "a part of a turn, as in 90 deg or 1/4 turn", fault.Range)
+	case units.RatioOf(MaxCircle, 1).Less(turns):
+		v.audit.Fault(key, got, "at most "+strconv.Itoa(MaxCircle)+" turns", fault.Range)
 	}
-	return s
 }
 
-var wholeCircle = units.RatioOf(1, 1)
-
-// drift is how far below the drafted line the finished edge comes.
-func (s Spec) drift() units.Length {
-	// A slit that is cut has no allowance: Cut is zero, and the edge moves in.
-	return s.Cut.Sub(s.taken())
+// fill fills the plan of a solved hem with what all kinds answer, and looks for an edge of
+// which nothing would be left.
+func (p *Plan) fill(v *solver) {
+	s, e := p.Spec, p.Spec.edge()
+	a := s.Allowed()
+	p.Taken = s.taken()
+	p.Drift, p.CutOff, p.LineToRaw = a.Cut.Sub(p.Taken), a.Drafted.Sub(a.Cut), a.Cut
+	reach := s.reach()
+	p.Inset = reach.Scale(e.slope)
+	p.Excess = p.Inset.MulInt(int64(e.edges))
+	lose, gain, reach := e.bends(reach)
+	p.Fullness, p.Lack = arc(lose, reach), arc(gain, reach)
+	if p.Excess.Sign() > 0 {
+		p.Fullness = p.Fullness.Plus(p.Excess)
+	} else {
+		p.Lack = p.Lack.Plus(p.Excess.Neg())
+	}
+	p.SweepDrift = p.Drift.Scale(e.slope).MulInt(int64(e.edges))
+	if s.Slit() {
+		p.SweepDrift = p.Drift.MulInt(2)
+	}
+	if !e.radius.IsZero() {
+		p.Round = arc(e.circle, e.radius.Add(p.Drift))
+	}
+	if e.sweep.IsZero() {
+		return
+	}
+	p.Swept = e.sweep.Add(p.SweepDrift)
+	p.Run = p.Swept
+	curves := arc(e.circle.Sub(e.hollow), p.Drift)
+	p.Round = curves.Plus(p.Swept)
+	if p.Swept.Sign() <= 0 {
+		v.audit.Fault("sweep", e.sweep.String(), "more than {0}, which the hem takes from it", fault.Range, p.SweepDrift.Neg())
+	} else if lo, _ := p.Round.Bounds(); lo.Sign() <= 0 {
+		v.audit.Fault("sweep", e.sweep.String(), "more than {0}, which the hem takes from it round its curves", fault.Range, curves.Plus(p.SweepDrift).Neg().Settled())
+	}
 }
 
-// taken is what the hem takes off the garment: for a binding, Seam - Depth, which
-// is below zero where the binding stands out beyond the raw edge.
-func (s Spec) taken() units.Length {
-	if s.Kind == Bound {
-		return s.Seam.Sub(s.Depth)
+// bends are the curves round which the turned cloth is too long, and those round which it
+// is too short, and by how much the radius of it differs. What is laid on the outside, as
+// a binding is, has them the other way round.
+func (e edge) bends(reach units.Length) (lose, gain units.Ratio, by units.Length) {
+	if reach.Sign() < 0 {
+		return e.hollow, e.circle, reach.Neg()
 	}
-	return s.Take
+	return e.circle, e.hollow, reach
 }
 
-func (s Spec) sweepDrift() units.Length {
-	if s.Kind == Slit {
-		return s.drift().MulInt(2)
+// arc is the length along a part of a circle.
+func arc(part units.Ratio, radius units.Length) units.Near {
+	if part.IsZero() || radius.IsZero() {
+		return units.Near{}
 	}
-	return s.drift().Scale(s.Slope).MulInt(int64(s.Edges))
+	return units.Pi().Of(radius).Scale(part).MulInt(2)
 }

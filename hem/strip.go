@@ -12,7 +12,7 @@ import (
 // length that is certain to go round where the edge curves. It is zero for the
 // other kinds and where no Sweep is given.
 func (p Plan) Strip(each, allowance, ends units.Length, ring bool) strip.Spec {
-	if !p.Spec.Kind.stripped() || p.Spec.Sweep.IsZero() {
+	if len(p.Strips) == 0 || p.Swept.IsZero() {
 		return strip.Spec{}
 	}
 	_, least := p.Round.Bounds()

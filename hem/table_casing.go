@@ -7,8 +7,8 @@ import (
 	"example.com/clothyard/units/source"
 )
 
-// A CasingEase is a printed allowance by which a casing is wider than what it holds.
-type CasingEase struct {
+// A CasingEaseRow is a printed allowance by which a casing is wider than what it holds.
+type CasingEaseRow struct {
 	Name   string       // what the source says of it
 	Kind   CasingKind   // what the casing holds
 	Ease   units.Length // how much wider the tunnel is; zero where Part
@@ -23,11 +23,11 @@ type CasingEase struct {
 // lies on the tape is its default, for a rod the first for the measure that is given.
 // For a rod it is what lets the rod through: a tunnel of at least half the measure round
 // it, which is about 1 4/7 of its diameter.
-func CasingEases() iter.Seq[CasingEase] { return casingEases.All() }
+func CasingEases() iter.Seq[CasingEaseRow] { return casingEases.All() }
 
-// A CasingTurn is a printed turn of the raw edge of a casing, or the place of its
+// A CasingTurnRow is a printed turn of the raw edge of a casing, or the place of its
 // rows.
-type CasingTurn struct {
+type CasingTurnRow struct {
 	Name   string       // what the source says of it
 	Turn   units.Length // turned under; zero where the row is about the stitching
 	Upper  units.Length // from the fold to the upper row; zero where none is printed
@@ -40,10 +40,10 @@ type CasingTurn struct {
 
 // CasingTurns yields the table of turns. The first row is the default, and the row
 // edge stitched that of Lower; on a metric tape it is the row that says so.
-func CasingTurns() iter.Seq[CasingTurn] { return casingTurns.All() }
+func CasingTurns() iter.Seq[CasingTurnRow] { return casingTurns.All() }
 
 var (
-	casingEases = source.Table[CasingEase]{
+	casingEases = source.Table[CasingEaseRow]{
 		{"any elastic", ElasticCasing, inches(0, 1, 4), units.Ratio{}, false, "waistband-casing-leaflet", "", source.Read},
 		{"any elastic, at least", ElasticCasing, units.Millimetre.Of(6), units.Ratio{}, false, "casing-project-guide", "", source.Read},
 		{"any elastic, at least", ElasticCasing, inches(0, 1, 8), units.Ratio{}, false, "fold-down-casing-leaflet", "", source.Read},
@@ -59,39 +59,40 @@ var (
 		{"to the measure round the rod, metric", RodCasing, units.Centimetre.Of(1), units.Ratio{}, true, "", "", source.Practice},
 	}
 
-	casingTurns = source.Table[CasingTurn]{
+	casingTurns = source.Table[CasingTurnRow]{
 		{"folded down or applied", inches(0, 1, 4), units.Length{}, units.Length{}, inches(2, 0, 1), "clothing-construction-handbook", "self-casing", source.Read},
 		{"waistband", inches(0, 1, 4), inches(0, 1, 8), units.Length{}, units.Length{}, "waistband-casing-leaflet", "", source.Read},
 		{"waistband, metric", units.Millimetre.Of(6), inches(0, 1, 16), units.Length{}, units.Length{}, "casing-project-guide", "", source.Read},
 		{"curtain", inches(0, 1, 2), units.Length{}, units.Length{}, units.Length{}, "home-sewing-handbook", "casings", source.Read},
 		// A fold of 1 3/4 in is printed, with an opening of 1 5/8 in.
 		{"edge stitched", units.Length{}, units.Length{}, inches(0, 1, 8), units.Length{}, "elastic-casing-page", "", source.Computed},
-		{"edge stitched, metric", units.Length{}, units.Length{}, units.Millimetre.Of(3), units.Centimetre.Of(5), "", "", source.Practice},
+		{"edge stitched, metric", units.Length{}, units.Length{}, mm(3), units.Length{}, "", "", source.Practice},
+		{"folded down or applied, metric", mm(6), units.Length{}, units.Length{}, mm(50), "clothing-construction-handbook", "self-casing", source.Read},
 	}
 )
 
 // casingTurn is the row of the turn, casingRow that of the row inside the fold, and
 // casingOpening that of the way in.
-func casingTurn(t units.Tape) CasingTurn { return onTape(t, casingTurns[0], casingTurns[2]) }
+func casingTurn(t units.Tape) CasingTurnRow { return onTape(t, casingTurns[0], casingTurns[2]) }
 
-func casingRow(t units.Tape) CasingTurn { return onTape(t, casingTurns[4], casingTurns[5]) }
+func casingRow(t units.Tape) CasingTurnRow { return onTape(t, casingTurns[4], casingTurns[5]) }
 
-func casingOpening(t units.Tape) CasingTurn { return onTape(t, casingTurns[0], casingTurns[5]) }
+func casingOpening(t units.Tape) CasingTurnRow { return onTape(t, casingTurns[0], casingTurns[6]) }
 
 // casingEase is the default ease of a kind, the first of its rows that lies on the
 // tape; of a rod, the first for the measure round it, or for its diameter.
-func casingEase(k CasingKind, round bool, t units.Tape) CasingEase {
+func casingEase(k CasingKind, round bool, t units.Tape) CasingEaseRow {
 	for _, e := range casingEases {
 		if e.Kind == k && e.Round == round && t.Marks(e.Ease) {
 			return e
 		}
 	}
-	return CasingEase{}
+	return CasingEaseRow{}
 }
 
-// A CordLimit is a rule on the cords of children's clothes, in a short extract: the
+// A CordLimitRow is a rule on the cords of children's clothes, in a short extract: the
 // text itself decides, and a later edition may differ.
-type CordLimit struct {
+type CordLimitRow struct {
 	Rule   string       // the paragraph or standard
 	Neck   bool         // at the hood or the neck; else at the waist or the hem
 	From   int          // from this age in months
@@ -104,9 +105,9 @@ type CordLimit struct {
 
 // CordLimits yields the rules on cords that this package knows. The sizes of the
 // rule of the United States are taken as years.
-func CordLimits() iter.Seq[CordLimit] { return cordLimits.All() }
+func CordLimits() iter.Seq[CordLimitRow] { return cordLimits.All() }
 
-var cordLimits = source.Table[CordLimit]{
+var cordLimits = source.Table[CordLimitRow]{
 	{"16 CFR 1120", true, 2 * 12, 13 * 12, true, units.Length{}, "us-drawstring-rule", source.Read},
 	{"16 CFR 1120", false, 2 * 12, 17 * 12, false, units.Inch.Of(3), "us-drawstring-rule", source.Read},
 	{"EN 14682", true, 0, 7 * 12, true, units.Length{}, "eu-cords-standard", source.Read},

@@ -9,10 +9,10 @@ import (
 	"example.com/clothyard/units/source"
 )
 
-// A Depth is a printed depth of hem for a garment. Sources disagree: every row
+// A DepthRow is a printed depth of hem for a garment. Sources disagree: every row
 // is kept and the caller chooses. Unless Note says otherwise the depth is that of
 // the finished hem as the source words it.
-type Depth struct {
+type DepthRow struct {
 	Garment string       // lower case, as in flared skirt
 	Note    string       // cloth, period or what else the row is limited to
 	Least   units.Length // zero where the source gives no lower figure
@@ -23,13 +23,13 @@ type Depth struct {
 }
 
 // Depths yields the table of depths, in the order of the garments.
-func Depths() iter.Seq[Depth] { return depths.All() }
+func Depths() iter.Seq[DepthRow] { return depths.All() }
 
 // DepthsFor is every row for a garment, the highest rank of source first. It fails
 // with a [fault.Fault] of [fault.Unknown] for a garment that is not in the
 // table.
-func DepthsFor(garment string) ([]Depth, error) {
-	var rows []Depth
+func DepthsFor(garment string) ([]DepthRow, error) {
+	var rows []DepthRow
 	for rank := source.Law; rank <= source.Other; rank++ {
 		for _, d := range depths {
 			if src, ok := source.Lookup(d.Source); ok && d.Garment == garment && src.Rank == rank {
@@ -42,14 +42,14 @@ func DepthsFor(garment string) ([]Depth, error) {
 		if len(garment) <= fault.MaxName {
 			got = strconv.Quote(garment)
 		}
-		return nil, &fault.Fault{Path: "Garment", Got: got, Limit: "a garment of the table of hem depths", Kind: fault.Unknown}
+		return nil, &fault.Fault{Path: "garment", Got: got, Limit: "a garment of the table of hem depths", Kind: fault.Unknown}
 	}
 	return rows, nil
 }
 
 // Taken from forty printed rows; none is averaged or converted, so that a metric
 // row is in millimetres.
-var depths = source.Table[Depth]{
+var depths = source.Table[DepthRow]{
 	{"any hem", "deepest", units.Length{}, inches(3, 0, 1), "hem-preparation-page", "", source.Read},
 	{"any hem", "course of 1911", inches(0, 1, 8), inches(6, 0, 1), "domestic-art-text-book", "sampler number one", source.Read},
 	{"any hem", "deep folded hem, more than this", units.Centimetre.Of(2), units.Length{}, "garment-hem-course", "deep hem", source.Read},
@@ -92,5 +92,3 @@ var depths = source.Table[Depth]{
 	{"trousers", "general", inches(1, 1, 4), inches(1, 1, 2), "hem-width-page", "", source.Read},
 	{"trousers", "period; inlay for a turn-up", inches(1, 1, 4), inches(1, 1, 4), "cutting-systems", "", source.Read},
 }
-
-func inches(whole, num, den int64) units.Length { return units.Inch.Mixed(whole, num, den) }

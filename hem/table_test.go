@@ -13,7 +13,7 @@ import (
 
 func TestDepths(t *testing.T) {
 	garments := map[string]int{}
-	seen := map[hem.Depth]bool{}
+	seen := map[hem.DepthRow]bool{}
 	for d := range hem.Depths() {
 		garments[d.Garment]++
 		if seen[d] {
@@ -53,10 +53,23 @@ func TestDepths(t *testing.T) {
 	}
 }
 
+// TestGarmentNames: a garment that the table of depths does not have is named in the
+// fault as it was asked for, if it is no longer than a name may be.
+func TestGarmentNames(t *testing.T) {
+	long := strings.Repeat("x", fault.MaxName)
+	for name, want := range map[string]string{"doublet": `"doublet"`, long: `"` + long + `"`, long + "x": "201 bytes"} {
+		_, err := hem.DepthsFor(name)
+		var f *fault.Fault
+		if !errors.As(err, &f) || f.Got != want || f.Path != "garment" || f.Kind != fault.Unknown {
+			t.Errorf("%d bytes: %v", len(name), err)
+		}
+	}
+}
+
 // TestTurns: each printed pair of turns is a hem that can be planned, and the
 // defaults are rows of the table from the highest rank of source.
 func TestTurns(t *testing.T) {
-	first := map[hem.Kind]hem.Turn{}
+	first := map[string]hem.TurnRow{}
 	for turn := range hem.Turns() {
 		src, _ := source.Lookup(turn.Source)
 		if d, ok := first[turn.Kind]; !ok {
@@ -64,29 +77,55 @@ func TestTurns(t *testing.T) {
 		} else if best, _ := source.Lookup(d.Source); turn.Known != source.Practice && src.Rank < best.Rank {
 			t.Errorf("%s is of a higher rank than the default", turn.Source)
 		}
-		s := hem.Spec{Kind: turn.Kind, First: turn.First, Depth: turn.Depth, Trim: turn.Trim}
+		text, sum := turn.Kind, units.Length{}
+		for name, l := range map[string]units.Length{"first": turn.First, "depth": turn.Depth, "trim": turn.Trim} {
+			if !l.IsZero() {
+				text += "; " + name + "=" + l.String()
+			}
+		}
 		if turn.Depth.IsZero() {
-			s.Depth = l("1")
+			turn.Depth = l("1")
+			text += "; depth=1 in"
 		}
-		takes := func(first, depth units.Length) units.Length {
-			if first.IsZero() {
-				first = depth
-			}
-			if turn.Kind == hem.TurnUp {
-				depth = depth.MulInt(2)
-			}
-			return first.Add(depth)
+		if sum = turn.First.Add(turn.Depth); turn.First.IsZero() {
+			sum = turn.Depth.MulInt(2)
 		}
-		if p, err := s.Plan(); err != nil || p.Taken != takes(s.First, s.Depth) {
-			t.Errorf("%+v: %v", turn, err)
+		if turn.Kind == "turn-up" {
+			sum = sum.Add(turn.Depth)
+		}
+		if p := planned(t, text); p.Taken != sum {
+			t.Errorf("%+v: takes %v", turn, p.Taken)
 		}
 	}
-	p, err := hem.Spec{Kind: hem.Narrow}.Plan()
-	if n := first[hem.Narrow]; err != nil || p.Spec.First != n.First || p.Spec.Depth != n.Depth {
-		t.Error(p, err)
+	if n, s := first["narrow"], planned(t, "narrow").Spec.Hem.(hem.Narrow); s.First != n.First || s.Depth != n.Depth {
+		t.Errorf("%+v", s)
 	}
-	p, err = hem.Spec{Kind: hem.Double, Depth: l("3")}.Plan()
-	if err != nil || p.Spec.First != first[hem.Double].First {
-		t.Error(p, err)
+	if s := planned(t, "double; depth=3 in").Spec.Hem.(hem.Double); s.First != first["double"].First {
+		t.Errorf("%+v", s)
+	}
+}
+
+// TestPrintedComesOut: a strip that is printed in full is of the width printed, and
+// what a child's garment is let out by is one growth tuck.
+func TestPrintedComesOut(t *testing.T) {
+	for r := range hem.Strips() {
+		if r.Cut.IsZero() || r.Seam.IsZero() || r.Depth.IsZero() {
+			continue
+		}
+		p := planned(t, r.Kind+"; depth="+r.Depth.String()+"; seam="+r.Seam.String()+"; first="+r.Turn.String())
+		if p.Strips[0].Width != r.Cut {
+			t.Errorf("%+v: %v", r, p.Strips)
+		}
+	}
+	for r := range hem.Growths() {
+		p, err := hem.Tucks{Kind: hem.GrowthTuck, Removed: r.Removed}.Plan()
+		if err != nil || p.PerTuck != r.Removed {
+			t.Errorf("%+v: %v", r, err)
+		}
+	}
+	for r := range hem.CordLimits() {
+		if r.None != r.Most.IsZero() || r.Below <= r.From {
+			t.Error(r)
+		}
 	}
 }

@@ -48,18 +48,18 @@ func (k *TuckKind) UnmarshalText(text []byte) error { return tuckKinds.Unmarshal
 // may not be negative. Depth, Count and Removed follow from each other, and so do
 // Count, Pitch and Span.
 type Tucks struct {
-	// Tape is the measure that defaults follow. It may be omitted; the default is the tape
+	// Tape is the measure that defaults follow. May be omitted; the default is the tape
 	// on whose marks most of the given lengths lie, inches where they are equal.
 	Tape units.Tape `json:"tape,omitzero"`
 	// Kind is what tucks they are. It is needed.
 	Kind TuckKind `json:"kind,omitzero"`
 
 	// Depth is the depth of a tuck, from its fold to its stitching. Of Removed it
-	// is the part for one layer of one tuck. It may be omitted for a pin tuck; the
-	// default is 1/16 in or 2 mm, of [TuckWidths].
+	// is the part for one layer of one tuck. May be omitted for a pin tuck; the
+	// default is 1/16 in or 2 mm.
 	Depth units.Length `json:"depth,omitzero"`
 	// Count is how many tucks, at most [MaxTucks]. It follows from Span and Pitch,
-	// or from Removed and Depth, where that comes to a whole number. It may be omitted
+	// or from Removed and Depth, where that comes to a whole number. May be omitted
 	// for a growth tuck; the default is 1.
 	Count int `json:"count,omitzero"`
 	// Removed is all the length that the tucks take up, 2 x Depth x Count.
@@ -70,7 +70,7 @@ type Tucks struct {
 	// for spaced and growth tucks. A single tuck has none.
 	Pitch units.Length `json:"pitch,omitzero"`
 	// Edge is from each edge of the section to the nearest stitching, on the tucked
-	// cloth. It may be omitted; the default is 0, where the first and the last tuck are
+	// cloth. May be omitted; the default is 0, where the first and the last tuck are
 	// stitched at the very edges.
 	Edge units.Length `json:"edge,omitzero" noun:"zero"`
 	// Span is the length of the section once tucked, 2 x Edge + (Count - 1) x

@@ -25,7 +25,7 @@ func (p TucksPlan) Sheet() ticket.Sheet {
 
 func (p TucksPlan) lines() []ticket.Line {
 	s := p.Spec
-	ls := make([]ticket.Line, 0, maxStep)
+	ls := make([]ticket.Line, 0, 8)
 	ls = append(ls,
 		line("taken up by one tuck", ticket.Long(p.PerTuck), term(ticket.Plus, ticket.Long(s.Depth), "depth"), term(ticket.By, two, "layers")),
 		line("taken up by all", ticket.Long(p.Removed), term(ticket.Plus, ticket.Long(p.PerTuck), "each"), term(ticket.By, ticket.Of(s.Count), "tucks")))

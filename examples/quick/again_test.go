@@ -58,7 +58,7 @@ func list(v any) []any {
 // What is no part of an answer is refused beside its spec too.
 func TestAnswerWithMore(t *testing.T) {
 	for beside, path := range map[string]string{
-		`"colour":"red"`: "colour", `"first":"2 in"`: "first", `"Gap":"1 in"`: "Gap", `"sum":"hem.hem"`: "sum", `"spec":{}`: "spec",
+		`"colour":"red"`: "colour", `"first":"2 in"`: "first", `"Gap":"1 in"`: "Gap", `"sum":"hem.double"`: "sum", `"spec":{}`: "spec",
 		`"gap":"1 in"`: "", `"line":7`: "", `"assumed":["step"]`: "",
 	} {
 		out, errs, code := quick([]string{"-json"}, `{"sum":"buttons.row","spec":{"first":"1 in","last":"3 in","count":3},`+beside+"}\n")

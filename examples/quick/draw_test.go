@@ -36,7 +36,7 @@ func TestDraw(t *testing.T) {
 	}{
 		{"seam.french first=3/16_in second=1/4_in", []string{"french-seam-first-pass.svg", "french-seam-pressed.svg", "french-seam-second-pass.svg"}, "1/4 in"},
 		{"-units metric seam.flat-felled drafted=5/8_in", []string{"flat-felled-seam-felled.svg", "flat-felled-seam-sewn.svg"}, " mm"},
-		{"-units both hem.hem kind=blind depth=2_in", []string{"blind-hem-folded-back-for-stitching.svg", "blind-hem-opened-out.svg"}, "2 in ("},
+		{"-units both hem.blind depth=2_in", []string{"blind-hem-folded-back-for-stitching.svg", "blind-hem-opened-out.svg"}, "2 in ("},
 		{"hem.casing kind=elastic width=1/2_in", []string{"casing-for-elastic.svg"}, "casing"},
 		{"hem.tucks kind=spaced depth=1/4_in count=5 pitch=1_in", []string{"spaced-tucks-one-tuck-pressed.svg", "spaced-tucks-one-tuck-standing.svg", "spaced-tucks-one-tuck-stitched.svg"}, "1/4 in"},
 	} {
@@ -142,7 +142,7 @@ func TestDrawNames(t *testing.T) {
 			names = append(names, e.Name())
 		}
 	}
-	for _, want := range []string{"seam.french", "seam.graded", "hem.hem", "hem.casing", "hem.tucks"} {
+	for _, want := range []string{"seam.french", "seam.graded", "hem.double", "hem.casing", "hem.tucks"} {
 		if !slices.Contains(names, want) {
 			t.Errorf("the sums with pictures are %q, without %s", names, want)
 		}

@@ -10,6 +10,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/clothyard/hem"
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/noun"
@@ -166,7 +167,7 @@ func given(t *testing.T, name string, spec reflect.Value, u units.Unit) string {
 }
 
 func appendGiven(t *testing.T, b []byte, v reflect.Value, u units.Unit) []byte {
-	if c, ok := v.Interface().(seam.Any); ok {
+	if c, ok := v.Interface().(interface{ Chosen() (string, any) }); ok {
 		kind, value := c.Chosen()
 		return append(fmt.Appendf(b, `{"kind":%q,`, kind), appendGiven(t, nil, reflect.ValueOf(value), u)[1:]...)
 	}
@@ -344,8 +345,9 @@ func TestPlansScale(t *testing.T) {
 	good, bad := map[string]int{}, map[string]int{}
 	for _, one := range trials(t, 30) {
 		spec := reflect.ValueOf(one.plan).FieldByName("Spec")
-		if s, ok := spec.Interface().(seam.Any); ok {
-			spec = reflect.ValueOf(s.Seam)
+		if s, ok := spec.Interface().(interface{ Chosen() (string, any) }); ok {
+			_, value := s.Chosen()
+			spec = reflect.ValueOf(value)
 		}
 		spec = copied(spec)
 		fill(spec)
@@ -401,7 +403,13 @@ var fixed = map[string]string{
 // fill puts what nouns inside of v assume into their Specs, which v itself leaves
 // as they are.
 func fill(v reflect.Value) {
-	if s, ok := v.Interface().(seam.Any); ok {
+	switch s := v.Interface().(type) {
+	case seam.Any:
+		if p, err := s.Plan(); err == nil {
+			v.Set(reflect.ValueOf(p.Spec))
+		}
+		return
+	case hem.Any:
 		if p, err := s.Plan(); err == nil {
 			v.Set(reflect.ValueOf(p.Spec))
 		}

@@ -125,7 +125,7 @@ type Hem struct {
 	// Allowance is what the pattern draws.
 	Allowance Both `json:"allowance,omitzero"`
 	// Sewn is how the pattern has it hemmed. May be omitted; the default is a double hem.
-	Sewn hem.Spec `json:"sewn,omitzero"`
+	Sewn hem.Any `json:"sewn,omitzero"`
 }
 
 // An Edge is a stitching line: a neck, an armhole, the top of a skirt. It is the whole

@@ -109,7 +109,7 @@ func (p *Plan) allowance(a *fault.Audit, path, piece, along string, again bool) 
 		return units.Length{}
 	}
 	if i := slices.IndexFunc(p.Hems, func(h HemPlan) bool { return h.Name == along }); i >= 0 {
-		return p.Hems[i].Sewn.Spec.Cut
+		return p.Hems[i].Sewn.LineToRaw
 	}
 	i := slices.IndexFunc(p.Seams, func(s SeamPlan) bool { return s.Name == along })
 	if i < 0 {

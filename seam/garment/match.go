@@ -82,7 +82,7 @@ func (p *Plan) assembly() (a edge.Assembly, unknown []bool) {
 		a.Seams = append(a.Seams, edge.Joint{Name: s.Name, Spec: s.Sewn.Spec})
 	}
 	for _, h := range p.Hems {
-		s := h.Sewn.Spec
+		s := h.Sewn.Spec.Allowed()
 		joint := seam.Plain{Allowance: seam.Allowance{Tape: p.Spec.Tape, Drafted: s.Drafted}}
 		if h.Sewn.Taken.Sign() > 0 && !s.Drafted.IsZero() {
 			joint.Cut, joint.First = s.Cut, h.Sewn.Taken

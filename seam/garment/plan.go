@@ -182,12 +182,15 @@ func isPass(key string) bool { return key == "first" || key == "second" }
 func (p *Plan) hems(a *fault.Audit) {
 	for _, h := range p.Spec.Hems {
 		drafted := h.Value.Sewn
-		if drafted.Kind == hem.NoKind {
-			drafted.Kind = hem.Double
+		if drafted.Kind() == "" {
+			drafted.Hem = hem.Double{}
 		}
-		if drafted.Drafted.IsZero() {
-			drafted.Drafted = h.Value.Allowance.of(p.Spec.Tape)
+		allowed := drafted.Allowed()
+		allowed.Tape = p.Spec.Tape
+		if allowed.Drafted.IsZero() {
+			allowed.Drafted = h.Value.Allowance.of(p.Spec.Tape)
 		}
+		drafted = drafted.With(allowed)
 		out := HemPlan{Name: h.Name}
 		var err error
 		if out.Drafted, err = drafted.Plan(); err != nil {
@@ -197,9 +200,9 @@ func (p *Plan) hems(a *fault.Audit) {
 		change := find(p.Spec.Changes, h.Name)
 		refuse(a, h.Name, "part", change.Part)
 		sewn := drafted
-		if kind, ok := newKind(change.Sewn, drafted.Kind.String()); ok {
-			out.Lost = lose(&sewn, func(key string) bool { return key == "kind" || key == "drafted" || key == "cut" })
-			_ = kind
+		if kind, ok := newKind(change.Sewn, drafted.Kind()); ok && drafted.Begin(kind) != nil {
+			keys := noun.Keys(hem.Allowance{})
+			out.Lost = lose(&sewn, func(key string) bool { return key == "kind" || slices.Contains(keys, key) })
 		}
 		at := fault.Join("changes", h.Name) + ".sewn"
 		if err := (noun.Reader{}).Over(sewn, change.Sewn, &sewn); err != nil {
