@@ -32,8 +32,18 @@ func (d *desk) about(name string, tell func(noun.Entry) ([]byte, error)) int {
 func fields(e noun.Entry) ([]byte, error) {
 	var need, may bytes.Buffer
 	needed := needs(e)
-	for _, f := range e.Fields() {
+	all := e.Fields()
+	for i, f := range all {
+		if strings.Contains(f.Path, ").") {
+			continue // a field of one kind, which the sum of that kind tells of
+		}
 		words := f.Takes
+		if i+1 < len(all) {
+			if kind, ok := strings.CutPrefix(all[i+1].Path, f.Path+"("); ok {
+				kind, _, _ = strings.Cut(kind, ")")
+				words += "; -fields tells what each reads, as for " + kind
+			}
+		}
 		if f.Means != "" {
 			words += ". " + f.Means
 		}
