@@ -10,6 +10,7 @@ import (
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
+	"example.com/clothyard/units/noun/nountest"
 	"example.com/clothyard/yardage"
 )
 
@@ -123,5 +124,27 @@ func TestLongNumbersAreRefused(t *testing.T) {
 	err := errOf(yardage.Price{Length: in("1 yd"), Each: each, Per: units.Yard}.Plan())
 	if !errors.Is(err, fault.Range) || len(err.Error()) > 200 {
 		t.Error("not refused, or the whole number is in the fault")
+	}
+}
+
+// The limits of pieces of one size are those meant, and turning them finds room.
+func TestPieces(t *testing.T) {
+	good := yardage.Pieces{Across: in("16 in"), Along: in("17 in"), Count: 12, Width: in("45 in")}
+	for name, change := range map[string]func(*yardage.Pieces){
+		"too wide":       func(s *yardage.Pieces) { s.Across = in("46 in") },
+		"all selvedge":   func(s *yardage.Pieces) { s.Selvedge = in("45 in") },
+		"too many":       func(s *yardage.Pieces) { s.Count = yardage.MaxPieces + 1 },
+		"too thin":       func(s *yardage.Pieces) { s.Across = in("1 in").DivInt(50_000) },
+		"too many rows":  func(s *yardage.Pieces) { s.Count, s.Length, s.Along = 0, in("9 in"), in("1 in").DivInt(900_000) },
+		"neither wanted": func(s *yardage.Pieces) { s.Count = 0 },
+	} {
+		s := good
+		change(&s)
+		t.Run(name, func(t *testing.T) { nountest.Limits(t, s) })
+	}
+	nountest.Refused(t, yardage.Nouns(), yardage.Pieces{Across: in("2 in"), Along: in("2 in"), Count: 1, Width: in("9 in"), Length: in("9 in")}, "length", fault.Conflict)
+	p, err := yardage.Pieces{Across: in("50 in"), Along: in("40 in"), Turn: true, Count: 2, Width: in("45 in")}.Plan()
+	if err != nil || !p.Turned || p.Need != in("100 in") {
+		t.Errorf("%+v, %v", p, err)
 	}
 }

@@ -19,5 +19,6 @@ func Nouns() []noun.Entry {
 		noun.Of[Panels]("yardage.panels"),
 		noun.Of[Bias]("yardage.bias"),
 		noun.Of[Swatch]("yardage.swatch"),
+		noun.Of[Pieces]("yardage.pieces"),
 	)
 }

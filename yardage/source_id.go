@@ -5,6 +5,7 @@ const (
 	srcGrid            = "width-conversion-chart"
 	srcGridCopy        = "yardage-conversion-chart"
 	srcWidthAdded      = "width-conversion-additions"
+	srcSquaresChart    = "squares-from-yardage-chart"
 	srcExtensionGrid   = "extension-width-chart"
 	srcGrid32          = "width-chart-32-inch"
 	srcEnvelope        = "envelope-metric-chart"

@@ -45,9 +45,13 @@ type Width struct {
 	Sleeves bool `json:"sleeves,omitzero"`
 	// Jump is set where the widths differ by much; the chart does not say by how much.
 	Jump bool `json:"jump,omitzero"`
-	// Repeat is the length of a large pattern repeat, of which one more is bought. May be
+	// Repeat is the length of the pattern repeat, of which one more is bought. May be
 	// omitted; the default is a plain cloth.
 	Repeat units.Length `json:"repeat,omitzero"`
+	// Stacked is how many large pieces lie one after another along the cloth, 1 to
+	// 1,000,000: one repeat more is bought for each, to match them. May be omitted; the
+	// default is one repeat for the whole. It needs a repeat.
+	Stacked int `json:"stacked,omitzero"`
 	// HalfDrop is set where the pattern steps down half a repeat from one selvedge to the
 	// other; half a repeat more is bought. It needs a repeat.
 	HalfDrop bool `json:"halfDrop,omitzero"`
@@ -110,7 +114,11 @@ func (s Width) reasons() (all []Reason) {
 		all = append(all, Reason{why, gridAdded()})
 	}
 	if !s.Repeat.IsZero() {
-		all = append(all, Reason{"one repeat more, to place the pattern", s.Repeat})
+		r := Reason{"one repeat more, to place the pattern", s.Repeat}
+		if s.Stacked > 0 {
+			r = Reason{"a repeat for each piece along the cloth, to match them", s.Repeat.MulInt(int64(s.Stacked))}
+		}
+		all = append(all, r)
 	}
 	if s.HalfDrop {
 		all = append(all, Reason{"half a repeat, for the half drop", s.Repeat.DivInt(2)})
@@ -128,6 +136,12 @@ func (s Width) Plan() (WidthPlan, error) {
 	a.Need("from", s.From)
 	a.Need("to", s.To)
 	a.NotNegative("repeat", s.Repeat)
+	switch {
+	case s.Stacked != 0 && s.Repeat.IsZero():
+		a.Fault("stacked", ticket.Of(s.Stacked).String(), "none without a repeat", fault.Unused)
+	case s.Stacked != 0:
+		a.Count("stacked", s.Stacked, 1, MaxPieces)
+	}
 	if s.HalfDrop && s.Repeat.IsZero() {
 		a.Fault("halfDrop", "true", "none without a repeat", fault.Unused)
 	}
