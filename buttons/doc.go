@@ -19,7 +19,7 @@
 // to a mark of the tape one by one and never from the place before, so that
 // errors do not add up.
 //
-// The tables ([LigneRows], [HoleRules], [LapRules], [Spacings], [Limits]) keep the
+// The tables ([LigneRows], [HoleRules], [LapRules], [Spacings], [CoverRows]) keep the
 // printed figures apart where the sources disagree. Not here: hooks and snaps,
 // whose printed sizes could not be found, and the drawing of a worked hole.
 package buttons

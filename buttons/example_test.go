@@ -202,12 +202,3 @@ func ExampleLignesAt() {
 	// 1 1/8 in printed 1 3/16 in 30 mm both are off: 30 mm is 47.2 L
 	// 1 1/8 in printed 1 1/8 in 28.5 mm
 }
-
-func ExampleLimitsAt() {
-	for l := range buttons.LimitsAt(30) {
-		if l.Exempt {
-			fmt.Println(l.Rule, "leaves out", l.Item)
-		}
-	}
-	// Output: 16 CFR 1501.3(d) leaves out buttons on clothing
-}

@@ -10,12 +10,15 @@ import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/noun/nountest"
 	"example.com/clothyard/units/source"
+	"example.com/clothyard/units/spacing"
 )
 
 func TestHandbook(t *testing.T) {
 	nountest.Handbook(t, "testdata/handbook.csv", buttons.Nouns(), map[string]nountest.Sum{
-		"rule": holeRule, "laprule": lapRule, "size": size, "chart": chart, "law": law,
+		"rule": holeRule, "laprule": lapRule, "size": size, "chart": chart, "spacing": spacingRow, "division": division,
 	})
+	nountest.Accounted(t, "testdata", "BL001-BL066 G074-G082 G083a G084a G085-G086 W107-W108 W163 W250-W252 W254-W255 W256a W257-W264 W268 "+
+		"NF031-NF035 NF052-NF062 NF063 P074-P078 P125-P126 P170 P172 P174-P177 P178 P184 P187 P261 P285-P289 P308-P309")
 }
 
 // length is a length given, 0 in where none is.
@@ -48,6 +51,29 @@ func lapRule(given map[string]string) (map[string]any, error) {
 	return nil, nil
 }
 
+// spacingRow is a row of the table of places.
+func spacingRow(given map[string]string) (map[string]any, error) {
+	for s := range buttons.Spacings {
+		if s.Item == given["item"] {
+			return map[string]any{"least": s.Least, "most": s.Most}, nil
+		}
+	}
+	return nil, nil
+}
+
+// division is marks in a span with half a gap at each end.
+func division(given map[string]string) (map[string]any, error) {
+	n, err := strconv.Atoi(given["count"])
+	if err != nil {
+		return nil, err
+	}
+	p, err := spacing.Spec{Span: length(given["span"]), Count: n, HalfFirst: true, HalfLast: true}.Lay()
+	if err != nil {
+		return nil, err
+	}
+	return map[string]any{"gap": p.Stretches[0].Gap, "first": p.Places[0]}, nil
+}
+
 // size is lignes in inches, or the nearest whole lignes of a diameter.
 func size(given map[string]string) (map[string]any, error) {
 	if text := given["lignes"]; text != "" {
@@ -68,16 +94,6 @@ func chart(given map[string]string) (map[string]any, error) {
 		}
 	}
 	return nil, err
-}
-
-// law is a limit of the law.
-func law(given map[string]string) (map[string]any, error) {
-	for l := range buttons.Limits {
-		if l.ID == given["id"] {
-			return map[string]any{"length": l.Length, "exempt": l.Exempt, "below": l.Below, "newton": l.Newton}, nil
-		}
-	}
-	return nil, nil
 }
 
 // TestChartsWalked asks the public API for every printed size, and checks the

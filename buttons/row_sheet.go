@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/safety"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -42,7 +43,7 @@ func (p RowPlan) Sheet() ticket.Sheet {
 		}
 	}
 	sheet.Steps = append(sheet.Steps, p.sewing()...)
-	sheet.Cautions = childCautions([]ticket.Caution{ticket.CutCare()}, s.Months)
+	sheet.Cautions = safety.Cautions([]ticket.Caution{ticket.CutCare()}, s.Months)
 	if p.Short > 0 {
 		sheet.Cautions = append(sheet.Cautions, ticket.Caution{Text: fmt.Sprintf("The pattern has %d buttons and there are %d: the marks of the pattern do not serve.", s.Count, p.Count)})
 	}
@@ -60,7 +61,7 @@ func (p RowPlan) Sheet() ticket.Sheet {
 	if len(p.Assumed) > 0 {
 		sheet.Sources = append(sheet.Sources, source.Practise("what is assumed"))
 	}
-	sheet.Sources = childCites(sheet.Sources, s.Months)
+	sheet.Sources = safety.Cites(sheet.Sources, s.Months)
 	return sheet
 }
 

@@ -3,6 +3,7 @@ package buttons
 import (
 	"strings"
 
+	"example.com/clothyard/units/safety"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -52,10 +53,10 @@ func (p StockPlan) Sheet() ticket.Sheet {
 	case spare == 0:
 		sheet.Cautions = append(sheet.Cautions, ticket.Caution{Text: "No button is left over: one lost cannot be replaced. Sew one of another kind inside, or keep to a way that spares one."})
 	}
-	sheet.Cautions = childCautions(sheet.Cautions, s.Months)
+	sheet.Cautions = safety.Cautions(sheet.Cautions, s.Months)
 	sheet.Sources = append(sheet.Sources, source.Practise("cuffs and other pairs are changed together"),
 		source.Practise("the placements named first are spared first"))
-	sheet.Sources = childCites(sheet.Sources, s.Months)
+	sheet.Sources = safety.Cites(sheet.Sources, s.Months)
 	return sheet
 }
 

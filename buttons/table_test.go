@@ -2,7 +2,6 @@ package buttons_test
 
 import (
 	"slices"
-	"strings"
 	"testing"
 
 	"example.com/clothyard/buttons"
@@ -89,56 +88,6 @@ func TestUses(t *testing.T) {
 		break
 	}
 	for range buttons.LignesAt(40) {
-		break
-	}
-}
-
-func TestLimits(t *testing.T) {
-	ids := map[string]bool{}
-	for l := range buttons.Limits {
-		if !cited(l.Source, l.Known) || l.Rule == "" || l.Item == "" || ids[l.ID] {
-			t.Errorf("%+v", l)
-		}
-		if s, _ := source.Lookup(l.Source); s.Rank != source.Law {
-			t.Errorf("%s rests on %q", l.ID, s)
-		}
-		ids[l.ID] = true
-	}
-	for range buttons.Limits {
-		break
-	}
-	for _, c := range []struct {
-		months  int
-		with    string
-		without string
-	}{
-		{0, "", "small-parts-age us-neck-cord eu-waist-cord"},
-		{1, "small-parts-buttons button-pull eu-neck-cord-young", "us-neck-cord eu-neck-cord"},
-		{35, "small-parts-buttons us-neck-cord us-waist-cord", "eu-neck-cord"},
-		{36, "us-neck-cord eu-neck-cord-young", "small-parts-buttons button-pull"},
-		{84, "eu-neck-cord us-neck-cord", "eu-neck-cord-young"},
-		{168, "us-waist-cord", "eu-neck-cord eu-waist-cord us-neck-cord"},
-		{400, "", "us-waist-cord eu-waist-cord"},
-	} {
-		got := map[string]bool{}
-		for l := range buttons.LimitsAt(c.months) {
-			got[l.ID] = true
-		}
-		for _, id := range strings.Fields(c.with) {
-			if !got[id] || !ids[id] {
-				t.Errorf("%d months: no %s", c.months, id)
-			}
-		}
-		for _, id := range strings.Fields(c.without) {
-			if got[id] || !ids[id] {
-				t.Errorf("%d months: %s", c.months, id)
-			}
-		}
-	}
-	if len(ids) != 23 {
-		t.Errorf("%d rows", len(ids))
-	}
-	for range buttons.LimitsAt(12) {
 		break
 	}
 }

@@ -3,11 +3,10 @@ package hem
 import (
 	"slices"
 
+	"example.com/clothyard/units/safety"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
-
-const decides = "the law and the standards of the place decide, with the workroom's own practice"
 
 // Sheet is how the casing is folded and stitched, with the working. Every line of
 // it passes [ticket.Line.Check].
@@ -187,22 +186,22 @@ func (p CasingPlan) cordCautions(cs []ticket.Caution) []ticket.Caution {
 	case p.Barred:
 		cs = append(cs, ticket.Caution{
 			Text:  "A cord at the hood or the neck of a child of this age is not allowed: it catches and strangles. Use elastic, a press stud or a buttoned tab.",
-			Refer: "16 CFR 1120, United States; EN 14682, Europe; " + decides,
+			Refer: "16 CFR 1120, United States; EN 14682, Europe; " + safety.Decides,
 		})
 	case !p.Over.IsZero():
 		cs = append(cs, ticket.Caution{
 			Text:  "The free ends are longer than a rule allows for a child of this age: they catch in doors and playthings. Cut them to the limit, without knots or toggles, and sew the cord to the garment at its middle.",
-			Refer: "16 CFR 1120, United States; EN 14682, Europe; " + decides,
+			Refer: "16 CFR 1120, United States; EN 14682, Europe; " + safety.Decides,
 		})
 	case !p.TailMost.IsZero():
 		cs = append(cs, ticket.Caution{
 			Text:  "Cords on a child's clothes catch: keep the free ends within the limit with the casing at its full width, without knots or toggles, and sew the cord to the garment at its middle.",
-			Refer: "16 CFR 1120, United States; EN 14682, Europe; " + decides,
+			Refer: "16 CFR 1120, United States; EN 14682, Europe; " + safety.Decides,
 		})
 	case s.Months == 0:
 		cs = append(cs, ticket.Caution{
 			Text:  "A cord on a child's clothes can catch and strangle, and is not allowed at the hood or the neck of a young child: for a child give the wearer's age.",
-			Refer: "16 CFR 1120, United States; EN 14682, Europe; " + decides,
+			Refer: "16 CFR 1120, United States; EN 14682, Europe; " + safety.Decides,
 		})
 	}
 	return cs
@@ -244,10 +243,8 @@ func (p CasingPlan) sources() []source.Cite {
 		cs = append(cs, source.Practise("turn at the ends of a strip"))
 	}
 	if s.Kind == CordCasing {
-		for _, l := range cordLimits {
-			if s.Months > 0 && l.Neck == s.Neck && s.Months >= l.From && s.Months < l.Below {
-				cs = append(cs, source.Cite{For: "cords of a child's clothes", ID: l.Source, Place: l.Rule, Known: l.Known})
-			}
+		for l := range safety.Tails(s.Months, s.Neck) {
+			cs = append(cs, source.Cite{For: "cords of a child's clothes", ID: l.Source, Place: l.Rule, Known: l.Known})
 		}
 	}
 	if s.Kind == RodCasing && s.Girth.IsZero() {

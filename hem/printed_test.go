@@ -11,6 +11,6 @@ import (
 func TestPrinted(t *testing.T) {
 	nountest.Tables(t, "testdata/tables.csv", map[string]any{
 		"turn": hem.Turns(), "mitre": hem.MitreTrims, "depth": hem.Depths(), "tuck": hem.TuckWidths(), "space": hem.TuckSpaces(), "growth": hem.Growths(),
-		"strip": hem.Strips(), "foldback": hem.FoldBacks(), "ease": hem.CasingEases(), "casing": hem.CasingTurns(), "cord": hem.CordLimits(),
+		"strip": hem.Strips(), "foldback": hem.FoldBacks(), "ease": hem.CasingEases(), "casing": hem.CasingTurns(),
 	})
 }

@@ -4,6 +4,7 @@ import (
 	"iter"
 
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/safety"
 	"example.com/clothyard/units/source"
 )
 
@@ -90,43 +91,15 @@ func casingEase(k CasingKind, round bool, t units.Tape) CasingEaseRow {
 	return CasingEaseRow{}
 }
 
-// A CordLimitRow is a rule on the cords of children's clothes, in a short extract: the
-// text itself decides, and a later edition may differ.
-type CordLimitRow struct {
-	Rule   string       // the paragraph or standard
-	Neck   bool         // at the hood or the neck; else at the waist or the hem
-	From   int          // from this age in months
-	Below  int          // below this age in months
-	None   bool         // none at all is allowed
-	Most   units.Length // the longest free end; zero where none is allowed
-	Source string       // id of the source, see source.Lookup
-	Known  source.Known // how the figure is known
-}
-
-// CordLimits yields the rules on cords that this package knows. The sizes of the
-// rule of the United States are taken as years.
-func CordLimits() iter.Seq[CordLimitRow] { return cordLimits.All() }
-
-var cordLimits = source.Table[CordLimitRow]{
-	{"16 CFR 1120", true, 2 * 12, 13 * 12, true, units.Length{}, "us-drawstring-rule", source.Read},
-	{"16 CFR 1120", false, 2 * 12, 17 * 12, false, units.Inch.Of(3), "us-drawstring-rule", source.Read},
-	{"EN 14682", true, 0, 7 * 12, true, units.Length{}, "eu-cords-standard", source.Read},
-	{"EN 14682", true, 7 * 12, 14 * 12, false, units.Millimetre.Of(75), "eu-cords-standard", source.Read},
-	{"EN 14682", false, 0, 14 * 12, false, units.Millimetre.Of(140), "eu-cords-standard", source.Read},
-}
-
 // tailMost is the shortest limit on the free end of a cord for a wearer of an age
 // in months, and whether a rule allows none.
 func tailMost(months int, neck bool) (most units.Length, barred bool) {
-	for _, l := range cordLimits {
-		if months == 0 || l.Neck != neck || months < l.From || months >= l.Below {
-			continue
-		}
+	for l := range safety.Tails(months, neck) {
 		switch {
 		case l.None:
 			barred = true
-		case most.IsZero() || l.Most.Less(most):
-			most = l.Most
+		case most.IsZero() || l.Length.Less(most):
+			most = l.Length
 		}
 	}
 	return most, barred
