@@ -9,7 +9,9 @@ import (
 )
 
 func TestHandbook(t *testing.T) {
-	nountest.Handbook(t, "testdata/handbook.csv", yardage.Nouns(), map[string]nountest.Sum{"grid-chart": nountest.Row(yardage.Grid), "bias-chart": biasChart, "lengths": lengths})
+	nountest.Handbook(t, "testdata/handbook.csv", yardage.Nouns(), map[string]nountest.Sum{"grid-chart": nountest.Row(yardage.Grid), "bias-chart": biasChart, "lengths": lengths,
+		"made-up": nountest.Row(yardage.MadeUp), "norm": nountest.Row(yardage.Norms), "addition": nountest.Row(yardage.Additions), "repeat-share": nountest.Row(yardage.RepeatShares),
+		"shrinkage": nountest.Row(yardage.Shrinkages), "counter": nountest.Row(yardage.Counters)})
 }
 
 // biasChart is a cell of a printed chart of bias strips.

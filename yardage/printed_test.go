@@ -11,6 +11,6 @@ import (
 func TestPrinted(t *testing.T) {
 	nountest.Tables(t, "testdata/tables.csv", map[string]any{
 		"width": yardage.ClothWidths, "counter": yardage.Counters, "grid": yardage.Grid, "shrinkage": yardage.Shrinkages, "bias": yardage.BiasChart,
-		"join": yardage.Joins,
+		"join": yardage.Joins, "made up": yardage.MadeUp, "norm": yardage.Norms, "addition": yardage.Additions, "repeat share": yardage.RepeatShares,
 	})
 }

@@ -6,6 +6,7 @@ const (
 	srcGridCopy        = "yardage-conversion-chart"
 	srcWidthAdded      = "width-conversion-additions"
 	srcSquaresChart    = "squares-from-yardage-chart"
+	srcNorms           = "cloth-norms-2009"
 	srcExtensionGrid   = "extension-width-chart"
 	srcGrid32          = "width-chart-32-inch"
 	srcEnvelope        = "envelope-metric-chart"
