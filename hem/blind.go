@@ -7,7 +7,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Blind hem is turned up, the garment folded back over it, and caught so that no
+// A Blind is a hem turned up, the garment folded back over it, and caught so that no
 // stitching shows.
 type Blind struct {
 	Allowance

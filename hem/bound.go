@@ -8,7 +8,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Bound edge has its raw edge enclosed in a binding.
+// A Bound is an edge enclosed in a binding.
 type Bound struct {
 	Allowance
 	Binding
@@ -18,7 +18,7 @@ type Bound struct {
 	Curved
 }
 
-// A DoubleBound edge has its raw edge enclosed in a binding that is folded in half along
+// A DoubleBound is an edge enclosed in a binding that is folded in half along
 // its length, both raw edges sewn on together.
 type DoubleBound struct {
 	Allowance

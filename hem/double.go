@@ -5,7 +5,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Double hem is turned twice, by equal or unequal turns, so that the raw edge is hidden.
+// A Double is a hem turned twice, by equal or unequal turns, so that the raw edge is hidden.
 type Double struct {
 	Allowance
 	TwoTurns

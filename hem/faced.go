@@ -8,7 +8,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Faced hem has a strip or a shaped facing of the straight cloth sewn to the edge and
+// A Faced is a hem with a strip or a shaped facing of the straight cloth sewn to it and
 // turned in.
 type Faced struct {
 	Allowance
@@ -37,7 +37,7 @@ func (s Faced) sheet(p Plan, sh *ticket.Sheet) {
 	s.Facing.sheet(p, sh, note, nil)
 }
 
-// A BiasFaced hem is faced with a strip cut on the bias.
+// A BiasFaced is a hem faced with a strip cut on the bias.
 type BiasFaced struct {
 	Allowance
 	Facing

@@ -8,7 +8,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Narrow hem is a double hem of small depth.
+// A Narrow is a double hem of small depth.
 type Narrow struct {
 	Allowance
 	TwoTurns
@@ -51,7 +51,7 @@ func (s Narrow) sheet(p Plan, sh *ticket.Sheet) {
 
 func (s Narrow) draw(p Plan, k sketch) []section.Drawing { return s.stages(p, k) }
 
-// A Rolled hem has its raw edge rolled over twice, between the fingers or by the foot.
+// A Rolled is a hem whose raw edge is rolled over twice, between the fingers or by the foot.
 type Rolled struct {
 	Allowance
 	TwoTurns
@@ -130,7 +130,7 @@ func (s ShirtTail) sheet(p Plan, sh *ticket.Sheet) {
 
 func (s ShirtTail) draw(p Plan, k sketch) []section.Drawing { return s.stages(p, k) }
 
-// A Circular hem is a narrow double hem round a circle or a sector of one.
+// A Circular is a narrow double hem round a circle or a sector of one.
 type Circular struct {
 	Allowance
 	TwoTurns

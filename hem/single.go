@@ -7,7 +7,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Single hem has its raw edge finished flat and is turned once.
+// A Single is a hem turned once, its raw edge finished flat.
 type Single struct {
 	Allowance
 	// Depth is the depth of the hem, from the fold to the raw edge. May be omitted; the

@@ -7,7 +7,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A Slit is cut into whole cloth, and has a double hem along both sides. No allowance is
+// A Slit is a slit cut into whole cloth, with a double hem along both sides. No allowance is
 // drafted for it. A hem alone has no cloth to turn at its top.
 type Slit struct {
 	// Tape is the measure that defaults follow. May be omitted; the default is the tape

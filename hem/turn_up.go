@@ -7,7 +7,7 @@ import (
 	"example.com/clothyard/units/ticket"
 )
 
-// A TurnUp is that of a trouser leg: the hem is turned in and the leg turned up over it,
+// A TurnUp is a trouser turn-up: the hem is turned in and the leg turned up over it,
 // to the outside.
 type TurnUp struct {
 	Allowance
