@@ -169,7 +169,7 @@ func ExampleStock_With() {
 // The printed rules for one ball button disagree.
 func ExampleHoleRules() {
 	tape := units.Notation{}
-	for r := range buttons.HoleRules {
+	for r := range buttons.HoleRules() {
 		if r.Outline == buttons.Ball {
 			text, _ := tape.Format(r.Length(units.Inch.Frac(1, 2), units.Length{}).Mid())
 			fmt.Println(text, r.Name)
@@ -182,7 +182,7 @@ func ExampleHoleRules() {
 }
 
 func ExampleLapRules() {
-	for r := range buttons.LapRules {
+	for r := range buttons.LapRules() {
 		fmt.Println(r.Lap(units.Inch.Frac(3, 4)), r.Name)
 	}
 	// Output:

@@ -33,7 +33,7 @@ func length(text string) units.Length {
 func holeRule(given map[string]string) (map[string]any, error) {
 	var outline buttons.Outline
 	err := outline.UnmarshalText([]byte(given["outline"]))
-	for rule := range buttons.HoleRules {
+	for rule := range buttons.HoleRules() {
 		if rule.Source == given["source"] && rule.Outline == outline && (given["name"] == "" || rule.Name == given["name"]) {
 			return map[string]any{"length": rule.Length(length(given["diameter"]), length(given["thickness"]))}, err
 		}
@@ -43,7 +43,7 @@ func holeRule(given map[string]string) (map[string]any, error) {
 
 // lapRule is what a printed rule makes of a button.
 func lapRule(given map[string]string) (map[string]any, error) {
-	for rule := range buttons.LapRules {
+	for rule := range buttons.LapRules() {
 		if rule.Name == given["name"] {
 			return map[string]any{"lap": rule.Lap(length(given["diameter"]))}, nil
 		}
@@ -53,7 +53,7 @@ func lapRule(given map[string]string) (map[string]any, error) {
 
 // spacingRow is a row of the table of places.
 func spacingRow(given map[string]string) (map[string]any, error) {
-	for s := range buttons.Spacings {
+	for s := range buttons.Spacings() {
 		if s.Item == given["item"] {
 			return map[string]any{"least": s.Least, "most": s.Most}, nil
 		}
@@ -100,7 +100,7 @@ func chart(given map[string]string) (map[string]any, error) {
 // rounding that one chart keeps throughout.
 func TestChartsWalked(t *testing.T) {
 	count := map[string]int{}
-	for row := range buttons.LigneRows {
+	for row := range buttons.LigneRows() {
 		count[row.Source]++
 		if _, ok := source.Lookup(row.Source); !ok || row.Known != source.Read {
 			t.Errorf("%d L: source %q, %v", row.Lignes, row.Source, row.Known)

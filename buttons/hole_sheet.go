@@ -81,7 +81,7 @@ func (p HolePlan) Sheet() ticket.Sheet {
 			Note: "half of it must pass the hole"}}, sheet.Steps...)
 	}
 	sheet.Cautions = []ticket.Caution{ticket.CutCare()}
-	for r := range HoleRules {
+	for r := range HoleRules() {
 		if r.Outline == s.Outline {
 			sheet.Sources = append(sheet.Sources, source.Cite{For: r.Name, ID: r.Source, Place: r.Place, Known: r.Known})
 		}

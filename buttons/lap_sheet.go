@@ -102,7 +102,7 @@ func (p LapPlan) Sheet() ticket.Sheet {
 	}
 	sheet.Cautions = []ticket.Caution{ticket.CutCare(), ticket.IronCare()}
 	if !s.Diameter.IsZero() {
-		for r := range LapRules {
+		for r := range LapRules() {
 			sheet.Sources = append(sheet.Sources, source.Cite{For: "lap: " + r.Name, ID: r.Source, Place: r.Place, Known: r.Known})
 		}
 	}

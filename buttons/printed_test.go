@@ -10,7 +10,7 @@ import (
 // Every figure of every table is as its source prints it.
 func TestPrinted(t *testing.T) {
 	nountest.Tables(t, "testdata/tables.csv", map[string]any{
-		"hole": buttons.HoleRules, "ligne": buttons.LigneRows, "use": buttons.Uses, "spacing": buttons.Spacings, "lap": buttons.LapRules,
+		"hole": buttons.HoleRules(), "ligne": buttons.LigneRows(), "use": buttons.Uses(), "spacing": buttons.Spacings(), "lap": buttons.LapRules(),
 		"cover": buttons.CoverRows(), "loop": buttons.LoopRows(),
 	})
 }

@@ -182,10 +182,10 @@ func (r Row) audit(a *fault.Audit) {
 	}
 	switch {
 	case single && last && r.Last != r.First:
-		a.Fault("last", r.Last.String(), r.First.String()+", the first of a single button", fault.Conflict)
+		a.Fault("last", r.Last.String(), "{0}, the first of a single button", fault.Conflict, r.First)
 	case single:
 	case last && r.Last.Sign() > 0 && r.First.Sign() > 0 && !r.First.Less(r.Last):
-		a.Fault("last", r.Last.String(), "more than "+r.First.String()+" (first)", fault.Range)
+		a.Fault("last", r.Last.String(), "more than {0} (first)", fault.Range, r.First)
 	case last || !(gap && counted):
 		a.Need("last", r.Last)
 	}
@@ -207,7 +207,7 @@ func (r Row) audit(a *fault.Audit) {
 		a.NotNegative("minGap", r.MinGap)
 		a.NotNegative("maxGap", r.MaxGap)
 		if r.MaxGap.Sign() > 0 && r.MaxGap.Less(r.MinGap) {
-			a.Fault("maxGap", r.MaxGap.String(), "at least "+r.MinGap.String()+" (minGap)", fault.Conflict)
+			a.Fault("maxGap", r.MaxGap.String(), "at least {0} (minGap)", fault.Conflict, r.MinGap)
 		}
 	}
 	if r.sewn() {
@@ -260,7 +260,7 @@ func (r Row) fill(a *fault.Audit) Row {
 	switch {
 	case !pinned && r.First.IsZero():
 		if r.First = r.Last.Sub(r.Gap.MulInt(gaps)); r.First.Sign() <= 0 {
-			a.Fault("last", r.Last.String(), "more than "+r.Gap.MulInt(gaps).String()+", what the gaps take", ErrPastEdge)
+			a.Fault("last", r.Last.String(), "more than {0}, what the gaps take", ErrPastEdge, r.Gap.MulInt(gaps))
 			return r
 		}
 	case !pinned:
@@ -268,15 +268,14 @@ func (r Row) fill(a *fault.Audit) Row {
 	case r.Gap.IsZero():
 		r.Gap = span.DivInt(gaps)
 	case r.Gap.MulInt(gaps) != span:
-		a.Fault("gap", r.Gap.String(), span.DivInt(gaps).String()+", which "+strconv.Itoa(r.Count)+
-			" buttons from first to last make", fault.Conflict)
+		a.Fault("gap", r.Gap.String(), "{0}, which "+strconv.Itoa(r.Count)+" buttons from first to last make", fault.Conflict, span.DivInt(gaps))
 		return r
 	}
 	if r.Gap.Less(r.MinGap) {
-		a.Fault("minGap", r.MinGap.String(), "at most "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", fault.Conflict)
+		a.Fault("minGap", r.MinGap.String(), "at most {0}, the gap of "+strconv.Itoa(r.Count)+" buttons", fault.Conflict, r.Gap)
 	}
 	if !r.MaxGap.IsZero() && r.MaxGap.Less(r.Gap) {
-		a.Fault("maxGap", r.MaxGap.String(), "at least "+r.Gap.String()+", the gap of "+strconv.Itoa(r.Count)+" buttons", fault.Conflict)
+		a.Fault("maxGap", r.MaxGap.String(), "at least {0}, the gap of "+strconv.Itoa(r.Count)+" buttons", fault.Conflict, r.Gap)
 	}
 	return r
 }
@@ -328,7 +327,7 @@ func (r Row) countByGap(a *fault.Audit, span units.Length) int {
 	n, ok := span.Div(r.Gap).Int(units.Down)
 	switch {
 	case !ok || n >= MaxCount:
-		a.Fault("gap", r.Gap.String(), "at least "+span.DivInt(MaxCount-1).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range)
+		a.Fault("gap", r.Gap.String(), "at least {0} ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range, span.DivInt(MaxCount-1))
 	case r.Gap.MulInt(n) != span:
 		a.Fault("gap", r.Gap.String(), neighbours(span, n, n+1), ErrNoCount)
 	case r.Have > 0 && n+1 > int64(r.Have):
@@ -344,7 +343,7 @@ func (r Row) gaps(a *fault.Audit, span units.Length) (least, most int) {
 	if !r.MaxGap.IsZero() {
 		n, ok := span.Div(r.MaxGap).Int(units.Up)
 		if !ok || n > high {
-			a.Fault("maxGap", r.MaxGap.String(), "at least "+span.DivInt(high).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range)
+			a.Fault("maxGap", r.MaxGap.String(), "at least {0} ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range, span.DivInt(high))
 			return 0, 0
 		}
 		low = n
@@ -354,7 +353,7 @@ func (r Row) gaps(a *fault.Audit, span units.Length) (least, most int) {
 		if ok && n < high {
 			high = n
 		} else if (!ok || n > high) && alone {
-			a.Fault("minGap", r.MinGap.String(), "more than "+span.DivInt(MaxCount).String()+" ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range)
+			a.Fault("minGap", r.MinGap.String(), "more than {0} ("+strconv.Itoa(MaxCount)+" buttons)", fault.Range, span.DivInt(MaxCount))
 			return 0, 0
 		}
 	}

@@ -1,15 +1,17 @@
 package buttons
 
 import (
+	"iter"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 )
 
-// A HoleRule is a printed rule for the length of a buttonhole, a sum of shares of
+// A HoleRuleRow is a printed rule for the length of a buttonhole, a sum of shares of
 // the button's measures. They disagree: the longest asks half as much again as
 // the shortest. A [Hole] takes diameter + thickness for a flat button, half the girth
 // for a ball and half the wrap for others, and leaves the rest to Ease.
-type HoleRule struct {
+type HoleRuleRow struct {
 	Name      string       // what it says
 	Outline   Outline      // the buttons that it is for
 	Diameter  units.Ratio  // times the diameter
@@ -23,7 +25,7 @@ type HoleRule struct {
 
 // Length is what the rule gives, before any rounding. It is exact unless the
 // rule goes by the girth.
-func (r HoleRule) Length(diameter, thickness units.Length) units.Near {
+func (r HoleRuleRow) Length(diameter, thickness units.Length) units.Near {
 	n := units.Exactly(diameter.Scale(r.Diameter).Add(thickness.Scale(r.Thickness)).Add(r.Add))
 	if !r.Girth.IsZero() {
 		n = n.Add(units.Pi().Of(diameter.Scale(r.Girth)))
@@ -39,7 +41,7 @@ var (
 
 // As printed. The wrap of a flat button is twice its diameter and
 // thickness, so half the wrap is the sum of the two.
-var holeRules = [...]HoleRule{
+var holeRules = source.Table[HoleRuleRow]{
 	{"half the wrap and an eighth", Flat, one, one, none, units.Inch.Frac(1, 8), "extension-buttonhole-guide", "", source.Read},
 	{"half the wrap and an eighth", Ball, none, none, half, units.Inch.Frac(1, 8), "extension-buttonhole-guide", "", source.Read},
 	{"half the wrap and an eighth", Shaped, none, none, half, units.Inch.Frac(1, 8), "extension-buttonhole-guide", "", source.Read},
@@ -55,10 +57,4 @@ var holeRules = [...]HoleRule{
 }
 
 // HoleRules yields the printed rules.
-func HoleRules(yield func(HoleRule) bool) {
-	for _, r := range holeRules {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func HoleRules() iter.Seq[HoleRuleRow] { return holeRules.All() }

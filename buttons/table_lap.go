@@ -1,12 +1,14 @@
 package buttons
 
 import (
+	"iter"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 )
 
-// A LapRule is a printed rule for how far the front goes past the centre line.
-type LapRule struct {
+// A LapRuleRow is a printed rule for how far the front goes past the centre line.
+type LapRuleRow struct {
 	Name   string       // what it says
 	Times  units.Ratio  // times the diameter of the button
 	Add    units.Length // and so much more
@@ -17,12 +19,14 @@ type LapRule struct {
 }
 
 // Lap is what the rule gives for a button of the diameter.
-func (r LapRule) Lap(diameter units.Length) units.Length { return diameter.Scale(r.Times).Add(r.Add) }
+func (r LapRuleRow) Lap(diameter units.Length) units.Length {
+	return diameter.Scale(r.Times).Add(r.Add)
+}
 
 // The first row is the default of a lap on a tape of inches: of the rules it is the one
 // that a list of standards prints. The second is the same on a metric tape. They disagree,
 // and agree only for single sizes.
-var lapRules = [...]LapRule{
+var lapRules = source.Table[LapRuleRow]{
 	{"half the diameter and a quarter inch", units.RatioOf(1, 2), units.Inch.Frac(1, 4), false, "construction-standards-list", "page 24", source.Read},
 	{"half the diameter and 6 mm", units.RatioOf(1, 2), units.Millimetre.Of(6), false, "", "", source.Practice},
 	{"three quarters of the diameter", units.RatioOf(3, 4), units.Length{}, true, "", "", source.Practice},
@@ -32,16 +36,10 @@ var lapRules = [...]LapRule{
 }
 
 // LapRules yields the rules; the first is the default in inches, the second the metric one.
-func LapRules(yield func(LapRule) bool) {
-	for _, r := range lapRules {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func LapRules() iter.Seq[LapRuleRow] { return lapRules.All() }
 
 // defaultLap is the rule of a tape.
-func defaultLap(t units.Tape) LapRule {
+func defaultLap(t units.Tape) LapRuleRow {
 	if t == units.MetricTape {
 		return lapRules[1]
 	}

@@ -23,7 +23,7 @@ func (r LigneRow) Exact() units.Length { return units.Ligne.Of(int64(r.Lignes)) 
 
 // As printed, 53 rows: 25, 13 and 15 sizes of three charts. A fourth, found only
 // in a damaged copy of a textbook that could not be named, is left out.
-var ligneRows = [...]LigneRow{
+var ligneRows = source.Table[LigneRow]{
 	{12, units.Inch.Frac(5, 16), units.Millimetre.Frac(15, 2), "", "ligne-chart-25-sizes", source.Read},
 	{13, units.Inch.Frac(5, 16), units.Millimetre.Of(8), "", "ligne-chart-25-sizes", source.Read},
 	{14, units.Inch.Frac(11, 32), units.Millimetre.Of(9), "", "ligne-chart-25-sizes", source.Read},
@@ -80,28 +80,16 @@ var ligneRows = [...]LigneRow{
 }
 
 // LigneRows yields the rows of every chart, chart by chart.
-func LigneRows(yield func(LigneRow) bool) {
-	for _, r := range ligneRows {
-		if !yield(r) {
-			return
-		}
-	}
-}
+func LigneRows() iter.Seq[LigneRow] { return ligneRows.All() }
 
 // LignesAt yields what each chart prints for a size; nothing for a size that no
 // chart has.
 func LignesAt(lignes int) iter.Seq[LigneRow] {
-	return func(yield func(LigneRow) bool) {
-		for _, r := range ligneRows {
-			if r.Lignes == lignes && !yield(r) {
-				return
-			}
-		}
-	}
+	return ligneRows.Where(func(r LigneRow) bool { return r.Lignes == lignes })
 }
 
-// A Use is where buttons of a size are usual.
-type Use struct {
+// A UseRow is where buttons of a size are usual.
+type UseRow struct {
 	Where       string       // the garment or the place
 	Least, Most int          // in lignes; equal where one size is printed
 	Source      string       // id of the source, see [source.Lookup]
@@ -109,7 +97,7 @@ type Use struct {
 }
 
 // As printed, 13 rows.
-var uses = [...]Use{
+var uses = source.Table[UseRow]{
 	{"shirt collar", 13, 13, "button-uses-page", source.Read},
 	{"shirt sleeve", 15, 15, "button-uses-page", source.Read},
 	{"shirt front", 16, 20, "button-uses-page", source.Read},
@@ -126,10 +114,4 @@ var uses = [...]Use{
 }
 
 // Uses yields the usual sizes.
-func Uses(yield func(Use) bool) {
-	for _, u := range uses {
-		if !yield(u) {
-			return
-		}
-	}
-}
+func Uses() iter.Seq[UseRow] { return uses.All() }

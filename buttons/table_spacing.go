@@ -1,13 +1,15 @@
 package buttons
 
 import (
+	"iter"
+
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/source"
 )
 
-// A Spacing is a printed figure for where buttons go. Least and Most are equal
+// A SpacingRow is a printed figure for where buttons go. Least and Most are equal
 // where one figure is printed; one of them is zero where there is no such limit.
-type Spacing struct {
+type SpacingRow struct {
 	Item     string       // what is measured
 	Diameter units.Ratio  // times the diameter, before the lengths are added
 	Least    units.Length // at least
@@ -18,7 +20,7 @@ type Spacing struct {
 }
 
 // As printed; the limits are those of the sources and not of this package.
-var spacings = [...]Spacing{
+var spacings = source.Table[SpacingRow]{
 	{gapRule, none, units.Inch.Of(3), units.Inch.Mixed(3, 1, 2), "", "garment-course-fasteners", source.Read},
 	{"gap, jackets", none, units.Centimetre.Of(9), units.Centimetre.Of(10), "usual; the upper limit is printed as 1.5 cm", "button-setting-page", source.Read},
 	{"gap, jackets, at least", none, units.Centimetre.Of(6), units.Length{}, "", "button-setting-page", source.Read},
@@ -70,10 +72,4 @@ func spacingOf(item string, t units.Tape) (units.Length, source.Cite) {
 }
 
 // Spacings yields the printed figures.
-func Spacings(yield func(Spacing) bool) {
-	for _, s := range spacings {
-		if !yield(s) {
-			return
-		}
-	}
-}
+func Spacings() iter.Seq[SpacingRow] { return spacings.All() }
