@@ -28,8 +28,11 @@ type Panels struct {
 	// edge. May be omitted; the default is 1/2 in, or 1.5 cm on a metric tape.
 	Seam  units.Given[units.Length] `json:"seam,omitzero"`
 	Sides units.Length              `json:"sides,omitzero" noun:"zero"` // taken at each of the two side edges, as a side hem; zero is an answer
-	Drop  units.Length              `json:"drop,omitzero"`              // the finished length
-	Hems  units.Length              `json:"hems,omitzero" noun:"zero"`  // what the hem and the heading take of the length, together; zero is an answer
+	// Sideways is set where the cloth is turned, so that its width runs down the drop and
+	// nothing is joined: wide cloth for sheers. The drop with its hems is at most a width.
+	Sideways bool         `json:"sideways,omitzero"`
+	Drop     units.Length `json:"drop,omitzero"`             // the finished length
+	Hems     units.Length `json:"hems,omitzero" noun:"zero"` // what the hem and the heading take of the length, together; zero is an answer
 	// Repeat is the length of the pattern repeat; none for plain cloth. Every drop
 	// is cut in whole repeats.
 	Repeat units.Length `json:"repeat,omitzero"`
@@ -84,6 +87,17 @@ func (s Panels) audit(a *fault.Audit) {
 	a.Need("drop", s.Drop)
 	a.NotNegative("hems", s.Hems)
 	a.NotNegative("repeat", s.Repeat)
+	if s.Sideways {
+		if s.Widths != 0 {
+			a.Fault("widths", ticket.Of(s.Widths).String(), "none with sideways", fault.Unused)
+		}
+		if !s.Seam.IsZero() {
+			a.Fault("seam", s.seam().String(), "none with sideways", fault.Unused)
+		}
+		if !s.Repeat.IsZero() {
+			a.Fault("repeat", s.Repeat.String(), "none with sideways", fault.Unused)
+		}
+	}
 	if s.HalfDrop && s.Repeat.IsZero() {
 		a.Fault("halfDrop", "true", "none without a repeat", fault.Unused)
 	}
@@ -190,6 +204,9 @@ func (s Panels) Plan() (PanelsPlan, error) {
 	if s.audit(&a); a.Failed() {
 		return PanelsPlan{}, a.Err()
 	}
+	if s.Sideways {
+		return s.sideways()
+	}
 	var p PanelsPlan
 	if s, p.Assumed = s.join(&a); a.Failed() {
 		return PanelsPlan{}, a.Err()
@@ -237,9 +254,49 @@ func (s Panels) Plan() (PanelsPlan, error) {
 	return p, nil
 }
 
+// sideways plans cloth whose width runs down the drop.
+func (s Panels) sideways() (PanelsPlan, error) {
+	var a fault.Audit
+	given := s
+	s.Tape = noun.Tape(s)
+	p := PanelsPlan{Spec: s, Assumed: noun.Assumed(given, s)}
+	p.Cut = s.Drop.Add(s.Hems)
+	if s.Width.Less(p.Cut) {
+		fault.AtLeast(&a, "width", s.Width, p.Cut, "drop and hems", fault.Range)
+		return PanelsPlan{}, a.Err()
+	}
+	p.Drop, p.Waste, p.Made = s.Width, s.Width.Sub(p.Cut), s.Fullness
+	p.Flat = s.Cover.Scale(s.Fullness)
+	p.Length = p.Flat.Add(s.Sides.MulInt(2))
+	return p, nil
+}
+
+// sheetSideways is the working of cloth that is turned.
+func (p PanelsPlan) sheetSideways() ticket.Sheet {
+	s := p.Spec
+	sh := ticket.Sheet{Title: "Cloth turned on its side", Assumed: p.Assumed}
+	sh.Answer = []ticket.Line{{Label: "cloth", Result: ticket.Cloth(p.Length)}}
+	sh.Lines = []ticket.Line{
+		line("flat width", ticket.Long(p.Flat), long(s.Cover, "to cover"), by(s.Fullness, "fullness")),
+		line("cloth", ticket.Long(p.Length), long(p.Flat, "flat width"), long(s.Sides.MulInt(2), "both sides")),
+		line("cut off the width", ticket.Long(p.Waste), long(s.Width, "width"), less(s.Drop, "finished"), less(s.Hems, "hem and heading")),
+	}
+	sh.Steps = []ticket.Step{{Do: "Cut the length, and trim the width to the drop", At: ticket.Long(p.Cut), From: "the lower selvedge, which may serve as the hem",
+		Check: ticket.Check{What: "the drop at both ends", Want: ticket.Long(p.Cut), Mend: "trim it again from the lower edge"}}}
+	sh.Cautions = []ticket.Caution{
+		{Text: "The grain runs across the curtain, and so does a pattern: see how it hangs before it is cut.", Refer: "a test on the roll decides"},
+		ticket.CutCare(),
+	}
+	sh.Sources = []source.Cite{{For: "the length along the curtain", ID: srcSideways, Known: source.Read}}
+	return sh
+}
+
 // Sheet is the working, and the order of cutting and joining.
 func (p PanelsPlan) Sheet() ticket.Sheet {
 	s := p.Spec
+	if s.Sideways {
+		return p.sheetSideways()
+	}
 	sh := ticket.Sheet{Title: "Widths joined", Assumed: p.Assumed}
 	if !p.Length.IsZero() {
 		sh.Answer = []ticket.Line{{Label: "widths", Result: ticket.Of(s.Widths)}, {Label: "cloth", Result: ticket.Cloth(p.Length)}}

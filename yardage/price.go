@@ -19,10 +19,13 @@ const (
 	MaxCoinPlaces = 9
 )
 
-// A Price is a length of cloth at so much a unit.
+// A Price is a length of cloth at so much a unit. Of length, each and paid two give the
+// third.
 type Price struct {
-	Length   units.Length    `json:"length,omitzero"`   // the length charged for
-	Each     decimal.Decimal `json:"each,omitzero"`     // the price of one Per
+	Length units.Length    `json:"length,omitzero"` // the length charged for
+	Each   decimal.Decimal `json:"each,omitzero"`   // the price of one unit
+	// Paid is an amount of money: what the length cost, or what there is to spend.
+	Paid     decimal.Decimal `json:"paid,omitzero"`
 	Per      units.Unit      `json:"per,omitzero"`      // yard, metre or another unit; it has no default, as a yard is not a metre
 	Currency string          `json:"currency,omitzero"` // written after the amount; may be empty
 	// Coin is the least amount charged, as a number of the currency: 1/100, or
@@ -40,7 +43,7 @@ type PricePlan struct {
 	Spec    Price           `json:"spec,omitzero"`    // as given
 	Assumed []string        `json:"assumed,omitzero"` // the fields filled with a default
 	Units   units.Ratio     `json:"units,omitzero"`   // how many of Per the length is
-	Rate    units.Ratio     `json:"rate,omitzero"`    // Each as a number
+	Rate    units.Ratio     `json:"rate,omitzero"`    // the price of one unit, exact
 	Exact   units.Ratio     `json:"exact,omitzero"`   // the amount, not rounded
 	Charged decimal.Decimal `json:"charged,omitzero"` // the amount in whole coins, with as many places as the coin has
 	Residue units.Ratio     `json:"residue,omitzero"` // Exact less Charged, either sign
@@ -67,6 +70,19 @@ func decimalRatio(d decimal.Decimal) (units.Ratio, bool) {
 	return units.RatioOf(d.CoefficientInt64(), 1).Mul(units.RatioOf(ten(int(e)), 1)), true
 }
 
+// money reads an amount that is not negative, and records one that is, or that has too
+// many digits.
+func money(a *fault.Audit, path string, d decimal.Decimal) units.Ratio {
+	r, ok := decimalRatio(d)
+	switch {
+	case !ok:
+		a.Fault(path, "a longer number", "at most "+ticket.Of(MaxDigits).String()+" digits", fault.Range)
+	case r.Sign() < 0:
+		a.Fault(path, d.String(), "more than 0", fault.Sign)
+	}
+	return r
+}
+
 // coinPlaces is how many decimal places a coin has.
 func coinPlaces(coin units.Ratio) (int, bool) {
 	for n := range MaxCoinPlaces + 1 {
@@ -84,16 +100,15 @@ func dearest(places int) units.Ratio { return units.RatioOf(ten(MaxDigits)-1, te
 func (s Price) Plan() (PricePlan, error) {
 	var a fault.Audit
 	var p PricePlan
-	a.Need("length", s.Length)
-	switch rate, ok := decimalRatio(s.Each); {
-	case !ok:
-		a.Fault("each", "a longer number", "at most "+ticket.Of(MaxDigits).String()+" digits", fault.Range)
-	case rate.IsZero():
-		a.Fault("each", "", "more than 0", fault.Missing)
-	case rate.Sign() < 0:
-		a.Fault("each", s.Each.String(), "more than 0", fault.Sign)
-	default:
-		p.Rate = rate
+	if s.Paid.IsZero() {
+		a.Need("length", s.Length)
+	} else {
+		a.NotNegative("length", s.Length)
+	}
+	paid := money(&a, "paid", s.Paid)
+	p.Rate = money(&a, "each", s.Each)
+	if s.Each.IsZero() && (s.Paid.IsZero() || s.Length.IsZero()) {
+		a.Fault("each", "", "more than 0, or both length and paid", fault.Missing)
 	}
 	if s.Per == units.NoUnit {
 		a.Fault("per", "", "a unit of length, as yd or m", fault.Missing)
@@ -118,6 +133,16 @@ func (s Price) Plan() (PricePlan, error) {
 		a.Fault("mode", s.Mode.String(), "half-away, half-even, down, up or to-zero", fault.Unknown)
 	}
 	if a.Failed() {
+		return PricePlan{}, a.Err()
+	}
+	switch {
+	case s.Paid.IsZero():
+	case s.Each.IsZero():
+		p.Rate = paid.Quo(s.Length.In(s.Per))
+	case s.Length.IsZero():
+		s.Length = s.Per.Of(1).Scale(paid.Quo(p.Rate))
+	case s.Length.In(s.Per).Mul(p.Rate) != paid:
+		a.Fault("paid", s.Paid.String(), s.Length.In(s.Per).Mul(p.Rate).String()+", which is what length and each give", fault.Conflict)
 		return PricePlan{}, a.Err()
 	}
 	p.Spec = s
@@ -153,6 +178,13 @@ func (p PricePlan) Sheet() ticket.Sheet {
 		rounded = ticket.Term{Amount: ticket.Times(p.Residue.Neg()), Name: "rounded up, " + s.Mode.String()}
 	}
 	sh := ticket.Sheet{Title: "Price of the cloth", Assumed: p.Assumed, Lines: make([]ticket.Line, 0, 4)}
+	switch {
+	case s.Paid.IsZero():
+	case s.Each.IsZero():
+		sh.Answer = []ticket.Line{{Label: "the price of 1 " + per, Result: ticket.Times(p.Rate)}}
+	default:
+		sh.Answer = []ticket.Line{{Label: "cloth for what is paid", Result: ticket.Cloth(s.Length)}}
+	}
 	if s.Per.Valid() {
 		sh.Lines = append(sh.Lines, line("length in "+per, ticket.Times(p.Units), long(s.Length, "of cloth"), overLong(s.Per.Of(1), "")))
 	}

@@ -7,6 +7,7 @@ const (
 	srcWidthAdded      = "width-conversion-additions"
 	srcSquaresChart    = "squares-from-yardage-chart"
 	srcNorms           = "cloth-norms-2009"
+	srcSideways        = "curtain-cloth-required"
 	srcExtensionGrid   = "extension-width-chart"
 	srcGrid32          = "width-chart-32-inch"
 	srcEnvelope        = "envelope-metric-chart"
