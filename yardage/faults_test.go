@@ -148,3 +148,32 @@ func TestPieces(t *testing.T) {
 		t.Errorf("%+v, %v", p, err)
 	}
 }
+
+// Cloth turned on its side has neither widths nor joins, and holds the drop; what was
+// paid agrees with length and price, and two of the three are enough.
+func TestSidewaysAndPaid(t *testing.T) {
+	turned := yardage.Panels{Cover: in("72 in"), Fullness: units.RatioOf(2, 1), Width: in("118 in"), Sideways: true, Drop: in("84 in"), Hems: in("8 in")}
+	for paths, change := range map[string]func(*yardage.Panels){
+		"widths": func(s *yardage.Panels) { s.Widths = 2 },
+		"seam":   func(s *yardage.Panels) { s.Seam = units.Give(in("0 in")) },
+		"repeat": func(s *yardage.Panels) { s.Repeat = in("9 in") },
+	} {
+		s := turned
+		change(&s)
+		nountest.Refused(t, yardage.Nouns(), s, paths, fault.Unused)
+	}
+	narrow := turned
+	narrow.Width = in("91 in")
+	nountest.Limits(t, narrow)
+	price := yardage.Price{Length: in("3 1/2 yd"), Each: money(t, "6"), Paid: money(t, "21"), Per: units.Yard}
+	nountest.Refused(t, yardage.Nouns(), price, "", "")
+	price.Paid = money(t, "20")
+	nountest.Refused(t, yardage.Nouns(), price, "paid", fault.Conflict)
+	price.Paid = money(t, "-1")
+	nountest.Refused(t, yardage.Nouns(), price, "paid", fault.Sign)
+	nountest.Refused(t, yardage.Nouns(), yardage.Price{Paid: money(t, "20"), Per: units.Yard}, "each", fault.Missing)
+	p, err := yardage.Price{Each: money(t, "6"), Paid: money(t, "21"), Per: units.Yard}.Plan()
+	if err != nil || p.Spec.Length != in("3 1/2 yd") {
+		t.Errorf("%v, %v", p.Spec.Length, err)
+	}
+}

@@ -106,4 +106,5 @@ var yardageSources = [...]Source{
 	{ID: "upholstery-repeat-page", Title: "Yardage allowance for 54 inch fabric", Publisher: "throwmeapillow.com/blog", Rank: Other},
 	{ID: "repeat-adjustment-page", Title: "Repeat adjustment", Publisher: "carrscorner.com/repeatadjustment", Rank: Other},
 	{ID: "cushion-yardage-guide", Title: "Cushion fabric yardage guide", Publisher: "cushionsource.com", Rank: Other},
+	{ID: "sheer-width-page", Title: "Sheers cut on their side", Year: "2008", Publisher: "desultorybutterfly.blogspot.com/2008/06", Rank: Other},
 }
