@@ -20,6 +20,7 @@
 // errors do not add up.
 //
 // The tables ([LigneRows], [HoleRules], [LapRules], [Spacings], [CoverRows]) keep the
-// printed figures apart where the sources disagree. Not here: hooks and snaps,
-// whose printed sizes could not be found, and the drawing of a worked hole.
+// printed figures apart where the sources disagree; the law on children's clothes is
+// in package safety. Not here: the sizes of hooks and snaps, for which no print was
+// found, concealed plackets, and the drawing of a worked hole.
 package buttons

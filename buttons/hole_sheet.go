@@ -72,7 +72,7 @@ func (p HolePlan) Sheet() ticket.Sheet {
 			ticket.Step{Do: "Mark the inner end of the hole, away from the front edge", At: ticket.Long(p.End), From: "the centre line"})
 	}
 	if !s.Eye.IsZero() {
-		sheet.Steps = append(sheet.Steps, ticket.Step{Do: "Punch the eye, its middle where the button lies", At: ticket.Long(s.Eye), From: "across",
+		sheet.Steps = append(sheet.Steps, ticket.Step{Do: "Punch the eye, its middle where the button lies", At: ticket.Long(s.Eye), From: "side to side",
 			Note: "the shank stands in the eye"})
 	}
 	sheet.Steps = append(sheet.Steps, ticket.Step{Do: "Stitch the hole and cut it from both ends to the middle", Note: "put a pin across each end before cutting"})
@@ -89,7 +89,10 @@ func (p HolePlan) Sheet() ticket.Sheet {
 	if s.Outline == Ball {
 		sheet.Sources = append(sheet.Sources, source.Cite{For: "half the girth of a ball", Known: source.Computed})
 	}
-	if s.Setting != NoSetting {
+	switch {
+	case !s.Eye.IsZero():
+		sheet.Sources = append(sheet.Sources, source.Practise("the shank stands in the middle of the eye"))
+	case s.Setting != NoSetting:
 		sheet.Sources = append(sheet.Sources, source.Cite{For: "how far the hole passes the button", ID: "buttonhole-placing-page", Known: source.Read})
 	}
 	sheet.Sources = append(sheet.Sources, source.Practise("rounding the cut up to a mark of the tape"))
