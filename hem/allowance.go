@@ -1,8 +1,6 @@
 package hem
 
 import (
-	"strconv"
-
 	"example.com/clothyard/units"
 )
 
@@ -100,11 +98,4 @@ func tangent(a units.Angle) (units.Ratio, bool) {
 	n, err := a.Tan()
 	t, exact := n.Exact()
 	return t, exact && err == nil
-}
-
-// audit looks for the number of the flared edges.
-func (f Flare) audit(v *solver) {
-	if f.Edges == 0 && !f.Slope.IsZero() {
-		v.missing("edges", "1 to "+strconv.Itoa(MaxEdges)+", since slope is given")
-	}
 }

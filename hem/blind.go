@@ -69,27 +69,26 @@ func (s *Blind) solve(v *solver) {
 	fill(&s.Stitch, half)
 }
 
-func (s *Blind) check(v *solver, given Blind) {
+func (s *Blind) check(v *solver) {
 	a := &v.audit
-	s.Flare.audit(v)
 	switch {
 	case s.Depth.IsZero() && s.Take.IsZero():
 		v.missing("depth", "more than 0 in, or take")
 		return
-	case given.Take.IsZero():
+	case v.was["take"].IsZero():
 		if s.Depth.Sign() <= 0 {
 			a.Fault("first", s.First.String(), "less than {0} (cut)", fault.Range, s.Take)
 		}
-	case given.First.IsZero() && given.Take.Less(given.Depth):
+	case v.was["first"].IsZero() && v.was["take"].Less(v.was["depth"]):
 		a.Fault("take", s.Take.String(), "{0} (depth) or more", fault.Conflict, s.Depth)
-	case !given.First.IsZero():
-		agree(a, given.First, given.Depth, given.Take, 1)
+	case !v.was["first"].IsZero():
+		agree(v, 1)
 	}
 	if s.Depth.Sign() <= 0 || s.First.Sign() < 0 {
 		return
 	}
 	switch deep := s.Depth.Less(s.First); {
-	case deep && given.First.IsZero():
+	case deep && v.was["first"].IsZero():
 		a.Fault("take", s.Take.String(), "at most {0} (twice depth)", fault.Range, s.Depth.MulInt(2))
 	case deep:
 		a.Fault("first", s.First.String(), "at most {0} (depth)", fault.Range, s.Depth)
@@ -111,7 +110,6 @@ func (s Blind) answer(p *Plan) {
 		p.RawToStitch, p.FinishedToStitch = s.Stitch, s.Depth.Sub(s.Stitch)
 	} else {
 		s.turns().answer(p)
-		s.turns().taper(p)
 	}
 	p.other("finished edge to the fold of the garment", s.fold())
 }

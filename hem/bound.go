@@ -70,17 +70,11 @@ func (s *DoubleBound) solve(*solver) {
 	fill(&s.Seam, s.Depth)
 }
 
-func (s *Bound) check(v *solver, given Bound) {
+func (s *Bound) check(v *solver) {
 	s.Binding.check(v)
-	s.Flare.audit(v)
 	if !s.Depth.IsZero() {
 		fault.AtMost(&v.audit, "first", s.First, s.Depth, "depth", fault.Range)
 	}
-}
-
-func (s *DoubleBound) check(v *solver, given DoubleBound) {
-	s.Binding.check(v)
-	s.Flare.audit(v)
 }
 
 func (b Binding) check(v *solver) {

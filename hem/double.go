@@ -1,7 +1,6 @@
 package hem
 
 import (
-	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -29,16 +28,6 @@ func (s *Double) solve(v *solver) {
 	s.row(v)
 }
 
-func (s *Double) check(v *solver, given Double) {
-	s.TwoTurns.check(v, given.TwoTurns)
-	s.Flare.audit(v)
-}
-
-func (s Double) answer(p *Plan) {
-	s.TwoTurns.answer(p)
-	s.taper(p)
-}
-
 func (s Double) sheet(p Plan, sh *ticket.Sheet) {
 	if s.First == s.Depth {
 		sh.Title += " of equal turns"
@@ -51,5 +40,3 @@ func (s Double) sheet(p Plan, sh *ticket.Sheet) {
 	cite(sh, p.assumes("stitch"), stitched)
 	s.cite(p, sh)
 }
-
-func (s Double) draw(p Plan, k sketch) []section.Drawing { return s.stages(p, k) }

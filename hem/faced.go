@@ -24,11 +24,6 @@ func (s Faced) With(a Allowance) Hem { s.Allowance = a; return s }
 
 func (s *Faced) solve(v *solver) { s.Facing.solve(v, &s.Allowance) }
 
-func (s *Faced) check(v *solver, given Faced) {
-	s.Facing.check(v, given.Facing)
-	s.Flare.audit(v)
-}
-
 func (s Faced) sheet(p Plan, sh *ticket.Sheet) {
 	note := "Cut it with the grain of the edge that it faces"
 	if !p.Fullness.IsZero() || !p.Lack.IsZero() {
@@ -51,11 +46,6 @@ func (s BiasFaced) Plan() (Plan, error) { return plan(s) }
 func (s BiasFaced) With(a Allowance) Hem { s.Allowance = a; return s }
 
 func (s *BiasFaced) solve(v *solver) { s.Facing.solve(v, &s.Allowance) }
-
-func (s *BiasFaced) check(v *solver, given BiasFaced) {
-	s.Facing.check(v, given.Facing)
-	s.Flare.audit(v)
-}
 
 func (s BiasFaced) sheet(p Plan, sh *ticket.Sheet) {
 	s.Facing.sheet(p, sh, "Cut it on the true bias; it grows narrower as it is stretched, so measure it after pressing it to the curve", []ticket.Caution{narrows})
@@ -120,14 +110,14 @@ func (f *Facing) solve(v *solver, a *Allowance) {
 	fill(&f.Stitch, stitchFold(v.tape).Min(f.Depth.DivInt(2)).Min(f.First.DivInt(2)))
 }
 
-func (f Facing) check(v *solver, given Facing) {
+func (f Facing) check(v *solver) {
 	a := &v.audit
-	sum := given.Seam.Add(given.Favour)
+	sum := v.was["seam"].Add(v.was["favour"])
 	switch {
-	case given.Take.IsZero():
-	case !given.Seam.IsZero() && given.Take != sum:
+	case v.was["take"].IsZero():
+	case !v.was["seam"].IsZero() && v.was["take"] != sum:
 		a.Fault("take", f.Take.String(), "{0} (seam + favour)", fault.Conflict, sum)
-	case given.Seam.IsZero() && !sum.Less(given.Take):
+	case v.was["seam"].IsZero() && !sum.Less(v.was["take"]):
 		a.Fault("take", f.Take.String(), "more than {0} (favour)", fault.Conflict, sum)
 	}
 	if f.Depth.IsZero() {

@@ -3,7 +3,6 @@ package hem
 import (
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
-	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -31,16 +30,6 @@ func narrow(v *solver, a *Allowance, t *TwoTurns, usual TurnRow) {
 	t.row(v)
 }
 
-func (s *Narrow) check(v *solver, given Narrow) {
-	s.TwoTurns.check(v, given.TwoTurns)
-	s.Flare.audit(v)
-}
-
-func (s Narrow) answer(p *Plan) {
-	s.TwoTurns.answer(p)
-	s.taper(p)
-}
-
 func (s Narrow) sheet(p Plan, sh *ticket.Sheet) {
 	s.narrow(p, sh, narrowTurn(s.Tape), p.stitch(), "")
 	cite(sh, p.assumes("stitch"), stitched)
@@ -48,8 +37,6 @@ func (s Narrow) sheet(p Plan, sh *ticket.Sheet) {
 	p.loses(sh)
 	s.cite(p, sh)
 }
-
-func (s Narrow) draw(p Plan, k sketch) []section.Drawing { return s.stages(p, k) }
 
 // A Rolled is a hem whose raw edge is rolled over twice, between the fingers or by the foot.
 type Rolled struct {
@@ -66,16 +53,6 @@ func (s Rolled) With(a Allowance) Hem { s.Allowance = a; return s }
 
 func (s *Rolled) solve(v *solver) { narrow(v, &s.Allowance, &s.TwoTurns, rollTurn(v.tape)) }
 
-func (s *Rolled) check(v *solver, given Rolled) {
-	s.TwoTurns.check(v, given.TwoTurns)
-	s.Flare.audit(v)
-}
-
-func (s Rolled) answer(p *Plan) {
-	s.TwoTurns.answer(p)
-	s.taper(p)
-}
-
 func (s Rolled) sheet(p Plan, sh *ticket.Sheet) {
 	row := p.stitch()
 	row.Do = "Slip-stitch or edge-stitch the roll from the wrong side"
@@ -89,8 +66,6 @@ func (s Rolled) sheet(p Plan, sh *ticket.Sheet) {
 	p.loses(sh)
 	s.cite(p, sh)
 }
-
-func (s Rolled) draw(p Plan, k sketch) []section.Drawing { return s.stages(p, k) }
 
 // A ShirtTail is a narrow double hem along a curved tail. It needs circle or hollow.
 type ShirtTail struct {
@@ -107,17 +82,11 @@ func (s ShirtTail) With(a Allowance) Hem { s.Allowance = a; return s }
 
 func (s *ShirtTail) solve(v *solver) { narrow(v, &s.Allowance, &s.TwoTurns, narrowTurn(v.tape)) }
 
-func (s *ShirtTail) check(v *solver, given ShirtTail) {
-	s.TwoTurns.check(v, given.TwoTurns)
-	s.Flare.audit(v)
+func (s *ShirtTail) check(v *solver) {
+	s.TwoTurns.check(v)
 	if s.Circle.IsZero() && s.Hollow.IsZero() {
 		v.missing("circle", "more than 0 deg, or hollow")
 	}
-}
-
-func (s ShirtTail) answer(p *Plan) {
-	s.TwoTurns.answer(p)
-	s.taper(p)
 }
 
 func (s ShirtTail) sheet(p Plan, sh *ticket.Sheet) {
@@ -127,8 +96,6 @@ func (s ShirtTail) sheet(p Plan, sh *ticket.Sheet) {
 	p.loses(sh)
 	s.cite(p, sh)
 }
-
-func (s ShirtTail) draw(p Plan, k sketch) []section.Drawing { return s.stages(p, k) }
 
 // A Circular is a narrow double hem round a circle or a sector of one.
 type Circular struct {
@@ -160,17 +127,12 @@ func (s *Circular) solve(v *solver) {
 	}
 }
 
-func (s *Circular) check(v *solver, given Circular) {
-	s.TwoTurns.check(v, given.TwoTurns)
+func (s *Circular) check(v *solver) {
+	s.TwoTurns.check(v)
 	// The inner edge of the hem must still lie on the cloth.
 	if least := s.Depth.Add(s.Take).Sub(s.Cut); !s.Radius.IsZero() && s.Depth.Sign() > 0 && !least.Less(s.Radius) {
 		v.audit.Fault("radius", s.Radius.String(), "more than {0} (depth less the drift)", fault.Range, least)
 	}
-}
-
-func (s Circular) answer(p *Plan) {
-	s.TwoTurns.answer(p)
-	s.taper(p)
 }
 
 func (s Circular) sheet(p Plan, sh *ticket.Sheet) {
@@ -181,5 +143,3 @@ func (s Circular) sheet(p Plan, sh *ticket.Sheet) {
 	sh.Cautions = append(sh.Cautions, ticket.Caution{Text: "A circle drops where it is cut on the bias: hang it for a day, then level the edge from the floor before hemming it."})
 	s.cite(p, sh)
 }
-
-func (s Circular) draw(p Plan, k sketch) []section.Drawing { return s.stages(p, k) }

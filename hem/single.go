@@ -43,8 +43,7 @@ func (s *Single) solve(v *solver) {
 	fill(&s.Stitch, stitchRaw(v.tape).Min(s.Depth.DivInt(2)))
 }
 
-func (s *Single) check(v *solver, given Single) {
-	s.Flare.audit(v)
+func (s *Single) check(v *solver) {
 	switch {
 	case s.Depth.IsZero():
 		v.missing("depth", "more than 0 in, or take")

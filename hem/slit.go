@@ -2,7 +2,6 @@ package hem
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/section"
 	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
@@ -54,10 +53,8 @@ func (t *TwoTurns) slit(v *solver) {
 	t.row(v)
 }
 
-func (s *Slit) check(v *solver, given Slit) { s.TwoTurns.check(v, given.TwoTurns) }
-
 func (s Slit) answer(p *Plan) {
-	s.TwoTurns.answer(p)
+	s.turns(p)
 	p.slit(s.Slit)
 }
 
@@ -130,8 +127,6 @@ func (t TwoTurns) slitCites(p Plan, sh *ticket.Sheet, tape units.Tape) {
 
 var noSnips = ticket.Caution{Text: "Mark with chalk or thread, not with snips: a snip can be deeper than the turn that should hide it."}
 
-func (s Slit) draw(p Plan, k sketch) []section.Drawing { return s.stages(p, k) }
-
 // A SeamSlit is a slit left open in a seam, the allowance clipped where the seam ends. It
 // has a double hem along both sides.
 type SeamSlit struct {
@@ -154,8 +149,8 @@ func (s *SeamSlit) solve(v *solver) {
 	s.Allowance.fill(s.SeamTake)
 }
 
-func (s *SeamSlit) check(v *solver, given SeamSlit) {
-	s.TwoTurns.check(v, given.TwoTurns)
+func (s *SeamSlit) check(v *solver) {
+	s.TwoTurns.check(v)
 	v.audit.Need("seamTake", s.SeamTake)
 }
 
@@ -163,7 +158,7 @@ func (s *SeamSlit) check(v *solver, given SeamSlit) {
 func (s SeamSlit) jog() units.Length { return s.SeamTake.Sub(s.Take) }
 
 func (s SeamSlit) answer(p *Plan) {
-	s.TwoTurns.answer(p)
+	s.turns(p)
 	p.slit(s.Slit)
 	p.other("each finished edge beyond the line of the seam", s.jog())
 }
@@ -200,5 +195,3 @@ func (s SeamSlit) sheet(p Plan, sh *ticket.Sheet) {
 	p.sweptStep(sh)
 	s.slitCites(p, sh, s.Tape)
 }
-
-func (s SeamSlit) draw(p Plan, k sketch) []section.Drawing { return s.stages(p, k) }

@@ -10,10 +10,12 @@ import (
 	"example.com/clothyard/units/noun"
 )
 
-// A solver is a hem being solved: the tape that its defaults follow, and what is wrong.
+// A solver is a hem being solved: the tape that its defaults follow, what is wrong, and
+// what was given.
 type solver struct {
 	tape  units.Tape
 	audit fault.Audit
+	was   map[string]units.Length // the lengths as given
 }
 
 func (v *solver) missing(path, limit string) { v.audit.Fault(path, "", limit, fault.Missing) }
@@ -25,20 +27,22 @@ func plan[S Hem, P interface {
 	tape() *units.Tape
 	derive()
 	solve(*solver)
-	check(*solver, S)
+	check(*solver)
 }](s S) (Plan, error) {
 	var v solver
 	v.each(s)
 	if v.audit.Failed() {
 		return Plan{}, v.audit.Err()
 	}
-	given := s
 	v.tape = noun.Tape(s)
 	P(&s).derive()
 	derived := s
 	*P(&s).tape() = v.tape
 	P(&s).solve(&v)
-	P(&s).check(&v, given)
+	P(&s).check(&v)
+	if e := s.edge(); e.edges == 0 && !e.slope.IsZero() {
+		v.missing("edges", "1 to "+strconv.Itoa(MaxEdges)+", since slope is given")
+	}
 	p := Plan{Spec: Any{s}, Assumed: noun.Assumed(derived, s)}
 	if !v.audit.Failed() {
 		p.fill(&v)
@@ -63,10 +67,12 @@ func inOrder(err error, keys []string) error {
 
 // each looks at every field of a hem by itself.
 func (v *solver) each(s Hem) {
+	v.was = map[string]units.Length{}
 	for key, value := range noun.Values(s) {
 		switch x := value.(type) {
 		case units.Length:
 			v.audit.NotNegative(key, x)
+			v.was[key] = x
 		case int:
 			if x != 0 {
 				v.audit.Count(key, x, 1, MaxEdges)

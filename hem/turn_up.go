@@ -56,14 +56,13 @@ func (s *TurnUp) solve(v *solver) {
 	fill(&s.Stitch, stitchRaw(v.tape).Min(s.First.DivInt(2)))
 }
 
-func (s *TurnUp) check(v *solver, given TurnUp) {
-	s.Flare.audit(v)
+func (s *TurnUp) check(v *solver) {
 	switch {
 	case s.Depth.IsZero() && s.Take.IsZero():
 		v.missing("depth", "more than 0 in, or take")
 		return
-	case !given.Take.IsZero():
-		agree(&v.audit, given.First, given.Depth, given.Take, 2)
+	case !v.was["take"].IsZero():
+		agree(v, 2)
 	case s.Depth.Sign() <= 0:
 		v.audit.Fault("first", s.First.String(), "less than {0} (cut)", fault.Range, s.Take)
 	}

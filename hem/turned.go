@@ -94,15 +94,15 @@ func (t *TwoTurns) row(v *solver) {
 }
 
 // check looks for turns that do not lie one within the other, and a row that misses them.
-func (t TwoTurns) check(v *solver, given TwoTurns) {
+func (t TwoTurns) check(v *solver) {
 	a := &v.audit
 	deep := t.Trim.IsZero() && t.Depth.Sign() > 0 && t.Depth.Less(t.First)
 	switch {
 	case t.Depth.IsZero() && t.Take.IsZero():
 		v.missing("depth", "more than 0 in, or take")
 		return
-	case !given.Take.IsZero():
-		agree(a, given.First, given.Depth, given.Take, 1)
+	case !v.was["take"].IsZero():
+		agree(v, 1)
 	case t.Depth.Sign() <= 0:
 		a.Fault("first", t.First.String(), "less than {0} (cut)", fault.Range, t.Take)
 	}
@@ -110,7 +110,7 @@ func (t TwoTurns) check(v *solver, given TwoTurns) {
 		return
 	}
 	switch {
-	case deep && given.First.IsZero():
+	case deep && v.was["first"].IsZero():
 		a.Fault("take", t.Take.String(), "at most {0} (twice depth)", fault.Range, t.Depth.MulInt(2))
 	case deep: // the turn would reach past the finished edge
 		a.Fault("first", t.First.String(), "at most {0} (depth), or a trim of that", fault.Range, t.Depth)
@@ -120,7 +120,8 @@ func (t TwoTurns) check(v *solver, given TwoTurns) {
 }
 
 // agree looks for a take that is not first + n x depth, or leaves nothing for one of them.
-func agree(a *fault.Audit, first, depth, take units.Length, n int64) {
+func agree(v *solver, n int64) {
+	a, first, depth, take := &v.audit, v.was["first"], v.was["depth"], v.was["take"]
 	sum, part, all := first.Add(depth.MulInt(n)), "depth", "first + depth"
 	if n > 1 {
 		part, all = "twice depth", "first + twice depth"
@@ -154,17 +155,18 @@ func catches(a *fault.Audit, stitch, depth, turned units.Length, trimmed bool) {
 }
 
 func (t TwoTurns) answer(p *Plan) {
+	t.turns(p)
+	p.taper("finished edge", units.Length{}, units.Length{})
+	p.taper("first fold", t.Depth, t.Depth)
+	p.taper("raw edge", t.Take, t.Depth.Sub(t.First))
+}
+
+// turns fills the folds and the row.
+func (t TwoTurns) turns(p *Plan) {
 	p.Plies = 3
 	p.fold("first fold", t.First)
 	p.fold("finished edge", t.Take)
 	p.RawToStitch, p.FinishedToStitch = t.First.Add(t.Stitch), t.Depth.Sub(t.Stitch)
-}
-
-// taper is the points of a side edge.
-func (t TwoTurns) taper(p *Plan) {
-	p.taper("finished edge", units.Length{}, units.Length{})
-	p.taper("first fold", t.Depth, t.Depth)
-	p.taper("raw edge", t.Take, t.Depth.Sub(t.First))
 }
 
 // lines are the working of the two turns.
@@ -256,9 +258,9 @@ func (t TwoTurns) measures() []measure {
 	return append(ms, measure{"spec.first", t.First})
 }
 
-// stages draws a hem of two turns, and before it, where the first turn is trimmed, the
+// draw draws a hem of two turns, and before it, where the first turn is trimmed, the
 // flat edge with the row that it turns on.
-func (t TwoTurns) stages(p Plan, k sketch) []section.Drawing {
+func (t TwoTurns) draw(p Plan, k sketch) []section.Drawing {
 	flat, first := k, t.First.Neg()
 	flat.begin(", the row to turn on", "The cloth lies flat, right side down, its raw edge on the right.")
 	flat.cloth(flat.from(first.Sub(flat.run), 0).To(origin), section.RunsOn, section.Raw, section.Right)
