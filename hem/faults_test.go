@@ -143,23 +143,6 @@ func TestNoLimit(t *testing.T) {
 	}
 }
 
-// TestNoHem: where no kind is held nothing is planned, told or drawn.
-func TestNoHem(t *testing.T) {
-	var none hem.Any
-	if _, err := none.Plan(); !errors.Is(err, fault.Missing) {
-		t.Error(err)
-	}
-	if sh := (hem.Plan{}).Sheet(); sh.Title != "No hem" || len(sh.Steps) > 0 {
-		t.Errorf("%+v", sh)
-	}
-	if _, err := (hem.Plan{}).Sections(units.Length{}); !errors.Is(err, fault.Missing) {
-		t.Error(err)
-	}
-	if none.With(hem.Allowance{Cut: l("1")}) != none || none.Allowed() != (hem.Allowance{}) {
-		t.Error("something is made of no hem")
-	}
-}
-
 // blamed are the fields that are at fault.
 func blamed(err error) []string {
 	var fs fault.Faults

@@ -1,6 +1,7 @@
 package hem_test
 
 import (
+	"reflect"
 	"testing"
 
 	"example.com/clothyard/hem"
@@ -148,4 +149,74 @@ func sheets(t *testing.T) map[string]ticket.Sheet {
 		add("mitre: "+name, p.Sheet(), err)
 	}
 	return out
+}
+
+// A spec has the fields of all kinds, by the names that they have there, so that a test
+// can make hems of every kind alike. Slopes are tangents, curves parts of a turn.
+type spec struct {
+	Kind                                             string
+	Drafted, Cut, First, Depth, Take, Trim, Stitch   units.Length
+	Back, Seam, Favour, Spare, Sweep, Slit, SeamTake units.Length
+	Slope, Circle, Hollow                            units.Ratio
+	Edges                                            int
+}
+
+// hem is the hem of the spec, in which only fields are given that the kind has.
+func (s spec) hem() hem.Any {
+	var a hem.Any
+	to := reflect.ValueOf(a.Begin(s.Kind))
+	from := reflect.ValueOf(s)
+	for i := 1; i < from.NumField(); i++ {
+		field := to.Elem().FieldByName(from.Type().Field(i).Name)
+		if !field.IsValid() {
+			continue
+		}
+		switch x := from.Field(i).Interface().(type) {
+		case units.Ratio:
+			if from.Type().Field(i).Name == "Slope" && !x.IsZero() {
+				field.Set(reflect.ValueOf(units.Slope(x)))
+			} else if !x.IsZero() {
+				field.Set(reflect.ValueOf(units.Turns(x)))
+			}
+		default:
+			if !from.Field(i).IsZero() {
+				field.Set(from.Field(i))
+			}
+		}
+	}
+	a.Choose(to.Interface())
+	return a
+}
+
+func (s spec) plan() (hem.Plan, error) { return s.hem().Plan() }
+
+// specOf is the spec of a hem.
+func specOf(a hem.Any) spec {
+	s := spec{Kind: a.Kind()}
+	from, to := reflect.ValueOf(a.Hem), reflect.ValueOf(&s).Elem()
+	for i := 1; i < to.NumField(); i++ {
+		field := from.FieldByName(to.Type().Field(i).Name)
+		if !field.IsValid() {
+			continue
+		}
+		angle, ok := field.Interface().(units.Angle)
+		if !ok {
+			to.Field(i).Set(field)
+			continue
+		}
+		part, _ := angle.InTurns().Exact()
+		if tan, err := angle.Tan(); to.Type().Field(i).Name == "Slope" && err == nil {
+			part, _ = tan.Exact()
+		}
+		to.Field(i).Set(reflect.ValueOf(part))
+	}
+	return s
+}
+
+// stripOf is the strip of a facing or a binding; an empty one for other kinds.
+func stripOf(p hem.Plan) hem.Strip {
+	for _, s := range p.Strips {
+		return s
+	}
+	return hem.Strip{}
 }

@@ -179,3 +179,19 @@ func TestMarksRound(t *testing.T) {
 		t.Errorf("%d marks", n)
 	}
 }
+
+// Finer than the marks of the tape two tucks may be read to overlap; where they exactly
+// lie they do not.
+func TestDenseTucks(t *testing.T) {
+	p, err := hem.Tucks{Kind: hem.BlindTuck, Count: 48, Removed: l("9/16"), Edge: units.Inch.Frac(127, 7)}.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	before := units.Length{}
+	for tuck := range p.Marks(units.Inch.Frac(1, 16), units.HalfAway) {
+		if tuck.Near.Add(tuck.Off).Less(before) || tuck.Far.Sub(tuck.Near) != p.PerTuck {
+			t.Errorf("%+v", tuck)
+		}
+		before = tuck.Far.Add(tuck.Off)
+	}
+}
