@@ -17,6 +17,10 @@ func (p CasingPlan) Sheet() ticket.Sheet {
 		return sheet
 	}
 	sheet.Title = [...]string{"Casing", "Casing for elastic", "Casing for a drawstring", "Casing for a rod"}[s.Kind]
+	sheet.Answer = []ticket.Line{line("it takes", ticket.Long(p.Taken)), line("stitch from the finished edge at", ticket.Long(p.FinishedToLower))}
+	if s.Applied {
+		sheet.Answer[0] = line("cut the strip wide", ticket.Long(p.StripWidth))
+	}
 	sheet.Lines = p.lines()
 	sheet.Steps = p.steps()
 	sheet.Cautions = p.cautions()

@@ -15,6 +15,7 @@ func (p MitrePlan) Sheet() ticket.Sheet {
 	if p.Spec.A.Depth.IsZero() {
 		return sheet
 	}
+	sheet.Answer = []ticket.Line{line("mark from the corner along the first side", ticket.About(p.AlongA)), line("along the second", ticket.About(p.AlongB))}
 	sheet.Lines = p.lines()
 	sheet.Steps = p.steps()
 	sheet.Cautions = p.cautions()

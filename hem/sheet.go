@@ -15,9 +15,24 @@ func (p Plan) Sheet() ticket.Sheet {
 	if p.Spec.Kind() == "" {
 		return sh // the plan of no hem has nothing to say
 	}
+	sh.Answer = p.answer()
 	p.Spec.sheet(p, &sh)
 	sh.Cautions = append(sh.Cautions, ticket.IronCare(), ticket.CutCare())
 	return sh
+}
+
+// answer is what the hem takes, the strip that it needs, and the guide at the machine.
+func (p Plan) answer() (lines []ticket.Line) {
+	if !p.Taken.IsZero() {
+		lines = append(lines, line("it takes", ticket.Long(p.Taken)).Turned("it stands out by"))
+	}
+	for _, s := range p.Strips {
+		lines = append(lines, line("cut the strip wide", ticket.Long(s.Width)))
+	}
+	if !p.FinishedToStitch.IsZero() {
+		lines = append(lines, line("stitch from the finished edge at", ticket.Long(p.FinishedToStitch)))
+	}
+	return lines
 }
 
 // give is what a hand keeps to.

@@ -16,6 +16,7 @@ func (p TucksPlan) Sheet() ticket.Sheet {
 		return sheet
 	}
 	sheet.Title = [...]string{"Tucks", "Spaced tucks", "Pin tucks", "Blind tucks", "Growth tucks"}[s.Kind]
+	sheet.Answer = []ticket.Line{line("tucks", ticket.Of(s.Count)), line("cloth before they are sewn", ticket.Long(p.Cloth))}
 	sheet.Lines = p.lines()
 	sheet.Steps = p.steps()
 	sheet.Cautions = p.cautions()
