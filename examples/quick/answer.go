@@ -5,9 +5,12 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"reflect"
 	"regexp"
 	"strings"
 
+	"example.com/clothyard/examples/internal/console"
+	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/ticket"
@@ -43,12 +46,29 @@ func (d *desk) answer(e noun.Entry, plan noun.Plan, line int) ([]byte, error) {
 			b.WriteString(ticket.Wrap(f.path+" = ", "     ", f.text))
 		}
 	} else {
-		b.WriteString(plan.Sheet().Text(d.notation...))
+		b.WriteString(plan.Sheet().Text(d.notation(plan)...))
 	}
 	if line > 0 {
 		b.WriteByte('\n')
 	}
 	return b.Bytes(), nil
+}
+
+// notation is how the lengths of a plan are written: as the flag says, or by the tape on
+// which the sum was asked.
+func (d *desk) notation(plan noun.Plan) []units.Notation {
+	var tape units.Tape
+	if spec := reflect.Indirect(reflect.ValueOf(plan)).FieldByName("Spec"); spec.IsValid() {
+		held := reflect.New(spec.Type())
+		held.Elem().Set(spec)
+		if c, ok := held.Interface().(noun.Choice); ok {
+			_, chosen := c.Chosen()
+			held = reflect.ValueOf(chosen)
+		}
+		tape = noun.Tape(reflect.Indirect(held).Interface())
+	}
+	notation, _ := console.Notations(d.units, tape)
+	return notation
 }
 
 // A figure is one value of a plan, under its path.

@@ -53,7 +53,7 @@ flags:
 // A desk holds what the flags say and where answers go.
 type desk struct {
 	reader   noun.Reader
-	notation []units.Notation
+	units    string // inches, metric, both, or as the sum was asked
 	asJSON   bool
 	all      bool   // every figure, not the sheet only
 	pictures string // the folder that drawings go to; none if empty
@@ -74,7 +74,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	flags.BoolVar(&d.all, "all", false, "answer with every figure, one a line, in exact text")
 	flags.TextVar(&d.reader.Parser.Bare, "bare", units.NoUnit, "the `unit` of a number that names none")
 	flags.BoolVar(&d.reader.Parser.DecimalComma, "comma", false, "take 1,5 for 1.5")
-	system := flags.String("units", "inches", "write text in inches, metric or both")
+	flags.StringVar(&d.units, "units", "", "write text in inches, metric or both; as the sum is asked, if it is not given")
 	flags.StringVar(&d.pictures, "draw", "", "draw each stage of the answer as SVG into this `folder`, which is made if need be")
 	table := flags.String("csv", "", "do a `sum` for each row of CSV from standard input")
 	sums := flags.Bool("sums", false, "list the sums")
@@ -88,9 +88,8 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		}
 		return 2
 	}
-	var ok bool
-	if d.notation, ok = console.Notations(*system); !ok {
-		fmt.Fprintf(errs, "quick: -units %q: want inches, metric or both\n", *system)
+	if _, ok := console.Notations(d.units, 0); !ok {
+		fmt.Fprintf(errs, "quick: -units %q: want inches, metric or both\n", d.units)
 		return 2
 	}
 	code := 0
@@ -165,7 +164,7 @@ func (d *desk) one(name string, pairs []string) int {
 	}
 	if p, ok := plan.(picture); ok && err == nil && d.pictures != "" {
 		var files []string
-		files, err = draw(d.pictures, p, d.notation)
+		files, err = draw(d.pictures, p, d.notation(plan))
 		if !d.asJSON {
 			text = fmt.Appendf(text, "\ndrawn: %s\n", strings.Join(files, "\ndrawn: "))
 		}

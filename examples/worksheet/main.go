@@ -25,7 +25,6 @@ import (
 
 	"example.com/clothyard/examples/internal/console"
 	"example.com/clothyard/seam/garment"
-	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
 	"example.com/clothyard/units/ticket"
@@ -107,7 +106,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 
 // wrong is what is wrong with the command line, if anything.
 func (ask asked) wrong(like string, args []string) string {
-	if _, ok := console.Notations(ask.units); !ok && ask.units != "" {
+	if _, ok := console.Notations(ask.units, 0); !ok {
 		return fmt.Sprintf("-units %q: want inches, metric or both", ask.units)
 	}
 	if ask.form != "text" && ask.form != "markdown" && ask.form != "json" && ask.form != "sources" {
@@ -165,11 +164,7 @@ func (ask asked) page(file []byte) ([]byte, error) {
 		b, err := json.Marshal(p)
 		return append(fault.VisibleJSON(b), '\n'), err
 	}
-	system := ask.units
-	if system == "" {
-		system = map[units.Tape]string{units.InchTape: "inches", units.MetricTape: "metric"}[p.Spec.Tape]
-	}
-	notation, _ := console.Notations(system)
+	notation, _ := console.Notations(ask.units, p.Spec.Tape)
 	sheet := p.Sheet()
 	if len(dropped) > 0 {
 		sheet.Cautions = append(sheet.Cautions, ticket.Caution{Text: "Taken away with what the file took away: " + strings.Join(dropped, ", ") + "."})
