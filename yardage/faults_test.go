@@ -2,6 +2,7 @@ package yardage_test
 
 import (
 	"errors"
+	"slices"
 	"strings"
 	"testing"
 
@@ -176,4 +177,25 @@ func TestSidewaysAndPaid(t *testing.T) {
 	if err != nil || p.Spec.Length != in("3 1/2 yd") {
 		t.Errorf("%v, %v", p.Spec.Length, err)
 	}
+}
+
+// A bill names the item at fault, adds up and finds the cheapest width.
+func TestBill(t *testing.T) {
+	items := []yardage.Item{{Need: in("2 yd"), Each: money(t, "11.10")}, {Need: in("49 in"), Each: money(t, "16")}, {Need: in("1 yd"), Each: money(t, "99")}}
+	bill := yardage.Bill{Items: items, Per: units.Yard}
+	p, err := bill.Plan()
+	if err != nil || p.Cheapest != 2 || !p.Total.Equal(money(t, "143.20")) || p.Lines[1].Buy != in("1 3/8 yd") {
+		t.Errorf("%+v, %v", p, err)
+	}
+	for paths, kind := range map[string]fault.Kind{"items[1].need": fault.Missing, "items[1].each": fault.Sign} {
+		bad := bill
+		bad.Items = slices.Clone(items)
+		if bad.Items[1].Each = money(t, "-1"); kind == fault.Missing {
+			bad.Items[1] = yardage.Item{Each: money(t, "1")}
+		}
+		nountest.Refused(t, yardage.Nouns(), bad, paths, kind)
+	}
+	nountest.Refused(t, yardage.Nouns(), yardage.Bill{Per: units.Yard}, "items", fault.Missing)
+	bill.Items = make([]yardage.Item, yardage.MaxItems+1)
+	nountest.Refused(t, yardage.Nouns(), bill, "items", fault.Range)
 }

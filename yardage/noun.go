@@ -20,5 +20,6 @@ func Nouns() []noun.Entry {
 		noun.Of[Bias]("yardage.bias"),
 		noun.Of[Swatch]("yardage.swatch"),
 		noun.Of[Pieces]("yardage.pieces"),
+		noun.Of[Bill]("yardage.bill"),
 	)
 }

@@ -336,6 +336,7 @@ var unscaled = map[string]string{
 	"seam.favour":    "the row of stitches takes the default of its kind, which no Spec holds",
 	"stitch.setting": "needles and stitches are those of the tables",
 	"yardage.price":  "money goes by the unit of the counter and is rounded to the coin",
+	"yardage.bill":   "money goes by the unit of the counter and is rounded to the coin",
 	"yardage.width":  "the chart has its own widths and lengths",
 }
 
