@@ -2,6 +2,7 @@ package hem
 
 import (
 	"iter"
+	"reflect"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
@@ -31,42 +32,25 @@ type Hem interface {
 	draw(Plan, sketch) []section.Drawing
 }
 
-// A kind is a kind of hem: its name in JSON, the title of its sheet, and its type.
-type kind struct {
+// kinds are the kinds of hem: the name in JSON, the title of the sheet, and an empty one.
+var kinds = [...]struct {
 	name, title string
 	empty       Hem
-	begin       func() any       // a pointer to a new one
-	hem         func(of any) Hem // the one that such a pointer points to, nil for another
-	is          func(of Hem) bool
-}
-
-func kindOf[S Hem](name, title string) kind {
-	var empty S
-	return kind{name, title, empty, func() any { return new(S) },
-		func(of any) Hem {
-			if s, ok := of.(*S); ok {
-				return *s
-			}
-			return nil
-		},
-		func(of Hem) bool { _, is := of.(S); return is }}
-}
-
-var kinds = [...]kind{
-	kindOf[Single]("single", "Single hem"),
-	kindOf[Double]("double", "Double hem"),
-	kindOf[Narrow]("narrow", "Narrow hem"),
-	kindOf[Rolled]("rolled", "Rolled hem"),
-	kindOf[ShirtTail]("shirt-tail", "Shirt-tail hem"),
-	kindOf[Circular]("circular", "Hem of a circle"),
-	kindOf[Slit]("slit", "Hem round a cut slit"),
-	kindOf[SeamSlit]("seam-slit", "Hem round an opening left in a seam"),
-	kindOf[Blind]("blind", "Blind hem"),
-	kindOf[Faced]("faced", "Faced hem"),
-	kindOf[BiasFaced]("bias-faced", "Hem faced on the bias"),
-	kindOf[Bound]("bound", "Bound edge"),
-	kindOf[DoubleBound]("double-bound", "Edge bound with a doubled binding"),
-	kindOf[TurnUp]("turn-up", "Trouser turn-up"),
+}{
+	{"single", "Single hem", Single{}},
+	{"double", "Double hem", Double{}},
+	{"narrow", "Narrow hem", Narrow{}},
+	{"rolled", "Rolled hem", Rolled{}},
+	{"shirt-tail", "Shirt-tail hem", ShirtTail{}},
+	{"circular", "Hem of a circle", Circular{}},
+	{"slit", "Hem round a cut slit", Slit{}},
+	{"seam-slit", "Hem round an opening left in a seam", SeamSlit{}},
+	{"blind", "Blind hem", Blind{}},
+	{"faced", "Faced hem", Faced{}},
+	{"bias-faced", "Hem faced on the bias", BiasFaced{}},
+	{"bound", "Bound edge", Bound{}},
+	{"double-bound", "Edge bound with a doubled binding", DoubleBound{}},
+	{"turn-up", "Trouser turn-up", TurnUp{}},
 }
 
 // Kinds yields a hem of every kind, of which nothing is given.
@@ -83,21 +67,21 @@ func Kinds() iter.Seq[Any] {
 // Any holds a hem of any kind. In JSON its key kind says which.
 type Any struct{ Hem }
 
-// kind is the kind held; an empty one where none is.
-func (a Any) kind() kind {
+// names are the name and the title of the kind held.
+func (a Any) names() (name, title string) {
 	for _, k := range kinds {
-		if k.is(a.Hem) {
-			return k
+		if reflect.TypeOf(k.empty) == reflect.TypeOf(a.Hem) {
+			return k.name, k.title
 		}
 	}
-	return kind{title: "No hem"}
+	return "", "No hem"
 }
 
 // Kind is the name of the kind held, as in shirt-tail; empty where none is.
-func (a Any) Kind() string { return a.kind().name }
+func (a Any) Kind() string { name, _ := a.names(); return name }
 
 // Title is the name of the kind held as people say it, as in Shirt-tail hem.
-func (a Any) Title() string { return a.kind().title }
+func (a Any) Title() string { _, title := a.names(); return title }
 
 // Plan works out the hem held. It is a fault to hold none.
 func (a Any) Plan() (Plan, error) {
@@ -151,20 +135,14 @@ func (*Any) Kinds() []string {
 func (*Any) Begin(kind string) any {
 	for _, k := range kinds {
 		if k.name == kind {
-			return k.begin()
+			return reflect.New(reflect.TypeOf(k.empty)).Interface()
 		}
 	}
 	return nil
 }
 
-// Choose holds the hem that a pointer points to.
-func (a *Any) Choose(hem any) {
-	for _, k := range kinds {
-		if s := k.hem(hem); s != nil {
-			a.Hem = s
-		}
-	}
-}
+// Choose holds the hem that a pointer from Begin points to.
+func (a *Any) Choose(hem any) { a.Hem = reflect.ValueOf(hem).Elem().Interface().(Hem) }
 
 // Chosen is the kind of the hem held, and the hem.
 func (a Any) Chosen() (string, any) {
