@@ -1,7 +1,7 @@
 // Package yardage works out lengths of cloth: the length to ask for on another
 // width, what a remnant comes to once it is washed and squared, the length to
-// buy, curtain-like widths joined, bias from a square, shrinkage from a measured
-// swatch, and the price.
+// buy, curtain-like widths joined, pieces of one size, bias from a square, shrinkage
+// from a measured swatch, the price, and a bill of several cloths.
 //
 //	p, err := yardage.Purchase{Need: lay, Ends: inch, Shrink: threePercent}.Plan()
 //	fmt.Println(p.Buy) // 81 in: 2 1/4 yd, in steps of 1/8 yd
