@@ -139,7 +139,7 @@ func TestCircleProperties(t *testing.T) {
 			Allowance: units.Inch.Frac(r.Int64N(8)+1, 16), Within: r.IntN(2) == 0, Pieces: 2 + r.IntN(6), Side: units.Give(units.Inch.Frac(r.Int64N(8), 8)),
 		}
 		if r.IntN(2) == 0 {
-			s.Width = r.upTo(60).Add(in("60"))
+			s.Width = r.upTo(60).Add(in("80"))
 		}
 		p, err := s.Plan()
 		if err != nil {
