@@ -94,7 +94,7 @@ func (n *Nest) Quick() []Seat {
 // bind finds the best lay that work allows where the cloth bars places or pieces
 // are bound to some, and tells whether ctx was done before that.
 func (n *Nest) bind(ctx context.Context, work int, seed uint64) (best []Seat, stopped bool) {
-	if !n.divide(ctx) {
+	if !n.divide(ctx, 0) {
 		return n.Quick(), true
 	}
 	parts := make([][][]vertex, len(n.Variants))

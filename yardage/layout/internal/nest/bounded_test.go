@@ -58,7 +58,7 @@ func TestDivideLate(t *testing.T) {
 	n := made(t, 30_000, 0, 1, drawn(1, byQuarters, star(40, 9000)...))
 	ctx, stop := context.WithCancel(context.Background())
 	stop()
-	if n.divide(ctx) {
+	if n.divide(ctx, 0) {
 		t.Error("divided")
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"context"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"sync"
 	"sync/atomic"
 )
@@ -36,14 +37,58 @@ func (n *Nest) Search(ctx context.Context, work int, seed uint64) (best []Seat, 
 	if n.end(best) <= n.Bound {
 		return best, false
 	}
-	if !n.divide(ctx) {
-		return best, true
+	var t *table
+	level := 0
+	for ; ; level++ {
+		if !n.divide(ctx, level) {
+			return best, true
+		}
+		if t = newTable(n); t.views != nil && (level == 0 || n.light()) {
+			break
+		}
+		if level == topLevel { // as it is drawn, then, for a first lay at most
+			if !n.divide(ctx, 0) {
+				return best, true
+			}
+			t, level = newTable(n), 0
+			break
+		}
 	}
-	t := newTable(n)
 	if !t.bearable() || !t.fill(ctx) {
 		return best, true
 	}
-	return t.hunt(ctx, best, int64(work)*StepsPerWork/hunters, brief, seed)
+	spend := int64(work) * StepsPerWork
+	best, stopped = t.hunt(ctx, best, spend/hunters, brief, seed)
+	if level == 0 || t.views == nil {
+		return best, stopped
+	}
+	return n.tighten(ctx, best, spend), stopped
+}
+
+// light reports whether no variant is cut into so many parts that a look at a place
+// takes long.
+func (n *Nest) light() bool {
+	for i := range n.Variants {
+		if k := len(n.Variants[i].parts); k*k > sumsSeen {
+			return false
+		}
+	}
+	return true
+}
+
+// tighten pushes the pieces of a lay that was found with plainer outlines together as
+// far as their own allow, in so many steps at most.
+func (n *Nest) tighten(ctx context.Context, seats []Seat, spend int64) []Seat {
+	if !n.divide(ctx, 0) {
+		return seats
+	}
+	f := &filler{t: &table{n: n, made: map[[2]int]*view{}}, seats: slices.Clone(seats)}
+	if !f.t.bearable() {
+		return seats
+	}
+	f.stop = func() bool { return ctx.Err() != nil || f.steps >= spend }
+	f.press()
+	return f.seats
 }
 
 // hunt finds the best lay that so many steps of each hunter allow, in legs of so

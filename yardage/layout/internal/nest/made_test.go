@@ -57,7 +57,7 @@ func made(t *testing.T, wide, gap, scale int64, pieces ...Piece) *Nest {
 		n.Add(p)
 	}
 	n.Least()
-	if !n.divide(context.Background()) {
+	if !n.divide(context.Background(), 0) {
 		t.Fatal("not divided")
 	}
 	return n

@@ -25,6 +25,7 @@ type Nest struct {
 	Variants []Variant  // the ways all kinds may lie
 	Items    []int      // the kind of every piece, copies counted, by Piece and Copy
 	drawn    [][]vertex // the outline of every piece, neither mirrored nor turned
+	plainer  [][]vertex // the same, as plain as they stand for it
 	Bound    int64      // no lay is shorter
 
 	Barred           [][]vertex             // the outline of each flaw, from the first place across and along
@@ -74,8 +75,9 @@ type Variant struct {
 func (v *Variant) flipped() bool { return v.Mirror != (v.Fold && v.Quarters == 2) }
 
 // divide cuts all outlines into convex parts; false if ctx is done before. What is
-// plainer than an outline and holds it stands for it.
-func (n *Nest) divide(ctx context.Context) bool {
+// plainer than an outline and holds it stands for it; the higher the level, the plainer.
+func (n *Nest) divide(ctx context.Context, level int) bool {
+	n.flaws = nil
 	for _, flaw := range n.Barred {
 		if ctx.Err() != nil {
 			return false
@@ -87,6 +89,11 @@ func (n *Nest) divide(ctx context.Context) bool {
 		flipped bool
 	}
 	outer, cut := map[int][]vertex{}, map[hand][][]vertex{}
+	below := n.plainer // what was made plainer already, at the level below
+	if level == 0 {
+		below = n.drawn
+	}
+	n.plainer = slices.Clone(below)
 	for i := range n.Variants {
 		v := &n.Variants[i]
 		k := &n.Kinds[v.kind]
@@ -95,7 +102,8 @@ func (n *Nest) divide(ctx context.Context) bool {
 			if ctx.Err() != nil {
 				return false
 			}
-			outer[k.Piece] = plain(ctx, n.drawn[k.Piece])
+			outer[k.Piece] = plain(ctx, below[k.Piece], level)
+			n.plainer[k.Piece] = outer[k.Piece]
 		}
 		if _, known := cut[one]; !known {
 			if ctx.Err() != nil {

@@ -16,17 +16,20 @@ const (
 	plainLoss2 = 0.001  // the same for leaving out corners that point inwards
 	plainMany  = 32     // an outline of more corners
 	manyTimes  = 4      // may gain so many times as much
+	levelTimes = 2      // and at each level so many times as much as at the one below
+	topLevel   = 7      // the highest level
 
 	mostSavings = 4_000_000 // corners looked at, at most, before an outline is left as plain as it is then
 )
 
 // plain is an outline of fewer corners that holds all of pts and reaches no
 // farther to any side of the smallest rectangle around it. It is as plain as it
-// becomes before ctx is done. Corners that point
+// becomes before ctx is done, and the plainer the higher the level. Corners that point
 // inwards are left out, and sides between two that point outwards give way to
 // the corner where the sides beside them meet.
-func plain(ctx context.Context, pts []vertex) []vertex {
-	if len(pts) <= plainFrom {
+func plain(ctx context.Context, pts []vertex, level int) []vertex {
+	least := max(plainFrom>>level, 6)
+	if len(pts) <= least {
 		return pts
 	}
 	ring := slices.Clone(pts)
@@ -34,7 +37,7 @@ func plain(ctx context.Context, pts []vertex) []vertex {
 	whole := toFloat(twiceArea(pts))
 	var gained float64
 	barred := make([]bool, len(ring)) // what cannot be done at a corner
-	for looks := len(ring); len(ring) > plainFrom && looks <= mostSavings && ctx.Err() == nil; looks += len(ring) {
+	for looks := len(ring); len(ring) > least && looks <= mostSavings && ctx.Err() == nil; looks += len(ring) {
 		best, cost := -1, math.MaxFloat64
 		var corner vertex
 		var drop bool
@@ -53,6 +56,9 @@ func plain(ctx context.Context, pts []vertex) []vertex {
 		}
 		if len(ring) > plainMany {
 			limit *= manyTimes
+		}
+		for range level {
+			limit *= levelTimes
 		}
 		if best < 0 || gained+cost > limit*whole {
 			break

@@ -8,6 +8,7 @@ const (
 	maxEdges    = 3_000_000   // edges of all convex sums
 	maxMade     = 500_000_000 // edges made anew for a first lay
 	asked       = 200         // pairings that a piece asks for in it, about
+	maxHeld     = 200_000     // sums of the pairings that are made anew, at most, before all are dropped
 	maxCells    = 1 << 23     // cells of all charts
 	fineChart   = 64          // cells of a chart, each way
 	coarseChart = 4
@@ -36,6 +37,9 @@ type table struct {
 	images [][4]int // by variant: which is the same turned by 0 to 3 quarters, or -1
 	margin float64
 	side   int // cells of a chart, each way
+
+	made map[[2]int]*view // of the pairings that are made anew, those made last; nil: none
+	held int              // how many sums they have
 }
 
 func newTable(n *Nest) *table {
@@ -59,11 +63,27 @@ func newTable(n *Nest) *table {
 // a.
 func (t *table) at(a, b int) *view {
 	if t.views == nil {
-		return &view{c: 1, pairing: t.pair(a, b)}
+		return t.remade(a, b)
 	}
 	v := &t.views[b*len(t.n.Variants)+a]
 	if v.pairing == nil {
 		*v = t.view(a, b)
+	}
+	return v
+}
+
+// remade is the view of a table that does not hold all of them.
+func (t *table) remade(a, b int) *view {
+	if v := t.made[[2]int{a, b}]; v != nil {
+		return v
+	}
+	v := &view{c: 1, pairing: t.pair(a, b)}
+	if t.made != nil {
+		if t.held += len(v.sums); t.held > maxHeld {
+			clear(t.made)
+			t.held = len(v.sums)
+		}
+		t.made[[2]int{a, b}] = v
 	}
 	return v
 }
