@@ -26,8 +26,10 @@ func (p StockPlan) Sheet() ticket.Sheet {
 	}
 	line("drafted in all", p.Need, drafted...)
 	if p.Short > 0 {
+		sheet.Answer = []ticket.Line{{Label: "short by", Result: ticket.Of(p.Short)}}
 		line("short", p.Short, some(ticket.Plus, p.Need, "drafted"), some(ticket.Minus, s.Have, "in the tin"))
 	} else {
+		sheet.Answer = []ticket.Line{{Label: "enough, and to spare", Result: ticket.Of(p.Spare)}}
 		line("spare", p.Spare, some(ticket.Plus, s.Have, "in the tin"), some(ticket.Minus, p.Need, "drafted"))
 	}
 	spare := p.Spare

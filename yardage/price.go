@@ -179,7 +179,9 @@ func (p PricePlan) Sheet() ticket.Sheet {
 	}
 	sh := ticket.Sheet{Title: "Price of the cloth", Assumed: p.Assumed, Lines: make([]ticket.Line, 0, 4)}
 	switch {
+	case !s.Per.Valid():
 	case s.Paid.IsZero():
+		sh.Answer = []ticket.Line{{Label: "to pay", Result: ticket.Price(p.Text())}}
 	case s.Each.IsZero():
 		sh.Answer = []ticket.Line{{Label: "the price of 1 " + per, Result: ticket.Times(p.Rate)}}
 	default:

@@ -103,6 +103,10 @@ func (s Swatch) Plan() (SwatchPlan, error) {
 func (p SwatchPlan) Sheet() ticket.Sheet {
 	s := p.Spec
 	sh := ticket.Sheet{Title: "A swatch washed and measured"}
+	sh.Answer = []ticket.Line{line("lost of each length", ticket.Times(s.Shrink))}
+	if !s.WidthBefore.IsZero() {
+		sh.Answer = append(sh.Answer, line("of each width", ticket.Times(s.WidthShrink)))
+	}
 	sh.Lines = make([]ticket.Line, 0, 5)
 	sh.Lines = append(sh.Lines,
 		line("lost in length", ticket.Long(p.Lost), long(s.Before, "before"), less(s.After, "after")),

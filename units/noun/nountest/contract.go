@@ -30,7 +30,7 @@ import (
 //   - where the Spec has a tape, one example is metric, and what is assumed lies on its marks;
 //   - 0 in each field that may be 0 reads back, and is planned or refused;
 //   - the empty Spec is planned or refused with faults that read back equal;
-//   - the empty plan has a sheet.
+//   - the empty plan has a sheet, and that of an example begins with its answer.
 //
 // A field that is not read where its part stands is in no example, and one whose
 // default is no value that could be given is assumed each time: its path, as in
@@ -71,6 +71,9 @@ func contract(t *testing.T, e noun.Entry, exceptions []string) {
 		if err != nil {
 			t.Errorf("%s: %v", text, err)
 			continue
+		}
+		if sheet := p.Sheet(); len(sheet.Answer) == 0 && !strings.Contains(sheet.Title, ": ") {
+			t.Errorf("%s: neither the title nor an answer says what comes out", text)
 		}
 		planned(t, e, p, exceptions)
 		served(t, e, text)
