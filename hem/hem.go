@@ -2,7 +2,6 @@ package hem
 
 import (
 	"iter"
-	"reflect"
 
 	"example.com/clothyard/units"
 	"example.com/clothyard/units/fault"
@@ -70,7 +69,7 @@ type Any struct{ Hem }
 // names are the name and the title of the kind held.
 func (a Any) names() (name, title string) {
 	for _, k := range kinds {
-		if reflect.TypeOf(k.empty) == reflect.TypeOf(a.Hem) {
+		if noun.Alike(k.empty, a.Hem) {
 			return k.name, k.title
 		}
 	}
@@ -135,14 +134,14 @@ func (*Any) Kinds() []string {
 func (*Any) Begin(kind string) any {
 	for _, k := range kinds {
 		if k.name == kind {
-			return reflect.New(reflect.TypeOf(k.empty)).Interface()
+			return noun.Empty(k.empty)
 		}
 	}
 	return nil
 }
 
 // Choose holds the hem that a pointer from Begin points to.
-func (a *Any) Choose(hem any) { a.Hem = reflect.ValueOf(hem).Elem().Interface().(Hem) }
+func (a *Any) Choose(hem any) { a.Hem = noun.Held(hem).(Hem) }
 
 // Chosen is the kind of the hem held, and the hem.
 func (a Any) Chosen() (string, any) {

@@ -2,6 +2,7 @@ package noun
 
 import (
 	"encoding/json"
+	"reflect"
 	"slices"
 )
 
@@ -58,3 +59,13 @@ func UnmarshalChoice(c Choice, text []byte) error {
 	c.Choose(value)
 	return nil
 }
+
+// Alike reports whether two values are of one type, so that a choice finds which of its
+// kinds it holds.
+func Alike(a, b any) bool { return reflect.TypeOf(a) == reflect.TypeOf(b) }
+
+// Empty is a pointer to an empty value of the type of like, as [Choice] begins with.
+func Empty(like any) any { return reflect.New(reflect.TypeOf(like)).Interface() }
+
+// Held is the value that such a pointer points to.
+func Held(pointer any) any { return reflect.ValueOf(pointer).Elem().Interface() }

@@ -22,7 +22,7 @@ type Plan struct {
 	Bound      units.Length `json:"bound,omitzero"`      // no lay of these pieces, cut in as many parts, is shorter: where Lay is equal to it, this is the shortest
 	Spare      units.Length `json:"spare,omitzero"`      // Cloth.Long less Used; zero where Long is not given, negative where the lay is too long
 	Fits       bool         `json:"fits,omitzero"`       // the lay is within Cloth.Long; true where that is not given
-	Stopped    bool         `json:"stopped,omitzero"`    // the search ended before its Work was done: its context was done, or the outlines have too many points for more than a first lay
+	Stopped    bool         `json:"stopped,omitzero"`    // the search ended before its Work was done: its context was done, or the outlines have so many points that even the plainest around them are too many
 }
 
 // Plan finds a lay as short as its Work allows. The faults of s are
