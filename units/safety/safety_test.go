@@ -80,3 +80,64 @@ func TestCountry(t *testing.T) {
 		}
 	}
 }
+
+// TestCautions: what is said goes by the age, defers to the law, and is cited.
+func TestCautions(t *testing.T) {
+	for _, c := range []struct {
+		months int
+		words  string // of the cautions, in order
+		cites  string
+	}{
+		{0, "give the wearer's age", ""},
+		{35, "knotted shank|no knots or toggles|sleepwear", "us-small-parts-rule eu-infant-button-strength us-drawstring-rule eu-cords-standard us-sleepwear-small-rule us-sleepwear-rule uk-nightwear-regulations"},
+		{36, "no knots or toggles|sleepwear", "us-drawstring-rule eu-cords-standard us-sleepwear-small-rule us-sleepwear-rule uk-nightwear-regulations"},
+		{168, "no knots or toggles", "us-drawstring-rule eu-cords-standard"},
+		{204, "", ""},
+	} {
+		got := safety.Cautions(nil, c.months)
+		words := strings.FieldsFunc(c.words, func(r rune) bool { return r == '|' })
+		if len(got) != len(words) {
+			t.Fatalf("%d months: %v", c.months, got)
+		}
+		for i, w := range words {
+			if !strings.Contains(got[i].Text, w) || !strings.HasSuffix(got[i].Refer, safety.Decides) {
+				t.Errorf("%d months: %q, want %q", c.months, got[i], w)
+			}
+		}
+		var ids []string
+		for _, cite := range safety.Cites(nil, c.months) {
+			if _, ok := source.Lookup(cite.ID); !ok || cite.Known != source.Read {
+				t.Errorf("%d months: %v", c.months, cite)
+			}
+			ids = append(ids, cite.ID)
+		}
+		if strings.Join(ids, " ") != c.cites {
+			t.Errorf("%d months: cites %v, want %s", c.months, ids, c.cites)
+		}
+	}
+}
+
+// TestTails: the free ends of a cord by the age and the place: none at the neck of a
+// small child, 75 mm at the neck and 140 mm below for an older one in Europe, 3 in below
+// in the United States.
+func TestTails(t *testing.T) {
+	for _, c := range []struct {
+		months int
+		neck   bool
+		want   string
+	}{
+		{60, true, "none none"}, {100, true, "none 75 mm"}, {100, false, "3 in 140 mm"}, {180, false, "3 in"}, {400, false, ""}, {0, true, ""},
+	} {
+		var got []string
+		for l := range safety.Tails(c.months, c.neck) {
+			if l.None {
+				got = append(got, "none")
+			} else {
+				got = append(got, l.Length.String())
+			}
+		}
+		if strings.Join(got, " ") != c.want {
+			t.Errorf("%d months, neck %t: %q, want %s", c.months, c.neck, got, c.want)
+		}
+	}
+}

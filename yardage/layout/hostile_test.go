@@ -21,8 +21,8 @@ func TestZero(t *testing.T) {
 			t.Error(err)
 		}
 		p.Sheet().Text()
-		if p.SVG() != "" || !p.Buy().IsZero() || p.Extra() != nil || p.Leftover() != nil {
-			t.Errorf("%q, %v, %v, %v", p.SVG(), p.Buy(), p.Extra(), p.Leftover())
+		if p.SVG() != "" || p.Rests() != nil {
+			t.Errorf("%q, %v", p.SVG(), p.Rests())
 		}
 		for _, at := range p.Placements {
 			first, second := at.Copies(p.Spec)
@@ -125,12 +125,12 @@ func TestLeftoverFlaws(t *testing.T) {
 		step := units.Inch.Frac(k, 100)
 		p.Spec.Cloth.Flaws = append(p.Spec.Cloth.Flaws, layout.Flaw{X: step, Y: step, Wide: in("60").Sub(step.MulInt(2)), Long: in("100").Sub(step.MulInt(2))})
 	}
-	if rests := p.Leftover(); rests != nil {
+	if rests := p.Rests(); rests != nil {
 		t.Error(rests)
 	}
 	p.Spec.Cloth.Flaws = p.Spec.Cloth.Flaws[100:101] // 1 in all round
 	want := []layout.Rest{{Wide: in("1"), Long: in("100")}, {X: in("59"), Wide: in("1"), Long: in("100")}, {X: in("1"), Wide: in("58"), Long: in("1")}, {X: in("1"), Y: in("99"), Wide: in("58"), Long: in("1")}}
-	if diff := cmp.Diff(want, p.Leftover(), sameLength); diff != "" {
+	if diff := cmp.Diff(want, p.Rests(), sameLength); diff != "" {
 		t.Error(diff)
 	}
 }

@@ -128,8 +128,8 @@ func TestPartsFolded(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(p.Placements) != 1+5 || p.Extra() != nil {
-		t.Errorf("%d placements, %v extra", len(p.Placements), p.Extra())
+	if len(p.Placements) != 1+5 || p.Extra != nil {
+		t.Errorf("%d placements, %v extra", len(p.Placements), p.Extra)
 	}
 	text := p.Sheet().Text()
 	for _, want := range []string{"ruffle, copy 1, parts 1 and 2 of 5.", "ruffle, copy 1, part 5 of 5, and copy 2, part 1.", "ruffle, copy 2, parts 4 and 5 of 5."} {
@@ -138,8 +138,8 @@ func TestPartsFolded(t *testing.T) {
 		}
 	}
 	s.Pieces[1].Count = 1
-	if p, err = s.Plan(context.Background()); err != nil || p.Extra()[1] != 1 {
-		t.Errorf("%v, extra %v", err, p.Extra())
+	if p, err = s.Plan(context.Background()); err != nil || p.Extra[1] != 1 {
+		t.Errorf("%v, extra %v", err, p.Extra)
 	}
 	if text := p.Sheet().Text(); !strings.Contains(text, "ruffle, part 5 of 5.") {
 		t.Error(text)

@@ -23,6 +23,21 @@ type Plan struct {
 	Spare      units.Length `json:"spare,omitzero"`      // Cloth.Long less Used; zero where Long is not given, negative where the lay is too long
 	Fits       bool         `json:"fits,omitzero"`       // the lay is within Cloth.Long; true where that is not given
 	Stopped    bool         `json:"stopped,omitzero"`    // the search ended before its Work was done: its context was done, or the outlines have so many points that even the plainest around them are too many
+
+	// Buy is the length to ask for: Used, rounded up to a whole number of Cloth.Counter
+	// where that is given.
+	Buy units.Length `json:"buy,omitzero"`
+	// Extra is how many copies, or parts, folded cloth gives besides those asked for, by
+	// piece: one of an odd count, one of the other hand from each placement of a piece
+	// that is not the same both hands. It is nil where there are none.
+	Extra []int `json:"extra,omitzero"`
+	// Leftover are the largest rectangles that nothing is cut from, inside selvedges and
+	// ends and up to the end of the cloth, or of the lay where Cloth.Long is not given: the
+	// largest by area, then the largest that has no part in it, and so forth, at most
+	// [MaxLeftover]. Pieces and flaws count as the smallest rectangles around them, so there
+	// may be more beside a curve. It is nil where there are none, and for lengths that share
+	// no grid of 2^60 steps.
+	Leftover []Rest `json:"leftover,omitzero"`
 }
 
 // Plan finds a lay as short as its Work allows. The faults of s are
@@ -102,6 +117,7 @@ func (s Spec) plan(ctx context.Context, watch func(lay units.Length, area units.
 	if err != nil {
 		return Plan{}, err
 	}
+	p.Buy, p.Extra, p.Leftover = p.buy(), p.extra(), p.leftover()
 	return p, nil
 }
 

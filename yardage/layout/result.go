@@ -12,9 +12,8 @@ import (
 // MaxLeftover is the most rectangles that [Plan.Leftover] finds.
 const MaxLeftover = 8
 
-// Buy is the length to ask for: Used, rounded up to a whole number of
-// Cloth.Counter where that is given.
-func (p Plan) Buy() units.Length {
+// buy is [Plan.Buy].
+func (p Plan) buy() units.Length {
 	if p.Spec.Cloth.Counter.Sign() <= 0 {
 		return p.Used
 	}
@@ -22,10 +21,8 @@ func (p Plan) Buy() units.Length {
 	return mark
 }
 
-// Extra is how many copies, or parts, folded cloth gives besides those asked for,
-// by piece: one of an odd count, one of the other hand from each placement of a piece that
-// is not the same both hands. It is nil where there are none.
-func (p Plan) Extra() []int {
+// extra is [Plan.Extra].
+func (p Plan) extra() []int {
 	var out []int
 	cut := p.cut()
 	for i := range cut.Pieces {
@@ -47,13 +44,8 @@ type Rest struct {
 	Long units.Length `json:"long,omitzero"` // along
 }
 
-// Leftover are the largest rectangles that nothing is cut from, inside selvedges
-// and ends and up to the end of the cloth, or of the lay where Cloth.Long is not
-// given: the largest by area, then the largest that has no part in it, and so
-// forth, at most MaxLeftover. Pieces and flaws count as the smallest rectangles
-// around them, so there may be more beside a curve. It is nil where there are
-// none, and for lengths that share no grid of 2^60 steps.
-func (p Plan) Leftover() []Rest {
+// leftover is [Plan.Leftover].
+func (p Plan) leftover() []Rest {
 	c := p.Spec.Cloth
 	from := Point{c.first(), c.Ends}
 	to := Point{from.X.Add(c.Usable()), p.Used.Max(c.Long).Sub(c.Ends)}
@@ -245,7 +237,7 @@ func choices(ctx context.Context, s Spec, cloths []Cloth) ([]Choice, error) {
 		if err != nil {
 			return nil, err
 		}
-		out = append(out, Choice{Cloth: c, Used: p.Used, Buy: p.Buy(), Density: p.Density, Stopped: p.Stopped})
+		out = append(out, Choice{Cloth: c, Used: p.Used, Buy: p.Buy, Density: p.Density, Stopped: p.Stopped})
 	}
 	return out, nil
 }

@@ -193,7 +193,7 @@ func (p Plan) lines() []ticket.Line {
 		long(ticket.Plus, c.Ends, "one end"), long(ticket.Plus, c.Ends, "the other"))
 	p.joints(add)
 	if c.Counter.Sign() > 0 {
-		add("length to ask for, as the shop cuts it", ticket.Long(p.Buy()))
+		add("length to ask for, as the shop cuts it", ticket.Long(p.Buy))
 	}
 	if !c.Long.IsZero() {
 		add("cloth to spare", ticket.Long(p.Spare), long(ticket.Plus, c.Long, "the cloth"), long(ticket.Minus, p.Used, "the lay and its ends"))
@@ -241,7 +241,7 @@ func (p Plan) trade(out []ticket.Caution) []ticket.Caution {
 	}
 	var extra []int
 	if s.Cloth.Folded {
-		extra = p.Extra()
+		extra = p.Extra
 	}
 	for i, n := range extra {
 		if n > 0 {

@@ -77,14 +77,14 @@ func ExampleWays() {
 }
 
 // What is left of the cloth when a cuff and its facing are cut.
-func ExamplePlan_Leftover() {
+func ExamplePlan_leftover() {
 	inch := units.Inch
 	p, err := layout.Spec{
 		Cloth:  layout.Cloth{Wide: inch.Of(20), Long: inch.Of(10)},
 		Pieces: []layout.Piece{{Name: "cuff", Wide: inch.Of(8), Long: inch.Of(6), Count: 2}},
 		Work:   1,
 	}.Plan(context.Background())
-	for _, r := range p.Leftover() {
+	for _, r := range p.Leftover {
 		fmt.Println(r.Wide, "by", r.Long, "at", r.X, r.Y)
 	}
 	fmt.Println(err)

@@ -169,7 +169,7 @@ func TestTrade(t *testing.T) {
 				t.Errorf("piece %d: %d copies of %d", i, n, s.Pieces[i].Count)
 			}
 		}
-		for _, rest := range p.Leftover() {
+		for _, rest := range p.Leftover {
 			hole := layout.Flaw{X: rest.X, Y: rest.Y, Wide: rest.Wide, Long: rest.Long}
 			open := s
 			open.Cloth.Flaws = []layout.Flaw{hole}

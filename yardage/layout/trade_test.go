@@ -56,7 +56,7 @@ func TestFold(t *testing.T) {
 	if len(p.Placements) != 1+1+2+1 || !p.Placements[0].X.IsZero() {
 		t.Errorf("%+v", p.Placements)
 	}
-	if diff := cmp.Diff([]int{0, 0, 1, 1}, p.Extra()); diff != "" {
+	if diff := cmp.Diff([]int{0, 0, 1, 1}, p.Extra); diff != "" {
 		t.Error(diff)
 	}
 	text := p.Sheet().Text()
@@ -88,8 +88,8 @@ func TestFold(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(q.Placements) != 7 || q.Extra() != nil {
-		t.Errorf("%d placements, extra %v", len(q.Placements), q.Extra())
+	if len(q.Placements) != 7 || q.Extra != nil {
+		t.Errorf("%d placements, extra %v", len(q.Placements), q.Extra)
 	}
 	if n := len(q.Placements[0].Corners(s)); n != 5 {
 		t.Errorf("the whole back has %d corners", n)
@@ -182,7 +182,7 @@ func TestBias(t *testing.T) {
 	// On folded cloth the lower layer gives strips of the other bias.
 	fold := s
 	fold.Cloth.Folded, fold.Work = true, 1
-	if q, err := fold.Plan(context.Background()); err != nil || len(q.Placements) != 2 || q.Extra()[0] != 1 {
+	if q, err := fold.Plan(context.Background()); err != nil || len(q.Placements) != 2 || q.Extra[0] != 1 {
 		t.Errorf("%v %+v", err, q.Placements)
 	}
 	// The finer the piece's own grid, the coarser the angle.
@@ -302,11 +302,11 @@ func TestResults(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if p.Used != in("20") || p.Buy() != in("27") || !strings.Contains(p.Sheet().Text(), "as the shop cuts it") {
-		t.Errorf("used %v, to buy %v", p.Used, p.Buy())
+	if p.Used != in("20") || p.Buy != in("27") || !strings.Contains(p.Sheet().Text(), "as the shop cuts it") {
+		t.Errorf("used %v, to buy %v", p.Used, p.Buy)
 	}
 	want := []layout.Rest{{Y: in("20"), Wide: in("36"), Long: in("20")}, {X: in("24"), Wide: in("4"), Long: in("20")}}
-	if diff := cmp.Diff(want, p.Leftover(), sameLength); diff != "" {
+	if diff := cmp.Diff(want, p.Leftover, sameLength); diff != "" {
 		t.Error(diff)
 	}
 	widths, err := layout.Widths(context.Background(), s, in("20"), in("36"), in("60"))
@@ -343,7 +343,7 @@ func TestResults(t *testing.T) {
 	if _, err := s.Plan(done); !errors.Is(err, context.Canceled) {
 		t.Error(err)
 	}
-	if rests := (layout.Plan{}).Leftover(); rests != nil {
+	if rests := (layout.Plan{}).Rests(); rests != nil {
 		t.Error(rests)
 	}
 }
@@ -411,9 +411,7 @@ func TestUnchecked(t *testing.T) {
 		}
 		p.Placements = append(p.Placements, none)
 		p.SVG()
-		p.Leftover()
-		p.Extra()
-		p.Buy()
+		p.Rests()
 		if p.Sheet().Text() == "" {
 			t.Error("no sheet")
 		}
