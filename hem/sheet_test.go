@@ -71,7 +71,7 @@ func TestSheet(t *testing.T) {
 // source is how a source is written on a sheet.
 func src(id string) string {
 	s, _ := source.Lookup(id)
-	return s.String()
+	return s.Title
 }
 
 // TestSheetSays looks for what each sheet must not leave out.

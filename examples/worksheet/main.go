@@ -27,6 +27,7 @@ import (
 	"example.com/clothyard/seam/garment"
 	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/noun"
+	"example.com/clothyard/units/source"
 	"example.com/clothyard/units/ticket"
 )
 
@@ -173,11 +174,27 @@ func (ask asked) page(file []byte) ([]byte, error) {
 	case "markdown":
 		return markdown(sheet, notation), nil
 	case "sources":
-		sheet = ticket.Sheet{Title: sheet.Title, Sources: sheet.Sources}
+		return sources(sheet), nil
 	default:
 		sheet.Sources = nil // nobody reads them at the machine
 	}
 	return []byte(sheet.Text(notation...)), nil
+}
+
+// sources lists what the sheet rests on, with the addresses at which it was read.
+func sources(s ticket.Sheet) []byte {
+	text := []byte(ticket.Wrap("", "   ", s.Title))
+	for _, c := range s.Sources {
+		from, _ := source.Lookup(c.ID)
+		var parts []string
+		for _, part := range []string{from.String(), c.Place, c.Known.String()} {
+			if part != "" {
+				parts = append(parts, part)
+			}
+		}
+		text = append(text, ticket.Wrap(" - ", "   ", c.For+": "+strings.Join(parts, ", "))...)
+	}
+	return text
 }
 
 // draw writes the lay of the first cloth as a drawing.

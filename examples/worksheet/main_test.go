@@ -151,7 +151,7 @@ func TestGolden(t *testing.T) {
 	if regexp.MustCompile(`https?:|www\.|\.com`).MatchString(got) {
 		t.Error("a web address at the bench")
 	}
-	if sources := sheetOf(t, "", "-form", "sources"); !strings.Contains(sources, "Sources\n") || strings.Contains(sources, "Work\n") {
+	if sources := sheetOf(t, "", "-form", "sources"); !strings.Contains(sources, " - trim before the second pass: ") || strings.Contains(sources, "Work\n") {
 		t.Error(sources)
 	}
 }

@@ -6,6 +6,7 @@ package source
 
 import (
 	"iter"
+	"strings"
 
 	"example.com/clothyard/units/name"
 )
@@ -44,11 +45,12 @@ type Cite struct {
 // Practise is the citation of a rule that is common practice of the trade.
 func Practise(what string) Cite { return Cite{For: what, Known: Practice} }
 
-// Text is the citation for people, the source written out.
+// Text is the citation for people, the source written out, but for the address at which
+// it was read: nobody types one at the bench. [Source.String] has it.
 func (c Cite) Text() string {
 	t := c.For + ": "
 	if s, ok := Lookup(c.ID); ok {
-		t += s.String()
+		t += s.offline().String()
 		if c.Place != "" {
 			t += ", " + c.Place
 		}
@@ -93,6 +95,28 @@ func (s Source) String() string {
 		t += part
 	}
 	return t
+}
+
+// isAddress tells an address from the name of a publisher by a full stop within a word.
+func isAddress(s string) bool {
+	for i := 1; i+1 < len(s); i++ {
+		if s[i] == '.' && s[i-1] != ' ' && 'a' <= s[i+1] && s[i+1] <= 'z' {
+			return true
+		}
+	}
+	return false
+}
+
+// offline is s without the address at which it was read.
+func (s Source) offline() Source {
+	var names []string
+	for part := range strings.SplitSeq(s.Publisher, ", ") {
+		if !isAddress(part) {
+			names = append(names, part)
+		}
+	}
+	s.Publisher = strings.Join(names, ", ")
+	return s
 }
 
 // Lookup finds a source by its id.

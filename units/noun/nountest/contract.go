@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"reflect"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -30,7 +31,8 @@ import (
 //   - where the Spec has a tape, one example is metric, and what is assumed lies on its marks;
 //   - 0 in each field that may be 0 reads back, and is planned or refused;
 //   - the empty Spec is planned or refused with faults that read back equal;
-//   - the empty plan has a sheet, and that of an example begins with its answer.
+//   - the empty plan has a sheet, and that of an example begins with its answer and prints
+//     no web address.
 //
 // A field that is not read where its part stands is in no example, and one whose
 // default is no value that could be given is assumed each time: its path, as in
@@ -43,6 +45,9 @@ func Contract(t *testing.T, nouns []noun.Entry, exceptions ...string) {
 		t.Run(e.Name(), func(t *testing.T) { contract(t, e, exceptions) })
 	}
 }
+
+// address is a web address.
+var address = regexp.MustCompile(`https?:|www\.|\b[a-z][a-z0-9-]*\.(com|org|net|edu|gov|info|ru|ca|au|uk|in)\b`)
 
 func contract(t *testing.T, e noun.Entry, exceptions []string) {
 	examples := e.Examples()
@@ -71,6 +76,9 @@ func contract(t *testing.T, e noun.Entry, exceptions []string) {
 		if err != nil {
 			t.Errorf("%s: %v", text, err)
 			continue
+		}
+		if web := address.FindString(p.Sheet().Text()); web != "" {
+			t.Errorf("%s: the sheet prints the address %s", text, web)
 		}
 		if sheet := p.Sheet(); len(sheet.Answer) == 0 && !strings.Contains(sheet.Title, ": ") {
 			t.Errorf("%s: neither the title nor an answer says what comes out", text)
