@@ -5,42 +5,23 @@ import (
 
 	"example.com/clothyard/seam"
 	"example.com/clothyard/units"
+	"example.com/clothyard/units/noun/nountest"
 )
 
 // The geometry that naive sums miss, each with its worked number. Gathering rows
 // and hems on a flare are in the packages gather and hem.
 
-// nearTo fails unless n rounds to want on a ten-thousandth of an inch.
-func nearTo(t *testing.T, what string, n units.Near, want string) {
-	t.Helper()
-	step := units.Inch.Frac(1, 10_000)
-	got, _, err := n.Round(step, units.HalfAway)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if w, _ := units.MustParse(want).Round(step, units.HalfAway); got != w {
-		t.Errorf("%s: %v, want %s", what, n, want)
-	}
-}
-
-func exactTo(t *testing.T, what string, n units.Near, want units.Length) {
-	t.Helper()
-	if got, ok := n.Exact(); !ok || got != want {
-		t.Errorf("%s: %v, want %v", what, n, want)
-	}
-}
-
 // 5: turn of cloth: in a French seam, in a ring, round an angle, in a fold.
 func TestTurnOfLayers(t *testing.T) {
 	denim := planned(t, seam.French{Allowance: seam.Allowance{Thickness: in(1, 32)}})
-	nearTo(t, "denim", denim.Turn, "0.0178 in")
-	nearTo(t, "four seams, both plies", denim.Turn.MulInt(8), "0.1427 in")
-	nearTo(t, "lawn", planned(t, seam.French{Allowance: seam.Allowance{Thickness: in(8, 1000)}}).Turn, "0.0046 in")
+	nountest.NearTo(t, "denim", denim.Turn, "0.0178 in")
+	nountest.NearTo(t, "four seams, both plies", denim.Turn.MulInt(8), "0.1427 in")
+	nountest.NearTo(t, "lawn", planned(t, seam.French{Allowance: seam.Allowance{Thickness: in(8, 1000)}}).Turn, "0.0046 in")
 	ring, err := seam.Roll{Apart: in(1, 64), Angle: units.Turns(units.RatioOf(1, 1))}.Plan()
 	if err != nil {
 		t.Fatal(err)
 	}
-	nearTo(t, "ring", ring.Shorter, "0.0982 in")
+	nountest.NearTo(t, "ring", ring.Shorter, "0.0982 in")
 	if got, _, err := ring.Shorter.Round(in(1, 32), units.HalfAway); err != nil || got != in(3, 32) {
 		t.Errorf("to a mark: %v, %v", got, err)
 	}
@@ -48,7 +29,7 @@ func TestTurnOfLayers(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	nearTo(t, "collar folded over", over.Shorter, "0.1963 in")
+	nountest.NearTo(t, "collar folded over", over.Shorter, "0.1963 in")
 	if n, err := over.Flat.Cmp(units.Exactly(over.Spec.Apart.DivInt(3))); n >= 0 || err != nil {
 		t.Errorf("a flat fold takes %v, a third of the thickness or more", over.Flat)
 	}

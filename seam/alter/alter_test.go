@@ -14,13 +14,6 @@ import (
 
 func in(num, den int64) units.Length { return units.Inch.Frac(num, den) }
 
-func exactTo(t *testing.T, what string, n units.Near, want units.Length) {
-	t.Helper()
-	if got, ok := n.Exact(); !ok || got != want {
-		t.Errorf("%s: %v, want %v", what, n, want)
-	}
-}
-
 // Of a deeper back half more is eased into each inch of it, in the same measure; of a
 // front half that leaves no room between underarm and shoulder nothing follows.
 func TestSleeveShares(t *testing.T) {
@@ -227,7 +220,7 @@ func TestLettingThroughAssembly(t *testing.T) {
 	}
 	for name, want := range map[string]units.Length{"waist": in(1, 1), "band": {}, "neck": {}, "collar": {}} {
 		e, _ := p.Edge(name)
-		exactTo(t, name, e.Change, want)
+		nountest.ExactTo(t, name, e.Change, want)
 	}
 	if m, _ := p.Pair("waist", "band"); m.Fit != edge.Mismatch {
 		t.Errorf("the waist against its band: %v", m.Fit)

@@ -15,26 +15,6 @@ import (
 
 func in(num, den int64) units.Length { return units.Inch.Frac(num, den) }
 
-// nearTo fails unless n rounds to want on a ten-thousandth of an inch.
-func nearTo(t *testing.T, what string, n units.Near, want string) {
-	t.Helper()
-	step := units.Inch.Frac(1, 10_000)
-	got, _, err := n.Round(step, units.HalfAway)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if w, _ := units.MustParse(want).Round(step, units.HalfAway); got != w {
-		t.Errorf("%s: %v, want %s", what, n, want)
-	}
-}
-
-func exactTo(t *testing.T, what string, n units.Near, want units.Length) {
-	t.Helper()
-	if got, ok := n.Exact(); !ok || got != want {
-		t.Errorf("%s: %v, want %v", what, n, want)
-	}
-}
-
 func edgeOf(t *testing.T, e edge.Spec) edge.Plan {
 	t.Helper()
 	p, err := e.Plan()
@@ -151,10 +131,10 @@ func TestDartOnItsEdge(t *testing.T) {
 		t.Fatalf("%+v, %v", take, ok)
 	}
 	waist := edgeOf(t, edge.Spec{Along: in(12, 1), Takes: []edge.Take{take}})
-	exactTo(t, "with the dart as drafted", waist.Sewn, in(12, 1).Sub(in(43, 48)))
+	nountest.ExactTo(t, "with the dart as drafted", waist.Sewn, in(12, 1).Sub(in(43, 48)))
 	// Sewn 1/4 in narrower than the pattern's dart, the edge is as much longer.
 	take, _ = p.Take("dart", in(43, 48).Add(in(1, 4)))
-	exactTo(t, "with a narrower one", edgeOf(t, edge.Spec{Along: in(12, 1), Takes: []edge.Take{take}}).Change, in(1, 4))
+	nountest.ExactTo(t, "with a narrower one", edgeOf(t, edge.Spec{Along: in(12, 1), Takes: []edge.Take{take}}).Change, in(1, 4))
 	leg, err := dart.Spec{Leg: in(29, 4), Width: in(1, 1)}.Plan()
 	if err != nil {
 		t.Fatal(err)
@@ -259,9 +239,9 @@ func TestPivotInDegrees(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	nearTo(t, "stays", p.Left, "0.7579 in")  // 4 cos 15 - 12 sin 15
-	nearTo(t, "opens", p.Width, "3.2154 in") // 12 tan 15
-	nearTo(t, "leg", p.Leg, "6.2117 in")     // 6 over cos 15
+	nountest.NearTo(t, "stays", p.Left, "0.7579 in")  // 4 cos 15 - 12 sin 15
+	nountest.NearTo(t, "opens", p.Width, "3.2154 in") // 12 tan 15
+	nountest.NearTo(t, "leg", p.Leg, "6.2117 in")     // 6 over cos 15
 }
 
 // Of an edge whose slope is in degrees the fold stands out as h x tan (2 x the angle
@@ -271,7 +251,7 @@ func TestCapInDegrees(t *testing.T) {
 	if err != nil || !p.Folds {
 		t.Fatalf("%+v, %v", p, err)
 	}
-	nearTo(t, "cap", p.Cap, "0.5526 in")
+	nountest.NearTo(t, "cap", p.Cap, "0.5526 in")
 	p, err = dart.Spec{Length: in(6, 1), Width: in(2, 1), Slope: units.Degrees(units.RatioOf(80, 1))}.Plan()
 	if err != nil || p.Folds || !p.Cap.IsZero() {
 		t.Errorf("too steep: %+v, %v", p, err)
@@ -338,7 +318,7 @@ func TestAcrossEveryDart(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		exactTo(t, c.dart.Kind.String(), n, c.want)
+		nountest.ExactTo(t, c.dart.Kind.String(), n, c.want)
 		if _, err := p.Across(p.Centre.Mid().Add(in(1, 16))); err == nil {
 			t.Errorf("%v: off the dart", c.dart.Kind)
 		}
@@ -364,7 +344,7 @@ func TestPivotLeavesBetweenTheLegs(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		nearTo(t, c.why, p.Left, c.want)
+		nountest.NearTo(t, c.why, p.Left, c.want)
 		if err := p.Sheet().Check(); err != nil {
 			t.Errorf("%s: %v", c.why, err)
 		}

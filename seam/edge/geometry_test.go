@@ -16,26 +16,6 @@ import (
 
 func in(num, den int64) units.Length { return units.Inch.Frac(num, den) }
 
-// nearTo fails unless n rounds to want on a ten-thousandth of an inch.
-func nearTo(t *testing.T, what string, n units.Near, want string) {
-	t.Helper()
-	step := units.Inch.Frac(1, 10_000)
-	got, _, err := n.Round(step, units.HalfAway)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if w, _ := units.MustParse(want).Round(step, units.HalfAway); got != w {
-		t.Errorf("%s: %v, want %s", what, n, want)
-	}
-}
-
-func exactTo(t *testing.T, what string, n units.Near, want units.Length) {
-	t.Helper()
-	if got, ok := n.Exact(); !ok || got != want {
-		t.Errorf("%s: %v, want %v", what, n, want)
-	}
-}
-
 func edgeOf(t *testing.T, e edge.Spec) edge.Plan {
 	t.Helper()
 	p, err := e.Plan()
@@ -224,10 +204,10 @@ func TestRemedyTakesSomething(t *testing.T) {
 // straight collar is not.
 func TestSeamLineNotCutEdge(t *testing.T) {
 	neck := edgeOf(t, edge.Spec{Net: in(33, 2), Own: edge.Take{Drafted: in(5, 8)}, Turn: radians(-7, 2)})
-	exactTo(t, "neck", neck.CutLength, in(229, 16))
-	exactTo(t, "less", neck.Drafted.Sub(neck.CutLength), in(35, 16))
+	nountest.ExactTo(t, "neck", neck.CutLength, in(229, 16))
+	nountest.ExactTo(t, "less", neck.Drafted.Sub(neck.CutLength), in(35, 16))
 	collar := edgeOf(t, edge.Spec{Net: in(33, 2), Own: edge.Take{Drafted: in(5, 8)}})
-	exactTo(t, "collar", collar.CutLength, in(33, 2))
+	nountest.ExactTo(t, "collar", collar.CutLength, in(33, 2))
 }
 
 // 2: changing the own allowance of the armhole and of the sleeve makes the ease
@@ -235,12 +215,12 @@ func TestSeamLineNotCutEdge(t *testing.T) {
 func TestOwnAllowance(t *testing.T) {
 	own := edge.Take{Drafted: in(5, 8), Taken: in(3, 8)}
 	armhole := edgeOf(t, edge.Spec{Net: in(75, 4), Own: own, Turn: radians(-3, 1)})
-	exactTo(t, "armhole", armhole.Change, in(-3, 4))
+	nountest.ExactTo(t, "armhole", armhole.Change, in(-3, 4))
 	sleeve := edgeOf(t, edge.Spec{Net: in(19, 1), Own: own, Turn: radians(7, 5)})
-	exactTo(t, "sleeve", sleeve.Change, in(7, 20))
-	exactTo(t, "ease", sleeve.Change.Sub(armhole.Change), in(11, 10))
+	nountest.ExactTo(t, "sleeve", sleeve.Change, in(7, 20))
+	nountest.ExactTo(t, "ease", sleeve.Change.Sub(armhole.Change), in(11, 10))
 	shy := edgeOf(t, edge.Spec{Net: in(33, 2), Own: edge.Take{Drafted: in(5, 8), Taken: in(1, 2)}, Turn: radians(-7, 2)})
-	exactTo(t, "neck sewn shy", shy.Change, in(-7, 16))
+	nountest.ExactTo(t, "neck sewn shy", shy.Change, in(-7, 16))
 }
 
 func slope(num, den int64) units.Angle   { return units.Slope(units.RatioOf(num, den)) }
@@ -251,13 +231,13 @@ func degrees(n int64) units.Angle        { return units.Degrees(units.RatioOf(n,
 func TestCrossingAtAnAngle(t *testing.T) {
 	drift := edge.Take{Drafted: in(5, 8), Taken: in(7, 16), Plies: 1}
 	square := edgeOf(t, edge.Spec{Net: in(33, 2), Takes: []edge.Take{drift}})
-	exactTo(t, "90 degrees", square.Change, in(3, 16))
+	nountest.ExactTo(t, "90 degrees", square.Change, in(3, 16))
 	drift.Slant = degrees(75)
-	nearTo(t, "75 degrees", edgeOf(t, edge.Spec{Net: in(33, 2), Takes: []edge.Take{drift}}).Change, "0.1941 in")
+	nountest.NearTo(t, "75 degrees", edgeOf(t, edge.Spec{Net: in(33, 2), Takes: []edge.Take{drift}}).Change, "0.1941 in")
 	drift.Slant = slope(4, 3)
-	exactTo(t, "tangent 4/3", edgeOf(t, edge.Spec{Net: in(33, 2), Takes: []edge.Take{drift}}).Change, in(15, 64))
+	nountest.ExactTo(t, "tangent 4/3", edgeOf(t, edge.Spec{Net: in(33, 2), Takes: []edge.Take{drift}}).Change, in(15, 64))
 	drift.Plies = 2
-	exactTo(t, "two shoulders", edgeOf(t, edge.Spec{Net: in(33, 2), Takes: []edge.Take{drift, drift}}).Change, in(15, 16))
+	nountest.ExactTo(t, "two shoulders", edgeOf(t, edge.Spec{Net: in(33, 2), Takes: []edge.Take{drift, drift}}).Change, in(15, 16))
 
 	for _, c := range []struct {
 		why         string
@@ -297,7 +277,7 @@ func TestMirroredAllowance(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	nearTo(t, "the parting", p.FrontPart, "0.1005 in")
+	nountest.NearTo(t, "the parting", p.FrontPart, "0.1005 in")
 	if !p.BackPart.IsZero() {
 		t.Errorf("a square piece parts by %v", p.BackPart)
 	}

@@ -105,8 +105,9 @@ func typed(want, v any) bool {
 		return want == "string"
 	case bool:
 		return want == "boolean"
-	case float64:
-		return want == "number" || want == "integer" && v == float64(int64(v))
+	case json.Number:
+		_, err := v.Int64()
+		return want == "number" || want == "integer" && err == nil
 	case []any:
 		return want == "array"
 	case map[string]any:
