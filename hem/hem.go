@@ -31,32 +31,29 @@ type Hem interface {
 	draw(Plan, sketch) []section.Drawing
 }
 
-// kinds are the kinds of hem: the name in JSON, the title of the sheet, and an empty one.
-var kinds = [...]struct {
-	name, title string
-	empty       Hem
-}{
-	{"single", "Single hem", Single{}},
-	{"double", "Double hem", Double{}},
-	{"narrow", "Narrow hem", Narrow{}},
-	{"rolled", "Rolled hem", Rolled{}},
-	{"shirt-tail", "Shirt-tail hem", ShirtTail{}},
-	{"circular", "Hem of a circle", Circular{}},
-	{"slit", "Hem round a cut slit", Slit{}},
-	{"seam-slit", "Hem round an opening left in a seam", SeamSlit{}},
-	{"blind", "Blind hem", Blind{}},
-	{"faced", "Faced hem", Faced{}},
-	{"bias-faced", "Hem faced on the bias", BiasFaced{}},
-	{"bound", "Bound edge", Bound{}},
-	{"double-bound", "Edge bound with a doubled binding", DoubleBound{}},
-	{"turn-up", "Trouser turn-up", TurnUp{}},
+// kinds are the kinds of hem.
+var kinds = noun.Kinds[Hem]{
+	{Name: "single", Title: "Single hem", Empty: Single{}},
+	{Name: "double", Title: "Double hem", Empty: Double{}},
+	{Name: "narrow", Title: "Narrow hem", Empty: Narrow{}},
+	{Name: "rolled", Title: "Rolled hem", Empty: Rolled{}},
+	{Name: "shirt-tail", Title: "Shirt-tail hem", Empty: ShirtTail{}},
+	{Name: "circular", Title: "Hem of a circle", Empty: Circular{}},
+	{Name: "slit", Title: "Hem round a cut slit", Empty: Slit{}},
+	{Name: "seam-slit", Title: "Hem round an opening left in a seam", Empty: SeamSlit{}},
+	{Name: "blind", Title: "Blind hem", Empty: Blind{}},
+	{Name: "faced", Title: "Faced hem", Empty: Faced{}},
+	{Name: "bias-faced", Title: "Hem faced on the bias", Empty: BiasFaced{}},
+	{Name: "bound", Title: "Bound edge", Empty: Bound{}},
+	{Name: "double-bound", Title: "Edge bound with a doubled binding", Empty: DoubleBound{}},
+	{Name: "turn-up", Title: "Trouser turn-up", Empty: TurnUp{}},
 }
 
 // Kinds yields a hem of every kind, of which nothing is given.
 func Kinds() iter.Seq[Any] {
 	return func(yield func(Any) bool) {
-		for _, k := range kinds {
-			if !yield(Any{k.empty}) {
+		for h := range kinds.All() {
+			if !yield(Any{h}) {
 				return
 			}
 		}
@@ -66,21 +63,16 @@ func Kinds() iter.Seq[Any] {
 // Any holds a hem of any kind. In JSON its key kind says which.
 type Any struct{ Hem }
 
-// names are the name and the title of the kind held.
-func (a Any) names() (name, title string) {
-	for _, k := range kinds {
-		if noun.Alike(k.empty, a.Hem) {
-			return k.name, k.title
-		}
-	}
-	return "", "No hem"
-}
-
 // Kind is the name of the kind held, as in shirt-tail; empty where none is.
-func (a Any) Kind() string { name, _ := a.names(); return name }
+func (a Any) Kind() string { k, _ := kinds.Of(a.Hem); return k.Name }
 
 // Title is the name of the kind held as people say it, as in Shirt-tail hem.
-func (a Any) Title() string { _, title := a.names(); return title }
+func (a Any) Title() string {
+	if k, ok := kinds.Of(a.Hem); ok {
+		return k.Title
+	}
+	return "No hem"
+}
 
 // Plan works out the hem held. It is a fault to hold none.
 func (a Any) Plan() (Plan, error) {
@@ -122,26 +114,17 @@ func (a Any) MarshalJSON() ([]byte, error) { return noun.MarshalChoice(&a) }
 func (a *Any) UnmarshalJSON(text []byte) error { return noun.UnmarshalChoice(a, text) }
 
 // Kinds are the names of the kinds.
-func (*Any) Kinds() []string {
-	var names []string
-	for _, k := range kinds {
-		names = append(names, k.name)
-	}
-	return names
-}
+func (*Any) Kinds() []string { return kinds.Names() }
 
 // Begin is a pointer to a new hem of a kind, nil where there is no such kind.
-func (*Any) Begin(kind string) any {
-	for _, k := range kinds {
-		if k.name == kind {
-			return noun.Empty(k.empty)
-		}
-	}
-	return nil
-}
+func (*Any) Begin(kind string) any { return kinds.Begin(kind) }
 
 // Choose holds the hem that a pointer from Begin points to.
-func (a *Any) Choose(hem any) { a.Hem = noun.Held(hem).(Hem) }
+func (a *Any) Choose(hem any) {
+	if h, ok := kinds.Held(hem); ok {
+		a.Hem = h
+	}
+}
 
 // Chosen is the kind of the hem held, and the hem.
 func (a Any) Chosen() (string, any) {

@@ -27,61 +27,33 @@ type Seam interface {
 	draw(*sketch)              // draws the stages
 }
 
-// A kind is a kind of seam: its name in JSON, the title of its sheet, and what is done
-// with its type.
-type kind struct {
-	name, title string
-	empty       Seam
-	begin       func() any                 // a pointer to a new one
-	seam        func(of any) Seam          // the one that such a pointer points to, nil for another
-	with        func(Seam, Allowance) Seam // the same on plies of another allowance, nil for another
-}
-
-func kindOf[S Seam, P pointer[S]](name, title string) kind {
-	var empty S
-	return kind{name, title, empty, func() any { return new(S) },
-		func(of any) Seam {
-			if s, ok := of.(*S); ok {
-				return *s
-			}
-			return nil
-		},
-		func(of Seam, a Allowance) Seam {
-			s, ok := of.(S)
-			if !ok {
-				return nil
-			}
-			*P(&s).plies() = a
-			return s
-		}}
-}
-
-var kinds = [...]kind{
-	kindOf[Plain]("plain", "Plain seam"),
-	kindOf[French]("french", "French seam"),
-	kindOf[FlatFelled]("flat-felled", "Flat-felled seam"),
-	kindOf[Bound]("bound", "Bound seam"),
-	kindOf[TurnedStitched]("turned-and-stitched", "Turned-and-stitched seam"),
-	kindOf[MockFrench]("mock-french", "Mock French seam"),
-	kindOf[MockFelled]("mock-felled", "Mock felled seam"),
-	kindOf[UntrimmedFell]("untrimmed-fell", "Felled seam without trimming"),
-	kindOf[Welt]("welt", "Welt seam"),
-	kindOf[Lapped]("lapped", "Lapped seam"),
-	kindOf[LappedTurned]("lapped-turned", "Lapped seam, both edges turned"),
-	kindOf[LappedRaw]("lapped-raw", "Lapped seam, raw edges"),
-	kindOf[Slot]("slot", "Slot seam"),
-	kindOf[Hairline]("hairline", "Hairline seam"),
-	kindOf[HongKong]("hong-kong", "Seam with a Hong Kong finish"),
-	kindOf[SelfBound]("self-bound", "Self-bound seam"),
-	kindOf[Piped]("piped", "Piped seam"),
-	kindOf[Graded]("graded", "Graded seam"),
+// kinds are the kinds of seam.
+var kinds = noun.Kinds[Seam]{
+	{Name: "plain", Title: "Plain seam", Empty: Plain{}},
+	{Name: "french", Title: "French seam", Empty: French{}},
+	{Name: "flat-felled", Title: "Flat-felled seam", Empty: FlatFelled{}},
+	{Name: "bound", Title: "Bound seam", Empty: Bound{}},
+	{Name: "turned-and-stitched", Title: "Turned-and-stitched seam", Empty: TurnedStitched{}},
+	{Name: "mock-french", Title: "Mock French seam", Empty: MockFrench{}},
+	{Name: "mock-felled", Title: "Mock felled seam", Empty: MockFelled{}},
+	{Name: "untrimmed-fell", Title: "Felled seam without trimming", Empty: UntrimmedFell{}},
+	{Name: "welt", Title: "Welt seam", Empty: Welt{}},
+	{Name: "lapped", Title: "Lapped seam", Empty: Lapped{}},
+	{Name: "lapped-turned", Title: "Lapped seam, both edges turned", Empty: LappedTurned{}},
+	{Name: "lapped-raw", Title: "Lapped seam, raw edges", Empty: LappedRaw{}},
+	{Name: "slot", Title: "Slot seam", Empty: Slot{}},
+	{Name: "hairline", Title: "Hairline seam", Empty: Hairline{}},
+	{Name: "hong-kong", Title: "Seam with a Hong Kong finish", Empty: HongKong{}},
+	{Name: "self-bound", Title: "Self-bound seam", Empty: SelfBound{}},
+	{Name: "piped", Title: "Piped seam", Empty: Piped{}},
+	{Name: "graded", Title: "Graded seam", Empty: Graded{}},
 }
 
 // Kinds yields a seam of every kind, of which nothing is given.
 func Kinds() iter.Seq[Any] {
 	return func(yield func(Any) bool) {
-		for _, k := range kinds {
-			if !yield(Any{k.empty}) {
+		for s := range kinds.All() {
+			if !yield(Any{s}) {
 				return
 			}
 		}
@@ -91,21 +63,16 @@ func Kinds() iter.Seq[Any] {
 // Any holds a seam of any kind. In JSON its key kind says which.
 type Any struct{ Seam }
 
-// kind is the kind held; an empty one where none is.
-func (a Any) kind() kind {
-	for _, k := range kinds {
-		if k.with(a.Seam, Allowance{}) != nil {
-			return k
-		}
-	}
-	return kind{title: "No seam"}
-}
-
 // Kind is the name of the kind held, as in flat-felled; empty where none is.
-func (a Any) Kind() string { return a.kind().name }
+func (a Any) Kind() string { k, _ := kinds.Of(a.Seam); return k.Name }
 
 // Title is the name of the kind held as people say it, as in French seam.
-func (a Any) Title() string { return a.kind().title }
+func (a Any) Title() string {
+	if k, ok := kinds.Of(a.Seam); ok {
+		return k.Title
+	}
+	return "No seam"
+}
 
 // Plan works out the seam held. It is a fault to hold none.
 func (a Any) Plan() (Plan, error) {
@@ -130,7 +97,10 @@ func (a Any) With(b Allowance) Any {
 	if a.Kind() == "" {
 		return a
 	}
-	return Any{a.kind().with(a.Seam, b)}
+	p := noun.Pointer(a.Seam)
+	*p.(interface{ plies() *Allowance }).plies() = b
+	a.Choose(p)
+	return a
 }
 
 // On is the same seam with defaults that follow a tape, where it has none of its own.
@@ -165,30 +135,15 @@ func (a Any) MarshalJSON() ([]byte, error) { return noun.MarshalChoice(&a) }
 func (a *Any) UnmarshalJSON(text []byte) error { return noun.UnmarshalChoice(a, text) }
 
 // Kinds are the names of the kinds.
-func (*Any) Kinds() []string {
-	var names []string
-	for _, k := range kinds {
-		names = append(names, k.name)
-	}
-	return names
-}
+func (*Any) Kinds() []string { return kinds.Names() }
 
 // Begin is a pointer to a new seam of a kind, nil where there is no such kind.
-func (*Any) Begin(kind string) any {
-	for _, k := range kinds {
-		if k.name == kind {
-			return k.begin()
-		}
-	}
-	return nil
-}
+func (*Any) Begin(kind string) any { return kinds.Begin(kind) }
 
-// Choose holds the seam that a pointer points to.
+// Choose holds the seam that a pointer from Begin points to.
 func (a *Any) Choose(seam any) {
-	for _, k := range kinds {
-		if s := k.seam(seam); s != nil {
-			a.Seam = s
-		}
+	if s, ok := kinds.Held(seam); ok {
+		a.Seam = s
 	}
 }
 

@@ -2,6 +2,7 @@ package noun
 
 import (
 	"encoding/json"
+	"iter"
 	"reflect"
 	"slices"
 )
@@ -60,12 +61,73 @@ func UnmarshalChoice(c Choice, text []byte) error {
 	return nil
 }
 
-// Alike reports whether two values are of one type, so that a choice finds which of its
-// kinds it holds.
-func Alike(a, b any) bool { return reflect.TypeOf(a) == reflect.TypeOf(b) }
+// A Kind is one kind of a [Choice].
+type Kind[T any] struct {
+	Name  string // in JSON
+	Title string // as people say it
+	Empty T      // a value of which nothing is given
+}
 
-// Empty is a pointer to an empty value of the type of like, as [Choice] begins with.
-func Empty(like any) any { return reflect.New(reflect.TypeOf(like)).Interface() }
+// Kinds are the kinds of a choice, by which it finds what it holds. T is the interface
+// that all of them have.
+type Kinds[T any] []Kind[T]
 
-// Held is the value that such a pointer points to.
-func Held(pointer any) any { return reflect.ValueOf(pointer).Elem().Interface() }
+// Of is the kind of a value. It is false for a value that is nil or of no kind.
+func (ks Kinds[T]) Of(value T) (Kind[T], bool) {
+	for _, k := range ks {
+		if reflect.TypeOf(k.Empty) == reflect.TypeOf(value) {
+			return k, true
+		}
+	}
+	return Kind[T]{}, false
+}
+
+// Names are what [Choice.Kinds] gives.
+func (ks Kinds[T]) Names() []string {
+	names := make([]string, len(ks))
+	for i, k := range ks {
+		names[i] = k.Name
+	}
+	return names
+}
+
+// Begin is [Choice.Begin].
+func (ks Kinds[T]) Begin(name string) any {
+	for _, k := range ks {
+		if k.Name == name {
+			return Pointer(k.Empty)
+		}
+	}
+	return nil
+}
+
+// Held is the value that a pointer from Begin or [Pointer] points to. It is false for a
+// pointer to a value of no kind.
+func (ks Kinds[T]) Held(pointer any) (value T, ok bool) {
+	v := reflect.ValueOf(pointer)
+	if v.Kind() != reflect.Pointer || v.IsNil() {
+		return value, false
+	}
+	if value, ok = v.Elem().Interface().(T); ok {
+		_, ok = ks.Of(value)
+	}
+	return value, ok
+}
+
+// All yields a value of each kind, of which nothing is given.
+func (ks Kinds[T]) All() iter.Seq[T] {
+	return func(yield func(T) bool) {
+		for _, k := range ks {
+			if !yield(k.Empty) {
+				return
+			}
+		}
+	}
+}
+
+// Pointer is a pointer to a copy of a value.
+func Pointer(value any) any {
+	p := reflect.New(reflect.TypeOf(value))
+	p.Elem().Set(reflect.ValueOf(value))
+	return p.Interface()
+}
