@@ -155,24 +155,40 @@ func (p *Plan) seams(a *fault.Audit) {
 			a.Include(fault.Join("seams", s.Name)+".sewn", err)
 			continue
 		}
-		change := find(p.Spec.Changes, s.Name)
-		refuse(a, s.Name, "part", change.Part)
-		sewn := drafted
-		if kind, ok := newKind(change.Sewn, drafted.Kind()); ok {
-			if to := drafted.Begin(kind); to != nil {
-				keys := noun.Keys(to)
-				out.Lost = lose(&sewn, func(key string) bool { return key == "kind" || slices.Contains(keys, key) && !isPass(key) })
+		out.Sewn, out.Lost = otherwise(p.Spec, a, s.Name, drafted, func(kind string) []string {
+			to := drafted.Begin(kind)
+			if to == nil {
+				return nil
 			}
-		}
-		at := fault.Join("changes", s.Name) + ".sewn"
-		if err := (noun.Reader{}).Over(sewn, change.Sewn, &sewn); err != nil {
-			a.Include(at, err)
-		} else if out.Sewn, err = sewn.Plan(); err != nil {
-			a.Include(at, err)
-		}
+			return slices.DeleteFunc(noun.Keys(to), isPass)
+		})
 		out.Changed = out.Sewn.Spec != out.Drafted.Spec
 		p.Seams = append(p.Seams, out)
 	}
+}
+
+// otherwise plans a seam or a hem as it is sewn, which is as drafted but for its change,
+// and names the drafted fields that are lost. keep is the fields that one of another kind
+// still has of those drafted, nil where there is no such kind.
+func otherwise[P any, S interface {
+	Kind() string
+	Plan() (P, error)
+}](g Garment, a *fault.Audit, name string, drafted S, keep func(kind string) []string) (plan P, lost []string) {
+	change := find(g.Changes, name)
+	refuse(a, name, "part", change.Part)
+	sewn := drafted
+	if kind, ok := newKind(change.Sewn, drafted.Kind()); ok {
+		if keys := keep(kind); keys != nil {
+			lost = lose(&sewn, append(keys, "kind"))
+		}
+	}
+	at := fault.Join("changes", name) + ".sewn"
+	err := noun.Reader{}.Over(sewn, change.Sewn, &sewn)
+	if err == nil {
+		plan, err = sewn.Plan()
+	}
+	a.Include(at, err)
+	return plan, lost
 }
 
 // isPass reports whether a field means something else in every kind of seam.
@@ -197,19 +213,12 @@ func (p *Plan) hems(a *fault.Audit) {
 			a.Include(fault.Join("hems", h.Name)+".sewn", err)
 			continue
 		}
-		change := find(p.Spec.Changes, h.Name)
-		refuse(a, h.Name, "part", change.Part)
-		sewn := drafted
-		if kind, ok := newKind(change.Sewn, drafted.Kind()); ok && drafted.Begin(kind) != nil {
-			keys := noun.Keys(hem.Allowance{})
-			out.Lost = lose(&sewn, func(key string) bool { return key == "kind" || slices.Contains(keys, key) })
-		}
-		at := fault.Join("changes", h.Name) + ".sewn"
-		if err := (noun.Reader{}).Over(sewn, change.Sewn, &sewn); err != nil {
-			a.Include(at, err)
-		} else if out.Sewn, err = sewn.Plan(); err != nil {
-			a.Include(at, err)
-		}
+		out.Sewn, out.Lost = otherwise(p.Spec, a, h.Name, drafted, func(kind string) []string {
+			if drafted.Begin(kind) == nil {
+				return nil
+			}
+			return noun.Keys(hem.Allowance{})
+		})
 		out.Changed = out.Sewn.Spec != out.Drafted.Spec
 		p.Hems = append(p.Hems, out)
 	}
@@ -235,7 +244,7 @@ func newKind(patch noun.Patch, was string) (string, bool) {
 }
 
 // lose takes out of a Spec the fields that are not kept, and names them.
-func lose[S any](spec *S, keep func(key string) bool) (lost []string) {
+func lose[S any](spec *S, keep []string) (lost []string) {
 	text, err := json.Marshal(spec)
 	if err != nil {
 		return nil
@@ -246,7 +255,7 @@ func lose[S any](spec *S, keep func(key string) bool) (lost []string) {
 	}
 	var left noun.Map[json.RawMessage]
 	for _, f := range fields {
-		if keep(f.Name) {
+		if slices.Contains(keep, f.Name) {
 			left = append(left, f)
 		} else {
 			lost = append(lost, f.Name)
