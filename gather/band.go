@@ -190,7 +190,7 @@ func (b Band) twoPieces() bool { return b.Faced || !b.Lower.IsZero() }
 // audit looks at each field by itself, and for what is missing.
 func (b Band) audit(a *fault.Audit) {
 	zero := units.Length{}
-	checkTape(a, b.Tape)
+	b.Tape.Check(a, "tape")
 	if b.Closed.IsZero() || b.Body.Sign() < 0 {
 		a.Need("body", b.Body)
 	}

@@ -94,7 +94,7 @@ func (c Cartridge) Plan() (CartridgePlan, error) {
 
 // audit looks at each field by itself, and for what is missing.
 func (c Cartridge) audit(a *fault.Audit) {
-	checkTape(a, c.Tape)
+	c.Tape.Check(a, "tape")
 	if c.Count == 0 || c.Pitch.IsZero() || c.Section.Sign() < 0 {
 		a.Need("section", c.Section)
 	}

@@ -120,7 +120,7 @@ func (s CircleSkirt) Plan() (CircleSkirtPlan, error) {
 
 // audit looks at each field by itself, and for what is missing.
 func (s CircleSkirt) audit(a *fault.Audit) {
-	checkTape(a, s.Tape)
+	s.Tape.Check(a, "tape")
 	a.Need("waist", s.Waist)
 	a.NotNegative("ease", s.Ease)
 	a.NotNegative("part", s.Part)

@@ -122,7 +122,7 @@ func (c Cuff) Plan() (CuffPlan, error) {
 
 // audit looks at each field by itself, and for what is missing.
 func (c Cuff) audit(a *fault.Audit) {
-	checkTape(a, c.Tape)
+	c.Tape.Check(a, "tape")
 	if c.Finished.IsZero() {
 		a.Need("wrist", c.Wrist)
 		a.Need("ease", c.Ease)

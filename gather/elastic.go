@@ -132,7 +132,7 @@ func (e Elastic) Plan() (ElasticPlan, error) {
 // audit looks at each field by itself, and for what is missing.
 func (e Elastic) audit(a *fault.Audit) {
 	zero := units.Length{}
-	checkTape(a, e.Tape)
+	e.Tape.Check(a, "tape")
 	by := !e.Ratio.IsZero() || !e.Less.IsZero() || !e.Pull.IsZero()
 	if e.Relaxed.IsZero() || by {
 		a.Need("body", e.Body)

@@ -114,7 +114,7 @@ func (f Flounce) Plan() (FlouncePlan, error) {
 
 // audit looks at each field by itself, and for what is missing.
 func (f Flounce) audit(a *fault.Audit) {
-	checkTape(a, f.Tape)
+	f.Tape.Check(a, "tape")
 	a.Need("edge", f.Edge)
 	a.Need("depth", f.Depth)
 	switch {

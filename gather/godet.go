@@ -45,7 +45,7 @@ type GodetPlan struct {
 // Plan works out the godet. The faults are [fault.Faults].
 func (g Godet) Plan() (GodetPlan, error) {
 	var a fault.Audit
-	checkTape(&a, g.Tape)
+	g.Tape.Check(&a, "tape")
 	a.Need("slit", g.Slit)
 	whole := units.Turns(units.RatioOf(1, 1))
 	switch {

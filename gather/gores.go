@@ -67,7 +67,7 @@ type GoresPlan struct {
 func (s Gores) Plan() (GoresPlan, error) {
 	var a fault.Audit
 	zero := units.Length{}
-	checkTape(&a, s.Tape)
+	s.Tape.Check(&a, "tape")
 	a.Count("count", s.Count, 2, MaxGores)
 	a.Need("waist", s.Waist)
 	a.NotNegative("hip", s.Hip)

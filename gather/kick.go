@@ -41,7 +41,7 @@ type KickPlan struct {
 // Plan works out the pleat. The faults are [fault.Faults].
 func (k Kick) Plan() (KickPlan, error) {
 	var a fault.Audit
-	checkTape(&a, k.Tape)
+	k.Tape.Check(&a, "tape")
 	a.Need("height", k.Height)
 	a.NotNegative("depth", k.Depth)
 	a.NotNegative("allowance", k.Allowance)

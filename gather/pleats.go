@@ -189,7 +189,7 @@ func (s Pleats) Plan() (PleatsPlan, error) {
 
 // audit looks at each field by itself.
 func (s Pleats) audit(a *fault.Audit) {
-	checkTape(a, s.Tape)
+	s.Tape.Check(a, "tape")
 	pleatKinds.Check(a, "kind", s.Kind)
 	a.NotNegative("section", s.Section)
 	if s.Count != 0 {

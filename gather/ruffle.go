@@ -156,7 +156,7 @@ func (r Ruffle) Plan() (RufflePlan, error) {
 
 // audit looks at each field by itself, and for what is missing.
 func (r Ruffle) audit(a *fault.Audit, strip error) {
-	checkTape(a, r.Tape)
+	r.Tape.Check(a, "tape")
 	a.Include("strip", strip)
 	a.NotNegative("cut", r.Cut)
 	if r.Cut.IsZero() || r.Depth.Sign() < 0 {

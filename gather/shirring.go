@@ -88,7 +88,7 @@ func (s Shirring) Plan() (ShirringPlan, error) {
 
 // audit looks at each field by itself, and for what is missing.
 func (s Shirring) audit(a *fault.Audit) {
-	checkTape(a, s.Tape)
+	s.Tape.Check(a, "tape")
 	a.Need("finished", s.Finished)
 	a.NotNegative("flat", s.Flat)
 	if !s.Flat.IsZero() || s.Drawn.Sign() < 0 {

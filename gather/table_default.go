@@ -2,7 +2,6 @@ package gather
 
 import (
 	"example.com/clothyard/units"
-	"example.com/clothyard/units/fault"
 	"example.com/clothyard/units/source"
 )
 
@@ -124,12 +123,5 @@ func fill(l *units.Length, of string, tape units.Tape) {
 func fillCount(n *int, of string) {
 	if *n == 0 {
 		*n = usual(of, 0).Count
-	}
-}
-
-// checkTape records a tape that is given and is none.
-func checkTape(a *fault.Audit, t units.Tape) {
-	if t != 0 {
-		t.Check(a, "tape")
 	}
 }

@@ -127,7 +127,7 @@ func (s Tiers) Plan() (TiersPlan, error) {
 // audit looks at each field by itself, and for what is missing.
 func (s Tiers) audit(a *fault.Audit) {
 	zero, one := units.Length{}, units.RatioOf(1, 1)
-	checkTape(a, s.Tape)
+	s.Tape.Check(a, "tape")
 	a.Need("edge", s.Edge)
 	for _, full := range []struct {
 		path string

@@ -1,8 +1,6 @@
 package hem
 
 import (
-	"errors"
-	"slices"
 	"strconv"
 
 	"example.com/clothyard/units"
@@ -48,21 +46,12 @@ func plan[S Hem, P interface {
 		p.fill(&v)
 	}
 	if v.audit.Failed() {
-		return Plan{}, inOrder(v.audit.Err(p.Assumed...), noun.Keys(s))
+		return Plan{}, fault.InOrder(v.audit.Err(p.Assumed...), noun.Keys(s))
 	}
 	s.answer(&p)
 	p.LineToStitch = p.Drift.Sub(p.FinishedToStitch)
 	p.Fullness, p.Lack, p.Round = p.Fullness.Settled(), p.Lack.Settled(), p.Round.Settled()
 	return p, nil
-}
-
-// inOrder puts faults in the order of the fields.
-func inOrder(err error, keys []string) error {
-	var fs fault.Faults
-	if errors.As(err, &fs) {
-		slices.SortStableFunc(fs, func(a, b *fault.Fault) int { return slices.Index(keys, a.Path) - slices.Index(keys, b.Path) })
-	}
-	return err
 }
 
 // each looks at every field of a hem by itself.
@@ -78,9 +67,7 @@ func (v *solver) each(s Hem) {
 				v.audit.Count(key, x, 1, MaxEdges)
 			}
 		case units.Tape:
-			if x != 0 {
-				x.Check(&v.audit, key)
-			}
+			x.Check(&v.audit, key)
 		case units.Angle:
 			v.angle(key, x)
 		}

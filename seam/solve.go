@@ -1,7 +1,6 @@
 package seam
 
 import (
-	"errors"
 	"slices"
 
 	"example.com/clothyard/units"
@@ -43,7 +42,7 @@ func plan[S Seam, P pointer[S]](s S) (Plan, error) {
 		Under: Side{Drafted: v.DraftedUnder, Cut: v.CutUnder, Taken: v.under, Drift: v.CutUnder.Sub(v.under), Left: v.under, TrimMin: v.under, TrimMax: v.under},
 	}
 	if v.audit.Failed() {
-		return Plan{}, inOrder(v.audit.Err(p.Assumed...), noun.Keys(s))
+		return Plan{}, fault.InOrder(v.audit.Err(p.Assumed...), noun.Keys(s))
 	}
 	p.Gain = p.Upper.Drift.Add(p.Under.Drift)
 	p.Piece = swatch.on(v.Tape).Max(v.upper.Max(v.under).MulInt(4))
@@ -54,15 +53,6 @@ func plan[S Seam, P pointer[S]](s S) (Plan, error) {
 		units.Settle(&p.Strips[i].Width)
 	}
 	return p, nil
-}
-
-// inOrder puts faults in the order of the fields.
-func inOrder(err error, keys []string) error {
-	var fs fault.Faults
-	if errors.As(err, &fs) {
-		slices.SortStableFunc(fs, func(a, b *fault.Fault) int { return slices.Index(keys, a.Path) - slices.Index(keys, b.Path) })
-	}
-	return err
 }
 
 // each looks at every field of a seam by itself.
@@ -76,9 +66,7 @@ func (v *solver) each(s Seam) {
 				v.audit.Count(key, x, 2, MaxLayers)
 			}
 		case units.Tape:
-			if x != 0 {
-				x.Check(&v.audit, key)
-			}
+			x.Check(&v.audit, key)
 		case Finish:
 			if x != 0 {
 				finishes.Check(&v.audit, key, x)

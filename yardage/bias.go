@@ -79,7 +79,7 @@ func (s Bias) least(seam units.Length) (units.Length, bool) {
 }
 
 func (s Bias) audit(a *fault.Audit) {
-	checkTape(a, s.Tape)
+	s.Tape.Check(a, "tape")
 	a.Need("strip", s.Strip)
 	a.NotNegative("wanted", s.Wanted)
 	if a.NotNegative("square", s.Square); s.Square.IsZero() && s.Wanted.IsZero() {

@@ -53,7 +53,7 @@ type BillLine struct {
 // Plan works out each cloth and the sum.
 func (s Bill) Plan() (BillPlan, error) {
 	var a fault.Audit
-	checkTape(&a, s.Tape)
+	s.Tape.Check(&a, "tape")
 	a.NotNegative("counter", s.Counter)
 	if len(s.Items) == 0 {
 		a.Fault("items", "", "1 to "+ticket.Of(MaxItems).String(), fault.Missing)

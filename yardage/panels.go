@@ -64,7 +64,7 @@ type PanelsPlan struct {
 func (s Panels) seam() units.Length { return s.Seam.Or(units.Length{}) }
 
 func (s Panels) audit(a *fault.Audit) {
-	checkTape(a, s.Tape)
+	s.Tape.Check(a, "tape")
 	one := units.RatioOf(1, 1)
 	need := s.Widths == 0
 	if a.NotNegative("cover", s.Cover); need && s.Cover.IsZero() {

@@ -57,7 +57,7 @@ type PurchasePlan struct {
 }
 
 func (s Purchase) audit(a *fault.Audit) {
-	checkTape(a, s.Tape)
+	s.Tape.Check(a, "tape")
 	a.Need("need", s.Need)
 	a.NotNegative("repeat", s.Repeat)
 	if s.Starts != 0 && s.Repeat.IsZero() {

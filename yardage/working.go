@@ -81,10 +81,3 @@ func swatchCare() ticket.Caution {
 		Refer: "the cloth's care label decides how it may be washed",
 	}
 }
-
-// checkTape records a tape that is given and is none.
-func checkTape(a *fault.Audit, t units.Tape) {
-	if t != 0 {
-		t.Check(a, "tape")
-	}
-}

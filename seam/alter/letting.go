@@ -85,9 +85,7 @@ func leastTake(t units.Tape) units.Length { return t.Of(sew.Inch(1, 4), units.Mi
 // the seams can give states that.
 func (l Letting) Plan() (LettingPlan, error) {
 	var a fault.Audit
-	if l.Tape != 0 {
-		l.Tape.Check(&a, "tape")
-	}
+	l.Tape.Check(&a, "tape")
 	if l.Total.IsZero() {
 		a.Fault("total", "", "more than 0 in to let out, less to take in", fault.Missing)
 	}

@@ -236,9 +236,7 @@ func (a Assembly) plan(before AssemblyPlan) (AssemblyPlan, error) {
 // the plan's spec.
 func (a Assembly) frame(p *AssemblyPlan, before AssemblyPlan) (*frame, error) {
 	var audit fault.Audit
-	if a.Tape != 0 {
-		a.Tape.Check(&audit, "tape")
-	}
+	a.Tape.Check(&audit, "tape")
 	audit.Count("seams", len(a.Seams), 0, MaxSeams)
 	audit.Count("edges", len(a.Edges), 1, MaxEdges)
 	for i := 0; i < min(len(a.Edges), MaxEdges); i++ {

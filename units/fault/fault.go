@@ -14,6 +14,7 @@ package fault
 
 import (
 	"errors"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -128,6 +129,16 @@ func (f Faults) OrNil() error {
 		return nil
 	}
 	return f
+}
+
+// InOrder puts faults in the order of the fields that have the keys. An error that is not
+// Faults stays as it is.
+func InOrder(err error, keys []string) error {
+	var fs Faults
+	if errors.As(err, &fs) {
+		slices.SortStableFunc(fs, func(a, b *Fault) int { return slices.Index(keys, a.Path) - slices.Index(keys, b.Path) })
+	}
+	return err
 }
 
 // Under puts a path before each fault of err, where a Spec is part of another:
